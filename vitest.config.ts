@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/build-first.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
