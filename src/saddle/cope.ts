@@ -1,0 +1,81 @@
+import type { CopedEnd, End, Part, Preparation, Tube } from '../job/job.ts';
+import type { Mm, Radians } from '../measure/units.ts';
+import { type Curve, traceCurve } from './curve.ts';
+import { type Extremes, extremesOf, homeStation } from './extremes.ts';
+import { type Joint, jointOf } from './joint.ts';
+import type { Line } from './line.ts';
+import { bluntLine, squareLine, wallLine } from './lines.ts';
+
+/** One end of a tube, solved. */
+export type EndSolution = Plain | Cope;
+
+/** Cut off square, at the work point. */
+export interface Plain {
+  readonly kind: 'plain';
+}
+
+export interface Cope extends Extremes {
+  readonly kind: 'coped';
+  readonly end: CopedEnd;
+  readonly joint: Joint;
+  /** Where the tube's outer surface touches the header. */
+  readonly outside: Line;
+  /** Where its inner surface does; with a wall only. */
+  readonly inside?: Line;
+  /** Deep enough that a face cut square to the tube fouls nowhere; with a wall only. */
+  readonly square?: Line;
+  /** The line to cut to with this edge preparation. `longPoint` and `throat` are on it. */
+  readonly cut: Line;
+  /** The other edge of the wall, drawn dashed; with a wall only. */
+  readonly other?: Line;
+  /** The station of the heel; a union has none. */
+  readonly heel?: Radians;
+}
+
+/** Solves one end. Deterministic; throws nothing for an end that `job/` accepted. */
+export function solveEnd(tube: Tube, end: End): EndSolution {
+  if (end.kind === 'plain') return { kind: 'plain' };
+  const joint = jointOf(tube.section, end);
+  const outside = wallLine(joint, 0);
+  const walled = tube.wall && {
+    inside: wallLine(joint, tube.wall.mm),
+    square: squareLine(joint, tube.wall.mm),
+  };
+  const edges = edgesOf(joint, end.preparation, outside, walled);
+  const extremes = extremesOf(edges.cut, joint.section.turn, end.parts[0].clock.rad);
+  return { kind: 'coped', end, joint, outside, ...walled, ...edges, ...extremes, ...heelOf(end.parts) };
+}
+
+interface Walled {
+  readonly inside: Line;
+  readonly square: Line;
+}
+
+function edgesOf(
+  joint: Joint,
+  preparation: Preparation,
+  outside: Line,
+  walled: Walled | undefined,
+): { cut: Line; other?: Line } {
+  if (!walled) return { cut: outside };
+  if (preparation.edge === 'bevel') {
+    const cut = preparation.blunt ? bluntLine(joint, preparation.blunt.mm) : outside;
+    return { cut, other: walled.inside };
+  }
+  return { cut: preparation.from === 'inside' ? walled.inside : walled.square, other: outside };
+}
+
+function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
+  if (parts.length > 1) return {};
+  const { angle, clock } = parts[0];
+  const heel = angle.rad <= Math.PI / 2 ? clock.rad : clock.rad + Math.PI;
+  return { heel: homeStation(heel, 2 * Math.PI) };
+}
+
+/** A line of the cope as Bézier pieces once round from this station, within 0.002 mm on a flat of `scale` mm a radian. */
+export function curveOf(cope: Cope, line: Line, from: number, scale: Mm): Curve {
+  const { turn } = cope.joint.section;
+  const clock = cope.end.parts[0].clock.rad;
+  const nodes = [0, 1, 2, 3].map((quarter) => clock + (quarter * turn) / 4);
+  return traceCurve(line, { from, turn, nodes, scale });
+}

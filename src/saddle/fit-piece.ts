@@ -1,0 +1,124 @@
+import type { Mm } from '../measure/units.ts';
+import type { Line } from './line.ts';
+
+/** A cubic Bézier in the plane of station and setback, by its four control points. */
+export interface CurvePiece {
+  readonly stations: Quad;
+  readonly setbacks: Quad;
+  /** How far it was seen to stray from the line, in mm on the flat, square to the line. */
+  readonly stray: Mm;
+}
+
+export type Quad = readonly [number, number, number, number];
+
+/**
+ * An end of a piece: where, and which way the line leaves it. A line that grazes a header leaves upright, as
+ * setback + root * sqrt(distance in stations).
+ */
+export type Tip =
+  | { readonly station: number; readonly setback: Mm; readonly slope: number }
+  | { readonly station: number; readonly setback: Mm; readonly root: number };
+
+/**
+ * The cubic that leaves both tips along the line and crosses it at a third and two thirds. Its two handles are what
+ * is free; Newton's method finds them. This strays with the sixth power of the length, where handles left at a
+ * third of the way would stray with the fourth.
+ */
+export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip): CurvePiece {
+  const length = last.station - first.station;
+  const lead = handleWay(first, length);
+  const trail = handleWay(last, -length);
+  let a = 'root' in last ? 2 / 3 : 1 / 3;
+  let b = 'root' in first ? 2 / 3 : 1 / 3;
+  for (let round = 0; round < 3; round++) {
+    const stations = quad(first.station, last.station, a * lead.x, b * trail.x);
+    const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
+    const [r1, a1, b1] = miss(line, stations, setbacks, lead, trail, 1 / 3);
+    const [r2, a2, b2] = miss(line, stations, setbacks, lead, trail, 2 / 3);
+    if (Math.abs(r1) + Math.abs(r2) < SETTLED) break;
+    const size = a1 * b2 - a2 * b1;
+    const stepA = (r2 * b1 - r1 * b2) / size;
+    const stepB = (r1 * a2 - r2 * a1) / size;
+    if (!isHandle(a + stepA) || !isHandle(b + stepB)) break;
+    a += stepA;
+    b += stepB;
+  }
+  const stations = quad(first.station, last.station, a * lead.x, b * trail.x);
+  const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
+  const grazing = 'root' in first || 'root' in last;
+  return { stations, setbacks, stray: strayOf(line, scale, { stations, setbacks }, grazing) };
+}
+
+/** A crossing this near, in mm, needs no further round. */
+const SETTLED: Mm = 1e-5;
+
+interface Way {
+  readonly x: number;
+  readonly z: number;
+}
+
+/** The way from a tip into the piece, as long as the piece: a handle is a share of it. */
+function handleWay(tip: Tip, length: number): Way {
+  if ('root' in tip) return { x: 0, z: tip.root * Math.sqrt(Math.abs(length)) };
+  return { x: length, z: length * tip.slope };
+}
+
+function isHandle(share: number): boolean {
+  return share > 0.05 && share < 0.95;
+}
+
+function quad(first: number, last: number, lead: number, trail: number): Quad {
+  return [first, first + lead, last + trail, last];
+}
+
+/** By how much the piece misses the line at t, and how that changes with each handle. */
+function miss(
+  line: Line,
+  stations: Quad,
+  setbacks: Quad,
+  lead: Way,
+  trail: Way,
+  t: number,
+): [number, number, number] {
+  const point = line(bezier(stations, t));
+  const u = 1 - t;
+  return [
+    bezier(setbacks, t) - point.setback,
+    3 * u * u * t * (lead.z - point.slope * lead.x),
+    3 * u * t * t * (trail.z - point.slope * trail.x),
+  ];
+}
+
+/** The most that the piece is away from the line where it is looked at: nearer the tips where one of them grazes. */
+function strayOf(
+  line: Line,
+  scale: Mm,
+  piece: Pick<CurvePiece, 'stations' | 'setbacks'>,
+  grazing: boolean,
+): Mm {
+  let most = 0;
+  for (const t of grazing ? [0.02, 0.08, 0.2, 0.5, 0.8, 0.92, 0.98] : [0.16, 0.5, 0.84]) {
+    const away = awayFrom(line, scale, bezier(piece.stations, t), bezier(piece.setbacks, t));
+    if (!(away <= most)) most = away;
+  }
+  return most;
+}
+
+/**
+ * At most how far a point lies from the line: straight along the tube, or, where the line is steep, to the place
+ * where the line's tangent has its foot, whichever is nearer. Both are true distances to points of the line.
+ */
+function awayFrom(line: Line, scale: Mm, station: number, setback: Mm): Mm {
+  const upright = line(station);
+  const miss = setback - upright.setback;
+  const lean = upright.slope / scale;
+  if (!(Math.abs(lean) > 0.3)) return Math.abs(miss);
+  const foot = station + (miss * lean) / (1 + lean * lean) / scale;
+  return Math.min(Math.abs(miss), Math.hypot((foot - station) * scale, line(foot).setback - setback));
+}
+
+/** A point of a cubic Bézier, one coordinate, at t from 0 to 1. */
+export function bezier([a, b, c, d]: Quad, t: number): number {
+  const u = 1 - t;
+  return u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
+}

@@ -1,0 +1,118 @@
+import type { Mm } from '../measure/units.ts';
+import type { WallPoint } from '../space/section.ts';
+import { dihedralAt } from './dihedral.ts';
+import type { Joint, Landing } from './joint.ts';
+import type { Line, LinePoint } from './line.ts';
+
+/** The line on which the wall, `depth` in from its outside, meets what the end lands on. */
+export function wallLine(joint: Joint, depth: Mm): Line {
+  return (station) => meet(joint, joint.section.at(station, depth), depth);
+}
+
+/** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
+export function squareLine(joint: Joint, depth: Mm): Line {
+  const { section, landings } = joint;
+  return (station) => {
+    const outer = section.at(station, 0);
+    const inner = section.at(station, depth);
+    let deepest = deeperCut(meet(joint, outer, 0), meet(joint, inner, depth), 1);
+    for (const landing of landings) {
+      for (const along of crestsOf(landing, outer, inner)) {
+        const within = along * depth;
+        deepest = deeperCut(deepest, meet(joint, section.at(station, within), within), 2);
+      }
+    }
+    return deepest;
+  };
+}
+
+/** The deeper of two points of one station; the kind of the second tells its region from the first's. */
+function deeperCut(first: LinePoint, second: LinePoint, kind: number): LinePoint {
+  if (!(second.setback > first.setback)) return first;
+  const { setback, slope, contact, part, region, depth } = second;
+  return { setback, slope, contact, part, region: region + kind * REGIONS, depth };
+}
+
+const REGIONS = 1024;
+
+function crestsOf(
+  { solid, cosClock, sinClock }: Landing,
+  outer: WallPoint,
+  inner: WallPoint,
+): readonly number[] {
+  return solid.crests(
+    outer.x * cosClock + outer.y * sinClock,
+    outer.y * cosClock - outer.x * sinClock,
+    inner.x * cosClock + inner.y * sinClock,
+    inner.y * cosClock - inner.x * sinClock,
+  );
+}
+
+/**
+ * The outside line with its feather taken off by `land`: the square line of the outermost `land` of the wall where
+ * the wall stands thinner than 45 degrees, faded to the outside line by 60 degrees.
+ */
+export function bluntLine(joint: Joint, land: Mm): Line {
+  const outside = wallLine(joint, 0);
+  const squared = squareLine(joint, land);
+  const shareAt = (station: number): number => bluntShare(Math.PI - dihedralAt(joint, station));
+  return (station) => {
+    const plain = outside(station);
+    const share = shareAt(station);
+    if (share === 0) return plain;
+    const full = squared(station);
+    const more = full.setback - plain.setback;
+    const shareRate = (shareAt(station + SLOPE_STEP) - shareAt(station - SLOPE_STEP)) / (2 * SLOPE_STEP);
+    return {
+      setback: plain.setback + share * more,
+      slope: plain.slope + share * (full.slope - plain.slope) + shareRate * more,
+      contact: plain.contact,
+      part: plain.part,
+      region: plain.region + REGIONS * (full.region + 1),
+      depth: full.depth * share,
+    };
+  };
+}
+
+const SLOPE_STEP = 1e-8;
+const BLUNT_WHOLLY = Math.PI / 4;
+const BLUNT_NOT = Math.PI / 3;
+
+function bluntShare(thinness: number): number {
+  const t = Math.min(1, Math.max(0, (BLUNT_NOT - thinness) / (BLUNT_NOT - BLUNT_WHOLLY)));
+  return t * t * (3 - 2 * t);
+}
+
+/** The deepest header touched; only where none is touched, the deepest plane to which a missed line is trimmed. */
+function meet({ landings }: Joint, wall: WallPoint, depth: Mm): LinePoint {
+  let met = meetOne(landings[0], 0, wall, depth);
+  for (let part = 1; part < landings.length; part++) {
+    const landing = landings[part];
+    if (landing) met = deeper(met, meetOne(landing, part, wall, depth));
+  }
+  return met;
+}
+
+function deeper(a: LinePoint, b: LinePoint): LinePoint {
+  if (a.contact !== b.contact) return a.contact ? a : b;
+  return b.setback > a.setback ? b : a;
+}
+
+function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm): LinePoint {
+  const { cosClock, sinClock, trimClimb } = landing;
+  const x = wall.x * cosClock + wall.y * sinClock;
+  const y = wall.y * cosClock - wall.x * sinClock;
+  const dx = wall.dx * cosClock + wall.dy * sinClock;
+  const entry = landing.solid.enter(x, y);
+  if (!entry) {
+    const region = part * PATCHES + PATCHES - 1;
+    return { setback: x * trimClimb, slope: dx * trimClimb, contact: false, part, region, depth };
+  }
+  const dy = wall.dy * cosClock - wall.dx * sinClock;
+  const [nx, ny, nz] = entry.normal;
+  const region = part * PATCHES + entry.patch;
+  return { setback: entry.z, slope: -(nx * dx + ny * dy) / nz, contact: true, part, region, depth };
+}
+
+/** A header has fewer patches than this, missing it counted as one. */
+const PATCHES = 32;

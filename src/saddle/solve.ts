@@ -1,0 +1,92 @@
+import type { Job, Tube } from '../job/job.ts';
+import { mirroredTube } from '../job/opposite.ts';
+import type { Mm, Radians } from '../measure/units.ts';
+import type { Section } from '../space/section.ts';
+import { type EndSolution, solveEnd } from './cope.ts';
+import { sectionOf } from './joint.ts';
+
+export type Hand = 'as-drawn' | 'opposite';
+
+/** A whole tube of one hand, solved. */
+export interface TubeSolution {
+  /** As asked; of the opposite hand, its mirror image. */
+  readonly tube: Tube;
+  readonly hand: Hand;
+  readonly section: Section;
+  readonly ends: { readonly A?: EndSolution; readonly B?: EndSolution };
+  /** Stated when both ends are. */
+  readonly lengths?: Lengths;
+  /** From end A's heel to end B's heel, in (-pi, pi]; left out where an end has none. */
+  readonly twist?: Radians;
+}
+
+export interface Lengths {
+  /** Work point to work point. */
+  readonly between: Mm;
+  /** Long point to long point, on the lines to cut. */
+  readonly overall: Mm;
+  /** To cut off the stock: the longer of the two, and the allowance. */
+  readonly blank: Mm;
+  /** Throat to throat. */
+  readonly throats: Mm;
+  /** The shortest line that is left along the tube, cut to cut. Not positive where the copes cross. */
+  readonly shortest: Mm;
+}
+
+/** Every tube of the job in its order, each opposite hand after its twin. */
+export function solveJob(job: Job): readonly TubeSolution[] {
+  return job.tubes.flatMap((tube) =>
+    tube.pair ? [solveTube(tube), solveOpposite(tube)] : [solveTube(tube)],
+  );
+}
+
+export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {
+  const A = tube.ends.A && solveEnd(tube, tube.ends.A);
+  const B = tube.ends.B && solveEnd(tube, tube.ends.B);
+  const section = sectionOf(tube.section);
+  return {
+    tube,
+    hand,
+    section,
+    ends: { ...(A && { A }), ...(B && { B }) },
+    ...(A && B && tube.between && { lengths: lengthsOf(A, B, section, tube.between.mm, tube.allowance.mm) }),
+    ...(A && B && twistOf(A, B)),
+  };
+}
+
+function solveOpposite(tube: Tube): TubeSolution {
+  return solveTube(mirroredTube(tube), 'opposite');
+}
+
+function lengthsOf(A: EndSolution, B: EndSolution, section: Section, between: Mm, allowance: Mm): Lengths {
+  const reach = (end: EndSolution): Mm => (end.kind === 'plain' ? 0 : end.longPoint.setback);
+  const depth = (end: EndSolution): Mm => (end.kind === 'plain' ? 0 : end.throat.setback);
+  const overall = between - reach(A) - reach(B);
+  return {
+    between,
+    overall,
+    blank: Math.max(between, overall) + allowance,
+    throats: between - depth(A) - depth(B),
+    shortest: between - deepestPair(A, B, section),
+  };
+}
+
+const STATIONS = 720;
+
+/** The most that the two cuts take off one line along the tube, to within what half a degree can hide. */
+function deepestPair(A: EndSolution, B: EndSolution, section: Section): Mm {
+  const setback = (end: EndSolution, station: number): Mm =>
+    end.kind === 'plain' ? 0 : end.cut(station).setback;
+  let deepest = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < STATIONS; i++) {
+    const station = (i * section.turn) / STATIONS;
+    deepest = Math.max(deepest, setback(A, station) + setback(B, station));
+  }
+  return deepest;
+}
+
+function twistOf(A: EndSolution, B: EndSolution): { twist?: Radians } {
+  if (A.kind === 'plain' || B.kind === 'plain' || A.heel === undefined || B.heel === undefined) return {};
+  const turn = (((B.heel - A.heel) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  return { twist: turn > Math.PI + 1e-12 ? turn - 2 * Math.PI : turn };
+}

@@ -1,0 +1,42 @@
+import type { Mm, Radians } from '../measure/units.ts';
+import { type Entry, type Solid, TOUCH } from './solid.ts';
+
+/**
+ * A round tube or bar of outside radius `radius`, endless, whose axis lies in the plane y = `offset` and makes
+ * `angle` with the z axis. With d = y - offset the line at (x, y) enters at
+ * z = (x cos(angle) + sqrt(radius^2 - d^2)) / sin(angle).
+ */
+export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
+  const cos = exactCosine(angle);
+  const sin = Math.sin(angle);
+  return {
+    enter(x: Mm, y: Mm): Entry | undefined {
+      const d = y - offset;
+      if (Math.abs(d) > radius + TOUCH) return undefined;
+      const half = Math.sqrt(Math.max(0, (radius - d) * (radius + d)));
+      return {
+        z: (x * cos + half) / sin,
+        normal: [(-half * cos) / radius, d / radius, (half * sin) / radius],
+        patch: 0,
+      };
+    },
+
+    // Along a direction (dx, dy) the entry is stationary where d = radius c sign(s) / sqrt(c^2 + s^2),
+    // with c = dx cos(angle) and s = dy.
+    crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
+      const c = (x1 - x0) * cos;
+      const s = y1 - y0;
+      if (s === 0) return NOWHERE;
+      const d = (radius * c * Math.sign(s)) / Math.hypot(c, s);
+      const along = (d + offset - y0) / s;
+      return along > 0 && along < 1 ? [along] : NOWHERE;
+    },
+  };
+}
+
+const NOWHERE: readonly number[] = [];
+
+/** cos(pi / 2) is 0, not 6e-17: a square joint has no heel to lean to. */
+export function exactCosine(angle: Radians): number {
+  return angle === Math.PI / 2 ? 0 : Math.cos(angle);
+}

@@ -1,0 +1,28 @@
+import type { Mm } from '../measure/units.ts';
+import type { Vector } from './vector.ts';
+
+/**
+ * What a tube lands on, in the frame of one end: the tube's axis is the z axis, z is the setback, and the tube's
+ * body lies towards large z. Every kind of header answers the same question.
+ */
+export interface Solid {
+  /** Where the line of the wall through (x, y), coming from the body, enters; undefined where it passes by. */
+  enter(x: Mm, y: Mm): Entry | undefined;
+
+  /**
+   * How far along the straight way from one point of the wall's thickness to another, 0 to 1, the entry may lie
+   * deeper than at both ends. The square line asks this: its deepest point can lie inside the wall.
+   */
+  crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[];
+}
+
+export interface Entry {
+  readonly z: Mm;
+  /** Outward unit normal of the solid's surface there. */
+  readonly normal: Vector;
+  /** Which smooth face of the solid was met: edges lie where this changes. */
+  readonly patch: number;
+}
+
+/** A line that passes the solid by no more than this, in mm, is taken to touch it. */
+export const TOUCH = 1e-9;

@@ -1,0 +1,25 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+
+/** All the pages of one file: one size, one orientation, no rotation. */
+export interface SheetSet {
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly sheets: readonly Sheet[];
+}
+
+/** One page. Later placements lie over earlier ones. Origin at the page's bottom left corner. */
+export interface Sheet {
+  readonly placements: readonly Placement[];
+}
+
+/** A drawing laid on a sheet. */
+export interface Placement {
+  readonly drawing: Drawing;
+  /** Where the drawing's origin comes to lie on the sheet. */
+  readonly at: Point;
+  /** Quarter turns of the drawing about its origin, counter-clockwise. */
+  readonly turn: 0 | 1;
+  /** What of the sheet it may ink, in sheet coordinates; all of it where left out. */
+  readonly clip?: Box;
+}
