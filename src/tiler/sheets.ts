@@ -5,7 +5,8 @@ import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 export interface SheetSet {
   readonly width: Mm;
   readonly height: Mm;
-  readonly sheets: readonly Sheet[];
+  /** In the order of the pages. They are walked through once, so they may be made one by one. */
+  readonly sheets: Iterable<Sheet>;
 }
 
 /** One page. Later placements lie over earlier ones. Origin at the page's bottom left corner. */

@@ -1,0 +1,26 @@
+import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
+
+/**
+ * A text kept inside the PDF as an embedded file (ISO 32000-1, 7.11.4), undated, so that the same job gives the same bytes.
+ * Returns the reference to its file specification.
+ */
+export function attach(context: PDFContext, name: string, text: string): PDFRef {
+  const bytes = new TextEncoder().encode(text);
+  const file = context.register(
+    context.flateStream(bytes, {
+      Type: 'EmbeddedFile',
+      Subtype: 'text/plain',
+      Params: { Size: bytes.length },
+    }),
+  );
+  return context.register(
+    context.obj({
+      Type: 'Filespec',
+      F: PDFHexString.fromText(name),
+      UF: PDFHexString.fromText(name),
+      EF: { F: file, UF: file },
+      Desc: PDFHexString.fromText('The job these sheets were printed from'),
+      AFRelationship: 'Source',
+    }),
+  );
+}

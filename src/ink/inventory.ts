@@ -1,0 +1,58 @@
+import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import type { Sheet } from '../tiler/sheets.ts';
+import { contentOf, type UsedGlyphs } from './content.ts';
+
+/** A drawing as PDF operators, and how often the sheets show it. */
+export interface Item {
+  readonly content: string;
+  readonly box: Box;
+  times: number;
+}
+
+/** A sheet with its drawings already written. */
+export type ItemSheet = readonly {
+  readonly item: Item;
+  readonly at: Point;
+  readonly turn: 0 | 1;
+  readonly clip: Box | undefined;
+}[];
+
+/** What all sheets show, and the glyphs that takes. */
+export interface Inventory {
+  readonly sheets: readonly ItemSheet[];
+  readonly used: UsedGlyphs;
+}
+
+/**
+ * Goes through the sheets once, in order, and writes each drawing the first time it is met. Only the written text is kept,
+ * a tenth of what the drawing itself takes, so sheets made one by one need not all fit in memory. Throws where two
+ * different drawings have one name: one of them would be printed in the other's place.
+ */
+export function inventoryOf(sheets: Iterable<Sheet>): Inventory {
+  const used: UsedGlyphs = new Map();
+  const byDrawing = new WeakMap<Drawing, Item>();
+  const byName = new Map<string, Item>();
+
+  function itemOf(drawing: Drawing): Item {
+    const known = byDrawing.get(drawing);
+    if (known !== undefined) return known;
+    const content = contentOf(drawing, used);
+    const namesake = byName.get(drawing.name);
+    if (namesake !== undefined && namesake.content !== content) {
+      throw new Error(`Two different drawings are named "${drawing.name}".`);
+    }
+    const item = namesake ?? { content, box: drawing.box, times: 0 };
+    byDrawing.set(drawing, item);
+    byName.set(drawing.name, item);
+    return item;
+  }
+
+  const written = Array.from(sheets, (sheet) =>
+    sheet.placements.map(({ drawing, at, turn, clip }) => {
+      const item = itemOf(drawing);
+      item.times += 1;
+      return { item, at, turn, clip };
+    }),
+  );
+  return { sheets: written, used };
+}

@@ -1,0 +1,88 @@
+import type { PDFContext, PDFDict, PDFRef } from 'pdf-lib';
+import type { Box } from '../leaf/drawing.ts';
+import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import { FONT_KEY, placed } from './content.ts';
+import type { Item, ItemSheet } from './inventory.ts';
+import { written } from './number.ts';
+
+const POINTS_PER_MM = 72 / MM_PER_INCH;
+
+/** Content is in millimetres; ten digits keep a metre of paper to a ten-thousandth of a micrometre. */
+const MILLIMETRES = `${POINTS_PER_MM.toFixed(10)} 0 0 ${POINTS_PER_MM.toFixed(10)} 0 0 cm`;
+
+/** What the pages of one file share. */
+export interface Binding {
+  readonly context: PDFContext;
+  /** The node of the page tree they hang on. */
+  readonly parent: PDFRef;
+  readonly font: PDFRef;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** Drawings already stored as form XObjects. */
+  readonly forms: Map<Item, PDFRef>;
+}
+
+/**
+ * Adds one sheet as a page. A drawing shown once stands in the page's own content; one shown more often is stored once, as
+ * a form XObject (ISO 32000-1, 8.10), and called.
+ */
+export function addPage(binding: Binding, sheet: ItemSheet): PDFRef {
+  const { context, parent, width, height } = binding;
+  const forms: Record<string, PDFRef> = {};
+  const operators = [MILLIMETRES];
+  for (const { item, at, turn, clip } of sheet) {
+    operators.push('q');
+    if (clip !== undefined) operators.push(`${rectangle(clip)} re W n`);
+    operators.push(`${placed(at, turn)} cm`);
+    if (item.times > 1) {
+      const form = formOf(binding, item);
+      const key = `D${form.objectNumber}`;
+      forms[key] = form;
+      operators.push(`/${key} Do`);
+    } else {
+      operators.push(item.content);
+    }
+    operators.push('Q');
+  }
+  return context.register(
+    context.obj({
+      Type: 'Page',
+      Parent: parent,
+      MediaBox: [0, 0, points(width), points(height)],
+      Resources: resources(binding, forms),
+      Contents: context.register(context.flateStream(operators.join('\n'))),
+    }),
+  );
+}
+
+function formOf(binding: Binding, item: Item): PDFRef {
+  const known = binding.forms.get(item);
+  if (known !== undefined) return known;
+  const { context, width, height } = binding;
+  // A form is clipped to its box. What a drawing inks beyond its own box must show as it does when it is not a form.
+  const reach = width + height;
+  const { left, bottom, right, top } = item.box;
+  const form = context.register(
+    context.flateStream(item.content, {
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [left - reach, bottom - reach, right + reach, top + reach].map((edge) => Number(written(edge))),
+      Resources: resources(binding, {}),
+    }),
+  );
+  binding.forms.set(item, form);
+  return form;
+}
+
+function resources({ context, font }: Binding, forms: Record<string, PDFRef>): PDFDict {
+  return context.obj({ Font: { [FONT_KEY]: font }, XObject: forms });
+}
+
+function rectangle({ left, bottom, right, top }: Box): string {
+  return [left, bottom, right - left, top - bottom].map(written).join(' ');
+}
+
+/** To 4 decimals of a point. */
+function points(length: Mm): number {
+  return Number(written(length * POINTS_PER_MM));
+}

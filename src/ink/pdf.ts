@@ -1,0 +1,48 @@
+import { PDFContext, type PDFDict, PDFHexString, type PDFRef, PDFStreamWriter } from 'pdf-lib';
+import type { SheetSet } from '../tiler/sheets.ts';
+import { attach } from './attachment.ts';
+import { embedFont } from './embedded-font.ts';
+import { inventoryOf } from './inventory.ts';
+import { addPage } from './page.ts';
+
+/** What a PDF says about itself. */
+export interface PdfInfo {
+  readonly title: string;
+  /** The job file as the person wrote it; it travels inside the PDF, byte for byte. */
+  readonly jobSource: string;
+  /** The job file's name without its ending. */
+  readonly jobName: string;
+}
+
+/**
+ * Sheets as a PDF file, one page each, at true size in pure black. The sheets are walked through once. The same sheets and
+ * info give the same bytes. Throws where words hold a sign that the font lacks, a number is none, or two different
+ * drawings have one name: mistakes of the program, none of the person's.
+ */
+export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> {
+  const { sheets, used } = inventoryOf(set.sheets);
+  const context = PDFContext.create();
+  const parent = context.nextRef();
+  const font = embedFont(context, used);
+  const binding = { context, parent, font, width: set.width, height: set.height, forms: new Map() };
+  const pages = sheets.map((sheet) => addPage(binding, sheet));
+  context.assign(parent, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
+  context.trailerInfo.Root = context.register(catalog(context, parent, info));
+  context.trailerInfo.Info = context.register(
+    context.obj({ Title: PDFHexString.fromText(info.title), Producer: PDFHexString.fromText('Copeleaf') }),
+  );
+  return PDFStreamWriter.forContext(context, Number.POSITIVE_INFINITY).serializeToBuffer();
+}
+
+/** Asks viewers to print as drawn (ISO 32000-1, 12.2), and carries the job. */
+function catalog(context: PDFContext, pages: PDFRef, info: PdfInfo): PDFDict {
+  const name = `${info.jobName}.copeleaf.yaml`;
+  const job = attach(context, name, info.jobSource);
+  return context.obj({
+    Type: 'Catalog',
+    Pages: pages,
+    ViewerPreferences: { PrintScaling: 'None', Duplex: 'Simplex', PickTrayByPDFSize: true },
+    Names: { EmbeddedFiles: { Names: [PDFHexString.fromText(name), job] } },
+    AF: [job],
+  });
+}
