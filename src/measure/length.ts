@@ -1,0 +1,74 @@
+import { type Fraction, fraction, plus, times, toNumber } from './fraction.ts';
+import { type Reading, refused, taken } from './misreading.ts';
+import { readQuantity, type Term } from './quantity.ts';
+import type { Length, LengthUnit } from './units.ts';
+
+const EXAMPLE = 'a length such as 38.1mm, 1-1/2in or 2ft 3-1/4in';
+
+/** One kilometre: no tube is longer, and a slip of the keys often is. */
+const LONGEST_MM = 1e6;
+
+const IN_MM: Readonly<Record<LengthUnit, Fraction>> = {
+  mm: fraction(1n),
+  cm: fraction(10n),
+  m: fraction(1000n),
+  // 25.4 and 304.8 exactly.
+  in: fraction(127n, 5n),
+  ft: fraction(1524n, 5n),
+};
+
+const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
+  ...spelled('mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'),
+  ...spelled('cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'),
+  ...spelled('m', 'metre', 'metres', 'meter', 'meters'),
+  ...spelled('in', 'inch', 'inches', 'ins', '"'),
+  ...spelled('ft', 'foot', 'feet', "'"),
+]);
+
+function spelled(unit: LengthUnit, ...others: string[]): [string, LengthUnit][] {
+  return [unit, ...others].map((word) => [word, unit]);
+}
+
+/**
+ * Reads a length as people write it; a number without a unit is taken in `bareUnit`. Values are exact before the
+ * last rounding: `1-1/2in` is 38.1 mm. Does not throw: what can't be read comes back with its reason.
+ */
+export function readLength(text: string, bareUnit: 'mm' | 'in'): Reading<Length> {
+  const read = text.trim();
+  const quantity = readQuantity(text, EXAMPLE);
+  if (!quantity.ok) return quantity;
+  const { terms, negative } = quantity.value;
+  const sum = addTerms(read, terms, bareUnit);
+  if (!sum.ok) return sum;
+  const size = toNumber(sum.value.total);
+  if (size > LONGEST_MM) return refused(read, 'that is more than a kilometre', EXAMPLE);
+  return taken({ mm: negative && size !== 0 ? -size : size, wrote: read, unit: sum.value.unit });
+}
+
+function addTerms(
+  read: string,
+  terms: readonly [Term, ...Term[]],
+  bareUnit: 'mm' | 'in',
+): Reading<{ total: Fraction; unit: LengthUnit }> {
+  const [first, second, third] = terms;
+  const unit = first.unit === '' ? bareUnit : UNITS.get(first.unit);
+  if (unit === undefined) return unknownUnit(read, first.unit);
+  const total = times(first.number, IN_MM[unit]);
+  if (second === undefined) return taken({ total, unit });
+
+  const inches = UNITS.get(second.unit);
+  if (inches === undefined && second.unit !== '') return unknownUnit(read, second.unit);
+  if (unit !== 'ft' || third !== undefined || (inches !== 'in' && second.unit !== '')) {
+    return refused(read, 'there is more than one value, and only feet and inches are read together', EXAMPLE);
+  }
+  if (inches === undefined)
+    return refused(read, 'the number after the feet has no unit', `${read}in, or ${read}"`);
+  if (first.number.bottom !== 1n) {
+    return refused(read, 'feet before inches are a whole number', 'a length such as 2ft 3-1/4in');
+  }
+  return taken({ total: plus(total, times(second.number, IN_MM.in)), unit });
+}
+
+function unknownUnit(read: string, unit: string): Reading<never> {
+  return refused(read, `\`${unit}\` is not a unit of length`, `mm, cm, m, in or ft, as in 38.1mm or 1-1/2in`);
+}
