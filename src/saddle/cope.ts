@@ -1,10 +1,11 @@
 import type { CopedEnd, End, Part, Preparation, Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { type Curve, traceCurve } from './curve.ts';
-import { type Extremes, extremesOf, homeStation } from './extremes.ts';
+import { type Extremes, extremesOf } from './extremes.ts';
 import { type Joint, jointOf } from './joint.ts';
 import type { Line } from './line.ts';
 import { bluntLine, squareLine, wallLine } from './lines.ts';
+import { homeStation } from './peaks.ts';
 
 /** One end of a tube, solved. */
 export type EndSolution = Plain | Cope;

@@ -6,7 +6,12 @@ import type { Line, LinePoint } from './line.ts';
 
 /** The line on which the wall, `depth` in from its outside, meets what the end lands on. */
 export function wallLine(joint: Joint, depth: Mm): Line {
-  return (station) => meet(joint, joint.section.at(station, depth), depth);
+  return (station) => meetAt(joint, station, depth);
+}
+
+/** Where the line of the wall at this station and depth meets what the end lands on, or is trimmed beside it. */
+export function meetAt(joint: Joint, station: number, depth: Mm): LinePoint {
+  return meet(joint, joint.section.at(station, depth), depth);
 }
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */

@@ -31,6 +31,10 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
       const along = (d + offset - y0) / s;
       return along > 0 && along < 1 ? [along] : NOWHERE;
     },
+
+    distance(x: Mm, y: Mm, z: Mm): Mm {
+      return Math.hypot(z * sin - x * cos, y - offset) - radius;
+    },
   };
 }
 

@@ -14,6 +14,9 @@ export interface Solid {
    * deeper than at both ends. The square line asks this: its deepest point can lie inside the wall.
    */
   crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[];
+
+  /** How far a point lies from the solid's surface; negative inside it. */
+  distance(x: Mm, y: Mm, z: Mm): Mm;
 }
 
 export interface Entry {

@@ -1,0 +1,66 @@
+import { degrees, type Radians } from '../measure/units.ts';
+import type { Place } from '../saddle/extremes.ts';
+import type { EndReport } from './end-report.ts';
+import type { TubeReport } from './report.ts';
+
+/**
+ * The reports as `check --as json` gives them: millimetres, and degrees as resolved, with clock and phi in [0, 360).
+ * What has no value is left out.
+ */
+export function reportsAsData(reports: readonly TubeReport[]): object {
+  return { units: 'mm', tubes: reports.map(tubeAsData) };
+}
+
+function tubeAsData({ solution, ends, warnings }: TubeReport): object {
+  const { tube, hand, lengths, twist } = solution;
+  return {
+    name: tube.name,
+    hand,
+    copies: tube.copies,
+    od: tube.section.od.mm,
+    ...(tube.wall && { wall: tube.wall.mm }),
+    ...(lengths && { between: lengths.between, overall: lengths.overall, blank: lengths.blank }),
+    ...(twist !== undefined && { twist: degreesOf(twist) }),
+    ends: {
+      ...(ends.A && { A: endAsData(ends.A) }),
+      ...(ends.B && { B: endAsData(ends.B) }),
+    },
+    warnings,
+  };
+}
+
+function endAsData(report: EndReport | 'plain'): object {
+  if (report === 'plain') return { plain: true };
+  const { cope, gap, standOff, dihedrals, sensitivity } = report;
+  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset }) => ({
+    angle: degreesOf(angle.rad),
+    clock: around(clock.rad),
+    offset: offset.mm + 0,
+  }));
+  return {
+    longPoint: placeAsData(cope.longPoint),
+    throat: placeAsData(cope.throat),
+    ...(others.length > 0 ? { parts: [part, ...others] } : part),
+    ...(standOff !== undefined && { standOff }),
+    gap: { phi: around(gap.station), mm: gap.mm },
+    ...(dihedrals && {
+      dihedral: { least: degreesOf(dihedrals.least.angle), most: degreesOf(dihedrals.most.angle) },
+    }),
+    sensitivity,
+  };
+}
+
+function placeAsData({ station, setback }: Place): object {
+  return { phi: around(station), setback };
+}
+
+/** Degrees rid of the last bits that the way through radians leaves: 62, not 62.00000000000001. */
+export function degreesOf(angle: Radians): number {
+  return Number(degrees(angle).toFixed(10)) + 0;
+}
+
+/** Degrees in [0, 360). */
+export function around(angle: Radians): number {
+  const home = ((degreesOf(angle) % 360) + 360) % 360;
+  return home + 0;
+}

@@ -1,0 +1,36 @@
+import type { Radians } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { dihedralAt } from '../saddle/dihedral.ts';
+import { highestOf, type Peak } from '../saddle/peaks.ts';
+
+/** The least and the most dihedral over the stations with contact, and where they are. */
+export interface Dihedrals {
+  readonly least: Corner;
+  readonly most: Corner;
+}
+
+export interface Corner {
+  readonly station: number;
+  readonly angle: Radians;
+}
+
+const STATIONS = 96;
+
+/** Undefined where the tube's outside touches the header nowhere. */
+export function dihedralsOf({ joint, outside, end }: Cope): Dihedrals | undefined {
+  const clock = end.parts[0].clock.rad;
+  const extreme = (sign: 1 | -1): Peak | undefined =>
+    highestOf(
+      (station) => (outside(station).contact ? sign * dihedralAt(joint, station) : Number.NEGATIVE_INFINITY),
+      joint.section.turn,
+      clock,
+      STATIONS,
+    );
+  const least = extreme(-1);
+  const most = extreme(1);
+  if (!least || !most) return undefined;
+  return {
+    least: { station: least.station, angle: -least.height },
+    most: { station: most.station, angle: most.height },
+  };
+}

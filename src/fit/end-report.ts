@@ -1,0 +1,35 @@
+import type { Tube } from '../job/job.ts';
+import type { Mm, Radians } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { type Dihedrals, dihedralsOf } from './dihedrals.ts';
+import { type Gap, gapOf } from './gap.ts';
+import { type Sensitivity, sensitivityOf } from './sensitivity.ts';
+import { standOffOf } from './stand-off.ts';
+
+/** What follows from one coped end as asked: how it fits, and what would spoil it. Angles in radians, lengths in mm. */
+export interface EndReport {
+  readonly cope: Cope;
+  readonly gap: Gap;
+  readonly sensitivity: Sensitivity;
+  readonly standOff?: Mm;
+  readonly dihedrals?: Dihedrals;
+}
+
+export function reportEnd(tube: Tube, cope: Cope): EndReport {
+  const wall = tube.wall?.mm ?? 0;
+  const gap = gapOf(cope, wall);
+  const standOff = standOffOf(cope);
+  const dihedrals = dihedralsOf(cope);
+  return {
+    cope,
+    gap,
+    sensitivity: sensitivityOf(cope, tube.section, wall, gap.mm),
+    ...(standOff !== undefined && { standOff }),
+    ...(dihedrals && { dihedrals }),
+  };
+}
+
+/** The acute angle between two axes that cross at this angle. */
+export function acuteOf(angle: Radians): Radians {
+  return Math.min(angle, Math.PI - angle);
+}

@@ -1,0 +1,27 @@
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { meetAt } from '../saddle/lines.ts';
+
+/** The cut face of an end: the setback at which its metal begins, by station and by depth in from the outside. */
+export type Face = (station: number, depth: Mm) => Mm;
+
+/**
+ * The face that this edge preparation leaves. A bevel follows the header from the outer edge to the inner; a blunt
+ * edge is square for its land, then follows the header; a square face keeps one setback through the wall.
+ */
+export function faceOf(cope: Cope): Face {
+  const { preparation } = cope.end;
+  const follow: Face = (station, depth) => meetAt(cope.joint, station, depth).setback;
+  const square: Face = (station) => cope.cut(station).setback;
+  if (preparation.edge === 'square') return square;
+  const land = preparation.blunt?.mm ?? 0;
+  return land === 0 ? follow : (station, depth) => (depth <= land ? square : follow)(station, depth);
+}
+
+/** The face cut from a leaf printed at the wrong scale: stations about the spine, and setbacks, alike. */
+export function scaledFace(face: Face, scale: number, turn: number): Face {
+  return (station, depth) => {
+    const fromSpine = station - turn * Math.round(station / turn);
+    return scale * face(fromSpine / scale, depth);
+  };
+}

@@ -1,0 +1,51 @@
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import type { Joint, Landing } from '../saddle/joint.ts';
+import { wallLine } from '../saddle/lines.ts';
+import { highestOf } from '../saddle/peaks.ts';
+import { type Face, faceOf } from './face.ts';
+import { slideToTouch } from './seat.ts';
+
+/** The widest gap left round a seated joint, and where. */
+export interface Gap {
+  readonly station: number;
+  readonly mm: Mm;
+}
+
+const STATIONS = 360;
+
+/**
+ * The gap of this end as prepared: slid along its axis until any point of its face touches, the distance from the
+ * cut's outer edge to the header, over the stations with contact. A bevel all round leaves none.
+ */
+export function gapOf(cope: Cope, wall: Mm): Gap {
+  const { preparation } = cope.end;
+  if (preparation.edge === 'bevel' && !preparation.blunt) return { station: 0, mm: 0 };
+  const face = faceOf(cope);
+  const slide = slideToTouch(cope.joint, face, wall);
+  return widestGap(cope.joint, face, slide, touches(cope.joint));
+}
+
+/** Over the stations that count, the widest way from the cut's outer edge to the header. */
+export function widestGap(joint: Joint, face: Face, slide: Mm, counts: (station: number) => boolean): Gap {
+  const gap = (station: number): Mm => {
+    if (!counts(station)) return Number.NEGATIVE_INFINITY;
+    const { x, y } = joint.section.at(station, 0);
+    return clearance(joint, x, y, face(station, 0) + slide);
+  };
+  const widest = highestOf(gap, joint.section.turn, 0, STATIONS);
+  return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };
+}
+
+/** Whether the tube's outside meets the header at a station. */
+export function touches(joint: Joint): (station: number) => boolean {
+  const outside = wallLine(joint, 0);
+  return (station) => outside(station).contact;
+}
+
+/** The way from a point, in the frame of the tube's section, to the nearest header. */
+function clearance(joint: Joint, x: Mm, y: Mm, z: Mm): Mm {
+  const to = ({ solid, cosClock, sinClock }: Landing): Mm =>
+    solid.distance(x * cosClock + y * sinClock, y * cosClock - x * sinClock, z);
+  return Math.min(...joint.landings.map(to));
+}

@@ -1,0 +1,36 @@
+import type { Job } from '../job/job.ts';
+import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import { type EndReport, reportEnd } from './end-report.ts';
+import { endWarnings, tubeWarnings, type Warning } from './warnings.ts';
+
+/** All that is known about one tube of one hand. */
+export interface TubeReport {
+  readonly solution: TubeSolution;
+  readonly ends: {
+    readonly A?: EndReport | 'plain';
+    readonly B?: EndReport | 'plain';
+  };
+  readonly warnings: readonly Warning[];
+}
+
+/** Checks every tube of a job, each opposite hand after its twin. */
+export function reportJob(job: Job): readonly TubeReport[] {
+  return solveJob(job).map(reportTube);
+}
+
+export function reportTube(solution: TubeSolution): TubeReport {
+  const { tube } = solution;
+  const look = (name: 'A' | 'B'): EndReport | 'plain' | undefined => {
+    const end = solution.ends[name];
+    if (!end) return undefined;
+    return end.kind === 'plain' ? 'plain' : reportEnd(tube, end);
+  };
+  const A = look('A');
+  const B = look('B');
+  const warnings = [
+    ...(A && A !== 'plain' ? endWarnings(tube, 'A', A) : []),
+    ...(B && B !== 'plain' ? endWarnings(tube, 'B', B) : []),
+    ...tubeWarnings(solution),
+  ];
+  return { solution, ends: { ...(A && { A }), ...(B && { B }) }, warnings };
+}

@@ -1,0 +1,33 @@
+import type { Mm } from '../measure/units.ts';
+import type { Joint } from '../saddle/joint.ts';
+import { meetAt } from '../saddle/lines.ts';
+import { climb, highestOf } from '../saddle/peaks.ts';
+import type { Face } from './face.ts';
+
+const STATIONS = 180;
+const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
+
+/**
+ * How far the end must slide along its own axis, away from the header, so that its face just touches; negative
+ * where it slides on. The greatest foul over the face, outer edge to inner, found by sampling and climbing.
+ */
+export function slideToTouch(joint: Joint, face: Face, wall: Mm): Mm {
+  const foul = (station: number, depth: Mm): Mm => {
+    const met = meetAt(joint, station, depth);
+    return met.contact ? met.setback - face(station, depth) : Number.NEGATIVE_INFINITY;
+  };
+  const rough = (station: number): Mm => Math.max(...LAYERS.map((layer) => foul(station, layer * wall)));
+  const fine = (station: number): Mm => deepestFoul((depth) => foul(station, depth), wall);
+  const { turn } = joint.section;
+  return highestOf(fine, turn, 0, STATIONS, rough)?.height ?? 0;
+}
+
+function deepestFoul(foul: (depth: Mm) => Mm, wall: Mm): Mm {
+  const fouls = LAYERS.map((layer) => foul(layer * wall));
+  const most = Math.max(...fouls);
+  if (wall === 0) return most;
+  const at = fouls.indexOf(most);
+  const low = LAYERS[Math.max(0, at - 1)] ?? 0;
+  const high = LAYERS[Math.min(LAYERS.length - 1, at + 1)] ?? 1;
+  return Math.max(most, foul(climb(foul, low * wall, high * wall, 30)));
+}

@@ -1,0 +1,62 @@
+import type { CopedEnd, Part, Section } from '../job/job.ts';
+import { type Mm, radians } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { type Joint, jointOf } from '../saddle/joint.ts';
+import { type Face, faceOf, scaledFace } from './face.ts';
+import { touches, widestGap } from './gap.ts';
+import { slideToTouch } from './seat.ts';
+
+/** What gap opens, in mm beyond the undisturbed one, if one measurement is off by a full step. */
+export interface Sensitivity {
+  /** 1 degree of angle. */
+  readonly angle: Mm;
+  /** 1 degree of rotation. */
+  readonly clock: Mm;
+  /** 1 mm of offset. */
+  readonly offset: Mm;
+  /** 1 % of printed scale. */
+  readonly scale: Mm;
+}
+
+/** The worse sign of each step, after the end is slid along its axis until it touches. */
+export function sensitivityOf(cope: Cope, section: Section, wall: Mm, gap: Mm): Sensitivity {
+  const face = faceOf(cope);
+  const turn = cope.joint.section.turn;
+  const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
+    worse((sign) => {
+      const end = movedEnd(cope.end, (part) => change(part, sign));
+      return end && opening(cope.joint, jointOf(section, end), face, wall) - gap;
+    });
+  return {
+    angle: moved((part, sign) => ({ ...part, angle: turned(part.angle, sign) })),
+    clock: moved((part, sign) => ({ ...part, clock: turned(part.clock, sign) })),
+    offset: moved((part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign } })),
+    scale: worse(
+      (sign) => opening(cope.joint, cope.joint, scaledFace(face, 1 + sign / 100, turn), wall) - gap,
+    ),
+  };
+}
+
+function turned<Turn extends { readonly rad: number }>(angle: Turn, degrees: number): Turn {
+  return { ...angle, rad: angle.rad + radians(degrees) };
+}
+
+function worse(opens: (sign: 1 | -1) => Mm | undefined): Mm {
+  return Math.max(0, opens(1) ?? 0, opens(-1) ?? 0);
+}
+
+/** The end with its headers moved; undefined where the step leaves no joint to speak of. */
+function movedEnd(end: CopedEnd, change: (part: Part) => Part): CopedEnd | undefined {
+  const [first, ...others] = end.parts;
+  const parts = [change(first), ...others.map(change)] as const;
+  const sound = parts.every(({ angle }) => angle.rad > 0 && angle.rad < Math.PI);
+  return sound ? { ...end, parts: [...parts] } : undefined;
+}
+
+/** The widest gap where both the header meant and the header met are touched. */
+function opening(meant: Joint, met: Joint, face: Face, wall: Mm): Mm {
+  const meantTouches = touches(meant);
+  const metTouches = touches(met);
+  const slide = slideToTouch(met, face, wall);
+  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station)).mm;
+}

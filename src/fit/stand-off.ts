@@ -1,0 +1,18 @@
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { highestOf } from '../saddle/peaks.ts';
+
+const STATIONS = 180;
+
+/**
+ * How far the end is held off by its own inner edge if its face is left square on the line it would then be wrongly
+ * cut to: the outside line, or with `from: inside` the inside line it is cut to by intent. Undefined without a wall.
+ */
+export function standOffOf({ end, joint, outside, inside, square }: Cope): Mm | undefined {
+  if (!inside || !square) return undefined;
+  const { preparation } = end;
+  const cutTo = preparation.edge === 'square' && preparation.from === 'inside' ? inside : outside;
+  const held = (station: number): Mm => square(station).setback - cutTo(station).setback;
+  const most = highestOf(held, joint.section.turn, end.parts[0].clock.rad, STATIONS);
+  return Math.max(0, most?.height ?? 0);
+}

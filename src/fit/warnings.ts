@@ -1,0 +1,114 @@
+import type { EndName, Part, Tube } from '../job/job.ts';
+import { degrees, type Mm, radians } from '../measure/units.ts';
+import { millimetres, writeAngle } from '../measure/write.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { acuteOf, type EndReport } from './end-report.ts';
+
+export type WarningCode = 'misses' | 'wider' | 'heel-angle' | 'feather' | 'stand-off' | 'gap' | 'short';
+
+/** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
+export interface Warning {
+  readonly code: WarningCode;
+  /** Left out where the whole tube is meant. */
+  readonly end?: EndName;
+  readonly text: string;
+}
+
+/** Branch angle for a sound weld at the heel: AISC 360 table K2.1A (secondary). */
+const LEAST_HEEL = radians(30);
+const KNIFE_EDGE = radians(15);
+const MOST_STAND_OFF: Mm = 1;
+/** A 1/16 in filler rod goes in: common practice, no source. */
+const ROD: Mm = 1.6;
+
+/** Every warning about one coped end, in the order in which a person would meet them. */
+export function endWarnings(tube: Tube, name: EndName, report: EndReport): readonly Warning[] {
+  const { end } = report.cope;
+  const found = [
+    ...end.parts.flatMap((part) => [misses(tube, part), wider(tube, part), heelAngle(part)]),
+    feather(report),
+    standOff(report),
+    wideGap(report),
+  ];
+  return found.flatMap((warning) => (warning ? [{ ...warning, end: name }] : []));
+}
+
+/** Warnings about a tube as a whole. */
+export function tubeWarnings({ lengths, section }: TubeSolution): readonly Warning[] {
+  const across = 2 * section.reach;
+  if (!lengths || lengths.throats >= across) return [];
+  return [
+    {
+      code: 'short',
+      text:
+        `Only ${mm(lengths.throats)} of tube is left between the two throats, less than its own diameter ` +
+        `of ${mm(across)}. Check \`between\`, or use one solid piece.`,
+    },
+  ];
+}
+
+type Found = { readonly code: WarningCode; readonly text: string } | undefined;
+
+function misses({ section }: Tube, { onto, offset }: Part): Found {
+  const past = Math.abs(offset.mm) + section.od.mm / 2 - onto.od.mm / 2;
+  if (past <= 1e-9) return undefined;
+  const text =
+    `The tube reaches ${mm(past)} past the side of the header there, so part of the edge touches nothing. It is ` +
+    'trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.';
+  return { code: 'misses', text };
+}
+
+function wider({ section }: Tube, { onto }: Part): Found {
+  const more = section.od.mm - onto.od.mm;
+  if (more <= 1e-9) return undefined;
+  const text =
+    `The tube is ${mm(more)} wider than the header it lands on. Flatten the end or choose a smaller tube ` +
+    'if the edge must touch all round.';
+  return { code: 'wider', text };
+}
+
+function heelAngle({ angle }: Part): Found {
+  const acute = acuteOf(angle.rad);
+  if (acute >= LEAST_HEEL - 1e-12) return undefined;
+  const text =
+    `The acute angle is ${writeAngle(acute)}: under 30° a weld at the heel can hardly be made sound ` +
+    '(AISC 360 table K2.1A, secondary). Open the angle if you can.';
+  return { code: 'heel-angle', text };
+}
+
+function feather({ cope, dihedrals }: EndReport): Found {
+  const { preparation } = cope.end;
+  if (preparation.edge !== 'bevel' || preparation.blunt || !dihedrals) return undefined;
+  const thin = Math.PI - dihedrals.most.angle;
+  if (thin >= KNIFE_EDGE - 1e-12) return undefined;
+  const text =
+    `The edge runs out to a knife of ${writeAngle(thin)} at ${at(dihedrals.most.station)}. It cuts fingers and ` +
+    'burns away under the arc: take it off with `blunt`, about half the wall.';
+  return { code: 'feather', text };
+}
+
+function standOff({ cope, standOff: held }: EndReport): Found {
+  const { preparation } = cope.end;
+  if (preparation.edge !== 'square' || held === undefined || held <= MOST_STAND_OFF) return undefined;
+  const text =
+    preparation.from === 'inside'
+      ? `Cut to the inside line, the end stands off by ${mm(held)} on its outer edge: grind that back until it seats.`
+      : `Cut square to the outside line by mistake, the end would stand off by ${mm(held)}. Cut to the solid line.`;
+  return { code: 'stand-off', text };
+}
+
+function wideGap({ gap }: EndReport): Found {
+  if (gap.mm <= ROD) return undefined;
+  const text =
+    `A gap of ${mm(gap.mm)} stays at ${at(gap.station)}, and a 1.6 mm (1/16 in) filler rod goes in. Bevel the ` +
+    'inner edge instead (`edge: bevel`), or let the legs of the weld grow by the gap.';
+  return { code: 'gap', text };
+}
+
+function mm(length: Mm): string {
+  return `${millimetres(length)} mm`;
+}
+
+function at(station: number): string {
+  return `station ${Math.round(degrees(station))}°`;
+}

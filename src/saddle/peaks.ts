@@ -1,0 +1,95 @@
+import type { Mm } from '../measure/units.ts';
+
+/** A high place of a function round the tube: its station in [0, turn) and how high. */
+export interface Peak {
+  readonly station: number;
+  readonly height: number;
+}
+
+/** Heights within this of each other are equal, in mm (or radians). */
+const TIE: Mm = 1e-9;
+
+/**
+ * The highest place of a function round the tube; of equals the one with the least station. It may have kinks and
+ * be -Infinity where it does not count. A ring of `steps` samples from `start` finds the hills; each hill between
+ * two samples is climbed. `rough` may stand in for a dear function on the ring. Undefined where the function counts
+ * nowhere.
+ */
+export function highestOf(
+  height: (station: number) => number,
+  turn: number,
+  start: number,
+  steps: number,
+  rough: (station: number) => number = height,
+): Peak | undefined {
+  const hills = hillsOf(height, turn, start, steps, rough);
+  const best = Math.max(...hills.map((hill) => hill.height));
+  const equals = hills.filter((hill) => hill.height >= best - TIE);
+  return equals.sort((a, b) => a.station - b.station)[0];
+}
+
+/** Every hill that could be the highest, judged by the ring's own unevenness. */
+function hillsOf(
+  height: (station: number) => number,
+  turn: number,
+  start: number,
+  steps: number,
+  rough: (station: number) => number,
+): Peak[] {
+  const step = turn / steps;
+  const ring = Array.from({ length: steps }, (_, i) => rough(start + i * step));
+  const highest = Math.max(...ring);
+  if (highest === Number.NEGATIVE_INFINITY) return [];
+  const hills: Peak[] = [];
+  ring.forEach((here, i) => {
+    const before = ring[(i + steps - 1) % steps] ?? here;
+    const after = ring[(i + 1) % steps] ?? here;
+    if (here < before || here < after || here === Number.NEGATIVE_INFINITY) return;
+    const middle = start + i * step;
+    const drop = Math.max(finite(here - before), finite(here - after)) + STEADY;
+    if (here + 2 * drop < highest) return;
+    const top = climb(height, middle - step, middle + step);
+    const station = height(top) > here + SAME ? top : middle;
+    hills.push({ station: homeStation(station, turn), height: height(station) });
+  });
+  return hills;
+}
+
+/** A hill between samples rises above its sample by less than the drop to the sample's neighbours, but for this. */
+const STEADY: Mm = 1e-6;
+
+/** A climb that gains less than this found nothing better than the sample itself. */
+const SAME: Mm = 1e-12;
+
+function finite(drop: number): number {
+  return Number.isFinite(drop) ? drop : 1;
+}
+
+/** The top of a single hill, by golden section: needs no slope, so a kink or a cliff is no trouble. */
+export function climb(height: (place: number) => number, from: number, to: number, rounds = 70): number {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  let low = from;
+  let high = to;
+  let left = high - ratio * (high - low);
+  let right = low + ratio * (high - low);
+  let atLeft = height(left);
+  let atRight = height(right);
+  for (let i = 0; i < rounds; i++) {
+    if (atLeft >= atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - ratio * (high - low);
+      atLeft = height(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + ratio * (high - low);
+      atRight = height(right);
+    }
+  }
+  return atLeft >= atRight ? left : right;
+}
+
+/** The same station in [0, turn), with a hair below a whole turn taken as 0. */
+export function homeStation(station: number, turn: number): number {
+  const home = ((station % turn) + turn) % turn;
+  return turn - home < 1e-12 * turn ? 0 : home;
+}
