@@ -1,4 +1,5 @@
 import type { Angle, Length } from '../measure/units.ts';
+import type { Origin } from './origin.ts';
 import type { Paper } from './paper.ts';
 
 /** What a job file asks for, with every default filled in. Values keep the words they were written in. */
@@ -9,6 +10,8 @@ export interface Job {
   readonly tubes: readonly Tube[];
   /** The text of the job file, to travel inside the PDF. Flags are turned into such a text first. */
   readonly source: string;
+  /** Where each value was written; `locate` and `complainAt` read it. */
+  readonly origin?: Origin;
 }
 
 export interface SheetAsk {

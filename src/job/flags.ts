@@ -1,0 +1,129 @@
+import { type Complaint, Refusal } from './complaint.ts';
+import type { Dialect } from './desk.ts';
+import type { Job } from './job.ts';
+import type { Place } from './origin.ts';
+import { type JobDefaults, readJobIn } from './read-job.ts';
+
+/** One end asked for by flags, each in the words of the person. */
+export interface EndFlags {
+  readonly od?: string;
+  readonly wall?: string;
+  readonly onto?: string;
+  readonly angle?: string;
+  readonly offset?: string;
+  readonly clock?: string;
+  readonly edge?: string;
+  readonly blunt?: string;
+  readonly from?: string;
+  readonly end?: string;
+  readonly units?: string;
+  readonly paper?: string;
+  readonly margin?: string;
+}
+
+/** A line of the job file that the flags are written out as, and the flag that it comes from. */
+interface Line {
+  readonly text: string;
+  readonly flag?: keyof EndFlags;
+}
+
+const FILE = 'flags';
+
+/**
+ * Reads one end from flags, by writing them out as a job file, so that both are read by one code and the file can
+ * travel in the PDF. Throws `Refusal` whose complaints name the flags and have no line.
+ */
+export function jobFromFlags(flags: EndFlags, defaults: JobDefaults): Job {
+  const end = (flags.end ?? 'A').trim().toUpperCase();
+  const lines = jobLines(flags, end === 'B' ? 'B' : 'A');
+  const wrongEnd: Complaint[] = end === 'A' || end === 'B' ? [] : [badEnd(flags.end ?? '')];
+  const job = readLines(flags, lines, defaults, wrongEnd);
+  const [first, ...rest] = wrongEnd;
+  if (first) throw new Refusal([first, ...rest]);
+  return { ...job, origin: { file: FILE, places: flagPlaces(job, flags, lines) } };
+}
+
+function readLines(
+  flags: EndFlags,
+  lines: readonly Line[],
+  defaults: JobDefaults,
+  before: readonly Complaint[],
+): Job {
+  const source = `${lines.map((line) => line.text).join('\n')}\n`;
+  try {
+    return readJobIn(AS_FLAGS, source, FILE, defaults);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const [first, ...rest] = error.complaints.map((complaint) => ofFlag(complaint, flags, lines));
+    throw first ? new Refusal([first, ...before, ...rest]) : error;
+  }
+}
+
+const AS_FLAGS: Dialect = {
+  key: (name) => `\`--${name}\``,
+  setting: (name, value) => `\`--${name} ${value}\``,
+};
+
+function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
+  const line = (indent: number, key: string, flag: keyof EndFlags): Line[] => {
+    const value = flags[flag];
+    return value === undefined ? [] : [{ text: `${' '.repeat(indent)}${key}: ${quoted(value)}`, flag }];
+  };
+  const onto = line(8, 'od', 'onto');
+  const endLines = [
+    ...(onto.length > 0 ? [{ text: '      onto:' }, ...onto] : []),
+    ...line(6, 'angle', 'angle'),
+    ...line(6, 'clock', 'clock'),
+    ...line(6, 'offset', 'offset'),
+    ...line(6, 'edge', 'edge'),
+    ...line(6, 'blunt', 'blunt'),
+    ...line(6, 'from', 'from'),
+  ];
+  return [
+    { text: 'copeleaf: 1' },
+    ...line(0, 'units', 'units'),
+    ...line(0, 'paper', 'paper'),
+    ...line(0, 'margin', 'margin'),
+    { text: 'tube:' },
+    ...line(2, 'od', 'od'),
+    ...line(2, 'wall', 'wall'),
+    { text: '  ends:' },
+    { text: `    ${end}:` },
+    // An end is a map even where no flag fills it.
+    ...(endLines.length > 0 ? endLines : [{ text: '      {}' }]),
+  ];
+}
+
+/** Plain where YAML can't take it for anything else, in double quotes otherwise: JSON's quoting is YAML's too. */
+function quoted(value: string): string {
+  return /^[A-Za-z0-9.][A-Za-z0-9./° "'-]*$/.test(value) && value.trim() === value
+    ? value
+    : JSON.stringify(value);
+}
+
+function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): Complaint {
+  const { code, why, instead } = complaint;
+  const flag = complaint.line === undefined ? undefined : lines[complaint.line - 1]?.flag;
+  const read =
+    flag === undefined || code === 'missing' ? complaint.read : `--${flag} ${flags[flag] ?? ''}`.trim();
+  return { code, file: FILE, read, why, instead };
+}
+
+function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>();
+  for (const [path, place] of job.origin?.places ?? []) {
+    const flag = 'line' in place ? lines[place.line - 1]?.flag : undefined;
+    if (flag !== undefined) places.set(path, { flag: `--${flag} ${flags[flag] ?? ''}`.trim() });
+  }
+  return places;
+}
+
+function badEnd(end: string): Complaint {
+  return {
+    code: 'end',
+    file: FILE,
+    read: `--end ${end}`.trim(),
+    why: 'a tube has the ends A and B',
+    instead: '--end A or --end B',
+  };
+}

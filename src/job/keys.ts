@@ -1,0 +1,45 @@
+import { nearest } from './nearest.ts';
+
+/** Where a key may stand: the person's name for the place, and the keys it knows. */
+export const KEYS = {
+  file: ['copeleaf', 'units', 'job', 'tube', 'tubes', 'pair', 'copies', 'paper', 'margin', 'paper-thickness'],
+  tube: ['name', 'od', 'wall', 'between', 'edge', 'blunt', 'from', 'pair', 'copies', 'allowance', 'ends'],
+  ends: ['A', 'B'],
+  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'blunt', 'from'],
+  onto: ['od'],
+  margin: ['left', 'right', 'top', 'bottom'],
+} as const satisfies Record<string, readonly string[]>;
+
+export type KeyPlace = keyof typeof KEYS;
+
+const PLACE_NAMES: Readonly<Record<KeyPlace, string>> = {
+  file: 'at the head of the file',
+  tube: 'on the tube',
+  ends: 'under `ends`',
+  end: 'on an end',
+  onto: 'under `onto`',
+  margin: 'under `margin`',
+};
+
+/** The key that was meant by one that is not known at this place, if it looks like a slip. */
+export function meantKey(key: string, place: KeyPlace): string | undefined {
+  return placesOf(key).length > 0 ? undefined : nearest(key, KEYS[place]);
+}
+
+/** What to write instead of a key that is not known at this place. */
+export function insteadOfKey(key: string, place: KeyPlace): string {
+  const elsewhere = placesOf(key).map((other) => PLACE_NAMES[other]);
+  if (elsewhere.length > 0) return `\`${key}\` belongs ${elsewhere.join(' or ')}`;
+  const meant = meantKey(key, place);
+  return meant === undefined ? `one of ${KEYS[place].join(', ')}` : `\`${meant}\`, if that is meant`;
+}
+
+export function placeName(place: KeyPlace): string {
+  return PLACE_NAMES[place];
+}
+
+function placesOf(key: string): KeyPlace[] {
+  return PLACES.filter((place) => KEYS[place].some((known) => known === key));
+}
+
+const PLACES: readonly KeyPlace[] = ['file', 'tube', 'ends', 'end', 'onto', 'margin'];

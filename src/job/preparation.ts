@@ -1,0 +1,115 @@
+import type { Length } from '../measure/units.ts';
+import { asWritten } from '../measure/write.ts';
+import { complain, type Desk, type Spot } from './desk.ts';
+import type { Fields } from './fields.ts';
+import type { Preparation } from './job.ts';
+import { choiceAt, lengthAt } from './values.ts';
+
+/** How the edge is asked to be made, on a tube (for all its ends) or on one end. */
+export interface EdgeAsk {
+  readonly edge?: Asked<'bevel' | 'square'>;
+  readonly blunt?: Asked<Length>;
+  readonly from?: Asked<'outside' | 'inside'>;
+  /** One of them could not be read, so that what they come to is not known. */
+  readonly unclear: boolean;
+}
+
+interface Asked<Value> {
+  readonly value: Value;
+  readonly spot: Spot;
+}
+
+/** The tube's wall; `unclear` where it is given but could not be read. */
+export type Wall = Length | 'none' | 'unclear';
+
+export function readEdgeAsk(desk: Desk, fields: Fields): EdgeAsk {
+  const edge = asked<'bevel' | 'square'>(
+    fields.get('edge'),
+    choiceAt(desk, fields.get('edge'), ['bevel', 'square']),
+  );
+  const blunt = asked(fields.get('blunt'), lengthAt(desk, fields.get('blunt'), 'positive'));
+  const from = asked<'outside' | 'inside'>(
+    fields.get('from'),
+    choiceAt(desk, fields.get('from'), ['outside', 'inside']),
+  );
+  const given = ['edge', 'blunt', 'from'].filter((key) => fields.has(key)).length;
+  const read = [edge, blunt, from].filter((each) => each !== undefined).length;
+  return { ...(edge && { edge }), ...(blunt && { blunt }), ...(from && { from }), unclear: read < given };
+}
+
+function asked<Value>(spot: Spot | undefined, value: Value | undefined): Asked<Value> | undefined {
+  return spot === undefined || value === undefined ? undefined : { spot, value };
+}
+
+/** What an end's own words and its tube's come to; undefined where they contradict each other or the wall. */
+export function prepare(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
+  if (own.unclear || tube.unclear) return undefined;
+  const edge = own.edge ?? tube.edge;
+  return edge?.value === 'square' ? square(desk, edge.spot, own, tube, wall) : bevel(desk, own, tube, wall);
+}
+
+function square(desk: Desk, edge: Spot, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
+  if (own.blunt) return bluntIsForBevel(desk, own.blunt.spot);
+  if (wall === 'none') {
+    const why = 'a square cut has to clear the header with its inner edge too, which takes the wall';
+    return complain(
+      desk,
+      edge,
+      'no-wall',
+      why,
+      `${desk.say.key('wall')} as well, or ${desk.say.setting('edge', 'bevel')}`,
+    );
+  }
+  return { edge: 'square', from: (own.from ?? tube.from)?.value ?? 'outside' };
+}
+
+function bevel(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
+  if (own.from?.value === 'inside') return insideIsForSquare(desk, own.from.spot);
+  const blunt = own.blunt ?? tube.blunt;
+  if (blunt === undefined) return { edge: 'bevel' };
+  if (wall === 'none') {
+    const why = 'the land is a part of the wall, so the wall has to be known';
+    return complain(desk, blunt.spot, 'no-wall', why, `${desk.say.key('wall')} as well`);
+  }
+  if (typeof wall !== 'string' && blunt.value.mm > wall.mm) {
+    const most = asWritten(wall);
+    return complain(
+      desk,
+      blunt.spot,
+      'blunt',
+      `the land is thicker than the wall, ${most}`,
+      `a length up to ${most}`,
+    );
+  }
+  return { edge: 'bevel', blunt: blunt.value };
+}
+
+/** Complains of what a tube asks for and none of its coped ends can take up. */
+export function complainOfIdleAsk(desk: Desk, tube: EdgeAsk, ends: readonly Preparation[]): void {
+  if (ends.length === 0) return;
+  if (tube.blunt && ends.every((end) => end.edge === 'square')) bluntIsForBevel(desk, tube.blunt.spot);
+  if (tube.from?.value === 'inside' && ends.every((end) => end.edge === 'bevel'))
+    insideIsForSquare(desk, tube.from.spot);
+}
+
+function bluntIsForBevel(desk: Desk, spot: Spot): undefined {
+  const why = 'a square cut has no feather to take off';
+  return complain(
+    desk,
+    spot,
+    'blunt',
+    why,
+    `${desk.say.setting('edge', 'bevel')}, or no ${desk.say.key('blunt')}`,
+  );
+}
+
+function insideIsForSquare(desk: Desk, spot: Spot): undefined {
+  const why = 'only a cut left square can go by the inside line';
+  return complain(
+    desk,
+    spot,
+    'from',
+    why,
+    `${desk.say.setting('edge', 'square')} as well, or no ${desk.say.key('from')}`,
+  );
+}

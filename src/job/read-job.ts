@@ -1,0 +1,157 @@
+import { isMap, isScalar } from 'yaml';
+import { Refusal } from './complaint.ts';
+import { complain, complainOf, type Desk, type Dialect, IN_A_FILE, type Spot } from './desk.ts';
+import { type Fields, fieldsOf, itemsOf } from './fields.ts';
+import type { Job, Tube } from './job.ts';
+import type { Paper } from './paper.ts';
+import { readSheet } from './sheet.ts';
+import { firstLine, type JobText, parseJobText } from './text.ts';
+import { readTube } from './tube.ts';
+import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './values.ts';
+
+export interface JobDefaults {
+  /** Printed on where the file names no paper. */
+  readonly paper: Paper;
+  /** Printed on whatever the file names. */
+  readonly insistOnPaper?: Paper;
+}
+
+/**
+ * Reads a job file. Throws `Refusal` with all its mistakes, in the order of the file; `file` is its name in them.
+ */
+export function readJob(source: string, file: string, defaults: JobDefaults): Job {
+  return readJobIn(IN_A_FILE, source, file, defaults);
+}
+
+/** The same, with messages that name keys in another way. */
+export function readJobIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
+  const text = parseJobText(source, file);
+  const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), spoilt: false };
+  const desk: Desk = { text, say, bareUnit: bareUnitOf(text), complaints: new Map(), places: new Map() };
+  desk.places.set('', { line: 1, column: 1 });
+  const job = checkVersion(desk, root) ? readWhole(desk, root, defaults) : undefined;
+  const [first, ...rest] = [...desk.complaints.values()].sort(
+    (a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0),
+  );
+  if (first !== undefined) throw new Refusal([first, ...rest]);
+  if (job === undefined) throw new Error('a job was not read and nothing was said about why');
+  return job;
+}
+
+function beginning(text: JobText): number {
+  return text.document.contents?.range?.[0] ?? 0;
+}
+
+/** The unit of bare numbers has to be known before any is read; whether it is well written is checked later. */
+function bareUnitOf({ document: { contents } }: JobText): 'mm' | 'in' {
+  const units: unknown = isMap(contents) ? contents.get('units') : undefined;
+  return typeof units === 'string' && /^\s*("|in)/i.test(units) ? 'in' : 'mm';
+}
+
+const VERSION = '1';
+
+/** Whether the file is of the version that is read here. One of another version is not read any further. */
+function checkVersion(desk: Desk, root: Spot): boolean {
+  if (!isMap(root.node)) {
+    const read = firstLine(desk.text.source, root.at) || 'nothing';
+    complainOf(desk, root.at, 'not-a-map', { read, why: 'a job is a map of keys', instead: FIRST_LINE });
+    return false;
+  }
+  const keys = root.node.items.map(({ key }) => (isScalar(key) ? key.value : undefined));
+  const place = keys.indexOf('copeleaf');
+  const pair = root.node.items[place];
+  if (pair === undefined) {
+    missing(desk, root, 'copeleaf', 'a job begins with the version of its format', FIRST_LINE);
+    return true;
+  }
+  const { key, value } = pair;
+  const at = isScalar(key) ? (key.range?.[0] ?? 0) : 0;
+  const wrote = isScalar(value) && typeof value.value === 'string' ? value.value.trim() : '';
+  if (wrote !== VERSION) {
+    const why = `only version ${VERSION} of the job file is known here`;
+    complainOf(desk, at, 'version', { read: firstLine(desk.text.source, at), why, instead: FIRST_LINE });
+    return false;
+  }
+  if (place > 0) {
+    const why = 'the version comes before everything else';
+    complainOf(desk, at, 'version-first', {
+      read: firstLine(desk.text.source, at),
+      why,
+      instead: FIRST_LINE,
+    });
+  }
+  return true;
+}
+
+const FIRST_LINE = '`copeleaf: 1` as the first line';
+
+function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefined {
+  const fields = fieldsOf(desk, root, 'file');
+  if (fields === undefined) return undefined;
+  choiceAt(desk, fields.get('units'), ['mm', 'in']);
+  const title = wordsAt(desk, fields.get('job'));
+  const sheet = readSheet(desk, root, fields, defaults.paper, defaults.insistOnPaper);
+  const tubes = readTubes(desk, root, fields);
+  const origin = { file: desk.text.file, places: desk.places };
+  return {
+    ...(title !== undefined && { title }),
+    units: desk.bareUnit,
+    sheet,
+    tubes,
+    source: desk.text.source,
+    origin,
+  };
+}
+
+function readTubes(desk: Desk, root: Spot, fields: Fields): readonly Tube[] {
+  const forAll = {
+    pair: yesOrNoAt(desk, fields.get('pair')) ?? false,
+    copies: copiesAt(desk, fields.get('copies')) ?? 1,
+  };
+  const spots = tubeSpots(desk, root, fields);
+  const tubes = spots.map((spot, i) => readTube(desk, spot, i + 1, forAll));
+  complainOfSameNames(desk, spots, tubes);
+  return tubes.filter((tube) => tube !== undefined);
+}
+
+function tubeSpots(desk: Desk, root: Spot, fields: Fields): readonly Spot[] {
+  const [one, list] = [fields.get('tube'), fields.get('tubes')];
+  if (one && list) complain(desk, list, 'tube-twice', 'there is a `tube` as well', 'all of them in `tubes`');
+  if (one) {
+    desk.places.set('tubes[0]', desk.places.get('tube') ?? { line: 1, column: 1 });
+    return [{ ...one, path: 'tubes[0]' }];
+  }
+  if (list === undefined) {
+    missing(desk, root, 'tube', 'there is no tube', '`tube:` with `od` and `ends`');
+    return [];
+  }
+  const items = itemsOf(desk, list, 'a list of tubes, each beginning with `-`');
+  if (items?.length === 0)
+    complain(desk, list, 'no-tube', 'there is no tube in the list', 'at least one tube');
+  return items ?? [];
+}
+
+/** Two leaves with one name can't be told apart at the bench. */
+function complainOfSameNames(desk: Desk, spots: readonly Spot[], tubes: readonly (Tube | undefined)[]): void {
+  const seen = new Set<string>();
+  for (const [i, tube] of tubes.entries()) {
+    const spot = spots[i];
+    if (tube === undefined || spot === undefined) continue;
+    const name = tube.name.normalize('NFC').replace(/\s+/g, ' ');
+    if (seen.has(name)) sameName(desk, spot, tube.name);
+    seen.add(name);
+  }
+}
+
+function sameName(desk: Desk, spot: Spot, name: string): void {
+  const at = isMap(spot.node)
+    ? spot.node.items.map(({ key }) => (isScalar(key) && key.value === 'name' ? key.range?.[0] : undefined))
+    : [];
+  const place = at.find((each) => each !== undefined) ?? spot.at;
+  const why = 'another tube has this name, and their leaves could not be told apart';
+  complainOf(desk, place, 'same-name', {
+    read: `name: ${name}`,
+    why,
+    instead: 'a name of its own for each tube',
+  });
+}
