@@ -2,7 +2,6 @@ import { decodeFromBase64, type PDFContext, type PDFDict, type PDFRef, PDFString
 import { ASCENT, CAP_HEIGHT, DESCENT, letterOf } from '../leaf/letters.ts';
 import type { UsedGlyphs } from './content.ts';
 import { FONT_BOX, FONT_DEFLATED, FONT_LENGTH, FONT_NAME } from './font.generated.ts';
-import { written } from './number.ts';
 
 /** Font flags of ISO 32000-1, table 123: the signs are not those of the standard Latin set alone. */
 const SYMBOLIC = 4;
@@ -23,7 +22,7 @@ export function embedFont(context: PDFContext, used: UsedGlyphs): PDFRef {
     CIDSystemInfo: { Registry: PDFString.of('Adobe'), Ordering: PDFString.of('Identity'), Supplement: 0 },
     FontDescriptor: context.register(descriptor(context)),
     CIDToGIDMap: 'Identity',
-    W: glyphs.flatMap(([glyph, sign]) => [glyph, [Number(written(letterOf(sign).advance * 1000))]]),
+    W: glyphs.flatMap(([glyph, sign]) => [glyph, [Math.round(letterOf(sign).advance * 1000)]]),
   });
   return context.register(
     context.obj({

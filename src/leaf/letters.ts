@@ -18,14 +18,14 @@ export const CAP_HEIGHT = CAP_HEIGHT_UNITS / UNITS_PER_EM;
 export interface Letter {
   /** Its number in the font that ink/ embeds. */
   readonly glyph: number;
-  /** How far the next sign stands from it, as a part of the em. */
+  /** How far the next sign stands from it, as a part of the em; whole thousandths, as a PDF states it. */
   readonly advance: number;
 }
 
 const LETTERS: ReadonlyMap<number, Letter> = new Map(
   CODE_POINTS.map((codePoint, index) => [
     codePoint,
-    { glyph: GLYPHS[index] ?? 0, advance: (ADVANCES[index] ?? 0) / UNITS_PER_EM },
+    { glyph: GLYPHS[index] ?? 0, advance: (ADVANCES[index] ?? 0) / 1000 },
   ]),
 );
 
