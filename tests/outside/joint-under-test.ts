@@ -1,0 +1,37 @@
+import type { Joint } from '../../src/saddle/joint.ts';
+import { roundLanding } from '../../src/saddle/joint.ts';
+import type { Line } from '../../src/saddle/line.ts';
+import { squareLine, wallLine } from '../../src/saddle/lines.ts';
+import { roundSection } from '../../src/space/section.ts';
+import type { RandomJoint } from './random-joints.ts';
+
+/** The program's own joint for one of the random ones, or for one of a table. */
+export function jointUnderTest(ask: RandomJoint): Joint {
+  return {
+    section: roundSection(ask.tube),
+    landings: [roundLanding(ask.header, ask.angle, ask.clock, ask.offset)],
+  };
+}
+
+/** The program's three lines of one end. */
+export function linesUnderTest(ask: RandomJoint): { outside: Line; inside: Line; square: Line } {
+  const joint = jointUnderTest(ask);
+  return {
+    outside: wallLine(joint, 0),
+    inside: wallLine(joint, ask.wall),
+    square: squareLine(joint, ask.wall),
+  };
+}
+
+/** A joint of a table: radii and offset in mm, angle and clock in degrees. */
+export function tableJoint(
+  header: number,
+  tube: number,
+  angle: number,
+  offset = 0,
+  clock = 0,
+  wall = 0,
+): RandomJoint {
+  const radian = Math.PI / 180;
+  return { header, tube, wall, angle: angle * radian, clock: clock * radian, offset };
+}
