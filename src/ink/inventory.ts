@@ -1,10 +1,11 @@
+import type { PDFContext, PDFRawStream } from 'pdf-lib';
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Sheet } from '../tiler/sheets.ts';
 import { contentOf, type UsedGlyphs } from './content.ts';
 
-/** A drawing as PDF operators, and how often the sheets show it. */
+/** A drawing as PDF operators, deflated, and how often the sheets show it. */
 export interface Item {
-  readonly content: string;
+  readonly content: PDFRawStream;
   readonly box: Box;
   times: number;
 }
@@ -24,11 +25,11 @@ export interface Inventory {
 }
 
 /**
- * Goes through the sheets once, in order, and writes each drawing the first time it is met. Only the written text is kept,
- * a tenth of what the drawing itself takes, so sheets made one by one need not all fit in memory. Throws where two
- * different drawings have one name: one of them would be printed in the other's place.
+ * Goes through the sheets once, in order, and writes each drawing the first time it is met. Only its deflated content is
+ * kept, a twentieth of what the drawing itself takes, so sheets made one by one need not all fit in memory. Throws where
+ * two different drawings have one name: one of them would be printed in the other's place.
  */
-export function inventoryOf(sheets: Iterable<Sheet>): Inventory {
+export function inventoryOf(context: PDFContext, sheets: Iterable<Sheet>): Inventory {
   const used: UsedGlyphs = new Map();
   const byDrawing = new WeakMap<Drawing, Item>();
   const byName = new Map<string, Item>();
@@ -36,9 +37,9 @@ export function inventoryOf(sheets: Iterable<Sheet>): Inventory {
   function itemOf(drawing: Drawing): Item {
     const known = byDrawing.get(drawing);
     if (known !== undefined) return known;
-    const content = contentOf(drawing, used);
+    const content = context.flateStream(contentOf(drawing, used));
     const namesake = byName.get(drawing.name);
-    if (namesake !== undefined && namesake.content !== content) {
+    if (namesake !== undefined && !same(namesake.content.contents, content.contents)) {
       throw new Error(`Two different drawings are named "${drawing.name}".`);
     }
     const item = namesake ?? { content, box: drawing.box, times: 0 };
@@ -55,4 +56,8 @@ export function inventoryOf(sheets: Iterable<Sheet>): Inventory {
     }),
   );
   return { sheets: written, used };
+}
+
+function same(one: Uint8Array, other: Uint8Array): boolean {
+  return one.length === other.length && one.every((byte, index) => byte === other[index]);
 }

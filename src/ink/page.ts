@@ -1,4 +1,4 @@
-import type { PDFContext, PDFDict, PDFRef } from 'pdf-lib';
+import { type PDFContext, type PDFDict, PDFName, type PDFRef } from 'pdf-lib';
 import type { Box } from '../leaf/drawing.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { FONT_KEY, placed } from './content.ts';
@@ -23,13 +23,14 @@ export interface Binding {
 }
 
 /**
- * Adds one sheet as a page. A drawing shown once stands in the page's own content; one shown more often is stored once, as
- * a form XObject (ISO 32000-1, 8.10), and called.
+ * Adds one sheet as a page. A drawing shown once is a part of the page's own content; one shown more often is stored once,
+ * as a form XObject (ISO 32000-1, 8.10), and called.
  */
 export function addPage(binding: Binding, sheet: ItemSheet): PDFRef {
   const { context, parent, width, height } = binding;
   const forms: Record<string, PDFRef> = {};
-  const operators = [MILLIMETRES];
+  const parts: PDFRef[] = [];
+  let operators = [MILLIMETRES];
   for (const { item, at, turn, clip } of sheet) {
     operators.push('q');
     if (clip !== undefined) operators.push(`${rectangle(clip)} re W n`);
@@ -40,7 +41,8 @@ export function addPage(binding: Binding, sheet: ItemSheet): PDFRef {
       forms[key] = form;
       operators.push(`/${key} Do`);
     } else {
-      operators.push(item.content);
+      parts.push(part(context, operators), context.register(item.content));
+      operators = [];
     }
     operators.push('Q');
   }
@@ -50,9 +52,14 @@ export function addPage(binding: Binding, sheet: ItemSheet): PDFRef {
       Parent: parent,
       MediaBox: [0, 0, points(width), points(height)],
       Resources: resources(binding, forms),
-      Contents: context.register(context.flateStream(operators.join('\n'))),
+      Contents: [...parts, part(context, operators)],
     }),
   );
+}
+
+/** The few operators between drawings are not worth deflating. */
+function part(context: PDFContext, operators: readonly string[]): PDFRef {
+  return context.register(context.stream(operators.join('\n')));
 }
 
 function formOf(binding: Binding, item: Item): PDFRef {
@@ -62,14 +69,13 @@ function formOf(binding: Binding, item: Item): PDFRef {
   // A form is clipped to its box. What a drawing inks beyond its own box must show as it does when it is not a form.
   const reach = width + height;
   const { left, bottom, right, top } = item.box;
-  const form = context.register(
-    context.flateStream(item.content, {
-      Type: 'XObject',
-      Subtype: 'Form',
-      BBox: [left - reach, bottom - reach, right + reach, top + reach].map((edge) => Number(written(edge))),
-      Resources: resources(binding, {}),
-    }),
-  );
+  const box = [left - reach, bottom - reach, right + reach, top + reach].map((edge) => Number(written(edge)));
+  const { dict } = item.content;
+  dict.set(PDFName.of('Type'), PDFName.of('XObject'));
+  dict.set(PDFName.of('Subtype'), PDFName.of('Form'));
+  dict.set(PDFName.of('BBox'), context.obj(box));
+  dict.set(PDFName.of('Resources'), resources(binding, {}));
+  const form = context.register(item.content);
   binding.forms.set(item, form);
   return form;
 }

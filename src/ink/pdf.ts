@@ -20,8 +20,8 @@ export interface PdfInfo {
  * drawings have one name: mistakes of the program, none of the person's.
  */
 export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> {
-  const { sheets, used } = inventoryOf(set.sheets);
   const context = PDFContext.create();
+  const { sheets, used } = inventoryOf(context, set.sheets);
   const parent = context.nextRef();
   const font = embedFont(context, used);
   const binding = { context, parent, font, width: set.width, height: set.height, forms: new Map() };
