@@ -1,5 +1,5 @@
-import type { Mm } from '../measure/units.ts';
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import type { Mm } from '../measure/units.ts';
 
 /** All the pages of one file: one size, one orientation, no rotation. */
 export interface SheetSet {

@@ -1,0 +1,49 @@
+import type { Drawing, Mark, Stroke } from '../leaf/drawing.ts';
+import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import { SMALL, words } from './paragraph.ts';
+import { line } from './strokes.ts';
+
+/** The directions a printer may stretch differently. */
+export type Direction = 'across' | 'up';
+
+/** Half the length of an end tick, of a tick within, and from the bar up to its words. */
+const END_TICK: Mm = 1.2;
+const INNER_TICK: Mm = 0.8;
+const WORDS_ABOVE: Mm = 0.7;
+
+/** From a bar to the next one over it. */
+export const BAR_PITCH: Mm = 4;
+/** What a bar and its words take below and above the bar's own line. */
+export const BELOW_BAR: Mm = 1.3;
+export const ABOVE_BAR: Mm = 2.7;
+/** What two bars over one another take. */
+export const BARS_HEIGHT: Mm = BELOW_BAR + BAR_PITCH + ABOVE_BAR;
+/** What a bar takes along itself: 4 in and the width of its line. */
+export const BARS_LENGTH: Mm = 4 * MM_PER_INCH + 0.2;
+
+/**
+ * The two calibration bars of one direction, 100 mm over 4 in, as one drawing that lies level; the ones to read upwards are
+ * turned when they are placed. Both start at x = 0, where the middle of their end tick is; the lower one lies at y = 0.
+ */
+export function bars(direction: Direction): Drawing {
+  return {
+    name: `bars ${direction}`,
+    box: { left: 0, bottom: -BELOW_BAR, right: 4 * MM_PER_INCH, top: BAR_PITCH + ABOVE_BAR },
+    marks: [
+      ...bar(BAR_PITCH, 100, 10, `100 mm ${direction}`),
+      ...bar(0, 4 * MM_PER_INCH, MM_PER_INCH / 2, `4 in ${direction}`),
+    ],
+  };
+}
+
+function bar(y: Mm, length: Mm, step: Mm, name: string): Mark[] {
+  const tick = (x: Mm, above: Mm, below: Mm): Stroke => line('bar', { x, y: y - below }, { x, y: y + above });
+  const steps = Math.round(length / step) - 1;
+  return [
+    line('bar', { x: 0, y }, { x: length, y }),
+    tick(0, END_TICK, END_TICK),
+    tick(length, END_TICK, END_TICK),
+    ...Array.from({ length: steps }, (_, index) => tick((index + 1) * step, 0, INNER_TICK)),
+    words(name, SMALL, { x: 1, y: y + WORDS_ABOVE }),
+  ];
+}

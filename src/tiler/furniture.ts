@@ -1,0 +1,105 @@
+import type { Box, Words } from '../leaf/drawing.ts';
+import { spelled, widthOf } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
+import { across } from './boxes.ts';
+import type { Page } from './page.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, shortened } from './paragraph.ts';
+import type { Placement } from './sheets.ts';
+
+/** White between the strips of furniture and what lies on the sheet. */
+const AIR: Mm = 4;
+/** The words stand beside the bars where this much is left for them, else over them. */
+const LEAST_COLUMN: Mm = 66;
+/** Keeps half a line's width inside the margins. */
+const HAIR: Mm = 0.3;
+const MOST_JOB_LINES = 2;
+
+const WARNING =
+  'Print at 100 % (actual size), one-sided, borderless off. Measure the bars between the middles of their end ticks before cutting. ' +
+  'Cut to the middle of the line.';
+
+/** What stands on every sheet of a set, and the room it leaves. */
+export interface Furniture {
+  /** The same on every sheet: the bars, and the words that matter. */
+  readonly placements: readonly Placement[];
+  /** Room for leaves, clear of the furniture. */
+  readonly content: Box;
+  /** The line that names one sheet of the set, from 1. */
+  readonly sheetLine: (sheet: number, of: number) => Words[];
+}
+
+/** What the furniture's words name. */
+export interface SheetWords {
+  readonly job: string;
+  readonly paper: string;
+}
+
+/**
+ * A strip at the foot with the bars to read across and the words, and a strip at the left with the bars to read up. On
+ * tiles these are the sides that are trimmed off, so that no strip lies under a finished leaf.
+ */
+export function furnish(page: Page, named: SheetWords): Furniture {
+  const { left, bottom, right, top } = page.printable;
+  const beside = across(page.printable) >= BARS_LENGTH + 2 * AIR + LEAST_COLUMN;
+  const columnLeft = beside ? left + BARS_LENGTH + 2 * AIR : left + BARS_HEIGHT + AIR;
+  const columnWidth = right - columnLeft;
+  const lines = shared(named, columnWidth);
+  const columnFoot = beside ? bottom : bottom + BARS_HEIGHT + AIR / 2;
+  const sharedTop = columnFoot + heightOf(lines);
+  const columnTop = sharedTop + heightOf([{ text: '', size: LARGE }]);
+  return {
+    placements: [
+      ...standingBars(page.printable, Math.max(columnTop, bottom + BARS_HEIGHT)),
+      {
+        drawing: {
+          name: 'words on every sheet',
+          box: { left: 0, bottom: columnFoot - sharedTop, right: columnWidth, top: 0 },
+          marks: setLines(lines, { x: 0, y: 0 }),
+        },
+        at: { x: columnLeft, y: sharedTop },
+        turn: 0,
+      },
+    ],
+    content: {
+      left: left + BARS_HEIGHT + AIR,
+      bottom: columnTop + AIR,
+      right: right - HAIR,
+      top: top - HAIR,
+    },
+    sheetLine: (sheet, of) =>
+      setLines([fitting(`Sheet ${sheet} of ${of} · ${named.paper}`, columnWidth)], {
+        x: columnLeft,
+        y: columnTop,
+      }),
+  };
+}
+
+/** The bars to read up stand over the strip at the foot; on the smallest sheets there is just room over the other bars. */
+function standingBars({ left, bottom, top }: Box, stripTop: Mm): Placement[] {
+  const foot = Math.min(stripTop + AIR, top - BARS_LENGTH);
+  return [
+    { drawing: bars('across'), at: { x: left + HAIR, y: bottom + BELOW_BAR }, turn: 0 },
+    { drawing: bars('up'), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 },
+  ];
+}
+
+function shared(named: SheetWords, width: Mm): Line[] {
+  const set = (text: string, size: Mm): Line[] =>
+    broken(text, size, width).map((line) => ({ text: line, size }));
+  return [...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width), ...set(WARNING, SMALL)];
+}
+
+/** A name longer than its lines is cut short, and says so with an ellipsis. */
+function atMost(count: number, lines: readonly Line[], width: Mm): Line[] {
+  if (lines.length <= count) return [...lines];
+  const kept = lines.slice(0, count);
+  const last = kept.pop();
+  const rest = lines.slice(count - 1).map(({ text }) => text);
+  return last === undefined ? [] : [...kept, { ...last, text: shortened(rest.join(' '), last.size, width) }];
+}
+
+function fitting(text: string, width: Mm): Line {
+  const size = [LARGE, PLAIN].find((each) => widthOf(text, each) <= width);
+  return size === undefined ? { text: shortened(text, SMALL, width), size: SMALL } : { text, size };
+}

@@ -1,0 +1,184 @@
+import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import type { Leaf } from '../leaf/leaf.ts';
+import type { Mm } from '../measure/units.ts';
+import { across, grown, moved, turned, upright } from './boxes.ts';
+import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
+import type { Placement } from './sheets.ts';
+import { headOf } from './tile-head.ts';
+import { type Tiling, tile } from './tiling.ts';
+
+/** Least white between two blocks, mm. */
+export const BETWEEN: Mm = 5;
+/** A block goes on one of the last sheets begun, so that a leaf is found near its turn, and long jobs stay quick. */
+const LOOK_BACK = 12;
+/** Lets a tile's outermost lines keep their whole width. */
+const HAIR: Mm = 0.3;
+
+/** A sheet while it is being filled. */
+export interface Filling {
+  readonly placements: Placement[];
+  /** What is left of it. */
+  room: FreeRoom;
+  /** The turn of the leaf it was begun for. */
+  readonly order: number;
+  /** Where the sheet holds a tile. */
+  readonly tile?: TileSpot;
+}
+
+/** A tile's place on its sheet. */
+export interface TileSpot {
+  readonly leaf: Leaf;
+  readonly tiling: Tiling;
+  readonly index: number;
+  /** Where the turned wrap's origin lies on the sheet. */
+  readonly offset: Point;
+  /** The sheets of all tiles of the leaf, this one among them, in the order of its tiles. */
+  readonly together: readonly Filling[];
+}
+
+/** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles. */
+export type Shape =
+  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly turns: readonly (0 | 1)[] }
+  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly tiling: Tiling };
+
+/** Ways to fill sheets, to be tried for the fewest. */
+export interface Manner {
+  /** Leaves are laid in their order; else the largest first. */
+  readonly inOrder: boolean;
+  /** A leaf may be turned to go on a sheet already begun. */
+  readonly mayTurn: boolean;
+}
+
+/** How a leaf goes on a sheet with this room. Throws a RangeError where its card fits neither upright nor turned. */
+export function shapeOf(leaf: Leaf, content: Box): Shape {
+  const fits = (drawing: Drawing) =>
+    ([0, 1] as const).filter((turn) => takes(content, sizeOf(drawing, turn)));
+  const cardTurn = fits(leaf.card)[0];
+  if (cardTurn === undefined) {
+    throw new RangeError(
+      `The card of "${leaf.title}" is ${across(leaf.card.box).toFixed(1)} x ${upright(leaf.card.box).toFixed(1)} mm and a sheet has room ` +
+        `for ${across(content).toFixed(1)} x ${upright(content).toFixed(1)} mm.`,
+    );
+  }
+  const turns = fits(leaf.wrap);
+  if (turns.length > 0) return { leaf, cardTurn, turns };
+  const { room } = headOf(content);
+  return { leaf, cardTurn, tiling: tile(leaf, { width: across(room), height: upright(room) }) };
+}
+
+/** Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it. */
+export function pack(shapes: readonly Shape[], content: Box, manner: Manner): Filling[] {
+  const fillings: Filling[] = [];
+  const queue = shapes.map((shape, order) => ({ shape, order }));
+  if (!manner.inOrder) queue.sort((a, b) => area(b.shape) - area(a.shape) || a.order - b.order);
+  for (const { shape, order } of queue) {
+    if ('tiling' in shape) layTiles(fillings, shape, order, content);
+    else layWhole(fillings, shape, manner.mayTurn ? shape.turns : shape.turns.slice(0, 1), order, content);
+  }
+  return fillings.sort((a, b) => a.order - b.order);
+}
+
+function area({ leaf: { wrap } }: Shape): number {
+  return across(wrap.box) * upright(wrap.box);
+}
+
+function layTiles(
+  fillings: Filling[],
+  { leaf, cardTurn, tiling }: Extract<Shape, { tiling: Tiling }>,
+  order: number,
+  content: Box,
+): void {
+  const { room } = headOf(content);
+  const together: Filling[] = [];
+  tiling.tiles.forEach(({ row, column, clip, block }, index) => {
+    const offset = { x: room.left - block.left, y: room.top - block.top };
+    const shown = moved(
+      {
+        left: clip.left - (column === 1 ? HAIR : 0),
+        bottom: clip.bottom - (row === tiling.rows ? HAIR : 0),
+        right: clip.right + (column === tiling.columns ? HAIR : 0),
+        top: clip.top + (row === 1 ? HAIR : 0),
+      },
+      offset,
+    );
+    together.push({
+      placements: [{ drawing: leaf.wrap, at: offset, turn: tiling.turn, clip: shown }],
+      room: without([room], grown(moved(block, offset), BETWEEN)),
+      order,
+      tile: { leaf, tiling, index, offset, together },
+    });
+  });
+  fillings.push(...together);
+  layCard(fillings, together, leaf.card, cardTurn, order, content);
+}
+
+function layWhole(
+  fillings: Filling[],
+  { leaf, cardTurn }: Shape,
+  turns: readonly (0 | 1)[],
+  order: number,
+  content: Box,
+): void {
+  const begun = fillings.slice(-LOOK_BACK);
+  const fresh: Filling = { placements: [], room: [content], order };
+  for (const candidates of [begun, [fresh]]) {
+    for (const turn of turns) {
+      const found = candidates.find((filling) => layPair(filling, leaf, turn, cardTurn));
+      if (found === undefined) continue;
+      if (found === fresh) fillings.push(fresh);
+      return;
+    }
+  }
+  // The two don't go on one sheet.
+  const turn = turns[0] ?? 0;
+  const size = sizeOf(leaf.wrap, turn);
+  const holder = begun.find(({ room }) => places(room, size).length > 0) ?? fresh;
+  if (holder === fresh) fillings.push(fresh);
+  const [place] = places(holder.room, size);
+  if (place !== undefined) put(holder, leaf.wrap, turn, place);
+  layCard(fillings, [holder], leaf.card, cardTurn, order, content);
+}
+
+/** Lays wrap and card on one sheet, near each other; lays nothing where they don't go both. */
+function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, cardTurn: 0 | 1): boolean {
+  const card = sizeOf(leaf.card, cardTurn);
+  for (const place of places(filling.room, sizeOf(leaf.wrap, turn))) {
+    const near = placeNear(without(filling.room, grown(place, BETWEEN)), card, place);
+    if (near === undefined) continue;
+    put(filling, leaf.wrap, turn, place);
+    put(filling, leaf.card, cardTurn, near);
+    return true;
+  }
+  return false;
+}
+
+/** Lays a card on the first of its wrap's sheets that takes it, else on one begun lately, else on a new one. */
+function layCard(
+  fillings: Filling[],
+  own: readonly Filling[],
+  card: Drawing,
+  turn: 0 | 1,
+  order: number,
+  content: Box,
+): void {
+  const size = sizeOf(card, turn);
+  const fresh: Filling = { placements: [], room: [content], order };
+  for (const filling of [...own, ...fillings.slice(-LOOK_BACK), fresh]) {
+    const place = placeNear(filling.room, size, content);
+    if (place === undefined) continue;
+    put(filling, card, turn, place);
+    if (filling === fresh) fillings.push(fresh);
+    return;
+  }
+}
+
+function put(filling: Filling, drawing: Drawing, turn: 0 | 1, place: Box): void {
+  const box = turned(drawing.box, turn);
+  filling.placements.push({ drawing, at: { x: place.left - box.left, y: place.bottom - box.bottom }, turn });
+  filling.room = without(filling.room, grown(place, BETWEEN));
+}
+
+function sizeOf(drawing: Drawing, turn: 0 | 1): Size {
+  const box = turned(drawing.box, turn);
+  return { width: across(box), height: upright(box) };
+}

@@ -1,0 +1,89 @@
+import type { Box, Mark } from '../leaf/drawing.ts';
+import { DESCENT, spelled, widthOf } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import { broken, heightOf, type Line, PLAIN, SMALL, setLines, shortened, words } from './paragraph.ts';
+import { outline, solid } from './strokes.ts';
+import type { Tile, Tiling } from './tiling.ts';
+
+/** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */
+export const HEAD: Mm = heightOf([
+  { text: '', size: PLAIN },
+  ...Array.from({ length: 3 }, () => ({ text: '', size: SMALL })),
+]);
+
+const CELL_WIDTH: Mm = 6;
+const CELL_HEIGHT: Mm = 4.2;
+const MAP_WIDTH: Mm = 30;
+const AIR: Mm = 3;
+
+/** The sheets that hold the tiles next to one, numbered from 1; left out where there is none. */
+export interface Neighbours {
+  readonly left?: number;
+  readonly right?: number;
+  readonly above?: number;
+  readonly below?: number;
+}
+
+/** Which tile this is: a map of the grid with the tile filled, its row, column and neighbours, and how they are taped. */
+export function tileHead(
+  title: string,
+  tiling: Tiling,
+  tile: Tile,
+  beside: Neighbours,
+  sheets: readonly number[],
+  strip: Box,
+): Mark[] {
+  const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
+  const left = strip.left + width * tiling.columns + AIR;
+  const room = strip.right - left;
+  const place = `row ${tile.row} of ${tiling.rows}, column ${tile.column} of ${tiling.columns}`;
+  const titleRoom = room - widthOf(`${place} · `, PLAIN);
+  const lines: Line[] = [
+    { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
+    { text: neighbourLine(beside), size: SMALL },
+    ...broken(tapingLine(tiling), SMALL, room).map((text) => ({ text, size: SMALL })),
+  ];
+  return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
+}
+
+function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, width: Mm): Mark[] {
+  const height = Math.min(CELL_HEIGHT, HEAD / tiling.rows);
+  return tiling.tiles.flatMap((tile, index): Mark[] => {
+    const left = strip.left + (tile.column - 1) * width;
+    const top = strip.top - (tile.row - 1) * height;
+    const corners = [
+      { x: left + width, y: top },
+      { x: left + width, y: top - height },
+      { x: left, y: top - height },
+    ];
+    const edge = outline('frame', { x: left, y: top }, ...corners);
+    if (tile === here) return [edge, solid('frame', { x: left, y: top }, ...corners)];
+    const number = `${sheets[index] ?? ''}`;
+    const wide = widthOf(number, SMALL);
+    if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];
+    const at = { x: left + (width - wide) / 2, y: top - height / 2 - SMALL * DESCENT - 0.25 };
+    return [edge, words(number, SMALL, at)];
+  });
+}
+
+function neighbourLine(beside: Neighbours): string {
+  const named = (['left', 'right', 'above', 'below'] as const).flatMap((side) => {
+    const sheet = beside[side];
+    return sheet === undefined ? [] : [`${side}: sheet ${sheet}`];
+  });
+  return named.join(' · ');
+}
+
+function tapingLine({ rows, columns }: Tiling): string {
+  if (rows === 1)
+    return 'Tape from left to right: trim each sheet on its line, lay it on the line that names it.';
+  if (columns === 1)
+    return 'Tape from the foot up: trim each sheet on its line, lay it on the line that names it.';
+  return 'Tape each row from left to right; then trim its foot and lay it on the row below.';
+}
+
+/** The strip for a tile's head, at the top of a sheet's room, and the room it leaves. */
+export function headOf(content: Box): { strip: Box; room: Box } {
+  const foot = content.top - HEAD;
+  return { strip: { ...content, bottom: foot }, room: { ...content, top: foot - AIR } };
+}

@@ -1,0 +1,96 @@
+import type { Box } from '../leaf/drawing.ts';
+import type { Leaf } from '../leaf/leaf.ts';
+import type { Mm } from '../measure/units.ts';
+import { turned } from './boxes.ts';
+import type { Size } from './free-room.ts';
+import { type Cuts, cut, LAY_STRIP, OVERLAP, type Stretch, TRIM_STRIP } from './seams.ts';
+
+/** White round the outer edges of a leaf, where there is room, so that the marks at a seam's ends stand clear of the leaf. */
+const APRON: Mm = 8;
+
+/** A wrap cut into tiles on a grid. All boxes are in the coordinates of the wrap after its quarter turns. */
+export interface Tiling {
+  readonly turn: 0 | 1;
+  readonly rows: number;
+  readonly columns: number;
+  /** In reading order: row 1 is the top one. */
+  readonly tiles: readonly Tile[];
+  /** How much the seams disturb the places to keep whole. */
+  readonly cost: number;
+}
+
+/**
+ * One tile. A tile with a left or a lower neighbour is trimmed on that edge of its clip and laid on the neighbour, which
+ * reaches `OVERLAP` under it. So each row is taped from left to right, then trimmed at its foot and laid on the row below.
+ */
+export interface Tile {
+  readonly row: number;
+  readonly column: number;
+  /** What of the wrap it shows. */
+  readonly clip: Box;
+  /** The clip with its strips and aprons: what the tile takes of a sheet. */
+  readonly block: Box;
+}
+
+/** The part of one axis that a tile shows, and what it takes of the sheet. */
+interface Part {
+  readonly clip: Stretch;
+  readonly block: Stretch;
+}
+
+/** The tiling with the fewest tiles for this room; among equals the one that keeps most whole, then the unturned. */
+export function tile(leaf: Leaf, room: Size): Tiling {
+  const [first, second] = [tileTurned(leaf, room, 0), tileTurned(leaf, room, 1)];
+  const fewer = second.tiles.length - first.tiles.length || Math.round(second.cost - first.cost);
+  return fewer < 0 ? second : first;
+}
+
+function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1): Tiling {
+  const box = turned(leaf.wrap.box, turn);
+  const keep = leaf.keepWhole.map((place) => turned(place, turn));
+  const wide: Stretch = { from: box.left, to: box.right };
+  const high: Stretch = { from: box.bottom, to: box.top };
+  const sideways = cut(
+    wide,
+    room.width,
+    keep.map(({ left, right }) => ({ from: left, to: right })),
+  );
+  const upwards = cut(
+    high,
+    room.height,
+    keep.map(({ bottom, top }) => ({ from: bottom, to: top })),
+  );
+  const columns = parts(wide, sideways, room.width);
+  const rows = parts(high, upwards, room.height).reverse();
+  return {
+    turn,
+    rows: rows.length,
+    columns: columns.length,
+    tiles: rows.flatMap((row, down) =>
+      columns.map((column, along) => ({
+        row: down + 1,
+        column: along + 1,
+        clip: boxOf(column.clip, row.clip),
+        block: boxOf(column.block, row.block),
+      })),
+    ),
+    cost: sideways.cost + upwards.cost,
+  };
+}
+
+function parts(whole: Stretch, { seams }: Cuts, room: Mm): Part[] {
+  return [whole.from, ...seams].map((from, index) => {
+    const next = seams[index];
+    const clip: Stretch = { from, to: next === undefined ? whole.to : next + OVERLAP };
+    const before = index > 0 ? TRIM_STRIP : 0;
+    const after = next === undefined ? 0 : LAY_STRIP;
+    const spare = Math.max(0, room - before - after - (clip.to - clip.from));
+    const outerEdges = (before === 0 ? 1 : 0) + (after === 0 ? 1 : 0);
+    const apron = Math.min(APRON, spare / Math.max(1, outerEdges));
+    return { clip, block: { from: clip.from - (before || apron), to: clip.to + (after || apron) } };
+  });
+}
+
+function boxOf(sideways: Stretch, upwards: Stretch): Box {
+  return { left: sideways.from, bottom: upwards.from, right: sideways.to, top: upwards.to };
+}
