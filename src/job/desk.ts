@@ -1,7 +1,7 @@
 import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
 import type { Misreading } from '../measure/misreading.ts';
 import type { Complaint } from './complaint.ts';
-import type { Place } from './origin.ts';
+import type { Place } from './place.ts';
 import { type JobText, shortened } from './text.ts';
 
 /** One value of the job file: what it is, what it is called, and where it stands. */

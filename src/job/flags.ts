@@ -1,7 +1,7 @@
 import { type Complaint, Refusal } from './complaint.ts';
 import type { Dialect } from './desk.ts';
 import type { Job } from './job.ts';
-import type { Place } from './origin.ts';
+import type { Place } from './place.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
 
 /** One end asked for by flags, each in the words of the person. */

@@ -1,15 +1,7 @@
 import type { Misreading } from '../measure/misreading.ts';
 import type { Complaint } from './complaint.ts';
 import type { Job } from './job.ts';
-
-/** Where the values of a job were written, by paths such as `tubes[0].ends.A.angle`. */
-export interface Origin {
-  readonly file: string;
-  readonly places: ReadonlyMap<string, Place>;
-}
-
-/** A place in a job file, counted from 1, or the flag that gave the value. */
-export type Place = { readonly line: number; readonly column: number } | { readonly flag: string };
+import type { Place } from './place.ts';
 
 /** The place of the value at this path or, where it was left to its default, of the nearest thing round it. */
 export function locate(job: Job, path: string): Place | undefined {

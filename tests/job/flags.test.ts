@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { type EndFlags, jobFromFlags } from '../../src/job/flags.ts';
+import { complainAt, locate } from '../../src/job/origin.ts';
+import { A4, readSample, refusalOf } from './sample.ts';
+
+const RUNG: EndFlags = { od: '38,1', wall: '2.4', onto: '1-3/4"', angle: '60°', clock: '-5', edge: 'square' };
+
+describe('flags are read as a job file of one end', () => {
+  const job = jobFromFlags(RUNG, { paper: A4 });
+
+  test('with the same meaning', () => {
+    expect(job.tubes).toMatchObject([
+      { section: { od: { mm: 38.1, wrote: '38,1' } }, ends: { A: { preparation: { edge: 'square' } } } },
+    ]);
+  });
+
+  test('whose text, to be kept, reads the same', () => {
+    expect(readSample(job.source).tubes).toEqual(job.tubes);
+  });
+
+  test('the end may be B', () => {
+    expect(Object.keys(jobFromFlags({ ...RUNG, end: 'b' }, { paper: A4 }).tubes[0]?.ends ?? {})).toEqual([
+      'B',
+    ]);
+  });
+
+  test('and a later complaint names the flag', () => {
+    expect(locate(job, 'tubes[0].ends.A.clock')).toEqual({ flag: '--clock -5' });
+    const words = { read: '-5', why: 'it can not be', instead: 'another' };
+    expect(complainAt(job, 'tubes[0].ends.A.clock', 'test', words)).toEqual({
+      code: 'test',
+      file: 'flags',
+      ...words,
+      read: '--clock -5',
+    });
+  });
+});
+
+describe('a mistake names its flag and no line', () => {
+  test.each<[EndFlags, string, string]>([
+    [{ ...RUNG, angle: '0' }, 'angle-range', '--angle 0'],
+    [{ ...RUNG, od: '1,500' }, 'length', '--od 1,500'],
+    [{ ...RUNG, wall: '20' }, 'wall', '--wall 20'],
+    [{ ...RUNG, offset: '9in' }, 'misses', '--offset 9in'],
+    [{ ...RUNG, end: 'C' }, 'end', '--end C'],
+    [{ ...RUNG, paper: 'A44' }, 'paper', '--paper A44'],
+    [{ ...RUNG, margin: '80' }, 'paper-small', '--margin 80'],
+    [{ ...RUNG, onto: ': [' }, 'length', '--onto : ['],
+    [{ od: '38.1', onto: '44.5' }, 'missing', 'no `--angle`'],
+    [{ od: '38.1', onto: '44.5', angle: '60', edge: 'square' }, 'no-wall', '--edge square'],
+  ])('%o', (flags, code, read) => {
+    const complaints = refusalOf(() => jobFromFlags(flags, { paper: A4 }));
+    expect(complaints).toMatchObject([{ code, read, file: 'flags' }]);
+    expect(complaints[0]).not.toHaveProperty('line');
+  });
+});

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { complainAt, locate } from '../../src/job/origin.ts';
+import { PAPERS, readPaper } from '../../src/job/paper.ts';
+import { readJob } from '../../src/job/read-job.ts';
+import { A4, readSample, refusalOf, SAMPLE } from './sample.ts';
+
+describe('a value of a job is found where it was written', () => {
+  const job = readSample(SAMPLE);
+
+  test.each([
+    ['paper', 13, 1],
+    ['tubes[0]', 3, 1],
+    ['tubes[0].between', 7, 3],
+    ['tubes[0].ends.B.offset', 11, 61],
+    ['tubes[0].ends.A.offset', 10, 5],
+    ['margin.left', 1, 1],
+  ])('%s', (path, line, column) => {
+    expect(locate(job, path)).toEqual({ line, column });
+  });
+
+  test('and in a list of tubes', () => {
+    const tube = '{ od: 30, ends: { A: { onto: { od: 50 }, angle: 60 } } }';
+    expect(locate(readSample(`copeleaf: 1\ntubes:\n  - ${tube}\n  - ${tube}\n`), 'tubes[1].wall')).toEqual({
+      line: 4,
+      column: 5,
+    });
+  });
+
+  test('so that a later stage can complain of it', () => {
+    const words = { read: 'between: 24-3/8in', why: 'too short', instead: 'more' };
+    expect(complainAt(job, 'tubes[0].between', 'short', words)).toEqual({
+      code: 'short',
+      file: 'trailer.yaml',
+      line: 7,
+      column: 3,
+      ...words,
+    });
+  });
+});
+
+describe('paper is read by its name or size', () => {
+  test.each([
+    ['a4', 'A4', 210, 297],
+    ['Letter', 'letter', 215.9, 279.4],
+    ['ARCH D', 'arch-d', 609.6, 914.4],
+    ['300x400mm', '300x400mm', 300, 400],
+    ['400 x 300', '400 x 300', 300, 400],
+    ['11x17in', '11x17in', 279.4, 431.8],
+    ['11" × 17"', '11" × 17"', 279.4, 431.8],
+  ])('%s', (text, name, width, height) => {
+    expect(readPaper(text, 'mm')).toEqual({ ok: true, value: { name, width, height } });
+  });
+
+  test.each(['', 'A44', 'x', '0x400', '-3x400', '300x400x500', '6mx1m', 'NaNxNaN'])(
+    '%s is refused',
+    (text) => {
+      expect(readPaper(text, 'mm').ok).toBe(false);
+    },
+  );
+
+  // ISO 216: each size halves the one before it, and A0 is a square metre in the ratio of one to root two.
+  test('the ISO sizes have their ratio', () => {
+    for (const { width, height } of PAPERS.filter(({ name }) => name.startsWith('A'))) {
+      expect(Math.abs(width * Math.SQRT2 - height)).toBeLessThan(1);
+    }
+  });
+
+  test('paper insisted on goes before what the file names, and has to hold its margins', () => {
+    const defaults = { paper: A4, insistOnPaper: { name: 'slip', width: 90, height: 300 } };
+    expect(refusalOf(() => readJob(SAMPLE, 'x', defaults))).toMatchObject([
+      { code: 'paper-small', line: 13 },
+    ]);
+    expect(readJob(SAMPLE, 'x', { ...defaults, insistOnPaper: A4 }).sheet.paper).toEqual(A4);
+  });
+});
