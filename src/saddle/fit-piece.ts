@@ -122,3 +122,9 @@ export function bezier([a, b, c, d]: Quad, t: number): number {
   const u = 1 - t;
   return u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
 }
+
+/** How fast that coordinate grows with t. */
+export function bezierRate([a, b, c, d]: Quad, t: number): number {
+  const u = 1 - t;
+  return 3 * (u * u * (b - a) + 2 * u * t * (c - b) + t * t * (d - c));
+}

@@ -1,6 +1,9 @@
+import { type Complaint, Refusal } from '../job/complaint.ts';
 import type { Job, Tube } from '../job/job.ts';
 import { mirroredTube } from '../job/opposite.ts';
+import { complainAt } from '../job/origin.ts';
 import type { Mm, Radians } from '../measure/units.ts';
+import { millimetres } from '../measure/write.ts';
 import type { Section } from '../space/section.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { sectionOf } from './joint.ts';
@@ -33,11 +36,28 @@ export interface Lengths {
   readonly shortest: Mm;
 }
 
-/** Every tube of the job in its order, each opposite hand after its twin. */
+/**
+ * Every tube of the job in its order, each opposite hand after its twin. Throws `Refusal`, with all of them, where
+ * the copes of a tube's two ends cross.
+ */
 export function solveJob(job: Job): readonly TubeSolution[] {
-  return job.tubes.flatMap((tube) =>
-    tube.pair ? [solveTube(tube), solveOpposite(tube)] : [solveTube(tube)],
+  const asDrawn = job.tubes.map((tube) => solveTube(tube));
+  const [first, ...others] = asDrawn.flatMap((solution, place) => copesCross(job, solution, place));
+  if (first) throw new Refusal([first, ...others]);
+  return asDrawn.flatMap((solution) =>
+    solution.tube.pair ? [solution, solveOpposite(solution.tube)] : [solution],
   );
+}
+
+function copesCross(job: Job, { tube, lengths }: TubeSolution, place: number): Complaint[] {
+  if (!lengths || lengths.shortest > 0) return [];
+  const least = millimetres(Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10);
+  const misreading = {
+    read: `between: ${tube.between?.wrote ?? ''}`,
+    why: `the cuts of its two ends cross by ${millimetres(-lengths.shortest)} mm and leave no tube between them`,
+    instead: `at least ${least} mm, measured from work point to work point`,
+  };
+  return [complainAt(job, `tubes[${place}].between`, 'too-short', misreading)];
 }
 
 export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {

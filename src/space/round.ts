@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Entry, type Solid, TOUCH } from './solid.ts';
+import { type Entry, type Solid, TOUCH, type Unrolled } from './solid.ts';
 
 /**
  * A round tube or bar of outside radius `radius`, endless, whose axis lies in the plane y = `offset` and makes
@@ -34,6 +34,11 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
 
     distance(x: Mm, y: Mm, z: Mm): Mm {
       return Math.hypot(z * sin - x * cos, y - offset) - radius;
+    },
+
+    unroll(x: Mm, y: Mm, z: Mm): Unrolled {
+      const towardsBody = z * sin - x * cos;
+      return { round: radius * Math.atan2(y - offset, towardsBody), along: x * sin + z * cos };
     },
   };
 }

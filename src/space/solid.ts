@@ -17,6 +17,17 @@ export interface Solid {
 
   /** How far a point lies from the solid's surface; negative inside it. */
   distance(x: Mm, y: Mm, z: Mm): Mm;
+
+  /** Where a point of the surface comes to lie when the surface is unrolled flat. */
+  unroll(x: Mm, y: Mm, z: Mm): Unrolled;
+}
+
+/** A point of an unrolled surface. */
+export interface Unrolled {
+  /** Round the header's outside from the side of the tube's body, positive towards y. */
+  readonly round: Mm;
+  /** Along the header's axis from the work point, positive the way the axis points. */
+  readonly along: Mm;
 }
 
 export interface Entry {

@@ -1,0 +1,56 @@
+import { basename, extname } from 'node:path';
+import { type EndFlags, jobFromFlags } from '../job/flags.ts';
+import type { Job } from '../job/job.ts';
+import type { Paper } from '../job/paper.ts';
+import { type JobDefaults, readJob } from '../job/read-job.ts';
+import { readText } from './files.ts';
+import { regionalPaper } from './region.ts';
+import type { Shell } from './shell.ts';
+import { refuse } from './trouble.ts';
+
+/** A job and the name that its results take. */
+export interface Ask {
+  readonly job: Job;
+  /** The job file's name without its ending; `cope` for flags and standard input. */
+  readonly name: string;
+}
+
+/** Reads the job from its file, from standard input for `-`, or from flags that stand in place of it. */
+export async function readAsk(path: string | undefined, flags: EndFlags, shell: Shell): Promise<Ask> {
+  const given = Object.entries(flags).filter(([, value]) => value !== undefined);
+  if (path === undefined) {
+    if (given.every(([flag]) => flag === 'paper')) {
+      const instead = 'the path of a job file, or flags such as --od 38.1 --onto 44.5 --angle 60';
+      throw refuse(
+        'usage',
+        'command line',
+        'neither a job nor flags',
+        'there is nothing to work on',
+        instead,
+      );
+    }
+    return { job: jobFromFlags(flags, { paper: regionalPaper(shell.env) }), name: 'cope' };
+  }
+  const stray = given.find(([flag]) => flag !== 'paper');
+  if (stray) {
+    const why = `${path} is a job already, and a job file says what its ends are`;
+    throw refuse('usage', 'command line', `--${stray[0]} ${stray[1]}`, why, 'either the job or the flags');
+  }
+  const source = await readText(path, shell);
+  const file = path === '-' ? 'standard input' : path;
+  const job = readJob(source, file, await defaults(flags.paper, shell));
+  return { job, name: path === '-' ? 'cope' : basename(path, extname(path)) };
+}
+
+async function defaults(paper: string | undefined, shell: Shell): Promise<JobDefaults> {
+  const regional = regionalPaper(shell.env);
+  if (paper === undefined) return { paper: regional };
+  return { paper: regional, insistOnPaper: await namedPaper(paper) };
+}
+
+async function namedPaper(text: string): Promise<Paper> {
+  const { readPaper } = await import('../job/paper.ts');
+  const reading = readPaper(text, 'mm');
+  if (reading.ok) return reading.value;
+  throw refuse('paper', 'command line', `--paper ${text}`, reading.why, reading.instead);
+}

@@ -1,0 +1,61 @@
+import { inkPdf } from '../ink/pdf.ts';
+import type { EndFlags } from '../job/flags.ts';
+import type { Job } from '../job/job.ts';
+import { drawLeaf } from '../leaf/draw-leaf.ts';
+import type { Leaf } from '../leaf/leaf.ts';
+import { lacking } from '../leaf/letters.ts';
+import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import { laySheets } from '../tiler/lay-sheets.ts';
+import { readAsk } from './ask.ts';
+import { writeResult } from './files.ts';
+import { progressOn } from './progress.ts';
+import type { Shell } from './shell.ts';
+
+export interface PrintOptions extends EndFlags {
+  readonly as: 'pdf';
+  readonly out?: string;
+}
+
+/** `copeleaf print`: all leaves of a job on sheets, in one file. */
+export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
+  const { as, out, ...flags } = options;
+  const { job, name } = await readAsk(path, flags, shell);
+  tellLacking(job, shell);
+  const leaves = drawLeaves(job, solveJob(job), shell);
+  const title = job.title ?? name;
+  const set = laySheets(leaves, job.sheet, { job: title });
+  const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
+  const target = out ?? `${name}.${as}`;
+  await writeResult(target, bytes, shell);
+  if (target !== '-')
+    shell.err(
+      `${target}: ${counted(leaves.length, 'leaf', 'leaves')} on ${counted(set.count, 'sheet', 'sheets')}\n`,
+    );
+}
+
+function drawLeaves(job: Job, solutions: readonly TubeSolution[], shell: Shell): readonly Leaf[] {
+  const progress = progressOn(shell, solutions.length, 'tubes');
+  const context = { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+  const leaves = solutions.flatMap((solution) => {
+    const drawn = (['A', 'B'] as const).flatMap((end) =>
+      solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, context)] : [],
+    );
+    progress.step();
+    return drawn;
+  });
+  progress.end();
+  return leaves;
+}
+
+/** What the font lacks is told, and printed as its code. */
+function tellLacking(job: Job, shell: Shell): void {
+  const signs = lacking([job.title ?? '', ...job.tubes.map((tube) => tube.name)].join(''));
+  for (const sign of signs) {
+    const code = `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+    shell.err(`The sheets' font has no ${sign}: it is printed as [${code}].\n`);
+  }
+}
+
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}

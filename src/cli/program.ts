@@ -1,0 +1,103 @@
+import { Command, Option } from 'commander';
+import type { CheckOptions } from './check.ts';
+import type { OrdinatesOptions } from './ordinates.ts';
+import type { PrintOptions } from './print.ts';
+import type { Shell } from './shell.ts';
+import { VERSION } from './version.ts';
+
+const ABOUT = `Wrap templates for tube that is coped by hand.
+
+Write down the tube, what each end lands on and at which angle; get leaves to print at true scale, wrap round the
+tube, mark and cut. Begin with one of these:
+
+  copeleaf print --od 38.1 --wall 2.4 --onto 44.5 --angle 60     one end, straight to paper
+  copeleaf starter                                               jobs to begin from
+  copeleaf check my-job.yaml                                     what was understood, and what to watch
+  copeleaf print my-job.yaml                                     all its leaves in one PDF
+
+Print at 100 % and measure the bars on the sheet before you cut.`;
+
+const CAUTIONS = `
+Wear eye, ear, hand and lung protection; keep fire away from what burns; zinc and plating give off poisonous fume; vent
+sealed tube before welding. What carries people or loads follows local code and is designed and welded by those
+licensed for it: a paper template proves neither strength nor weld.`;
+
+/** The command's words and flags. Each action loads what it needs, and only that; it leaves its exit code in `end`. */
+export function programOf(shell: Shell, end: (code: number) => void): Command {
+  const program = new Command('copeleaf')
+    .description(ABOUT)
+    .version(VERSION, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .addOption(
+      new Option('--errors <format>', 'how to report mistakes').choices(['text', 'json']).default('text'),
+    )
+    .addHelpText('after', CAUTIONS)
+    .showSuggestionAfterError()
+    .configureHelp({ helpWidth: 100, showGlobalOptions: true });
+
+  withJob(program.command('print').description('print the leaves of a job, or of one end given by flags'))
+    .addOption(new Option('--as <format>', 'what to make').choices(['pdf']).default('pdf'))
+    .option('--out <file>', "where to; - is standard output (default: the job's name, in this folder)")
+    .action(async (job: string | undefined, options: PrintOptions) => {
+      const { print } = await import('./print.ts');
+      await print(job, options, shell);
+    });
+
+  withJob(
+    program
+      .command('ordinates')
+      .description('print the setbacks at equal stations, to lay out with tape and marker'),
+  )
+    .option('--every <angle>', 'from station to station', '15deg')
+    .addOption(
+      new Option('--as <format>', 'how to write them').choices(['text', 'json', 'csv']).default('text'),
+    )
+    .option('--out <file>', 'where to; - is standard output', '-')
+    .action(async (job: string | undefined, options: OrdinatesOptions) => {
+      const { ordinates } = await import('./ordinates.ts');
+      await ordinates(job, options, shell);
+    });
+
+  withJob(
+    program
+      .command('check')
+      .description('say what was understood, what follows and what to watch; writes no file'),
+  )
+    .addOption(new Option('--as <format>', 'how to say it').choices(['text', 'json']).default('text'))
+    .option('--strict', 'exit with 2 if there is a warning', false)
+    .action(async (job: string | undefined, options: CheckOptions) => {
+      const { check } = await import('./check.ts');
+      end(await check(job, options, shell));
+    });
+
+  program
+    .command('starter')
+    .description('list the jobs to begin from, or write one into this folder')
+    .argument('[name]', 'which one')
+    .option('--out <file>', 'where to; - is standard output')
+    .action(async (name: string | undefined, options: { out?: string }) => {
+      const { starter } = await import('./starter.ts');
+      await starter(name, options, shell);
+    });
+
+  return program;
+}
+
+/** A job, or in its place the flags for one end. */
+function withJob(command: Command): Command {
+  return command
+    .argument('[job]', 'a job file, or - for standard input; in its place the flags below give one end')
+    .option('--od <length>', "the tube's outside diameter: 38.1, 1-1/2in")
+    .option('--wall <length>', "the tube's wall: 2.4, .095in")
+    .option('--onto <length>', "the header's outside diameter")
+    .option('--angle <angle>', "between the tube and the header's axis: 60, 60deg, 60°30'")
+    .option('--offset <length>', "from the tube's axis to the header's, positive to the right of the heel")
+    .option('--clock <angle>', 'the station of the heel, round the tube from its spine')
+    .option('--edge <way>', 'bevel (grind the inner edge back) or square (leave the face square)')
+    .option('--blunt <length>', 'with bevel: the land left on thin edges')
+    .option('--from <side>', 'with square: outside, or inside for a torch held radially')
+    .option('--end <name>', 'A or B')
+    .option('--units <unit>', 'mm or in, for numbers without a unit')
+    .option('--margin <length>', "what the printer can't reach, on all four sides")
+    .option('--paper <name>', 'letter, A4, legal, tabloid, A3, A2, A0, arch-d, or such as 300x400mm');
+}

@@ -1,0 +1,24 @@
+import type { Shell } from './shell.ts';
+
+export interface Progress {
+  step(): void;
+  end(): void;
+}
+
+/** Fewer than this are done before anyone could read a count. */
+const WORTH_TELLING = 50;
+
+/** A count on the terminal for a long run; silent when nobody watches. */
+export function progressOn(shell: Shell, total: number, what: string): Progress {
+  if (!shell.watched || total < WORTH_TELLING) return { step() {}, end() {} };
+  let done = 0;
+  return {
+    step() {
+      done += 1;
+      if (done % 10 === 0 || done === total) shell.err(`\r${done} of ${total} ${what}`);
+    },
+    end() {
+      shell.err('\r\u001b[K');
+    },
+  };
+}

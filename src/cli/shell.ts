@@ -1,0 +1,30 @@
+/** The process as a command sees it, so that tests can run commands without starting one. */
+export interface Shell {
+  readonly cwd: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Whether a person watches standard error. */
+  readonly watched: boolean;
+  /** Results. */
+  out(data: string | Uint8Array): Promise<void>;
+  /** Everything else. */
+  err(text: string): void;
+  /** All of standard input. */
+  input(): Promise<string>;
+}
+
+/** The shell of the running process. */
+export function processShell(): Shell {
+  return {
+    cwd: process.cwd(),
+    env: process.env,
+    watched: process.stderr.isTTY === true,
+    out: (data) =>
+      new Promise((done, failed) => process.stdout.write(data, (error) => (error ? failed(error) : done()))),
+    err: (text) => process.stderr.write(text),
+    async input() {
+      const chunks: Uint8Array[] = [];
+      for await (const chunk of process.stdin) chunks.push(chunk);
+      return Buffer.concat(chunks).toString('utf8');
+    },
+  };
+}

@@ -1,0 +1,3 @@
+import { version } from '../../package.json' with { type: 'json' };
+
+export const VERSION: string = version;

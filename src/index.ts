@@ -1,0 +1,15 @@
+export { reportJob, reportTube, type TubeReport } from './fit/report.ts';
+export type { Warning, WarningCode } from './fit/warnings.ts';
+export { inkPdf } from './ink/pdf.ts';
+export { type Complaint, Refusal } from './job/complaint.ts';
+export { jobFromFlags } from './job/flags.ts';
+export type { Job, Tube } from './job/job.ts';
+export { readJob } from './job/read-job.ts';
+export { drawLeaf } from './leaf/draw-leaf.ts';
+export type { Drawing } from './leaf/drawing.ts';
+export type { Leaf } from './leaf/leaf.ts';
+export { readAngle } from './measure/angle.ts';
+export { readLength } from './measure/length.ts';
+export { solveJob, solveTube, type TubeSolution } from './saddle/solve.ts';
+export { laySheets } from './tiler/lay-sheets.ts';
+export type { SheetSet } from './tiler/sheets.ts';
