@@ -1,9 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { inflateSync } from 'node:zlib';
 import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
+import { FONT_DEFLATED, FONT_LENGTH } from '../../src/ink/font.generated.ts';
 import type { Words } from '../../src/leaf/drawing.ts';
 import { CAP_HEIGHT, lacking, letterOf, spelled, widthOf } from '../../src/leaf/letters.ts';
+import { CODE_POINTS } from '../../src/leaf/metrics.generated.ts';
 import { A4, a4, drawing, sheet, words } from './drawn.ts';
 import { inkAt, inksFrom, type Raster, rasterOf, textOf } from './raster.ts';
 
@@ -143,6 +146,20 @@ test('widths are those of the whole face to half a thousandth of the em, read by
   for (const sign of SIGNS) {
     const units = face.glyphForCodePoint(sign.codePointAt(0) ?? 0).advanceWidth;
     expect(Math.abs(widthOf(sign, 1000) - (units * 1000) / face.unitsPerEm)).toBeLessThanOrEqual(0.5);
+  }
+});
+
+test('the font that is embedded holds each sign of the table, under the number the table gives it', () => {
+  const bytes = inflateSync(Buffer.from(FONT_DEFLATED, 'base64'));
+  expect(bytes.length).toBe(FONT_LENGTH);
+  const face = create(bytes);
+  expect(CODE_POINTS.length).toBe(new Set(CODE_POINTS).size);
+  for (const codePoint of CODE_POINTS) {
+    const sign = String.fromCodePoint(codePoint);
+    const glyph = face.glyphForCodePoint(codePoint);
+    expect(letterOf(sign).glyph).toBe(glyph.id);
+    expect(glyph.id).toBeGreaterThan(0);
+    expect(Number.isFinite(glyph.bbox.maxX)).toBe(sign.trim() !== '');
   }
 });
 
