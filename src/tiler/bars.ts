@@ -11,26 +11,27 @@ const END_TICK: Mm = 1.2;
 const INNER_TICK: Mm = 0.8;
 const WORDS_ABOVE: Mm = 0.7;
 
-/** From a bar to the next one over it. */
+/** From a bar to the next one over it, at the least. */
 export const BAR_PITCH: Mm = 4;
 /** What a bar and its words take below and above the bar's own line. */
 export const BELOW_BAR: Mm = 1.3;
 export const ABOVE_BAR: Mm = 2.7;
-/** What two bars over one another take. */
+/** What two bars over one another take, at the least. */
 export const BARS_HEIGHT: Mm = BELOW_BAR + BAR_PITCH + ABOVE_BAR;
 /** What a bar takes along itself: 4 in and the width of its line. */
 export const BARS_LENGTH: Mm = 4 * MM_PER_INCH + 0.2;
 
 /**
  * The two calibration bars of one direction, 100 mm over 4 in, as one drawing that lies level; the ones to read upwards are
- * turned when they are placed. Both start at x = 0, where the middle of their end tick is; the lower one lies at y = 0.
+ * turned when they are placed. Both start at x = 0, where the middle of their end tick is; the lower one lies at y = 0,
+ * the upper one at y = `pitch` mm.
  */
-export function bars(direction: Direction): Drawing {
+export function bars(direction: Direction, pitch: Mm): Drawing {
   return {
     name: `bars ${direction}`,
-    box: { left: 0, bottom: -BELOW_BAR, right: 4 * MM_PER_INCH, top: BAR_PITCH + ABOVE_BAR },
+    box: { left: 0, bottom: -BELOW_BAR, right: 4 * MM_PER_INCH, top: pitch + ABOVE_BAR },
     marks: [
-      ...bar(BAR_PITCH, 100, 10, `100 mm ${direction}`),
+      ...bar(pitch, 100, 10, `100 mm ${direction}`),
       ...bar(0, 4 * MM_PER_INCH, MM_PER_INCH / 2, `4 in ${direction}`),
     ],
   };

@@ -15,9 +15,14 @@ const LEAST_COLUMN: Mm = 66;
 const HAIR: Mm = 0.3;
 const MOST_JOB_LINES = 2;
 
-const WARNING =
-  'Print at 100 % (actual size), one-sided, borderless off. Measure the bars between the middles of their end ticks before cutting. ' +
-  'Cut to the middle of the line.';
+/** Between the bars to read across, where the words beside them leave room for it. */
+const WIDE_PITCH: Mm = 7;
+
+const WARNINGS = [
+  'Print at 100 % (actual size), one-sided, borderless off.',
+  'Before cutting, measure the bars from the middle of one end tick to the other.',
+  'Cut to the middle of the line.',
+];
 
 /** What stands on every sheet of a set, and the room it leaves. */
 export interface Furniture {
@@ -50,7 +55,12 @@ export function furnish(page: Page, named: SheetWords): Furniture {
   const columnTop = sharedTop + heightOf([{ text: '', size: LARGE }]);
   return {
     placements: [
-      ...standingBars(page.printable, Math.max(columnTop, bottom + BARS_HEIGHT)),
+      {
+        drawing: bars('across', beside ? WIDE_PITCH : BAR_PITCH),
+        at: { x: left + HAIR, y: bottom + BELOW_BAR },
+        turn: 0,
+      },
+      standingBars(page.printable, columnTop),
       {
         drawing: {
           name: 'words on every sheet',
@@ -76,18 +86,18 @@ export function furnish(page: Page, named: SheetWords): Furniture {
 }
 
 /** The bars to read up stand over the strip at the foot; on the smallest sheets there is just room over the other bars. */
-function standingBars({ left, bottom, top }: Box, stripTop: Mm): Placement[] {
+function standingBars({ left, top }: Box, stripTop: Mm): Placement {
   const foot = Math.min(stripTop + AIR, top - BARS_LENGTH);
-  return [
-    { drawing: bars('across'), at: { x: left + HAIR, y: bottom + BELOW_BAR }, turn: 0 },
-    { drawing: bars('up'), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 },
-  ];
+  return { drawing: bars('up', BAR_PITCH), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 };
 }
 
 function shared(named: SheetWords, width: Mm): Line[] {
   const set = (text: string, size: Mm): Line[] =>
     broken(text, size, width).map((line) => ({ text: line, size }));
-  return [...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width), ...set(WARNING, SMALL)];
+  return [
+    ...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width),
+    ...WARNINGS.flatMap((text) => set(text, SMALL)),
+  ];
 }
 
 /** A name longer than its lines is cut short, and says so with an ellipsis. */

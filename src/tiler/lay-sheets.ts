@@ -9,12 +9,9 @@ import { headOf, type Neighbours, tileHead } from './tile-head.ts';
 import type { Tile } from './tiling.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
-const MANNERS: readonly Manner[] = [
-  { inOrder: true, mayTurn: false },
-  { inOrder: true, mayTurn: true },
-  { inOrder: false, mayTurn: false },
-  { inOrder: false, mayTurn: true },
-];
+const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
+  [false, true].flatMap((mayTurn) => (['even', 'low'] as const).map((lean) => ({ inOrder, mayTurn, lean }))),
+);
 
 /** One way to lay all leaves. */
 interface Layout {
@@ -38,18 +35,21 @@ export function laySheets(leaves: readonly Leaf[], ask: SheetAsk, words: { job: 
   };
 }
 
-/** Fewest sheets; among equals the seams that disturb least, then leaves in their order, then an upright page. */
+/** Fewest sheets; among equals fewest cards away from their wraps, then the seams that disturb least, then leaves in their order, then an upright page. */
 function fewest(leaves: readonly Leaf[], ask: SheetAsk, job: string): Layout {
   const tables = pagesOf(ask).map((page) => table(leaves, page, { job, paper: ask.paper.name }));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
-  const layouts = MANNERS.flatMap((manner) =>
+  const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));
+  const layouts = MANNERS.filter(({ lean }) => tiled || lean === 'even').flatMap((manner) =>
     usable.map(({ page, furniture, shapes }) => ({
       page,
       furniture,
       fillings: pack(shapes, furniture.content, manner),
     })),
   );
-  const [best] = layouts.sort((a, b) => a.fillings.length - b.fillings.length || harm(a) - harm(b));
+  const [best] = layouts.sort(
+    (a, b) => a.fillings.length - b.fillings.length || strays(a) - strays(b) || harm(a) - harm(b),
+  );
   if (best !== undefined) return best;
   throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
 }
@@ -66,6 +66,11 @@ function table(
   } catch (error) {
     return { error };
   }
+}
+
+/** How many cards lie on another sheet than any of their wrap. */
+function strays({ fillings }: Layout): number {
+  return fillings.reduce((sum, { strays }) => sum + strays, 0);
 }
 
 function harm({ fillings }: Layout): number {

@@ -3,6 +3,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { across, grown, moved, turned, upright } from './boxes.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
+import type { Lean } from './seams.ts';
 import type { Placement } from './sheets.ts';
 import { headOf } from './tile-head.ts';
 import { type Tiling, tile } from './tiling.ts';
@@ -19,6 +20,8 @@ export interface Filling {
   readonly placements: Placement[];
   /** What is left of it. */
   room: FreeRoom;
+  /** How many cards it holds whose wraps lie elsewhere. */
+  strays: number;
   /** The turn of the leaf it was begun for. */
   readonly order: number;
   /** Where the sheet holds a tile. */
@@ -39,7 +42,7 @@ export interface TileSpot {
 /** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles. */
 export type Shape =
   | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly turns: readonly (0 | 1)[] }
-  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly tiling: Tiling };
+  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly tilings: Readonly<Record<Lean, Tiling>> };
 
 /** Ways to fill sheets, to be tried for the fewest. */
 export interface Manner {
@@ -47,6 +50,8 @@ export interface Manner {
   readonly inOrder: boolean;
   /** A leaf may be turned to go on a sheet already begun. */
   readonly mayTurn: boolean;
+  /** How leaves are cut into tiles. */
+  readonly lean: Lean;
 }
 
 /** How a leaf goes on a sheet with this room. Throws a RangeError where its card fits neither upright nor turned. */
@@ -63,7 +68,8 @@ export function shapeOf(leaf: Leaf, content: Box): Shape {
   const turns = fits(leaf.wrap);
   if (turns.length > 0) return { leaf, cardTurn, turns };
   const { room } = headOf(content);
-  return { leaf, cardTurn, tiling: tile(leaf, { width: across(room), height: upright(room) }) };
+  const size = { width: across(room), height: upright(room) };
+  return { leaf, cardTurn, tilings: { even: tile(leaf, size, 'even'), low: tile(leaf, size, 'low') } };
 }
 
 /** Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it. */
@@ -72,7 +78,7 @@ export function pack(shapes: readonly Shape[], content: Box, manner: Manner): Fi
   const queue = shapes.map((shape, order) => ({ shape, order }));
   if (!manner.inOrder) queue.sort((a, b) => area(b.shape) - area(a.shape) || a.order - b.order);
   for (const { shape, order } of queue) {
-    if ('tiling' in shape) layTiles(fillings, shape, order, content);
+    if ('tilings' in shape) layTiles(fillings, shape, shape.tilings[manner.lean], order, content);
     else layWhole(fillings, shape, manner.mayTurn ? shape.turns : shape.turns.slice(0, 1), order, content);
   }
   return fillings.sort((a, b) => a.order - b.order);
@@ -84,7 +90,8 @@ function area({ leaf: { wrap } }: Shape): number {
 
 function layTiles(
   fillings: Filling[],
-  { leaf, cardTurn, tiling }: Extract<Shape, { tiling: Tiling }>,
+  { leaf, cardTurn }: Shape,
+  tiling: Tiling,
   order: number,
   content: Box,
 ): void {
@@ -104,6 +111,7 @@ function layTiles(
     together.push({
       placements: [{ drawing: leaf.wrap, at: offset, turn: tiling.turn, clip: shown }],
       room: without([room], grown(moved(block, offset), BETWEEN)),
+      strays: 0,
       order,
       tile: { leaf, tiling, index, offset, together },
     });
@@ -120,7 +128,7 @@ function layWhole(
   content: Box,
 ): void {
   const begun = fillings.slice(-LOOK_BACK);
-  const fresh: Filling = { placements: [], room: [content], order };
+  const fresh: Filling = { placements: [], room: [content], strays: 0, order };
   for (const candidates of [begun, [fresh]]) {
     for (const turn of turns) {
       const found = candidates.find((filling) => layPair(filling, leaf, turn, cardTurn));
@@ -162,11 +170,12 @@ function layCard(
   content: Box,
 ): void {
   const size = sizeOf(card, turn);
-  const fresh: Filling = { placements: [], room: [content], order };
+  const fresh: Filling = { placements: [], room: [content], strays: 0, order };
   for (const filling of [...own, ...fillings.slice(-LOOK_BACK), fresh]) {
     const place = placeNear(filling.room, size, content);
     if (place === undefined) continue;
     put(filling, card, turn, place);
+    if (!own.includes(filling)) filling.strays += 1;
     if (filling === fresh) fillings.push(fresh);
     return;
   }

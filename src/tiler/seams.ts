@@ -27,6 +27,9 @@ export interface Cuts {
   readonly cost: number;
 }
 
+/** Tiles about equally large, or the first one as small as may be, so that its sheet has room for more. */
+export type Lean = 'even' | 'low';
+
 /** A way of cutting, as far as one seam: the seams so far and their cost. */
 interface Way {
   readonly seams: readonly Mm[];
@@ -37,19 +40,20 @@ interface Way {
 /**
  * Cuts `whole` into the fewest tiles that fit `room` mm of sheet: tile i is printed from seam i to `OVERLAP` beyond seam
  * i + 1, is trimmed on its lower seam, and has its neighbour laid on the upper one. Among all such cuts on a grid of a
- * millimetre (and hard against each place to `keep`), the one that disturbs these places least, then the evenest.
+ * millimetre (and hard against each place to `keep`), the one that disturbs these places least, then
+ * the one that leans as asked.
  * Throws a RangeError where the room is too small to cut in at all.
  */
-export function cut(whole: Stretch, room: Mm, keep: readonly Stretch[]): Cuts {
+export function cut(whole: Stretch, room: Mm, keep: readonly Stretch[], lean: Lean): Cuts {
   const count = fewest(whole.to - whole.from, room);
   let ways: Way[] = [{ seams: [], at: whole.from, cost: 0 }];
   for (let index = 1; index < count; index += 1) {
     const previous = ways;
-    const even = whole.from + ((whole.to - whole.from) * index) / count;
+    const wish = lean === 'low' ? whole.from : whole.from + ((whole.to - whole.from) * index) / count;
     ways = candidates(whole, room, keep, index, count).flatMap((seam) => {
       const best = cheapest(previous, seam, printed(room, index - 1, count));
       if (best === undefined) return [];
-      const cost = best.cost + disturbance(seam, keep) + Math.abs(seam - even) / 1e5;
+      const cost = best.cost + disturbance(seam, keep) + Math.abs(seam - wish) / 1e5;
       return [{ seams: [...best.seams, seam], at: seam, cost: cost + sliver(seam - best.at) }];
     });
   }

@@ -3,7 +3,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { turned } from './boxes.ts';
 import type { Size } from './free-room.ts';
-import { type Cuts, cut, LAY_STRIP, OVERLAP, type Stretch, TRIM_STRIP } from './seams.ts';
+import { type Cuts, cut, LAY_STRIP, type Lean, OVERLAP, type Stretch, TRIM_STRIP } from './seams.ts';
 
 /** White round the outer edges of a leaf, where there is room, so that the marks at a seam's ends stand clear of the leaf. */
 const APRON: Mm = 8;
@@ -39,13 +39,13 @@ interface Part {
 }
 
 /** The tiling with the fewest tiles for this room; among equals the one that keeps most whole, then the unturned. */
-export function tile(leaf: Leaf, room: Size): Tiling {
-  const [first, second] = [tileTurned(leaf, room, 0), tileTurned(leaf, room, 1)];
+export function tile(leaf: Leaf, room: Size, lean: Lean): Tiling {
+  const [first, second] = [tileTurned(leaf, room, 0, lean), tileTurned(leaf, room, 1, lean)];
   const fewer = second.tiles.length - first.tiles.length || Math.round(second.cost - first.cost);
   return fewer < 0 ? second : first;
 }
 
-function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1): Tiling {
+function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1, lean: Lean): Tiling {
   const box = turned(leaf.wrap.box, turn);
   const keep = leaf.keepWhole.map((place) => turned(place, turn));
   const wide: Stretch = { from: box.left, to: box.right };
@@ -54,11 +54,13 @@ function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1): Tiling {
     wide,
     room.width,
     keep.map(({ left, right }) => ({ from: left, to: right })),
+    lean,
   );
   const upwards = cut(
     high,
     room.height,
     keep.map(({ bottom, top }) => ({ from: bottom, to: top })),
+    lean,
   );
   const columns = parts(wide, sideways, room.width);
   const rows = parts(high, upwards, room.height).reverse();
