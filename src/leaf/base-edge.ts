@@ -1,0 +1,20 @@
+import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+
+/**
+ * The setback of the base edge: far enough beyond the throat for a leaf's words, more on a narrow leaf where they
+ * stand above one another, and rounded up to what is easily set on a tape (5 mm, a quarter of an inch).
+ */
+export function baseSetbackOf(cope: Cope, units: 'mm' | 'in'): Mm {
+  const { girth } = cope.joint.section;
+  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, 26];
+  const step = units === 'mm' ? 5 : MM_PER_INCH / 4;
+  return Math.ceil((cope.throat.setback + room) / step) * step;
+}
+
+/** Under this girth, so much room. */
+const ROOM: readonly (readonly [Mm, Mm])[] = [
+  [45, 54],
+  [70, 44],
+  [110, 34],
+];

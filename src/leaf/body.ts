@@ -1,0 +1,115 @@
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { type Flat, height, stationAt } from './flat.ts';
+import { type Block, extentOf, folded } from './lettering.ts';
+import { type Candidate, type Field, wordsAt } from './placer.ts';
+
+/** The part of a leaf that stays on the tube while it is marked: between the cut and the base edge. */
+export interface Body {
+  readonly flat: Flat;
+  readonly cope: Cope;
+  readonly field: Field;
+  /** Setback of the base edge. */
+  readonly base: Mm;
+}
+
+/** A stretch of the girth, between guide lines or across some. */
+interface Span {
+  readonly left: Mm;
+  readonly right: Mm;
+  readonly overGuides: boolean;
+}
+
+/** Room between words and the ends of their span. */
+const INSET: Mm = 1.3;
+const ROW: Mm = 1.5;
+const DEEPEST: Mm = 120;
+
+/** Wider lines than this are tiring to read at arm's length. */
+const LONGEST_LINE: Mm = 58;
+
+/**
+ * Places for a thing of this width and height: rows from the base edge towards the cut, in the stretch between two
+ * guide lines nearest to `near`, then in the next; at last across guide lines.
+ */
+export function* placesFor(
+  body: Body,
+  near: Mm,
+  width: Mm,
+  high: Mm,
+  draw: (left: Mm, bottom: Mm) => Candidate,
+): Iterable<Candidate> {
+  for (const span of spansOf(body, near)) {
+    if (span.right - span.left < width + 2 * INSET) continue;
+    yield* rows(body, span, width, high, draw);
+  }
+}
+
+/** Places for words, folded to the width of the stretch they stand in; turned where none is wide enough. */
+export function* placesForWords(
+  body: Body,
+  near: Mm,
+  paragraphs: readonly string[],
+  size: Mm,
+): Iterable<Candidate> {
+  const spans = spansOf(body, near);
+  const most = paragraphs.length + 3;
+  for (const span of spans) {
+    const room = Math.min(LONGEST_LINE, span.right - span.left - 2 * INSET);
+    if (room < 9) continue;
+    const block = foldedTo(paragraphs, size, room);
+    if (block.lines.length > most) continue;
+    const { width, height: high } = extentOf(block);
+    yield* rows(body, span, width, high, (left, bottom) => wordsAt(block, left, bottom));
+  }
+  for (const length of [16, 22, 30, 42]) {
+    const block = foldedTo(paragraphs, size, length);
+    if (block.lines.length > most) continue;
+    const { width, height: high } = extentOf(block);
+    for (const span of spans) {
+      if (span.right - span.left < high + 2 * INSET) continue;
+      yield* rows(body, span, high, width, (left, bottom) => wordsAt(block, left, bottom, 1));
+    }
+  }
+}
+
+function foldedTo(paragraphs: readonly string[], size: Mm, room: Mm): Block {
+  return { lines: paragraphs.flatMap((paragraph) => folded(paragraph, size, room)), size };
+}
+
+function* rows(
+  body: Body,
+  span: Span,
+  width: Mm,
+  high: Mm,
+  draw: (left: Mm, bottom: Mm) => Candidate,
+): Iterable<Candidate> {
+  const { flat, cope, base } = body;
+  const left = span.left + INSET;
+  const shallow = cope.cut(stationAt(flat, left + width / 2)).setback;
+  for (let down = ROW; down < DEEPEST && base - down - high > shallow; down += ROW) {
+    const bottom = flat.bodyWay === 1 ? base - down - high : -base + down;
+    yield { ...draw(left, bottom), overGuides: span.overGuides };
+  }
+}
+
+function spansOf({ flat, field }: Body, near: Mm): Span[] {
+  const stops = [0, ...field.guides.map((guide) => guide.x), flat.width].sort((a, b) => a - b);
+  const firm = field.guides.filter((guide) => guide.firm).map((guide) => guide.x);
+  const away = ({ left, right }: Span): Mm => Math.abs((left + right) / 2 - near);
+  return [1, 2, 3].flatMap((count) => {
+    const spans: Span[] = [];
+    for (let i = 0; i + count < stops.length; i++) {
+      const left = stops[i] ?? 0;
+      const right = stops[i + count] ?? flat.width;
+      const blocked = firm.some((x) => x > left + 1e-6 && x < right - 1e-6);
+      if (!blocked) spans.push({ left, right, overGuides: count > 1 });
+    }
+    return spans.sort((a, b) => away(a) - away(b));
+  });
+}
+
+/** Where the base edge lies, mm from the work point's line, up. */
+export function baseHeight({ flat, base }: Pick<Body, 'flat' | 'base'>): Mm {
+  return height(flat, base);
+}

@@ -1,0 +1,73 @@
+import type { EndName } from '../job/job.ts';
+import type { Mm } from '../measure/units.ts';
+import { isMetric } from '../measure/write.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { baseSetbackOf } from './base-edge.ts';
+import { drawCard } from './card.ts';
+import { type Fact, factsOf } from './facts.ts';
+import { flatOf } from './flat.ts';
+import { keepWholeOf } from './keep-whole.ts';
+import type { Leaf } from './leaf.ts';
+import { inBoth, namesOf, titleOf } from './names.ts';
+import { seamOf } from './seam.ts';
+import { namedPlaces, quarters } from './stations.ts';
+import { drawWrap } from './wrap.ts';
+
+/** What a leaf needs to know besides its tube. */
+export interface LeafContext {
+  /** The job's title. */
+  readonly job?: string;
+  readonly paperThickness: Mm;
+}
+
+/**
+ * One coped end as a leaf. Lengths are written in the unit in which the tube's size was, and in the other. Throws a
+ * RangeError where the end is plain or not asked for: it has no leaf.
+ */
+export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
+  const cope = solution.ends[endName];
+  if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
+  const units = isMetric(solution.tube.section.od.unit) ? 'mm' : 'in';
+  const { girth, turn } = solution.section;
+  const names = namesOf(solution, endName);
+  const named = [...namedPlaces(cope).map((place) => place.station), ...quarters(turn)];
+  const seam = seamOf(cope, named, solution.hand === 'opposite' ? -1 : 1);
+  const flat = flatOf(endName, girth, turn, seam, context.paperThickness);
+  const base = baseSetbackOf(cope, units);
+  const facts = factsOf(solution, cope, context.job, units);
+  const title = titleOf(names);
+  const key = `${title} ${checksum([base, seam, cope.throat.setback, cope.longPoint.setback], facts)}`;
+  const wrap = drawWrap(`wrap of ${key}`, flat, cope, base, {
+    names,
+    distance: distanceWords(solution, endName, base, units),
+    seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
+  });
+  const edge = { label: 'base edge', text: `${inBoth(base, units)} from the work point` };
+  return {
+    title,
+    wrap: wrap.drawing,
+    card: drawCard(`card of ${key}`, names, [...facts, edge], wrap.beside, cope),
+    keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
+  };
+}
+
+function distanceWords({ ends, lengths }: TubeSolution, end: EndName, base: Mm, units: 'mm' | 'in'): string {
+  const otherName = end === 'A' ? 'B' : 'A';
+  const other = ends[otherName];
+  if (!other || !lengths) return `Along the spine: base edge to the work point ${inBoth(base, units)}.`;
+  if (other.kind === 'plain') {
+    return `Along the spine: base edge to end ${otherName}, cut square, ${inBoth(lengths.between - base, units)}.`;
+  }
+  const apart = lengths.between - base - baseSetbackOf(other, units);
+  if (apart < 0)
+    return `Along the spine: base edge lies ${inBoth(-apart, units)} past that of end ${otherName}.`;
+  return `Along the spine: base edge to base edge of end ${otherName}, ${inBoth(apart, units)}.`;
+}
+
+/** Tells the drawings of two tubes of one name apart. */
+function checksum(numbers: readonly number[], facts: readonly Fact[]): string {
+  let sum = 0;
+  const text = numbers.join(' ') + facts.map((fact) => fact.text).join(' ');
+  for (let i = 0; i < text.length; i++) sum = (Math.imul(sum, 31) + text.charCodeAt(i)) >>> 0;
+  return sum.toString(36);
+}

@@ -1,0 +1,98 @@
+import type { Preparation } from '../job/job.ts';
+import { angleAsWritten, writeAngle } from '../measure/write.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { homeStation } from '../saddle/peaks.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { spelled } from './letters.ts';
+import { inBoth, wrote } from './names.ts';
+
+/** One line of the title block: what it is, and its value in words. */
+export interface Fact {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** What is known of one end and its tube, in the order in which it is needed. */
+export function factsOf(
+  solution: TubeSolution,
+  cope: Cope,
+  job: string | undefined,
+  units: 'mm' | 'in',
+): Fact[] {
+  return [
+    ...(job ? [{ label: 'job', text: spelled(job) }] : []),
+    ...sizeFacts(solution, cope),
+    ...turnFacts(solution, cope),
+    ...lengthFacts(solution, units),
+    { label: 'edge', text: edgeWords(cope) },
+    { label: 'girth', text: girthWords(solution, units) },
+  ];
+}
+
+function sizeFacts({ tube }: TubeSolution, { end }: Cope): Fact[] {
+  return [
+    { label: 'tube', text: wrote(tube.section.od) },
+    ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
+    ...end.parts.flatMap(({ onto, angle, clock, offset }): Fact[] => [
+      { label: 'header', text: wrote(onto.od) },
+      {
+        label: 'angle',
+        text: `${spelled(angleAsWritten(angle))}; a gauge on the other side reads ${writeAngle(Math.PI - angle.rad)}`,
+      },
+      ...(clock.rad === 0
+        ? []
+        : [
+            {
+              label: 'clock',
+              text: `${writeAngle(homeStation(clock.rad, 2 * Math.PI))}, to the right of the spine`,
+            },
+          ]),
+      ...(offset.mm === 0
+        ? []
+        : [{ label: 'offset', text: `${wrote(offset)}, header ${offsetWay(clock.rad, offset.mm)}` }]),
+    ]),
+  ];
+}
+
+/** To which station's side the header's axis passes the tube's. */
+function offsetWay(clock: number, offset: number): string {
+  const station = homeStation(clock + (Math.sign(offset) * Math.PI) / 2, 2 * Math.PI);
+  return `towards station ${writeAngle(station)}`;
+}
+
+function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {
+  const other = cope === ends.A ? ends.B : ends.A;
+  if (twist === undefined || other?.kind !== 'coped') return [];
+  return [{ label: 'twist', text: `${writeAngle(twist)}, from heel A to heel B` }];
+}
+
+function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
+  if (!lengths) return [];
+  return [
+    { label: 'between', text: `${inBoth(lengths.between, units)}, work points` },
+    { label: 'overall', text: `${inBoth(lengths.overall, units)}, long points` },
+    { label: 'blank', text: `${inBoth(lengths.blank, units)}, off the stock` },
+  ];
+}
+
+function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
+  return `${inBoth(section.girth, units)} by tape. If the seam stays open, the tube is larger than asked or the print small; if it overlaps, smaller or large. Check the bars, then the girth.`;
+}
+
+function edgeWords(cope: Cope): string {
+  const { preparation } = cope.end;
+  const land = preparation.edge === 'bevel' && preparation.blunt;
+  return `${preparationWords(preparation, cope.other !== undefined)}${land ? ` A thin edge is left ${wrote(land)} thick.` : ''}`;
+}
+
+function preparationWords(preparation: Preparation, walled: boolean): string {
+  if (preparation.edge === 'bevel') {
+    return walled
+      ? 'bevel: cut to the solid line, then bevel the inner edge back to the dashed line.'
+      : 'bevel: cut to the solid line, then bevel the inner edge until it seats.';
+  }
+  if (preparation.from === 'inside') {
+    return 'square, torch held radially: cut to the solid line; fill the outer gap with weld.';
+  }
+  return 'square: cut to the solid line, square to the surface; fill the outer gap with weld.';
+}

@@ -1,0 +1,13 @@
+import type { Box, Drawing } from './drawing.ts';
+
+/** One end of one tube on paper, in the two pieces that may lie apart. */
+export interface Leaf {
+  /** For maps, neighbours' names and messages, e.g. "bunk stay, end A". */
+  readonly title: string;
+  /** The flat pattern with its tab and hatch: may be turned, may be cut into tiles. */
+  readonly wrap: Drawing;
+  /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. */
+  readonly card: Drawing;
+  /** Places of the wrap that a seam keeps off: heel, toe, words at the spine, a steep cut; in the wrap's coordinates. */
+  readonly keepWhole: readonly Box[];
+}

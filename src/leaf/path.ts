@@ -1,0 +1,135 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Fill, Path, Piece, Point, Purpose, Stroke } from './drawing.ts';
+
+/** A straight piece between two points. */
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** A stroke through points, in straight pieces. */
+export function strokeOf(purpose: Purpose, points: readonly [Point, ...Point[]], closed = false): Stroke {
+  return { kind: 'stroke', purpose, path: polyline(points, closed) };
+}
+
+/** A solid shape through points. */
+export function fillOf(purpose: Purpose, points: readonly [Point, ...Point[]]): Fill {
+  return { kind: 'fill', purpose, path: polyline(points, true) };
+}
+
+function polyline([start, ...rest]: readonly [Point, ...Point[]], closed: boolean): Path {
+  return { start, pieces: rest.map((to) => ({ kind: 'line', to })), closed };
+}
+
+export function point(x: Mm, y: Mm): Point {
+  return { x, y };
+}
+
+/** A path as straight pieces no longer than about `grain` mm on its curves. */
+export function segmentsOf(path: Path, grain: Mm): Segment[] {
+  const segments: Segment[] = [];
+  let from = path.start;
+  for (const piece of path.pieces) {
+    for (const to of pointsOf(from, piece, grain)) {
+      segments.push({ from, to });
+      from = to;
+    }
+  }
+  if (path.closed) segments.push({ from, to: path.start });
+  return segments;
+}
+
+function pointsOf(from: Point, piece: Piece, grain: Mm): Point[] {
+  if (piece.kind === 'line') return [piece.to];
+  const { c1, c2, to } = piece;
+  const length = distance(from, c1) + distance(c1, c2) + distance(c2, to);
+  const count = Math.min(64, Math.max(3, Math.ceil(length / grain)));
+  return Array.from({ length: count }, (_, i) => {
+    const t = (i + 1) / count;
+    const u = 1 - t;
+    const [a, b, c, d] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
+    return {
+      x: a * from.x + b * c1.x + c * c2.x + d * to.x,
+      y: a * from.y + b * c1.y + c * c2.y + d * to.y,
+    };
+  });
+}
+
+export function distance(a: Point, b: Point): Mm {
+  return Math.hypot(a.x - b.x, a.y - b.y);
+}
+
+/** The same box with `by` mm more on every side. */
+export function grown(box: Box, by: Mm): Box {
+  return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by };
+}
+
+export function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+}
+
+export function within(inner: Box, outer: Box): boolean {
+  return (
+    inner.left >= outer.left &&
+    inner.right <= outer.right &&
+    inner.bottom >= outer.bottom &&
+    inner.top <= outer.top
+  );
+}
+
+/** The smallest box round both. */
+export function joined(a: Box, b: Box): Box {
+  return {
+    left: Math.min(a.left, b.left),
+    bottom: Math.min(a.bottom, b.bottom),
+    right: Math.max(a.right, b.right),
+    top: Math.max(a.top, b.top),
+  };
+}
+
+/** Whether a straight piece has a point inside a box (Liang and Barsky's clipping). */
+export function meetsBox({ from, to }: Segment, box: Box): boolean {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  let enter = 0;
+  let leave = 1;
+  const sides: readonly (readonly [number, number])[] = [
+    [-dx, from.x - box.left],
+    [dx, box.right - from.x],
+    [-dy, from.y - box.bottom],
+    [dy, box.top - from.y],
+  ];
+  for (const [way, room] of sides) {
+    if (way === 0) {
+      if (room < 0) return false;
+    } else if (way < 0) {
+      enter = Math.max(enter, room / way);
+    } else {
+      leave = Math.min(leave, room / way);
+    }
+  }
+  return enter <= leave;
+}
+
+/** Whether two straight pieces cross. */
+export function cross(a: Segment, b: Segment): boolean {
+  return side(a, b.from) * side(a, b.to) <= 0 && side(b, a.from) * side(b, a.to) <= 0 && overlapLoosely(a, b);
+}
+
+function side({ from, to }: Segment, p: Point): number {
+  return (to.x - from.x) * (p.y - from.y) - (to.y - from.y) * (p.x - from.x);
+}
+
+function overlapLoosely(a: Segment, b: Segment): boolean {
+  return overlap(grown(boxOf(a), 1e-9), grown(boxOf(b), 1e-9));
+}
+
+/** The box that a straight piece spans; flat where it is upright or level. */
+export function boxOf({ from, to }: Segment): Box {
+  return {
+    left: Math.min(from.x, to.x),
+    bottom: Math.min(from.y, to.y),
+    right: Math.max(from.x, to.x),
+    top: Math.max(from.y, to.y),
+  };
+}

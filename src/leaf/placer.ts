@@ -1,0 +1,136 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Mark, Point } from './drawing.ts';
+import { type Block, extentOf, lettered, type Turn } from './lettering.ts';
+import { boxOf, cross, grown, meetsBox, overlap, type Segment, within } from './path.ts';
+
+/** One place where something may stand. */
+export interface Candidate {
+  readonly box: Box;
+  /** A line that goes with it and may not run through other words. */
+  readonly leader?: Segment;
+  /** Whether it may lie across a guide line, which is then interrupted. */
+  readonly overGuides?: boolean;
+  draw(): readonly Mark[];
+}
+
+/** What is taken on a drawing. Lines are kept by columns, so that asking looks at few of them. */
+export interface Field {
+  readonly bounds: Box;
+  readonly columns: Map<number, Barrier[]>;
+  /** Boxes of words and signs already placed. */
+  readonly taken: Box[];
+  readonly guides: Guide[];
+}
+
+/** A line that words keep away from. */
+interface Barrier {
+  readonly segment: Segment;
+  readonly reach: Box;
+  readonly clear: Mm;
+}
+
+/** An upright line that is interrupted where words lie across it; a firm one never is. */
+export interface Guide {
+  readonly x: Mm;
+  readonly bottom: Mm;
+  readonly top: Mm;
+  readonly firm: boolean;
+}
+
+const COLUMN: Mm = 6;
+
+/** Between two boxes of words, and between words and a guide line. */
+const APART: Mm = 0.6;
+
+export function emptyField(bounds: Box): Field {
+  return { bounds, columns: new Map(), taken: [], guides: [] };
+}
+
+/** Words keep `clear` mm off these lines. */
+export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm): void {
+  for (const segment of segments) {
+    const reach = grown(boxOf(segment), clear);
+    const barrier = { segment, reach, clear };
+    for (let column = columnOf(reach.left); column <= columnOf(reach.right); column++) {
+      const there = field.columns.get(column);
+      if (there) there.push(barrier);
+      else field.columns.set(column, [barrier]);
+    }
+  }
+}
+
+/** Whether a box is within bounds and clear of every line and every word. */
+export function isFree(field: Field, box: Box, overGuides = false): boolean {
+  if (!within(box, field.bounds)) return false;
+  const room = grown(box, APART);
+  if (field.taken.some((other) => overlap(room, other))) return false;
+  if (field.guides.some((guide) => !(overGuides && !guide.firm) && guideMeets(guide, room))) return false;
+  for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
+    for (const { segment, reach, clear } of field.columns.get(column) ?? []) {
+      if (overlap(reach, box) && meetsBox(segment, grown(box, clear))) return false;
+    }
+  }
+  return true;
+}
+
+/** Whether a straight piece keeps clear of all words, and crosses no line that words keep clear of. */
+export function isOpen(field: Field, segment: Segment): boolean {
+  if (field.taken.some((box) => meetsBox(segment, grown(box, APART)))) return false;
+  const box = boxOf(segment);
+  for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
+    for (const barrier of field.columns.get(column) ?? []) {
+      if (cross(barrier.segment, segment)) return false;
+    }
+  }
+  return true;
+}
+
+/** Takes the first candidate that is free and gives its marks; undefined where none is. */
+export function place(field: Field, candidates: Iterable<Candidate>): readonly Mark[] | undefined {
+  for (const { box, leader, overGuides, draw } of candidates) {
+    if (!isFree(field, box, overGuides)) continue;
+    if (leader && field.taken.some((other) => meetsBox(leader, grown(other, APART)))) continue;
+    field.taken.push(box);
+    if (leader) addBarrier(field, [leader], APART);
+    return draw();
+  }
+  return undefined;
+}
+
+/** The parts of a guide that are left when the words across it have their room. */
+export function openParts(field: Field, guide: Guide): [Point, Point][] {
+  const gaps = field.taken
+    .filter((box) => guideMeets(guide, grown(box, APART)))
+    .map((box) => [box.bottom - APART, box.top + APART] as const)
+    .sort((a, b) => a[0] - b[0]);
+  const parts: [Point, Point][] = [];
+  let from = guide.bottom;
+  for (const [bottom, top] of [...gaps, [guide.top, guide.top] as const]) {
+    const to = Math.min(bottom, guide.top);
+    if (to - from > 0.5)
+      parts.push([
+        { x: guide.x, y: from },
+        { x: guide.x, y: to },
+      ]);
+    from = Math.max(from, top);
+  }
+  return parts;
+}
+
+function guideMeets(guide: Guide, box: Box): boolean {
+  return guide.x > box.left && guide.x < box.right && guide.bottom < box.top && guide.top > box.bottom;
+}
+
+/** Words as a candidate, the lower left corner of their turned box at (left, bottom). */
+export function wordsAt(block: Block, left: Mm, bottom: Mm, turn: Turn = 0): Candidate {
+  const { width, height } = extentOf(block);
+  const [w, h] = turn === 0 ? [width, height] : [height, width];
+  return {
+    box: { left, bottom, right: left + w, top: bottom + h },
+    draw: () => lettered(block, left, bottom, turn),
+  };
+}
+
+function columnOf(x: Mm): number {
+  return Math.floor(x / COLUMN);
+}

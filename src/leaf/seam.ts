@@ -1,0 +1,42 @@
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { homeStation } from '../saddle/peaks.ts';
+
+const STEPS = 72;
+
+/** A seam keeps this far off the spine and the named places where the girth allows it, mm. */
+const OFF: Mm = 6;
+
+/**
+ * The station of the seam: what the job says, else where the cut is shallowest and smoothest, off the spine and off
+ * the places that are named. `way` is -1 for the opposite hand, so that twins have mirrored seams.
+ */
+export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): number {
+  const { turn, girth } = cope.joint.section;
+  const asked = cope.end.seam;
+  if (asked) return homeStation(asked.rad, turn);
+  const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
+  const off = Math.min(OFF, girth / 16);
+  let best = turn / 2;
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < STEPS; i++) {
+    const station = way === 1 ? (i * turn) / STEPS : turn - (i * turn) / STEPS;
+    const { setback, slope } = cope.cut(station);
+    const lean = Math.min(10, Math.abs((slope * turn) / girth));
+    const depth = ((setback - cope.longPoint.setback) / deep) * Math.min(1, deep / 10);
+    const crowd = named.some((place) => gap(station, place, turn) * (girth / turn) < off) ? 0.5 : 0;
+    const spine = gap(station, 0, turn) * (girth / turn) < girth / 8 ? 4 : 0;
+    const cost = depth + lean + crowd + spine;
+    if (cost < least - 1e-7) {
+      least = cost;
+      best = station;
+    }
+  }
+  return best;
+}
+
+/** The shorter way round between two stations. */
+export function gap(a: number, b: number, turn: number): number {
+  const way = homeStation(a - b, turn);
+  return Math.min(way, turn - way);
+}

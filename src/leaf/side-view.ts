@@ -1,0 +1,203 @@
+import type { EndName, Part } from '../job/job.ts';
+import { degrees, type Mm } from '../measure/units.ts';
+import { writeAngle } from '../measure/write.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { homeStation } from '../saddle/peaks.ts';
+import type { Box, Mark, Point } from './drawing.ts';
+import { type Block, extentOf, SMALL } from './lettering.ts';
+import { point, type Segment, strokeOf } from './path.ts';
+import { addBarrier, type Candidate, emptyField, type Field, place, wordsAt } from './placer.ts';
+
+/** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
+interface Picture {
+  readonly lines: readonly (readonly [Point, ...Point[]])[];
+  readonly axes: readonly Segment[];
+  readonly words: readonly { readonly text: string; readonly at: Point; readonly way: Point }[];
+}
+
+/**
+ * The joint from its side, to scale with itself: x towards the clock, y along the tube with its B direction up, so
+ * that an end's picture stands as its leaf does. It is seen from the station a quarter turn before the clock.
+ */
+export function sideView(cope: Cope, end: EndName, box: Box): Mark[] {
+  return drawn(sidePicture(cope, cope.end.parts[0], end), box);
+}
+
+/** The joint along the header, from the clock's side: shows the offset, which a side view can't. */
+export function endView(cope: Cope, end: EndName, box: Box): Mark[] {
+  return drawn(endPicture(cope, cope.end.parts[0], end), box);
+}
+
+/** `seen from station 270°`. */
+export function seenFrom(cope: Cope, turnedBy: number): string {
+  const { turn } = cope.joint.section;
+  const station = homeStation(cope.end.parts[0].clock.rad + turnedBy, turn);
+  return `seen from station ${Math.round(degrees(station) * 10) / 10}°`;
+}
+
+function sidePicture(cope: Cope, part: Part, end: EndName): Picture {
+  const k = end === 'A' ? 1 : -1;
+  const radius = cope.joint.section.reach;
+  const header = part.onto.od.mm / 2;
+  const [sin, cos] = [Math.sin(part.angle.rad), Math.cos(part.angle.rad)];
+  const setback = (turned: number): Mm => cope.outside(part.clock.rad + turned).setback;
+  const [right, left] = [setback(0), setback(Math.PI)];
+  const body = Math.max(right, left) + 2.2 * radius;
+  const reach =
+    Math.max(1.5 * header, header + radius) + Math.min(2.5 * radius, (radius * Math.abs(cos)) / sin);
+  const on = (along: Mm, off: Mm): Point => point(along * sin - off * k * cos, k * (along * cos + off * sin));
+  const saddle = Array.from({ length: 33 }, (_, i) => {
+    const turned = -(i * Math.PI) / 32;
+    return point(radius * Math.cos(turned), k * setback(turned));
+  });
+  // The header's near edge is hidden where the tube stands on it.
+  const edgeAt = (x: Mm): Mm => (x + header * cos * k * k) / sin;
+  const lines: [Point, ...Point[]][] = [
+    [on(-reach, -header), on(reach, -header)],
+    [on(-reach, header), on(edgeAt(-radius), header)],
+    [on(edgeAt(radius), header), on(reach, header)],
+    breakLine(on(-reach, -header), on(-reach, header)),
+    breakLine(on(reach, -header), on(reach, header)),
+    [point(radius, k * right), point(radius, k * body)],
+    [point(-radius, k * left), point(-radius, k * body)],
+    breakLine(point(-radius, k * body), point(radius, k * body)),
+    [saddle[0] ?? point(0, 0), ...saddle.slice(1)],
+    arc(part.angle.rad, k, Math.min(body, reach) * 0.7),
+  ];
+  const other = end === 'A' ? 'B' : 'A';
+  const acute = part.angle.rad <= Math.PI / 2;
+  const bisector = part.angle.rad / 2;
+  const arcAt = Math.min(body, reach) * 0.7;
+  return {
+    lines,
+    axes: [
+      { from: on(-reach, 0), to: on(reach, 0) },
+      { from: point(0, 0), to: point(0, k * body) },
+    ],
+    words: [
+      {
+        text: writeAngle(part.angle.rad),
+        at: point(arcAt * Math.sin(bisector), k * arcAt * Math.cos(bisector)),
+        way: point(Math.sin(bisector), k * Math.cos(bisector)),
+      },
+      { text: acute ? 'heel' : 'toe', at: point(radius, k * right), way: point(1, k * 0.4) },
+      { text: acute ? 'toe' : 'heel', at: point(-radius, k * left), way: point(-1, k * 0.4) },
+      { text: `to ${other}`, at: point(0, k * body), way: point(0, k) },
+    ],
+  };
+}
+
+function endPicture(cope: Cope, part: Part, end: EndName): Picture {
+  const k = end === 'A' ? 1 : -1;
+  const radius = cope.joint.section.reach;
+  const header = part.onto.od.mm / 2;
+  const offset = part.offset.mm;
+  const body = header + 1.6 * radius;
+  const circle = Array.from({ length: 49 }, (_, i) => {
+    const t = (i * Math.PI) / 24;
+    return point(offset + header * Math.cos(t), header * Math.sin(t));
+  });
+  const foot = (x: Mm): Mm => Math.sqrt(Math.max(0, header ** 2 - (x - offset) ** 2));
+  return {
+    lines: [
+      [circle[0] ?? point(0, 0), ...circle.slice(1)],
+      [point(-radius, k * foot(-radius)), point(-radius, k * body)],
+      [point(radius, k * foot(radius)), point(radius, k * body)],
+      breakLine(point(-radius, k * body), point(radius, k * body)),
+    ],
+    axes: [
+      { from: point(0, -k * header * 0.3), to: point(0, k * body) },
+      { from: point(offset, -header * 0.3), to: point(offset, header * 0.3) },
+      { from: point(offset - header * 0.3, 0), to: point(offset + header * 0.3, 0) },
+    ],
+    words: [{ text: 'offset', at: point(offset / 2, -k * header), way: point(0, -k) }],
+  };
+}
+
+/** A part of a circle round the work point, from the tube's body to the header's axis. */
+function arc(angle: number, k: 1 | -1, radius: Mm): [Point, ...Point[]] {
+  const at = (t: number): Point => point(radius * Math.sin(t), k * radius * Math.cos(t));
+  return [at(0), ...Array.from({ length: 12 }, (_, i) => at(((i + 1) * angle) / 12))];
+}
+
+/** Where a tube is broken off: a line that swings to both sides. */
+function breakLine(from: Point, to: Point): [Point, ...Point[]] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const swing = Array.from({ length: 12 }, (_, i) => {
+    const t = (i + 1) / 12;
+    const side = 0.08 * Math.sin(2 * Math.PI * t);
+    return point(from.x + t * dx - side * dy, from.y + t * dy + side * dx);
+  });
+  return [from, ...swing];
+}
+
+/** Round the lines, room for words. */
+const ROOM: Mm = 5;
+
+function drawn(picture: Picture, box: Box): Mark[] {
+  const all = picture.lines.flat();
+  const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
+  const [low, high] = [Math.min(...all.map((p) => p.y)), Math.max(...all.map((p) => p.y))];
+  const wide = (box.right - box.left - 2 * ROOM) / (right - left);
+  const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
+  const scale = Math.min(wide, tall);
+  const to = ({ x, y }: Point): Point => ({
+    x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
+    y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
+  });
+  const lines = picture.lines.map(([first, ...rest]) => strokeOf('picture', [to(first), ...rest.map(to)]));
+  const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
+  const field = emptyField(box);
+  for (const { path } of lines)
+    addBarrier(
+      field,
+      legs(
+        path.start,
+        path.pieces.map((piece) => piece.to),
+      ),
+      0.4,
+    );
+  addBarrier(field, axes, 0.4);
+  const words = picture.words.flatMap(({ text, at, way }) =>
+    placed(field, { lines: [text], size: SMALL }, to(at), way),
+  );
+  return [...lines, ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])), ...words];
+}
+
+function legs(start: Point, points: readonly Point[]): Segment[] {
+  return points.map((to, i) => ({ from: points[i - 1] ?? start, to }));
+}
+
+/** A centre line: long dashes and short ones in turn. */
+function chain({ from, to }: Segment): Segment[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const at = (d: Mm): Point => {
+    const t = Math.min(1, d / length);
+    return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
+  };
+  const dashes: Segment[] = [];
+  for (let d = 0, i = 0; d < length; i++) {
+    const dash = i % 2 === 0 ? 3 : 0.6;
+    dashes.push({ from: at(d), to: at(d + dash) });
+    d += dash + 0.8;
+  }
+  return dashes;
+}
+
+function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] {
+  return place(field, around(block, at, way)) ?? [];
+}
+
+/** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
+function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
+  const { width, height } = extentOf(block);
+  const aim = Math.atan2(way.y, way.x);
+  for (let away = 1; away < 9; away += 1) {
+    for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
+      const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
+      const x = at.x + c * away + ((c - 1) * width) / 2;
+      const y = at.y + s * away + ((s - 1) * height) / 2;
+      yield wordsAt(block, x, y);
+    }
+  }
+}

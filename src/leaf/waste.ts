@@ -1,0 +1,39 @@
+import type { Mm } from '../measure/units.ts';
+import type { Body } from './body.ts';
+import { across, height, stationAt } from './flat.ts';
+import { type Block, extentOf } from './lettering.ts';
+import { type Candidate, wordsAt } from './placer.ts';
+
+/**
+ * Places for words along the cut, in the middle of x of each station given, in turn: on the waste side or on the
+ * body's, as near the line as is free.
+ */
+export function* alongCut(
+  body: Body,
+  where: 'waste' | 'body',
+  block: Block,
+  stations: readonly number[],
+): Iterable<Candidate> {
+  const { width, height: high } = extentOf(block);
+  const up = where === 'body' ? body.flat.bodyWay : -body.flat.bodyWay;
+  for (const turn of [0, 1] as const) {
+    const [w, h] = turn === 0 ? [width, high] : [high, width];
+    for (const station of stations) {
+      const middle = Math.min(body.flat.width - w / 2 - 1, Math.max(w / 2 + 1, across(body.flat, station)));
+      const line = height(body.flat, body.cope.cut(stationAt(body.flat, middle)).setback);
+      for (let away = 1.4; away < 16; away += 0.8) {
+        yield wordsAt(block, middle - w / 2, up === 1 ? line + away : line - away - h, turn);
+      }
+    }
+  }
+}
+
+/** Stations round the girth, the nearest to `first` first. */
+export function stationsFrom(first: number, turn: number, count: number): number[] {
+  return Array.from({ length: count }, (_, i) => {
+    const step = Math.ceil(i / 2) * (i % 2 === 0 ? 1 : -1);
+    return first + (step * turn) / count;
+  });
+}
+
+export const WASTE_ROOM: Mm = 7.5;
