@@ -1,7 +1,8 @@
-import { chmod, mkdir, rm } from 'node:fs/promises';
+import { chmod, copyFile, mkdir, rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
+import { leanPdfLib } from './lean-pdf-lib.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -18,15 +19,19 @@ export async function build(): Promise<void> {
     // A command loads only what it uses: what others need stands in chunks of its own.
     splitting: true,
     minify: true,
-    keepNames: false,
     platform: 'node',
     target: 'node20',
     format: 'esm',
     // Modules rather than the older bundles that some packages ship beside them: half the start-up time.
     mainFields: ['module', 'main'],
+    plugins: [leanPdfLib],
     chunkNames: 'parts/[name]-[hash]',
+    // Commander is written for `require`, which a module has to make for itself.
+    banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
     logLevel: 'warning',
   });
+  // The font's licence asks to go where the font goes.
+  await copyFile(`${ROOT}node_modules/dejavu-fonts-ttf/LICENSE`, `${ROOT}dist/FONT-LICENSE`);
   await chmod(`${ROOT}dist/copeleaf.js`, 0o755);
 }
 

@@ -7,4 +7,4 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
 });
 
-process.exitCode = await main(process.argv.slice(2), processShell());
+process.exitCode = await main(process.argv.slice(2), processShell(new URL('../', import.meta.url)));

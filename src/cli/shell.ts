@@ -1,6 +1,8 @@
 /** The process as a command sees it, so that tests can run commands without starting one. */
 export interface Shell {
   readonly cwd: string;
+  /** The folder of the package, where the starters are. */
+  readonly home: URL;
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether a person watches standard error. */
   readonly watched: boolean;
@@ -13,9 +15,10 @@ export interface Shell {
 }
 
 /** The shell of the running process. */
-export function processShell(): Shell {
+export function processShell(home: URL): Shell {
   return {
     cwd: process.cwd(),
+    home,
     env: process.env,
     watched: process.stderr.isTTY === true,
     out: (data) =>

@@ -6,21 +6,18 @@ import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 import { refuse } from './trouble.ts';
 
-/** Seen from dist/, where the command runs. */
-const TEMPLATES = new URL('../templates/', import.meta.url);
-
 /** `copeleaf starter`: lists the jobs to begin from, or writes one into the current folder. */
 export async function starter(
   name: string | undefined,
   options: { readonly out?: string },
   shell: Shell,
 ): Promise<void> {
-  const names = (await readdir(TEMPLATES))
+  const names = (await readdir(templatesOf(shell)))
     .filter((file) => file.endsWith('.yaml'))
     .map((file) => file.slice(0, -5));
   if (name === undefined) {
     const lines = await Promise.all(
-      names.sort().map(async (each) => `${each.padEnd(14)}${await purposeOf(each)}`),
+      names.sort().map(async (each) => `${each.padEnd(14)}${await purposeOf(each, shell)}`),
     );
     return shell.out(`${lines.join('\n')}\n`);
   }
@@ -38,17 +35,21 @@ export async function starter(
       'another name with --out',
     );
   }
-  await writeResult(target, await textOf(name), shell);
+  await writeResult(target, await textOf(name, shell), shell);
   if (target !== '-')
     shell.err(`${target}: edit it, then copeleaf check ${target} and copeleaf print ${target}\n`);
 }
 
-async function textOf(name: string): Promise<string> {
-  return readFile(fileURLToPath(new URL(`${name}.yaml`, TEMPLATES)), 'utf8');
+async function textOf(name: string, shell: Shell): Promise<string> {
+  return readFile(fileURLToPath(new URL(`${name}.yaml`, templatesOf(shell))), 'utf8');
 }
 
 /** What a starter is for stands in its first comment. */
-async function purposeOf(name: string): Promise<string> {
-  const comment = /^#\s*(.*)$/m.exec(await textOf(name));
+async function purposeOf(name: string, shell: Shell): Promise<string> {
+  const comment = /^#\s*(.*)$/m.exec(await textOf(name, shell));
   return comment?.[1] ?? '';
+}
+
+function templatesOf(shell: Shell): URL {
+  return new URL('templates/', shell.home);
 }
