@@ -1,6 +1,13 @@
 import type { CopedEnd, EndName, Part, Preparation, Tube } from '../job/job.ts';
-import { degrees, type Mm, radians } from '../measure/units.ts';
-import { angleAsWritten, bothUnits, inchFraction, millimetres, writeAngle } from '../measure/write.ts';
+import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
+import {
+  angleAsWritten,
+  bothUnits,
+  inchFraction,
+  isMetric,
+  millimetres,
+  writeAngle,
+} from '../measure/write.ts';
 import type { Place } from '../saddle/extremes.ts';
 import type { EndReport } from './end-report.ts';
 import type { TubeReport } from './report.ts';
@@ -8,18 +15,48 @@ import type { Sensitivity } from './sensitivity.ts';
 
 /** The report of one tube as a person reads it: what was understood, what follows, what to watch. */
 export function readAloud(report: TubeReport): string {
-  const { tube, hand } = report.solution;
-  const sections = [
-    [headline(tube, hand === 'opposite')],
-    ['Understood', ...understood(tube)],
-    ['What follows', ...follows(report)],
-    ['What to watch', ...watch(report)],
-  ];
+  const { hand } = report.solution;
+  const sections =
+    hand === 'opposite'
+      ? [[headline(report)], mirrored(report)]
+      : [
+          [headline(report)],
+          ['Understood', ...understood(report.solution.tube)],
+          ['What follows', ...follows(report)],
+          ['What to watch', ...watch(report)],
+        ];
   return sections.map((lines) => lines.join('\n')).join('\n\n');
 }
 
-function headline({ name, copies }: Tube, opposite: boolean): string {
-  return `${name.toUpperCase()}${opposite ? ', opposite hand' : ''}${copies > 1 ? `, ${copies} of this hand` : ''}`;
+function headline({ solution: { tube, hand } }: TubeReport): string {
+  const words = [tube.name.toUpperCase()];
+  if (hand === 'opposite') words.push('opposite hand');
+  if (tube.copies > 1) words.push(`${tube.copies} of this hand`);
+  return words.join(', ');
+}
+
+/** Of the opposite hand only what differs from its twin, which was told just before. */
+function mirrored({ solution }: TubeReport): string[] {
+  const { tube, twist } = solution;
+  const lines = ['  The mirror image of its twin: the same lengths, angles, gaps and warnings.'];
+  for (const name of ['A', 'B'] as const) {
+    const end = tube.ends[name];
+    const cope = solution.ends[name];
+    if (end?.kind !== 'coped' || cope?.kind !== 'coped') continue;
+    const turned = end.parts.flatMap((part) => placeOf(part));
+    const throat = `throat at ${writeWhole(cope.throat.station)}`;
+    lines.push(`  end ${name}  ${[...turned, throat].join(', ')}`);
+  }
+  if (twist !== undefined && twist !== 0) lines.push(`  ${twistInWords(twist)}`);
+  return lines;
+}
+
+/** Where round the tube, and beside it, the header lies; nothing where it lies in the middle. */
+function placeOf({ clock, offset }: Part): string[] {
+  return [
+    ...(clock.rad === 0 ? [] : [`clock ${angleAsWritten(clock)}`]),
+    ...(offset.mm === 0 ? [] : [`offset ${bothUnits(offset)}`]),
+  ];
 }
 
 function understood(tube: Tube): string[] {
@@ -34,16 +71,15 @@ function understood(tube: Tube): string[] {
   return lines;
 }
 
+/** One header as it was understood. */
 function landing(name: EndName, part: Part, end: CopedEnd): string {
-  const { onto, angle, clock, offset } = part;
+  const { onto, angle } = part;
   const said = [`  end ${name}  onto ${bothUnits(onto.od)} at ${angleAsWritten(angle)}`];
   const obtuse = angle.rad > Math.PI / 2;
   if (obtuse) {
     said.push(` (the same as ${writeAngle(Math.PI - angle.rad)}, clock + 180°, offset reversed)`);
   }
-  if (clock.rad !== 0) said.push(`, clock ${angleAsWritten(clock)}`);
-  if (offset.mm !== 0) said.push(`, offset ${bothUnits(offset)}`);
-  return `${said.join('')}; ${preparationInWords(end.preparation)}`;
+  return `${[said.join(''), ...placeOf(part)].join(', ')}; ${preparationInWords(end.preparation)}`;
 }
 
 /** How the edge is made, in shop words: `bevel`, `bevel, blunt 1.2 mm`, `square`, `square, from the inside`. */
@@ -56,59 +92,58 @@ export function preparationInWords(preparation: Preparation): string {
 
 function follows({ solution, ends }: TubeReport): string[] {
   const { lengths, twist, tube, section } = solution;
+  const say = sayer(tube);
   const lines: string[] = [];
   if (lengths) {
-    lines.push(`  Cut the blank ${both(lengths.blank)} long; it ends ${both(lengths.overall)} overall.`);
+    lines.push(`  Cut the blank ${say(lengths.blank)} long; it ends ${say(lengths.overall)} overall.`);
     const past = lengths.overall - lengths.between;
-    if (past > 0.005) {
+    if (past > 0.05) {
       lines.push(
-        `  It reaches ${both(past)} past its work points: centre to centre alone would be too short.`,
+        `  It reaches ${say(past)} past its work points: centre to centre alone would be too short.`,
       );
     }
     const spare = lengths.blank - lengths.overall;
-    lines.push(`  The blank has ${both(spare)} to spare: a leaf can be slid that far for a second cut.`);
+    lines.push(`  That is ${say(spare)} to spare: a leaf can be slid so far for a second cut.`);
   }
-  if (twist !== undefined) lines.push(`  End B's heel stands ${turnInWords(degrees(twist))} end A's.`);
-  lines.push(`  A tape round the tube should read ${both(section.girth)}.`);
-  for (const name of ['A', 'B'] as const) {
+  if (twist !== undefined) lines.push(`  ${twistInWords(twist)}`);
+  lines.push(`  A tape round the tube should read ${say(section.girth)}.`);
+  return [...lines, ...endsFollow(ends, tube)];
+}
+
+function twistInWords(twist: Radians): string {
+  const size = Math.round(Math.abs(degrees(twist)) * 100) / 100;
+  if (size === 0) return "End B's heel is in line with end A's.";
+  const side = size === 180 ? 'opposite' : `${size}° to the ${twist > 0 ? 'right' : 'left'} of`;
+  return `End B's heel stands ${side} end A's, with B up.`;
+}
+
+/** What follows for each end; two ends that come out alike are told once. */
+function endsFollow(ends: TubeReport['ends'], tube: Tube): string[] {
+  const told = (['A', 'B'] as const).flatMap((name) => {
     const end = ends[name];
-    if (end && end !== 'plain') lines.push(...endFollows(name, end, tube));
+    return end && end !== 'plain' ? [{ name: `end ${name}`, lines: endFollows(end, tube) }] : [];
+  });
+  const [first, second] = told;
+  const alike = first && second && first.lines.join() === second.lines.join();
+  const shown = alike ? [{ name: 'both ', lines: first.lines }] : told;
+  return shown.flatMap(({ name, lines }) => lines.map((line, i) => `  ${i === 0 ? name : '     '}  ${line}`));
+}
+
+function endFollows(report: EndReport, tube: Tube): string[] {
+  const { cope, gap, standOff, dihedrals, sensitivity } = report;
+  const say = sayer(tube);
+  const placed = ({ setback, station }: Place): string => `${say(setback)} at ${writeWhole(station)}`;
+  const lines = [`throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`];
+  if (dihedrals) {
+    const range = `${writeWhole(dihedrals.least.angle)} to ${writeWhole(dihedrals.most.angle)}`;
+    lines.push(`the surfaces meet at ${range}: ${weldInWords(report)}`);
   }
-  return lines;
-}
-
-function turnInWords(twist: number): string {
-  const size = Math.round(Math.abs(twist) * 100) / 100;
-  if (size === 0) return 'in line with';
-  return `${size}° to the ${twist > 0 ? 'right' : 'left'} of (B up)`;
-}
-
-function endFollows(name: EndName, report: EndReport, tube: Tube): string[] {
-  const { cope, gap, standOff, dihedrals } = report;
-  const lines = [
-    `  end ${name}  throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`,
-    ...(dihedrals
-      ? [
-          `         the surfaces meet at ${writeWhole(dihedrals.least.angle)} to ${writeWhole(dihedrals.most.angle)}: ${weldInWords(report)}`,
-        ]
-      : []),
-    `         ${gapInWords(gap.mm, gap.station, tube)}`,
-  ];
-  if (standOff !== undefined && standOff >= 0.05) {
-    lines.push(`         left square on the outside line it would stand off ${both(standOff)}`);
+  if (gap.mm >= 0.05) lines.push(`a gap of ${say(gap.mm)} stays at ${writeWhole(gap.station)}`);
+  else lines.push('full contact with this edge: no gap stays');
+  if (standOff !== undefined && standOff >= 0.05 && cope.end.preparation.edge === 'bevel') {
+    lines.push(`cut square to the outside line by mistake, it would stand off ${say(standOff)}`);
   }
-  lines.push(...sensitivityInWords(report.sensitivity).map((line) => `         ${line}`));
-  return lines;
-}
-
-function placed({ station, setback }: Place): string {
-  return `${both(setback)} at ${writeWhole(station)}`;
-}
-
-function gapInWords(gap: Mm, station: number, tube: Tube): string {
-  if (gap < 0.005)
-    return tube.wall ? 'full contact with this edge: no gap stays' : 'no gap at the outer edge';
-  return `a gap of ${both(gap)} stays at ${writeWhole(station)}`;
+  return [...lines, ...sensitivityInWords(sensitivity)];
 }
 
 /** The weld that the corner and the gap ask for, named and not designed: dihedral ranges are common practice. */
@@ -136,11 +171,31 @@ function sensitivityInWords(opens: Sensitivity): string[] {
 
 function watch({ warnings }: TubeReport): string[] {
   if (warnings.length === 0) return ['  Nothing out of the ordinary.'];
-  return warnings.map(({ code, end, text }) => `  ${code}${end ? `, end ${end}` : ''}: ${text}`);
+  return warnings.flatMap(({ code, end, text }) => {
+    const [first = '', ...rest] = wrapped(`${end ? `end ${end}: ` : ''}${text}`, 84);
+    return [`  ${code.padEnd(12)}${first}`, ...rest.map((line) => `${' '.repeat(14)}${line}`)];
+  });
 }
 
-function both(length: Mm): string {
-  return `${millimetres(length)} mm (${inchFraction(length)} in)`;
+function wrapped(text: string, width: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const line = lines.at(-1);
+    if (line !== undefined && line.length + 1 + word.length <= width)
+      lines[lines.length - 1] = `${line} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** Says lengths to a tenth of a millimetre and the nearest mark of a tape, the person's own units first. */
+function sayer(tube: Tube): (mm: Mm) => string {
+  const metric = isMetric(tube.section.od.unit);
+  return (mm) => {
+    const millimetre = `${millimetres(Math.round(mm * 10) / 10)} mm`;
+    const inch = `${inchFraction(mm)} in`;
+    return metric ? `${millimetre} (${inch})` : `${inch} (${millimetre})`;
+  };
 }
 
 function writeWhole(angle: number): string {
