@@ -12,10 +12,10 @@ const INNER_TICK: Mm = 0.8;
 const WORDS_ABOVE: Mm = 0.7;
 
 /** From a bar to the next one over it, at the least. */
-export const BAR_PITCH: Mm = 4;
+export const BAR_PITCH: Mm = 3.9;
 /** What a bar and its words take below and above the bar's own line. */
 export const BELOW_BAR: Mm = 1.3;
-export const ABOVE_BAR: Mm = 2.7;
+export const ABOVE_BAR: Mm = 2.8;
 /** What two bars over one another take, at the least. */
 export const BARS_HEIGHT: Mm = BELOW_BAR + BAR_PITCH + ABOVE_BAR;
 /** What a bar takes along itself: 4 in and the width of its line. */

@@ -78,7 +78,7 @@ export function furnish(page: Page, named: SheetWords): Furniture {
       top: top - HAIR,
     },
     sheetLine: (sheet, of) =>
-      setLines([fitting(`Sheet ${sheet} of ${of} · ${named.paper}`, columnWidth)], {
+      setLines([fitting(`Sheet ${sheet} of ${of} · ${spelled(named.paper)}`, columnWidth)], {
         x: columnLeft,
         y: columnTop,
       }),

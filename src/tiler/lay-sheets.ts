@@ -20,22 +20,33 @@ interface Layout {
   readonly fillings: readonly Filling[];
 }
 
+/** A set of sheets, each drawn when it is asked for, as often as it is. */
+export interface LaidSheets extends SheetSet {
+  /** How many sheets there are. */
+  readonly count: number;
+}
+
 /**
  * Lays leaves on as few sheets as it can, all of one orientation, each with its calibration bars and the words that
  * matter. Lengths in mm. A leaf too large for a sheet is cut into tiles. The same leaves give the same sheets. Throws a RangeError
  * where the paper leaves less than 110 mm each way inside its margins, or a leaf's card is larger than a sheet.
  */
-export function laySheets(leaves: readonly Leaf[], ask: SheetAsk, words: { job: string }): SheetSet {
+export function laySheets(leaves: readonly Leaf[], ask: SheetAsk, words: { job: string }): LaidSheets {
   const layout = fewest(leaves, ask, words.job);
   const numbers = new Map(layout.fillings.map((filling, index) => [filling, index + 1]));
   return {
     width: layout.page.width,
     height: layout.page.height,
-    sheets: layout.fillings.map((filling) => sheetOf(layout, filling, numbers)),
+    count: layout.fillings.length,
+    sheets: {
+      *[Symbol.iterator]() {
+        for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers);
+      },
+    },
   };
 }
 
-/** Fewest sheets; among equals fewest cards away from their wraps, then the seams that disturb least, then leaves in their order, then an upright page. */
+/** Fewest sheets; among equals fewest tiles, then fewest cards away from their wraps, then the seams that disturb least, then leaves in their order, then an upright page. */
 function fewest(leaves: readonly Leaf[], ask: SheetAsk, job: string): Layout {
   const tables = pagesOf(ask).map((page) => table(leaves, page, { job, paper: ask.paper.name }));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
@@ -48,7 +59,11 @@ function fewest(leaves: readonly Leaf[], ask: SheetAsk, job: string): Layout {
     })),
   );
   const [best] = layouts.sort(
-    (a, b) => a.fillings.length - b.fillings.length || strays(a) - strays(b) || harm(a) - harm(b),
+    (a, b) =>
+      a.fillings.length - b.fillings.length ||
+      tiles(a) - tiles(b) ||
+      strays(a) - strays(b) ||
+      harm(a) - harm(b),
   );
   if (best !== undefined) return best;
   throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
@@ -66,6 +81,10 @@ function table(
   } catch (error) {
     return { error };
   }
+}
+
+function tiles({ fillings }: Layout): number {
+  return fillings.filter(({ tile }) => tile !== undefined).length;
 }
 
 /** How many cards lie on another sheet than any of their wrap. */
@@ -104,7 +123,9 @@ function sheetOf(
     at: spot.offset,
     turn: 0,
   };
-  const head = tileHead(spot.leaf.title, spot.tiling, tile, beside, sheets, strip);
+  const alone = filling.placements.length === 1;
+  const { title } = spot.leaf;
+  const head = tileHead({ title, tiling: spot.tiling, tile, beside, sheets, alone }, strip);
   return { placements: [...furniture.placements, own([...line, ...head]), ...filling.placements, seams] };
 }
 

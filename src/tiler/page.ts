@@ -1,10 +1,8 @@
 import type { SheetAsk } from '../job/job.ts';
+import { LEAST_PRINTABLE } from '../job/paper.ts';
 import type { Box } from '../leaf/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { across, upright } from './boxes.ts';
-
-/** The bars are 101.6 mm long and need a little room beside them. */
-const LEAST_PRINTABLE: Mm = 110;
 
 /** A page as it is looked at, and the part of it inside the margins. Origin at its bottom left corner. */
 export interface Page {
@@ -28,7 +26,7 @@ export function pagesOf(ask: SheetAsk): readonly [Page, ...Page[]] {
 }
 
 function bigEnough(page: Page): boolean {
-  return across(page.printable) >= LEAST_PRINTABLE && upright(page.printable) >= LEAST_PRINTABLE;
+  return Math.min(across(page.printable), upright(page.printable)) >= LEAST_PRINTABLE - 1e-9;
 }
 
 function portrait({ paper, margins }: SheetAsk): Page {

@@ -24,15 +24,21 @@ export interface Neighbours {
   readonly below?: number;
 }
 
+/** What the head of a tile's sheet is made from. */
+export interface TileHead {
+  readonly title: string;
+  readonly tiling: Tiling;
+  readonly tile: Tile;
+  readonly beside: Neighbours;
+  /** The numbers of the sheets that hold the tiles, in the tiling's order. */
+  readonly sheets: readonly number[];
+  /** Whether nothing but the tile lies on its sheet; the rest would vanish under the next tile. */
+  readonly alone: boolean;
+}
+
 /** Which tile this is: a map of the grid with the tile filled, its row, column and neighbours, and how they are taped. */
-export function tileHead(
-  title: string,
-  tiling: Tiling,
-  tile: Tile,
-  beside: Neighbours,
-  sheets: readonly number[],
-  strip: Box,
-): Mark[] {
+export function tileHead(head: TileHead, strip: Box): Mark[] {
+  const { title, tiling, tile, beside, sheets, alone } = head;
   const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
   const left = strip.left + width * tiling.columns + AIR;
   const room = strip.right - left;
@@ -41,7 +47,9 @@ export function tileHead(
   const lines: Line[] = [
     { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
     { text: neighbourLine(beside), size: SMALL },
-    ...broken(tapingLine(tiling), SMALL, room).map((text) => ({ text, size: SMALL })),
+    ...broken((alone ? '' : 'First cut off what else lies here. ') + tapingLine(tiling), SMALL, room).map(
+      (text) => ({ text, size: SMALL }),
+    ),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }
@@ -75,10 +83,8 @@ function neighbourLine(beside: Neighbours): string {
 }
 
 function tapingLine({ rows, columns }: Tiling): string {
-  if (rows === 1)
-    return 'Tape from left to right: trim each sheet on its line, lay it on the line that names it.';
-  if (columns === 1)
-    return 'Tape from the foot up: trim each sheet on its line, lay it on the line that names it.';
+  if (rows === 1) return 'Tape from left to right: trim on the trim line, lay on the line that says so.';
+  if (columns === 1) return 'Tape from the foot up: trim on the trim line, lay on the line that says so.';
   return 'Tape each row from left to right; then trim its foot and lay it on the row below.';
 }
 

@@ -1,8 +1,8 @@
-import type { Length } from '../../src/measure/units.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import type { Paper } from '../../src/job/paper.ts';
 import type { Box, Drawing, Mark } from '../../src/leaf/drawing.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { Length } from '../../src/measure/units.ts';
 
 /** Leaves with no geometry in them: a frame, a wave for the cut, a card with a line of words. */
 export function leafOf(
@@ -11,7 +11,12 @@ export function leafOf(
   card: readonly [width: number, height: number] = [60, 40],
   keepWhole: readonly Box[] = [],
 ): Leaf {
-  return { title, wrap: wrapOf(`${title}, wrap`, ...wrap), card: cardOf(`${title}, card`, ...card), keepWhole };
+  return {
+    title,
+    wrap: wrapOf(`${title}, wrap`, ...wrap),
+    card: cardOf(`${title}, card`, ...card),
+    keepWhole,
+  };
 }
 
 function wrapOf(name: string, width: number, height: number): Drawing {

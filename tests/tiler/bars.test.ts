@@ -1,0 +1,96 @@
+import { expect, it } from 'vitest';
+import { PAPERS } from '../../src/job/paper.ts';
+import type { Point } from '../../src/leaf/drawing.ts';
+import { laySheets } from '../../src/tiler/lay-sheets.ts';
+import type { Placement } from '../../src/tiler/sheets.ts';
+import { inkBox, onSheet, pointsOf } from './ink-boxes.ts';
+import { ask, leafOf } from './synthetic.ts';
+
+const SMALLEST = { name: 'smallest', width: 130, height: 137 };
+
+/** Lengths of the bars in a placed drawing, read as a person does: between the middles of the outermost ticks. */
+function read(
+  placement: Placement,
+  along: (point: Point) => number,
+  square: (point: Point) => number,
+): number[] {
+  const strokes = placement.drawing.marks.flatMap((mark) =>
+    mark.kind === 'stroke' ? [pointsOf(mark.path).map((point) => onSheet(placement, point))] : [],
+  );
+  const extent = (points: Point[], by: (point: Point) => number) =>
+    Math.max(...points.map(by)) - Math.min(...points.map(by));
+  const bars = strokes.filter((points) => extent(points, square) === 0);
+  const ticks = strokes.filter((points) => extent(points, along) === 0);
+  return bars.map((bar) => {
+    const [first] = bar;
+    if (first === undefined) return Number.NaN;
+    const own = ticks.filter((tick) => {
+      const heights = tick.map(square);
+      return Math.min(...heights) < square(first) && Math.max(...heights) > square(first);
+    });
+    const places = own.map(([tick]) => (tick === undefined ? Number.NaN : along(tick)));
+    expect(places).toHaveLength(2);
+    return Math.max(...places) - Math.min(...places);
+  });
+}
+
+it.each([...PAPERS, SMALLEST])('every sheet of $name has bars of 100 mm and 4 in, across and up', (paper) => {
+  const leaves = [leafOf('mast foot', [1400, 1250], [50, 35]), leafOf('rung', [70, 40], [50, 35])];
+  const sheets = [...laySheets(leaves, ask(paper), { job: 'Trailer' }).sheets];
+  expect(sheets.length).toBeGreaterThan(1);
+  for (const { placements } of sheets) {
+    const named = (name: string) => placements.filter(({ drawing }) => drawing.name === name);
+    const [across, ...more] = named('bars across');
+    const [up, ...others] = named('bars up');
+    if (across === undefined || up === undefined) throw new Error('no bars');
+    expect([...more, ...others]).toEqual([]);
+    // 4 in is 101.6 mm exactly (international yard and pound agreement, 1959).
+    const lengths = read(
+      across,
+      ({ x }) => x,
+      ({ y }) => y,
+    );
+    const heights = read(
+      up,
+      ({ y }) => y,
+      ({ x }) => x,
+    );
+    for (const [index, length] of [100, 101.6].entries()) {
+      expect(lengths[index]).toBeCloseTo(length, 9);
+      expect(heights[index]).toBeCloseTo(length, 9);
+    }
+  }
+});
+
+it('each bar has one number and the name of its direction', () => {
+  const sheets = [...laySheets([leafOf('rung', [70, 40])], ask(SMALLEST), { job: 'Trailer' }).sheets];
+  const words = (sheets[0]?.placements ?? [])
+    .filter(({ drawing }) => drawing.name.startsWith('bars'))
+    .flatMap(({ drawing }) => drawing.marks.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : [])));
+  expect(words).toEqual(['100 mm across', '4 in across', '100 mm up', '4 in up']);
+});
+
+it('the words that matter stand on every sheet, with its number, its paper and its job', () => {
+  const sheets = [...laySheets([leafOf('mast foot', [400, 250])], ask(SMALLEST), { job: 'Trailer' }).sheets];
+  sheets.forEach(({ placements }, index) => {
+    const text = placements
+      .flatMap((placement) =>
+        placement.drawing.marks.flatMap((mark) =>
+          mark.kind === 'words' ? [{ mark, box: inkBox(placement, mark) }] : [],
+        ),
+      )
+      .map(({ mark }) => mark.text)
+      .join(' ');
+    for (const part of [
+      '100 %',
+      'actual size',
+      'one-sided',
+      'borderless off',
+      'Before cutting, measure',
+      'middle of the line',
+    ])
+      expect(text).toContain(part);
+    expect(text).toContain(`Sheet ${index + 1} of ${sheets.length} · smallest`);
+    expect(text).toContain('Trailer');
+  });
+});
