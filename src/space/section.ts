@@ -41,3 +41,111 @@ export function roundSection(radius: Mm): Section {
     },
   };
 }
+
+export interface RectangleSize {
+  /** Across station 0. */
+  readonly wide: Mm;
+  readonly deep: Mm;
+  /** Outside radius of the corners. */
+  readonly corner: Mm;
+}
+
+/**
+ * A rectangular tube. Stations are mm round its outside from the spine, which runs along the middle of a wide face;
+ * x is that face's outward normal.
+ */
+export function rectangularSection(size: RectangleSize): Section {
+  const sides = sidesOf(size);
+  const girth = sides.reduce((sum, side) => sum + side.length, 0);
+  const { wide, deep, corner } = size;
+  return {
+    turn: girth,
+    girth,
+    reach: Math.hypot(wide / 2 - corner, deep / 2 - corner) + corner,
+    at(station: Mm, depth: Mm): WallPoint {
+      let way = station - girth * Math.floor(station / girth);
+      for (const side of sides) {
+        if (way <= side.length) return side.at(way, depth);
+        way -= side.length;
+      }
+      return side0(sides).at(0, depth);
+    },
+  };
+}
+
+/** A face or a corner, walked from its beginning. */
+interface Side {
+  readonly length: Mm;
+  at(way: Mm, depth: Mm): WallPoint;
+}
+
+function side0([first]: readonly Side[]): Side {
+  if (!first) throw new Error('a rectangle has sides');
+  return first;
+}
+
+/** The half face right of the spine, then corner and face in turn, and last the half face left of the spine. */
+function sidesOf({ wide, deep, corner }: RectangleSize): readonly Side[] {
+  const alongWide = wide - 2 * corner;
+  const alongDeep = deep - 2 * corner;
+  const sides: Side[] = [faceSide(0, deep / 2, 0, alongWide / 2)];
+  for (let quarter = 0; quarter < 4; quarter++) {
+    const [out, along, next, nextLength] =
+      quarter % 2 === 0
+        ? [deep / 2, alongWide / 2, wide / 2, alongDeep]
+        : [wide / 2, alongDeep / 2, deep / 2, alongWide];
+    if (corner > 0) sides.push(cornerSide(quarter, out - corner, along, corner));
+    const length = quarter === 3 ? nextLength / 2 : nextLength;
+    sides.push(faceSide(quarter + 1, next, -nextLength / 2, length));
+  }
+  return sides;
+}
+
+/** A face `out` from the axis, whose outward normal is turned by so many quarters; it starts at `from` across. */
+function faceSide(quarter: number, out: Mm, from: Mm, length: Mm): Side {
+  return {
+    length,
+    at: (way, depth) => turnedPoint(quarter, { x: out - depth, y: from + way, dx: 0, dy: 1, nx: 1, ny: 0 }),
+  };
+}
+
+/** The corner after the face of this quarter; deeper than its radius it runs on through its centre. */
+function cornerSide(quarter: number, out: Mm, across: Mm, radius: Mm): Side {
+  return {
+    length: (Math.PI / 2) * radius,
+    at: (way, depth) => {
+      const cos = Math.cos(way / radius);
+      const sin = Math.sin(way / radius);
+      const rho = radius - depth;
+      const rate = rho / radius;
+      const point = {
+        x: out + rho * cos,
+        y: across + rho * sin,
+        dx: -rate * sin,
+        dy: rate * cos,
+        nx: cos,
+        ny: sin,
+      };
+      return turnedPoint(quarter, point);
+    },
+  };
+}
+
+const QUARTERS = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
+
+function turnedPoint(quarter: number, { x, y, dx, dy, nx, ny }: WallPoint): WallPoint {
+  const [cos, sin] = QUARTERS[quarter & 3] ?? QUARTERS[0];
+  return {
+    x: x * cos - y * sin,
+    y: x * sin + y * cos,
+    dx: dx * cos - dy * sin,
+    dy: dx * sin + dy * cos,
+    nx: nx * cos - ny * sin,
+    ny: nx * sin + ny * cos,
+  };
+}

@@ -1,0 +1,42 @@
+import type { Mm, Radians } from '../measure/units.ts';
+import type { Profile } from './profile.ts';
+import { exactCosine } from './round.ts';
+import type { Entry, Solid, Unrolled } from './solid.ts';
+
+/**
+ * An endless straight header of any profile, whose axis lies in the plane y = `offset` and makes `angle` with the z
+ * axis. A wall line at (x, y) runs at q = y - offset, and p = z sin(angle) - x cos(angle).
+ */
+export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
+  const cos = exactCosine(angle);
+  const sin = Math.sin(angle);
+  return {
+    enter(x: Mm, y: Mm): Entry | undefined {
+      const top = profile.top(y - offset);
+      if (!top) return undefined;
+      return {
+        z: (top.p + x * cos) / sin,
+        normal: [-top.np * cos, top.nq, top.np * sin],
+        patch: top.patch,
+      };
+    },
+
+    // Along (dx, dy) the entry is stationary where the outline's slope dp/dq is -dx cos(angle) / dy.
+    crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
+      const dy = y1 - y0;
+      if (dy === 0) return [];
+      const q = profile.leaning(Math.atan(((x1 - x0) * cos) / dy));
+      if (q === undefined) return [];
+      const along = (q + offset - y0) / dy;
+      return along > 0 && along < 1 ? [along] : [];
+    },
+
+    distance(x: Mm, y: Mm, z: Mm): Mm {
+      return profile.distance(z * sin - x * cos, y - offset);
+    },
+
+    unroll(x: Mm, y: Mm, z: Mm): Unrolled {
+      return { round: profile.round(z * sin - x * cos, y - offset), along: x * sin + z * cos };
+    },
+  };
+}
