@@ -6,6 +6,7 @@ import { type Fields, fieldsOf, notA } from './fields.ts';
 import { readHeader } from './header.ts';
 import type { End, Header, Part, Section } from './job.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
+import { rootAt } from './root.ts';
 import { angleAt, jointAngleAt, lengthAt, missing } from './values.ts';
 
 /** What an end has to know of its tube. */
@@ -13,6 +14,7 @@ export interface OwnTube {
   readonly section: Section | undefined;
   readonly wall: Wall;
   readonly edges: EdgeAsk;
+  readonly root?: Length;
 }
 
 const WANTED = '`plain`, or a map with `onto` and `angle`';
@@ -33,9 +35,10 @@ export function readEnd(desk: Desk, spot: Spot, tube: OwnTube): End | undefined 
 function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): End | undefined {
   const part = readPart(desk, spot, fields, tube);
   const seam = angleAt(desk, fields.get('seam'));
+  const root = fields.has('root') ? rootAt(desk, fields.get('root')) : tube.root;
   const preparation = prepare(desk, readEdgeAsk(desk, fields), tube.edges, tube.wall);
   if (part === undefined || preparation === undefined) return undefined;
-  return { kind: 'coped', parts: [part], preparation, ...(seam && { seam }) };
+  return { kind: 'coped', parts: [part], preparation, ...(root && { root }), ...(seam && { seam }) };
 }
 
 function readPart(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): Part | undefined {

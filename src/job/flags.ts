@@ -8,6 +8,8 @@ import { type JobDefaults, readJobIn } from './read-job.ts';
 export interface EndFlags {
   readonly od?: string;
   readonly wall?: string;
+  /** In place of `od`, and of `wall` where its name says the wall. */
+  readonly pipe?: string;
   readonly onto?: string;
   readonly angle?: string;
   readonly offset?: string;
@@ -15,6 +17,7 @@ export interface EndFlags {
   readonly edge?: string;
   readonly blunt?: string;
   readonly from?: string;
+  readonly root?: string;
   readonly end?: string;
   readonly units?: string;
   readonly paper?: string;
@@ -78,6 +81,7 @@ function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
     ...line(6, 'edge', 'edge'),
     ...line(6, 'blunt', 'blunt'),
     ...line(6, 'from', 'from'),
+    ...line(6, 'root', 'root'),
   ];
   return [
     { text: 'copeleaf: 1' },
@@ -86,6 +90,7 @@ function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
     ...line(0, 'margin', 'margin'),
     { text: 'tube:' },
     ...line(2, 'od', 'od'),
+    ...line(2, 'pipe', 'pipe'),
     ...line(2, 'wall', 'wall'),
     { text: '  ends:' },
     { text: `    ${end}:` },

@@ -65,6 +65,8 @@ export interface CopedEnd {
   /** What the end lands on; more than one header is their union. */
   readonly parts: readonly [Part, ...Part[]];
   readonly preparation: Preparation;
+  /** The gap meant for the weld, taken off along the tube's axis; from 0 to under 10 mm. */
+  readonly root?: Length;
   /** The station of the leaf's seam, where the job says so. */
   readonly seam?: Angle;
 }

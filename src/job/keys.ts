@@ -3,10 +3,24 @@ import { nearest } from './nearest.ts';
 /** Where a key may stand: the person's name for the place, and the keys it knows. */
 export const KEYS = {
   file: ['copeleaf', 'units', 'job', 'tube', 'tubes', 'pair', 'copies', 'paper', 'margin', 'paper-thickness'],
-  tube: ['name', 'od', 'wall', 'between', 'edge', 'blunt', 'from', 'pair', 'copies', 'allowance', 'ends'],
+  tube: [
+    'name',
+    'od',
+    'pipe',
+    'wall',
+    'between',
+    'edge',
+    'blunt',
+    'from',
+    'root',
+    'pair',
+    'copies',
+    'allowance',
+    'ends',
+  ],
   ends: ['A', 'B'],
-  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'blunt', 'from'],
-  onto: ['od'],
+  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'blunt', 'from', 'root'],
+  onto: ['od', 'pipe'],
   margin: ['left', 'right', 'top', 'bottom'],
 } as const satisfies Record<string, readonly string[]>;
 

@@ -1,10 +1,11 @@
 import type { Length } from '../measure/units.ts';
-import { asWritten, millimetres } from '../measure/write.ts';
 import { complain, type Desk, type Spot } from './desk.ts';
 import { type OwnTube, readEnd } from './end.ts';
 import { type Fields, fieldsOf } from './fields.ts';
-import type { End, Ends, Preparation, Section, Tube } from './job.ts';
-import { complainOfIdleAsk, readEdgeAsk, type Wall } from './preparation.ts';
+import type { End, Ends, Preparation, Tube } from './job.ts';
+import { complainOfIdleAsk, readEdgeAsk } from './preparation.ts';
+import { rootAt } from './root.ts';
+import { readSize } from './size.ts';
 import { copiesAt, lengthAt, missing, wordsAt, yesOrNoAt } from './values.ts';
 
 /** What the head of the file sets for every tube. */
@@ -18,46 +19,24 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
   const fields = fieldsOf(desk, spot, 'tube');
   if (fields === undefined) return undefined;
   const name = wordsAt(desk, fields.get('name')) ?? `tube ${position}`;
-  const section = readSection(desk, spot, fields);
-  const wall = readWall(desk, fields, section);
+  const { section, wall } = readSize(desk, spot, fields);
   const between = lengthAt(desk, fields.get('between'), 'positive');
   const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more') ?? TEN_MM;
   const pair = yesOrNoAt(desk, fields.get('pair')) ?? defaults.pair;
   const copies = copiesAt(desk, fields.get('copies')) ?? defaults.copies;
-  const ends = readEnds(desk, spot, fields, { section, wall, edges: readEdgeAsk(desk, fields) });
+  const root = rootAt(desk, fields.get('root'));
+  const ends = readEnds(desk, spot, fields, {
+    section,
+    wall,
+    edges: readEdgeAsk(desk, fields),
+    ...(root && { root }),
+  });
   if (section === undefined || ends === undefined) return undefined;
   const known = typeof wall === 'string' ? {} : { wall };
   return { name, section, ...known, ...(between && { between }), allowance, pair, copies, ends };
 }
 
 const TEN_MM: Length = { mm: 10, wrote: '10 mm', unit: 'mm' };
-
-function readSection(desk: Desk, spot: Spot, fields: Fields): Section | undefined {
-  const od = fields.get('od');
-  if (od === undefined) {
-    return missing(
-      desk,
-      spot,
-      'od',
-      'the tube needs a size',
-      'its outside diameter, as in 38.1mm or 1-1/2in',
-    );
-  }
-  const length = lengthAt(desk, od, 'positive');
-  return length && { kind: 'round', od: length };
-}
-
-function readWall(desk: Desk, fields: Fields, section: Section | undefined): Wall {
-  const spot = fields.get('wall');
-  if (spot === undefined) return 'none';
-  const wall = lengthAt(desk, spot, 'positive');
-  if (wall === undefined || section === undefined) return 'unclear';
-  const radius = section.od.mm / 2;
-  if (wall.mm < radius - 1e-9) return wall;
-  const why = `the wall fills the tube: half of ${asWritten(section.od)} is ${millimetres(radius)} mm`;
-  complain(desk, spot, 'wall', why, `a wall under ${millimetres(radius)} mm`);
-  return 'unclear';
-}
 
 function readEnds(desk: Desk, tube: Spot, fields: Fields, own: OwnTube): Ends | undefined {
   const spot = fields.get('ends');
@@ -73,7 +52,8 @@ function readEnds(desk: Desk, tube: Spot, fields: Fields, own: OwnTube): Ends | 
   if ((a && !A) || (b && !B)) return undefined;
   const preparations = [A, B].flatMap(preparationOf);
   complainOfIdleAsk(desk, own.edges, preparations);
-  if (preparations.length === 0 && !named.strange) {
+  // With nothing to cope and both ends named it is a blank, which is cut to length all the same.
+  if (preparations.length === 0 && !(A && B) && !named.strange) {
     return complain(desk, spot, 'no-end', 'there is no end to cope', ENDS_EXAMPLE);
   }
   return { ...(A && { A }), ...(B && { B }) };

@@ -15,6 +15,8 @@ export interface Length {
   readonly mm: Mm;
   readonly wrote: string;
   readonly unit: LengthUnit;
+  /** The words name a size of a standard and measure nothing: `16 BWG`, `NPS 2`. */
+  readonly byName?: true;
 }
 
 /** An angle as a person wrote it, and what it came to. */

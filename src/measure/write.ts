@@ -20,8 +20,15 @@ export function writeLength(mm: Mm, unit: 'mm' | 'in', grain: Grain = 32): strin
   return unit === 'mm' ? `${millimetres(mm)} mm` : `${inchFraction(mm, grain)} in (${decimalInches(mm)})`;
 }
 
-/** A length in the words of the person, and in the other unit: `1-1/4in (31.75 mm)`, `38.1 mm (1-1/2 in, 1.500)`. */
+/**
+ * A length in the words of the person, and in the other unit: `1-1/4in (31.75 mm)`, `38.1 mm (1-1/2 in, 1.500)`; a
+ * named size in both: `16 BWG (1.65 mm, ~1/16 in, 0.065)`.
+ */
 export function bothUnits(length: Length): string {
+  if (length.byName) {
+    const { wrote, mm } = length;
+    return `${wrote} (${millimetres(mm)} mm, ${inchFraction(mm)} in, ${decimalInches(mm)})`;
+  }
   if (isMetric(length.unit)) {
     return `${asWritten(length)} (${inchFraction(length.mm)} in, ${decimalInches(length.mm)})`;
   }

@@ -154,7 +154,8 @@ const MISTAKES: readonly [string, string, string, number, number][] = [
   ['units of no kind', oneTube(ONE, 'units: cubits'), 'choice', 2, 1],
   ['no ends', 'copeleaf: 1\ntube:\n  od: 38.1\n', 'missing', 2, 1],
   ['ends that name none', oneTube('{}'), 'no-end', 6, 3],
-  ['nothing to cope', oneTube('{ A: plain }'), 'no-end', 6, 3],
+  ['one end, cut square off', oneTube('{ A: plain }'), 'no-end', 6, 3],
+  ['two square ends and no length', oneTube('{ A: plain, B: plain }'), 'missing', 3, 1],
   ['a third end', oneTube(`{ A: ${JOINT}, C: ${JOINT} }`), 'unknown-key', 6, 47],
   ['an end that is a word', oneTube('{ A: flat }'), 'shape', 6, 11],
   ['an end that is a list', oneTube(`{ A: [${JOINT}] }`), 'shape', 6, 11],
@@ -186,7 +187,7 @@ describe('a mistake is told once, at its place', () => {
     ['allowence', '`allowance`'],
     ['angle', 'on an end'],
     ['paper', 'at the head of the file'],
-    ['xyzzy', 'one of name, od, wall'],
+    ['xyzzy', 'one of name, od, pipe, wall'],
   ])('%s on a tube leads to %s', (key, words) => {
     expect(only(complaintsAbout(oneTube(ONE, 'job: a', `${key}: 2`))).instead).toContain(words);
   });

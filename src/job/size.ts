@@ -1,0 +1,101 @@
+import { isScalar } from 'yaml';
+import { readGauge } from '../measure/gauge.ts';
+import { namesPipe, type PipeSize, readPipe } from '../measure/pipe.ts';
+import type { Length } from '../measure/units.ts';
+import { asWritten, millimetres } from '../measure/write.ts';
+import { complain, type Desk, IN_A_FILE, type Spot } from './desk.ts';
+import { type Fields, textOf } from './fields.ts';
+import type { Section } from './job.ts';
+import type { Wall } from './preparation.ts';
+import { lengthAt, missing } from './values.ts';
+
+export interface TubeSize {
+  readonly section: Section | undefined;
+  readonly wall: Wall;
+}
+
+/** The tube's size, by its outside diameter or by the name of a pipe, and its wall. */
+export function readSize(desk: Desk, tube: Spot, fields: Fields): TubeSize {
+  const [od, named] = [fields.get('od'), fields.get('pipe')];
+  if (od && named) {
+    const why = `${desk.say.key('od')} says the size already`;
+    complain(desk, named, 'size-twice', why, 'one of the two');
+    return { section: undefined, wall: 'unclear' };
+  }
+  if (named) return readPipeTube(desk, fields, named);
+  const section = od ? sectionOf(diameterAt(desk, od, 'tube')) : sizeMissing(desk, tube);
+  return { section, wall: readWall(desk, fields, section) };
+}
+
+function readPipeTube(desk: Desk, fields: Fields, spot: Spot): TubeSize {
+  const pipe = pipeAt(desk, spot);
+  const section = sectionOf(pipe?.od);
+  const wall = fields.get('wall');
+  if (pipe?.wall === undefined) {
+    const own = readWall(desk, fields, section);
+    return { section, wall: pipe === undefined ? 'unclear' : own };
+  }
+  if (wall) {
+    const why = `${desk.say.key('pipe')} says the wall already, ${asWritten(pipe.wall)}`;
+    complain(desk, wall, 'wall-twice', why, `${desk.say.setting('pipe', pipe.od.wrote)}, or no wall`);
+    return { section, wall: 'unclear' };
+  }
+  return { section, wall: withinTube(desk, spot, pipe.wall, pipe.od) };
+}
+
+function sectionOf(od: Length | undefined): Section | undefined {
+  return od && { kind: 'round', od };
+}
+
+function sizeMissing(desk: Desk, tube: Spot): undefined {
+  const instead = `its outside diameter, as in 38.1mm or 1-1/2in, or ${desk.say.setting('pipe', 'NPS 1-1/2')}`;
+  return missing(desk, tube, 'od', 'the tube needs a size', instead);
+}
+
+/** An outside diameter. The name of a pipe in its place is told what it comes to and where it may stand. */
+export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
+  const text = isScalar(spot?.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
+  if (spot === undefined || spot.spoilt || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
+  const pipe = readPipe(text, desk.bareUnit);
+  const ways = [
+    ...(pipe.ok ? [`its outside diameter, ${millimetres(pipe.value.od.mm)}mm`] : ['its outside diameter']),
+    // No flag names a header by its pipe.
+    ...(of === 'tube' || desk.say === IN_A_FILE
+      ? [`${desk.say.setting('pipe', text.trim())} in its place`]
+      : []),
+  ];
+  return complain(desk, spot, 'length', 'that is the name of a size and no length', ways.join(', or '));
+}
+
+/** A pipe by the name of its size. */
+export function pipeAt(desk: Desk, spot: Spot | undefined): PipeSize | undefined {
+  const text = spot && textOf(desk, spot, 'the name of a size, as in NPS 1-1/2 sch 40 or EN 48.3 x 2.6');
+  if (spot === undefined || text === undefined) return undefined;
+  const reading = readPipe(text, desk.bareUnit);
+  return reading.ok ? reading.value : complain(desk, spot, 'pipe', reading.why, reading.instead);
+}
+
+function readWall(desk: Desk, fields: Fields, section: Section | undefined): Wall {
+  const spot = fields.get('wall');
+  if (spot === undefined) return 'none';
+  const wall = wallAt(desk, spot);
+  if (wall === undefined || section === undefined) return 'unclear';
+  return withinTube(desk, spot, wall, section.od);
+}
+
+/** A wall by its thickness or its gauge. */
+function wallAt(desk: Desk, spot: Spot): Length | undefined {
+  const text = textOf(desk, spot, 'a length such as 2.4mm or .095in, or a gauge such as 16 BWG');
+  if (text === undefined) return undefined;
+  const gauge = readGauge(text, desk.bareUnit);
+  if (gauge === undefined) return lengthAt(desk, spot, 'positive');
+  return gauge.ok ? gauge.value : complain(desk, spot, 'gauge', gauge.why, gauge.instead);
+}
+
+function withinTube(desk: Desk, spot: Spot, wall: Length, od: Length): Wall {
+  const radius = od.mm / 2;
+  if (wall.mm < radius - 1e-9) return wall;
+  const why = `the wall fills the tube: half of ${asWritten(od)} is ${millimetres(radius)} mm`;
+  complain(desk, spot, 'wall', why, `a wall under ${millimetres(radius)} mm`);
+  return 'unclear';
+}

@@ -1,0 +1,102 @@
+import { toNumber } from './fraction.ts';
+import { readLength } from './length.ts';
+import { type Reading, refused, taken } from './misreading.ts';
+import { readNumber } from './number.ts';
+import { EN_DIAMETERS, NPS_SIZES, type NpsSize, SCHEDULES } from './sizes/pipe.ts';
+import { plainSpelling } from './spelling.ts';
+import type { Length } from './units.ts';
+
+/** What the name of a size stands for. The wall is known where its schedule or thickness is a part of the name. */
+export interface PipeSize {
+  readonly od: Length;
+  readonly wall?: Length;
+}
+
+const EXAMPLE = '`NPS 1-1/2 sch 40` (ASME B36.10M) or `EN 48.3 x 2.6` (EN 10220)';
+
+/** Longer than any name of a size. */
+const LONGEST = 40;
+
+/**
+ * Reads a pipe by the name of its size: `NPS 1-1/2 sch 40` or `NPS 1-1/2` from ASME B36.10M, `EN 48.3 x 2.6` or
+ * `EN 48.3` from EN 10220 series 1. `unit` is what the rest of the job is written in. Does not throw.
+ */
+export function readPipe(text: string, unit: 'mm' | 'in'): Reading<PipeSize> {
+  const read = text.trim();
+  if (read.length > LONGEST)
+    return refused(`${read.slice(0, LONGEST)}...`, 'it is no name of a size', EXAMPLE);
+  const [series = ''] = /^[a-z]*/.exec(plainSpelling(read).toLowerCase()) ?? [];
+  if (series.startsWith('nps')) return readNps(read, unit);
+  if (series === 'en') return readEn(read, unit);
+  if (series === 'dn') {
+    return refused(read, 'DN is the same number in series whose outside diameters differ', EXAMPLE);
+  }
+  return refused(read, 'it is not said whose sizes these are', EXAMPLE);
+}
+
+/** Whether a text is one that `readPipe` is meant for, whether or not it knows the size. */
+export function namesPipe(text: string): boolean {
+  return /^(nps|en|dn) ?\d/i.test(plainSpelling(text));
+}
+
+function readNps(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
+  const at = read.search(/[\s,]*sch/i);
+  const named = at < 0 ? read : read.slice(0, at);
+  const size = findNps(read, named);
+  if (!size.ok) return size;
+  const od: Length = { mm: size.value.od, wrote: named, unit, byName: true };
+  if (at < 0) return taken({ od });
+  const scheduleNamed = read.slice(at).replace(/^[\s,]+/, '');
+  const number = plainSpelling(scheduleNamed).replace(/^sch(edule)?\.? ?/i, '');
+  const schedule = SCHEDULES.find((each) => each === number);
+  if (schedule === undefined) {
+    const known = SCHEDULES.map((each) => `sch ${each}`).join(' or ');
+    return refused(
+      read,
+      'the table here has no such schedule',
+      `${known}, or \`${named}\` and the wall by itself`,
+    );
+  }
+  const wall: Length = { mm: size.value.walls[schedule], wrote: scheduleNamed, unit, byName: true };
+  return taken({ od, wall });
+}
+
+function findNps(read: string, named: string): Reading<NpsSize> {
+  const number = plainSpelling(named).replace(/^nps ?| ?(in|inch|inches|")$/gi, '');
+  const reading = readNumber(number);
+  if (!reading.ok) return refused(read, reading.why, EXAMPLE);
+  const inches = toNumber(reading.value);
+  const size = NPS_SIZES.find((each) => each.inches === inches);
+  if (size) return taken(size);
+  const names = neighbours(inches, NPS_SIZES, (each) => each.inches).map((each) => `NPS ${each.name}`);
+  return refused(read, 'the table here (ASME B36.10M) has no such size', names.join(' or '));
+}
+
+function readEn(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
+  const [, named = '', thickness] = /^(.*?)(?:\s*[x×]\s*(.*))?$/isu.exec(read) ?? [];
+  const reading = readNumber(plainSpelling(named).replace(/^en ?| ?mm$/gi, ''));
+  if (!reading.ok) return refused(read, reading.why, EXAMPLE);
+  const asked = toNumber(reading.value);
+  const diameter = EN_DIAMETERS.find((each) => each === asked);
+  if (diameter === undefined) {
+    const names = neighbours(asked, EN_DIAMETERS, (each) => each).map((each) => `EN ${each}`);
+    return refused(read, 'series 1 of EN 10220 has no such outside diameter', names.join(' or '));
+  }
+  const od: Length = { mm: diameter, wrote: named, unit, byName: true };
+  if (thickness === undefined) return taken({ od });
+  const wall = readLength(thickness, 'mm');
+  if (!wall.ok) return refused(read, wall.why, EXAMPLE);
+  if (wall.value.mm <= 0) return refused(read, 'its wall has to be more than 0', EXAMPLE);
+  return taken({ od, wall: wall.value });
+}
+
+/** The known sizes next below and next above. */
+function neighbours<Size>(
+  asked: number,
+  sizes: readonly Size[],
+  of: (size: Size) => number,
+): readonly Size[] {
+  const below = sizes.filter((size) => of(size) < asked).at(-1);
+  const above = sizes.find((size) => of(size) > asked);
+  return [below, above].filter((size) => size !== undefined);
+}
