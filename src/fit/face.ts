@@ -6,13 +6,14 @@ import { meetAt } from '../saddle/lines.ts';
 export type Face = (station: number, depth: Mm) => Mm;
 
 /**
- * The face that this edge preparation leaves. A bevel follows the header from the outer edge to the inner; a blunt
+ * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer edge to the inner; a blunt
  * edge is square for its land, then follows the header; a square face keeps one setback through the wall.
  */
 export function faceOf(cope: Cope): Face {
-  const { preparation } = cope.end;
+  const { preparation, root } = cope.end;
+  const gap = root?.mm ?? 0;
   const follow: Face = (station, depth) => meetAt(cope.joint, station, depth).setback;
-  const square: Face = (station) => cope.cut(station).setback;
+  const square: Face = (station) => cope.cut(station).setback - gap;
   if (preparation.edge === 'square') return square;
   const land = preparation.blunt?.mm ?? 0;
   return land === 0 ? follow : (station, depth) => (depth <= land ? square : follow)(station, depth);

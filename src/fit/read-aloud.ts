@@ -79,7 +79,8 @@ function landing(name: EndName, part: Part, end: CopedEnd): string {
   if (obtuse) {
     said.push(` (the same as ${writeAngle(Math.PI - angle.rad)}, clock + 180°, offset reversed)`);
   }
-  return `${[said.join(''), ...placeOf(part)].join(', ')}; ${preparationInWords(end.preparation)}`;
+  const root = end.root && end.root.mm > 0 ? `, root gap ${bothUnits(end.root)}` : '';
+  return `${[said.join(''), ...placeOf(part)].join(', ')}; ${preparationInWords(end.preparation)}${root}`;
 }
 
 /** How the edge is made, in shop words: `bevel`, `bevel, blunt 1.2 mm`, `square`, `square, from the inside`. */

@@ -25,7 +25,7 @@ export interface Cope extends Extremes {
   readonly inside?: Line;
   /** Deep enough that a face cut square to the tube fouls nowhere; with a wall only. */
   readonly square?: Line;
-  /** The line to cut to with this edge preparation. `longPoint` and `throat` are on it. */
+  /** The line to cut to with this edge preparation and root gap. `longPoint` and `throat` are on it. */
   readonly cut: Line;
   /** The other edge of the wall, drawn dashed; with a wall only. */
   readonly other?: Line;
@@ -42,9 +42,26 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
     inside: wallLine(joint, tube.wall.mm),
     square: squareLine(joint, tube.wall.mm),
   };
-  const edges = edgesOf(joint, end.preparation, outside, walled);
+  const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
   const extremes = extremesOf(edges.cut, joint.section.turn, end.parts[0].clock.rad);
   return { kind: 'coped', end, joint, outside, ...walled, ...edges, ...extremes, ...heelOf(end.parts) };
+}
+
+interface Edges {
+  readonly cut: Line;
+  readonly other?: Line;
+}
+
+/** A root gap for the weld is taken off along the tube's axis, all round alike. */
+function rootedEdges(edges: Edges, root: Mm): Edges {
+  if (root === 0) return edges;
+  const back = (line: Line): Line => {
+    return (station) => {
+      const point = line(station);
+      return { ...point, setback: point.setback + root };
+    };
+  };
+  return { cut: back(edges.cut), ...(edges.other && { other: back(edges.other) }) };
 }
 
 interface Walled {
@@ -52,12 +69,7 @@ interface Walled {
   readonly square: Line;
 }
 
-function edgesOf(
-  joint: Joint,
-  preparation: Preparation,
-  outside: Line,
-  walled: Walled | undefined,
-): { cut: Line; other?: Line } {
+function edgesOf(joint: Joint, preparation: Preparation, outside: Line, walled: Walled | undefined): Edges {
   if (!walled) return { cut: outside };
   if (preparation.edge === 'bevel') {
     const cut = preparation.blunt ? bluntLine(joint, preparation.blunt.mm) : outside;
@@ -77,6 +89,6 @@ function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
 export function curveOf(cope: Cope, line: Line, from: number, scale: Mm): Curve {
   const { turn } = cope.joint.section;
   const clock = cope.end.parts[0].clock.rad;
-  const nodes = [0, 1, 2, 3].map((quarter) => clock + (quarter * turn) / 4);
-  return traceCurve(line, { from, turn, nodes, scale });
+  const quarters = [0, 1, 2, 3].map((quarter) => clock + (quarter * turn) / 4);
+  return traceCurve(line, { from, turn, nodes: [...quarters, ...cope.joint.section.corners], scale });
 }

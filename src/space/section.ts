@@ -11,6 +11,8 @@ export interface Section {
   readonly girth: Mm;
   /** How far the tube's outside reaches from its axis at most. */
   readonly reach: Mm;
+  /** Stations where a face meets a corner: lines round the tube break there. */
+  readonly corners: readonly number[];
   /** The point of the wall at this station, `depth` in from the outside, square to it. */
   at(station: number, depth: Mm): WallPoint;
 }
@@ -33,6 +35,7 @@ export function roundSection(radius: Mm): Section {
     turn: 2 * Math.PI,
     girth: 2 * Math.PI * radius,
     reach: radius,
+    corners: [],
     at(station: Radians, depth: Mm): WallPoint {
       const rho = radius - depth;
       const cos = Math.cos(station);
@@ -62,6 +65,9 @@ export function rectangularSection(size: RectangleSize): Section {
     turn: girth,
     girth,
     reach: Math.hypot(wide / 2 - corner, deep / 2 - corner) + corner,
+    corners: sides
+      .slice(0, -1)
+      .map((_, i) => sides.slice(0, i + 1).reduce((sum, side) => sum + side.length, 0)),
     at(station: Mm, depth: Mm): WallPoint {
       let way = station - girth * Math.floor(station / girth);
       for (const side of sides) {
