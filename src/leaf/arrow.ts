@@ -4,7 +4,6 @@ import type { Flat } from './flat.ts';
 import { LETTER, lettered, SMALL, TITLE } from './lettering.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from './letters.ts';
 import { fillOf, point, strokeOf } from './path.ts';
-import type { Candidate } from './placer.ts';
 
 /** A tag with a solid tip: the tip points from the body to the joint, and the end's letter stands in the tag. */
 export interface ArrowShape {
@@ -22,12 +21,7 @@ export const ARROWS: readonly ArrowShape[] = [
 ];
 
 /** The arrow with its box's lower left corner at (left, bottom). */
-export function arrowAt(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm): Candidate {
-  const box = { left, bottom, right: left + shape.width, top: bottom + shape.height };
-  return { box, draw: () => arrowMarks(flat, shape, left, bottom) };
-}
-
-function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm): Mark[] {
+export function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm): Mark[] {
   const { width, height, letter, tail } = shape;
   const away = -flat.bodyWay;
   const middle = left + width / 2;

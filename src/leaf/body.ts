@@ -1,8 +1,8 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Flat, height, stationAt } from './flat.ts';
-import { type Block, extentOf, folded } from './lettering.ts';
-import { type Candidate, type Field, wordsAt } from './placer.ts';
+import { type Block, extentOf, folded, lettered } from './lettering.ts';
+import type { Candidate, Field } from './placer.ts';
 
 /** The part of a leaf that stays on the tube while it is marked: between the cut and the base edge. */
 export interface Body {
@@ -23,7 +23,7 @@ interface Span {
 /** Room between words and the ends of their span. */
 const INSET: Mm = 1.3;
 const ROW: Mm = 1.5;
-const DEEPEST: Mm = 120;
+const DEEPEST: Mm = 70;
 
 /** Wider lines than this are tiring to read at arm's length. */
 const LONGEST_LINE: Mm = 58;
@@ -37,7 +37,7 @@ export function* placesFor(
   near: Mm,
   width: Mm,
   high: Mm,
-  draw: (left: Mm, bottom: Mm) => Candidate,
+  draw: Candidate['draw'],
 ): Iterable<Candidate> {
   for (const span of spansOf(body, near)) {
     if (span.right - span.left < width + 2 * INSET) continue;
@@ -53,14 +53,22 @@ export function* placesForWords(
   size: Mm,
 ): Iterable<Candidate> {
   const spans = spansOf(body, near);
-  const most = paragraphs.length + 3;
-  for (const span of spans) {
-    const room = Math.min(LONGEST_LINE, span.right - span.left - 2 * INSET);
-    if (room < 9) continue;
-    const block = foldedTo(paragraphs, size, room);
-    if (block.lines.length > most) continue;
+  const most = paragraphs.length + 4;
+  const fits = spans
+    .filter(({ left, right }) => right - left - 2 * INSET > NARROWEST)
+    .map((span) => {
+      const room = Math.min(LONGEST_LINE, span.right - span.left - 2 * INSET);
+      return { span, block: foldedTo(paragraphs, size, room) };
+    })
+    .filter(({ block }) => block.lines.length <= most);
+  // Fewer lines first; the sort keeps what is nearer, and what is between guide lines, before the rest.
+  fits.sort(
+    (a, b) =>
+      Number(a.span.overGuides) - Number(b.span.overGuides) || a.block.lines.length - b.block.lines.length,
+  );
+  for (const { span, block } of fits) {
     const { width, height: high } = extentOf(block);
-    yield* rows(body, span, width, high, (left, bottom) => wordsAt(block, left, bottom));
+    yield* rows(body, span, width, high, (left, bottom) => lettered(block, left, bottom));
   }
   for (const length of [16, 22, 30, 42]) {
     const block = foldedTo(paragraphs, size, length);
@@ -68,28 +76,25 @@ export function* placesForWords(
     const { width, height: high } = extentOf(block);
     for (const span of spans) {
       if (span.right - span.left < high + 2 * INSET) continue;
-      yield* rows(body, span, high, width, (left, bottom) => wordsAt(block, left, bottom, 1));
+      yield* rows(body, span, high, width, (left, bottom) => lettered(block, left, bottom, 1));
     }
   }
 }
+
+const NARROWEST: Mm = 9;
 
 function foldedTo(paragraphs: readonly string[], size: Mm, room: Mm): Block {
   return { lines: paragraphs.flatMap((paragraph) => folded(paragraph, size, room)), size };
 }
 
-function* rows(
-  body: Body,
-  span: Span,
-  width: Mm,
-  high: Mm,
-  draw: (left: Mm, bottom: Mm) => Candidate,
-): Iterable<Candidate> {
+function* rows(body: Body, span: Span, width: Mm, high: Mm, draw: Candidate['draw']): Iterable<Candidate> {
   const { flat, cope, base } = body;
   const left = span.left + INSET;
   const shallow = cope.cut(stationAt(flat, left + width / 2)).setback;
   for (let down = ROW; down < DEEPEST && base - down - high > shallow; down += ROW) {
     const bottom = flat.bodyWay === 1 ? base - down - high : -base + down;
-    yield { ...draw(left, bottom), overGuides: span.overGuides };
+    const box = { left, bottom, right: left + width, top: bottom + high };
+    yield { box, overGuides: span.overGuides, draw };
   }
 }
 

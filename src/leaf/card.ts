@@ -4,19 +4,22 @@ import type { Cope } from '../saddle/cope.ts';
 import type { Drawing, Mark } from './drawing.ts';
 import type { Fact } from './facts.ts';
 import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE } from './lettering.ts';
-import { CAP_HEIGHT, DESCENT, widthOf } from './letters.ts';
+import { widthOf } from './letters.ts';
 import type { Names } from './names.ts';
 import { point, strokeOf } from './path.ts';
 import { endView, seenFrom, sideView } from './side-view.ts';
 
 /** The card's grid: two columns, facts to the left, picture to the right. */
-const LEFT: Mm = 51;
+const LEFT: Mm = 55;
 const GUTTER: Mm = 3;
-const RIGHT: Mm = 35;
+const RIGHT: Mm = 31;
 const WIDTH: Mm = LEFT + GUTTER + RIGHT;
-const LABELS: Mm = 12.5;
-const ROW_GAP: Mm = 0.7;
-const BLOCK_GAP: Mm = 1.6;
+const LABELS: Mm = 14.5;
+const ROW_GAP: Mm = 0.45;
+const BLOCK_GAP: Mm = 1.3;
+
+/** Half a line's width, so that the box holds the ink. */
+const HAIR: Mm = 0.1;
 
 const CAUTIONS =
   'Measure the bars before cutting. Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is ' +
@@ -39,32 +42,35 @@ export function drawCard(
 ): Drawing {
   const head = layHead(names);
   const left = layFacts([...facts, { label: 'date', text: '' }], head.foot - BLOCK_GAP);
-  const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP);
-  const right = layBeside(beside, picture.foot);
+  const listed = besideLines(beside);
+  const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
+  const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room);
+  const right = layLines(listed, LEFT + GUTTER, picture.foot - BLOCK_GAP);
   const middle = Math.min(left.foot, right.foot) - BLOCK_GAP;
   const cautions = layLines(folded(CAUTIONS, SMALL, WIDTH - 0.4), 0.2, middle - BLOCK_GAP);
   return {
     name,
-    box: { left: 0, bottom: cautions.foot - 0.2, right: WIDTH, top: 0 },
+    box: { left: -HAIR, bottom: cautions.foot - HAIR, right: WIDTH + HAIR, top: HAIR },
     marks: [...head.marks, ...left.marks, ...picture.marks, ...right.marks, rule(middle), ...cautions.marks],
   };
 }
 
 function layHead({ tube, end, hand, paired, copies }: Names): Laid {
   const letterRoom = 9;
-  const size = widthOf(tube, TITLE) <= 2 * (WIDTH - letterRoom) ? TITLE : TEXT;
+  const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name = { lines: folded(tube, size, WIDTH - letterRoom - 0.4), size };
   const about = [`end ${end}`, ...(paired ? [hand] : []), ...(copies > 1 ? [`cut ${copies}`] : ['cut 1'])];
   const second = { lines: [about.join('  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
-  const foot = nameFoot - extentOf(second).height;
-  const top = -0.8 - CAP_HEIGHT * LETTER;
+  const letter = { lines: [end], size: LETTER };
+  const letterFoot = -0.4 - extentOf(letter).height;
+  const foot = Math.min(nameFoot - extentOf(second).height, letterFoot);
   return {
     marks: [
-      rule(-0.1),
-      ...lettered({ lines: [end], size: LETTER }, 0.2, top - DESCENT * LETTER),
+      rule(0),
+      ...lettered(letter, 0.2, letterFoot),
       ...lettered(name, letterRoom, nameFoot),
-      ...lettered(second, letterRoom, foot),
+      ...lettered(second, letterRoom, nameFoot - extentOf(second).height),
       rule(foot - 0.6),
     ],
     foot: foot - 0.6,
@@ -86,29 +92,32 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
   return { marks, foot };
 }
 
-function layPictures(cope: Cope, end: EndName, top: Mm): Laid {
+/** The side view, and where there is an offset the view along the header, in what height the facts leave. */
+function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
   const [left, right] = [LEFT + GUTTER, WIDTH - 0.2];
-  const foot = top - 31;
-  const marks = [...sideView(cope, end, { left, right, bottom: foot, top })];
-  const caption = layLines([seenFrom(cope, -Math.PI / 2)], left, foot);
-  if (cope.end.parts[0].offset.mm === 0) return { marks: [...marks, ...caption.marks], foot: caption.foot };
-  const low = caption.foot - 22;
-  marks.push(...endView(cope, end, { left, right, bottom: low, top: caption.foot }));
-  const second = layLines([seenFrom(cope, 0)], left, low);
-  return { marks: [...marks, ...caption.marks, ...second.marks], foot: second.foot };
+  const offset = cope.end.parts[0].offset.mm !== 0;
+  const caption = extentOf({ lines: [''], size: SMALL }).height + BLOCK_GAP;
+  const [least, most] = offset ? [42, 58] : [24, 36];
+  const high = Math.min(most, Math.max(least, room - (offset ? 2 : 1) * caption));
+  const sideFoot = top - (offset ? 0.6 * high : high);
+  const side = sideView(cope, end, { left, right, bottom: sideFoot, top });
+  const first = layLines([seenFrom(cope, -Math.PI / 2)], left, sideFoot);
+  if (!offset) return { marks: [...side, ...first.marks], foot: first.foot };
+  const foot = first.foot - 0.4 * high;
+  const along = endView(cope, end, { left, right, bottom: foot, top: first.foot });
+  const second = layLines([seenFrom(cope, 0)], left, foot);
+  return { marks: [...side, ...first.marks, ...along, ...second.marks], foot: second.foot };
 }
 
-function layBeside(beside: readonly string[], top: Mm): Laid {
-  if (beside.length === 0) return { marks: [], foot: top };
-  const lines = ['beside the wrap:', ...beside.map((text) => `– ${text}`)];
-  return layLines(
-    lines.flatMap((line) => folded(line, SMALL, RIGHT - 0.2)),
-    LEFT + GUTTER,
-    top - BLOCK_GAP,
-  );
+/** What found no room on the wrap, as a list. */
+function besideLines(beside: readonly string[]): string[] {
+  if (beside.length === 0) return [];
+  const lines = ['no room on the wrap for:', ...beside.map((text) => `– ${text}`)];
+  return lines.flatMap((line) => folded(line, SMALL, RIGHT - 0.4));
 }
 
 function layLines(lines: readonly string[], left: Mm, top: Mm): Laid {
+  if (lines.length === 0) return { marks: [], foot: top };
   const block = { lines, size: SMALL };
   const foot = top - extentOf(block).height;
   return { marks: lettered(block, left, foot), foot };

@@ -8,9 +8,10 @@ import { type Fact, factsOf } from './facts.ts';
 import { flatOf } from './flat.ts';
 import { keepWholeOf } from './keep-whole.ts';
 import type { Leaf } from './leaf.ts';
+import { namedPlaces } from './named-places.ts';
 import { inBoth, namesOf, titleOf } from './names.ts';
 import { seamOf } from './seam.ts';
-import { namedPlaces, quarters } from './stations.ts';
+import { quarters } from './stations.ts';
 import { drawWrap } from './wrap.ts';
 
 /** What a leaf needs to know besides its tube. */
@@ -37,12 +38,13 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const facts = factsOf(solution, cope, context.job, units);
   const title = titleOf(names);
   const key = `${title} ${checksum([base, seam, cope.throat.setback, cope.longPoint.setback], facts)}`;
+  const distance = distanceWords(solution, endName, base, units);
   const wrap = drawWrap(`wrap of ${key}`, flat, cope, base, {
     names,
-    distance: distanceWords(solution, endName, base, units),
+    distance,
     seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
   });
-  const edge = { label: 'base edge', text: `${inBoth(base, units)} from the work point` };
+  const edge = { label: 'base edge', text: `square to the spine; ${distance}` };
   return {
     title,
     wrap: wrap.drawing,
@@ -51,17 +53,17 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   };
 }
 
+/** How far along the spine the base edge is from the other end's leaf, or from what there is in its place. */
 function distanceWords({ ends, lengths }: TubeSolution, end: EndName, base: Mm, units: 'mm' | 'in'): string {
   const otherName = end === 'A' ? 'B' : 'A';
   const other = ends[otherName];
-  if (!other || !lengths) return `Along the spine: base edge to the work point ${inBoth(base, units)}.`;
+  if (!other || !lengths) return `${inBoth(base, units)} along the spine to the work point`;
   if (other.kind === 'plain') {
-    return `Along the spine: base edge to end ${otherName}, cut square, ${inBoth(lengths.between - base, units)}.`;
+    return `${inBoth(lengths.between - base, units)} along the spine to end ${otherName}, cut square`;
   }
   const apart = lengths.between - base - baseSetbackOf(other, units);
-  if (apart < 0)
-    return `Along the spine: base edge lies ${inBoth(-apart, units)} past that of end ${otherName}.`;
-  return `Along the spine: base edge to base edge of end ${otherName}, ${inBoth(apart, units)}.`;
+  if (apart >= 0) return `${inBoth(apart, units)} along the spine to the base edge of end ${otherName}`;
+  return `${inBoth(-apart, units)} back along the spine to the base edge of end ${otherName}: the leaves overlap`;
 }
 
 /** Tells the drawings of two tubes of one name apart. */

@@ -1,4 +1,5 @@
 import type { Preparation } from '../job/job.ts';
+import type { Angle } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { homeStation } from '../saddle/peaks.ts';
@@ -37,7 +38,7 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope): Fact[] {
       { label: 'header', text: wrote(onto.od) },
       {
         label: 'angle',
-        text: `${spelled(angleAsWritten(angle))}; a gauge on the other side reads ${writeAngle(Math.PI - angle.rad)}`,
+        text: angleWords(angle),
       },
       ...(clock.rad === 0
         ? []
@@ -49,15 +50,28 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope): Fact[] {
           ]),
       ...(offset.mm === 0
         ? []
-        : [{ label: 'offset', text: `${wrote(offset)}, header ${offsetWay(clock.rad, offset.mm)}` }]),
+        : [
+            {
+              label: 'offset',
+              text: `${wrote(offset)}: the header passes on the side of ${offsetWay(clock.rad, offset.mm)}`,
+            },
+          ]),
     ]),
   ];
+}
+
+/** With the angle that a bevel gauge laid on the tube's other side reads. */
+function angleWords(angle: Angle): string {
+  const wrote = spelled(angleAsWritten(angle));
+  return angle.rad === Math.PI / 2
+    ? wrote
+    : `${wrote}; from the other side ${writeAngle(Math.PI - angle.rad)}`;
 }
 
 /** To which station's side the header's axis passes the tube's. */
 function offsetWay(clock: number, offset: number): string {
   const station = homeStation(clock + (Math.sign(offset) * Math.PI) / 2, 2 * Math.PI);
-  return `towards station ${writeAngle(station)}`;
+  return `station ${writeAngle(station)}`;
 }
 
 function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {
@@ -69,14 +83,14 @@ function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {
 function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
   if (!lengths) return [];
   return [
-    { label: 'between', text: `${inBoth(lengths.between, units)}, work points` },
-    { label: 'overall', text: `${inBoth(lengths.overall, units)}, long points` },
-    { label: 'blank', text: `${inBoth(lengths.blank, units)}, off the stock` },
+    { label: 'work points', text: inBoth(lengths.between, units) },
+    { label: 'long points', text: inBoth(lengths.overall, units) },
+    { label: 'blank', text: `${inBoth(lengths.blank, units)} of stock` },
   ];
 }
 
 function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
-  return `${inBoth(section.girth, units)} by tape. If the seam stays open, the tube is larger than asked or the print small; if it overlaps, smaller or large. Check the bars, then the girth.`;
+  return `${inBoth(section.girth, units)} by tape. Seam open: the tube is larger than asked or the print smaller; overlapping: the reverse.`;
 }
 
 function edgeWords(cope: Cope): string {
@@ -88,11 +102,11 @@ function edgeWords(cope: Cope): string {
 function preparationWords(preparation: Preparation, walled: boolean): string {
   if (preparation.edge === 'bevel') {
     return walled
-      ? 'bevel: cut to the solid line, then bevel the inner edge back to the dashed line.'
-      : 'bevel: cut to the solid line, then bevel the inner edge until it seats.';
+      ? 'bevel: cut to the middle of the solid line, bevel the inner edge back to the dashed line.'
+      : 'bevel: cut to the middle of the solid line, bevel the inner edge until it seats.';
   }
   if (preparation.from === 'inside') {
-    return 'square, torch held radially: cut to the solid line; fill the outer gap with weld.';
+    return 'square, torch held radially: cut to the middle of the solid line; fill the outer gap with weld.';
   }
-  return 'square: cut to the solid line, square to the surface; fill the outer gap with weld.';
+  return 'square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.';
 }

@@ -22,6 +22,7 @@ export type Turn = 0 | 1 | 3;
 
 /** How wide and high a block is before it is turned, with room for accents and tails. */
 export function extentOf({ lines, size }: Block): { readonly width: Mm; readonly height: Mm } {
+  if (lines.length === 0) return { width: 0, height: 0 };
   const width = Math.max(...lines.map((line) => widthOf(line, size)));
   return { width, height: ((lines.length - 1) * PITCH + ASCENT + DESCENT) * size };
 }
@@ -54,26 +55,40 @@ export function wordsBox({ text, size, at, turn }: Words): Box {
 
 /** A text broken into lines no wider than `width`: between words where it can be, inside one that is wider itself. */
 export function folded(text: string, size: Mm, width: Mm): string[] {
+  const space = widthOf(' ', size);
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (widthOf(longer, size) <= width) {
-      line = longer;
-      continue;
+  let long = 0;
+  for (const word of text.split(' ').flatMap((each) => chopped(each, size, width))) {
+    const wide = widthOf(word, size);
+    if (line !== '' && long + space + wide > width) {
+      lines.push(line);
+      line = '';
+      long = 0;
     }
-    if (line !== '') lines.push(line);
-    line = '';
-    for (const sign of word) {
-      if (line !== '' && widthOf(line + sign, size) > width) {
-        lines.push(line);
-        line = '';
-      }
-      line += sign;
-    }
+    long += line === '' ? wide : space + wide;
+    line += line === '' ? word : ` ${word}`;
   }
-  if (line !== '' || lines.length === 0) lines.push(line);
-  return lines;
+  return [...lines, line];
+}
+
+/** A word in pieces of which each is no wider than `width`. */
+function chopped(word: string, size: Mm, width: Mm): string[] {
+  if (widthOf(word, size) <= width) return [word];
+  const pieces: string[] = [];
+  let piece = '';
+  let long = 0;
+  for (const sign of word) {
+    const wide = widthOf(sign, size);
+    if (piece !== '' && long + wide > width) {
+      pieces.push(piece);
+      piece = '';
+      long = 0;
+    }
+    piece += sign;
+    long += wide;
+  }
+  return [...pieces, piece];
 }
 
 /** As much of a text as fits, with an ellipsis where something is left out. */

@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import type { Length, Mm } from '../measure/units.ts';
-import { bothUnits, inchFraction, millimetres, writeLength } from '../measure/write.ts';
+import { bothUnits, inchFraction, millimetres } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { spelled } from './letters.ts';
 
@@ -34,7 +34,7 @@ export function titleOf({ tube, end, hand }: Names): string {
 /** A computed length in the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
 export function inBoth(mm: Mm, units: 'mm' | 'in'): string {
   if (units === 'mm') return `${millimetres(mm)} mm (${inchFraction(mm)} in)`;
-  return `${writeLength(mm, 'in')}, ${millimetres(mm)} mm`;
+  return `${inchFraction(mm)} in (${millimetres(mm)} mm)`;
 }
 
 /** A length as the person wrote it, and in the other unit, in signs that the font has. */

@@ -10,7 +10,8 @@ export interface Candidate {
   readonly leader?: Segment;
   /** Whether it may lie across a guide line, which is then interrupted. */
   readonly overGuides?: boolean;
-  draw(): readonly Mark[];
+  /** What stands there, with its lower left corner at (left, bottom). */
+  readonly draw: (left: Mm, bottom: Mm) => readonly Mark[];
 }
 
 /** What is taken on a drawing. Lines are kept by columns, so that asking looks at few of them. */
@@ -19,7 +20,7 @@ export interface Field {
   readonly columns: Map<number, Barrier[]>;
   /** Boxes of words and signs already placed. */
   readonly taken: Box[];
-  readonly guides: Guide[];
+  readonly guides: readonly Guide[];
 }
 
 /** A line that words keep away from. */
@@ -27,6 +28,8 @@ interface Barrier {
   readonly segment: Segment;
   readonly reach: Box;
   readonly clear: Mm;
+  /** Whether strokes stop at it too. */
+  readonly fence: boolean;
 }
 
 /** An upright line that is interrupted where words lie across it; a firm one never is. */
@@ -42,15 +45,15 @@ const COLUMN: Mm = 6;
 /** Between two boxes of words, and between words and a guide line. */
 const APART: Mm = 0.6;
 
-export function emptyField(bounds: Box): Field {
-  return { bounds, columns: new Map(), taken: [], guides: [] };
+export function emptyField(bounds: Box, guides: readonly Guide[] = []): Field {
+  return { bounds, columns: new Map(), taken: [], guides };
 }
 
-/** Words keep `clear` mm off these lines. */
-export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm): void {
+/** Words keep `clear` mm off these lines; strokes do not cross those that are a fence. */
+export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm, fence = false): void {
   for (const segment of segments) {
     const reach = grown(boxOf(segment), clear);
-    const barrier = { segment, reach, clear };
+    const barrier = { segment, reach, clear, fence };
     for (let column = columnOf(reach.left); column <= columnOf(reach.right); column++) {
       const there = field.columns.get(column);
       if (there) there.push(barrier);
@@ -73,13 +76,13 @@ export function isFree(field: Field, box: Box, overGuides = false): boolean {
   return true;
 }
 
-/** Whether a straight piece keeps clear of all words, and crosses no line that words keep clear of. */
+/** Whether a straight piece keeps clear of all words, and crosses no fence. */
 export function isOpen(field: Field, segment: Segment): boolean {
   if (field.taken.some((box) => meetsBox(segment, grown(box, APART)))) return false;
   const box = boxOf(segment);
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
     for (const barrier of field.columns.get(column) ?? []) {
-      if (cross(barrier.segment, segment)) return false;
+      if (barrier.fence && cross(barrier.segment, segment)) return false;
     }
   }
   return true;
@@ -92,7 +95,7 @@ export function place(field: Field, candidates: Iterable<Candidate>): readonly M
     if (leader && field.taken.some((other) => meetsBox(leader, grown(other, APART)))) continue;
     field.taken.push(box);
     if (leader) addBarrier(field, [leader], APART);
-    return draw();
+    return draw(box.left, box.bottom);
   }
   return undefined;
 }
@@ -127,7 +130,7 @@ export function wordsAt(block: Block, left: Mm, bottom: Mm, turn: Turn = 0): Can
   const [w, h] = turn === 0 ? [width, height] : [height, width];
   return {
     box: { left, bottom, right: left + w, top: bottom + h },
-    draw: () => lettered(block, left, bottom, turn),
+    draw: (x, y) => lettered(block, x, y, turn),
   };
 }
 

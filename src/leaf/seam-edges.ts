@@ -2,15 +2,15 @@ import type { Mm } from '../measure/units.ts';
 import { type Body, baseHeight } from './body.ts';
 import type { Mark } from './drawing.ts';
 import { height, stationAt } from './flat.ts';
-import { extentOf, SMALL } from './lettering.ts';
+import { extentOf, lettered, SMALL } from './lettering.ts';
+import { widthOf } from './letters.ts';
 import { point, type Segment, strokeOf } from './path.ts';
-import { type Candidate, wordsAt } from './placer.ts';
 
 /** How far the tab reaches beyond the right edge, to lie under the left one. */
 export const TAB: Mm = 10;
 
 const TICK: Mm = 2.5;
-const TAB_TAPER: Mm = 2;
+const TAPER: Mm = 2;
 
 /** The base edge and the two seam edges. */
 export function edgeSegments(body: Body): readonly [base: Segment, left: Segment, right: Segment] {
@@ -39,37 +39,33 @@ export function tickSegments(body: Body): Segment[] {
   });
 }
 
-/** The tab's outline. It starts on the body's side of the cut it will lie under, so that it hides no cut line. */
-export function tabMarks(body: Body): { marks: Mark[]; start: Mm } {
+/**
+ * The tab, and as many words along it as it has room for. It starts on the body's side of the cut it will lie under, so
+ * that it hides no cut line.
+ */
+export function tabMarks(body: Body): Mark[] {
   const { flat, base } = body;
   const start = tabStart(body);
   const y = (setback: Mm): Mm => height(flat, setback);
   const w = flat.width;
   const outline = strokeOf('outline', [
     point(w, y(base - 0.5)),
-    point(w + TAB, y(base - 0.5 - TAB_TAPER)),
-    point(w + TAB, y(start + TAB_TAPER)),
+    point(w + TAB, y(base - 0.5 - TAPER)),
+    point(w + TAB, y(start + TAPER)),
     point(w, y(start)),
   ]);
-  return { marks: [outline], start };
-}
-
-function tabStart({ flat, cope }: Body): Mm {
-  const steps = Array.from({ length: 11 }, (_, i) => (i * TAB) / 10);
-  return Math.max(...steps.map((x) => cope.cut(stationAt(flat, x)).setback)) + 1.5;
+  const room = base - start - 2 * TAPER - 2;
+  const text = TAB_WORDS.find((words) => widthOf(words, SMALL) <= room);
+  if (text === undefined) return [outline];
+  const block = { lines: [text], size: SMALL };
+  const { width, height: high } = extentOf(block);
+  const bottom = y((base + start) / 2) - width / 2;
+  return [outline, ...lettered(block, w + (TAB - high) / 2, bottom, 1)];
 }
 
 const TAB_WORDS = ['tape or glue under the other edge', 'tape under the other edge', 'tape under', 'tab'];
 
-/** Words along the tab, as many as it has room for. */
-export function* tabWords(body: Body, start: Mm): Iterable<Candidate> {
-  const { flat, base } = body;
-  const length = base - start;
-  for (const text of TAB_WORDS) {
-    const block = { lines: [text], size: SMALL };
-    const { width, height: high } = extentOf(block);
-    if (width > length - 2 * TAB_TAPER - 2) continue;
-    const middle = height(flat, (base + start) / 2);
-    yield wordsAt(block, flat.width + (TAB - high) / 2, middle - width / 2, 1);
-  }
+function tabStart({ flat, cope }: Body): Mm {
+  const steps = Array.from({ length: 11 }, (_, i) => (i * TAB) / 10);
+  return Math.max(...steps.map((x) => cope.cut(stationAt(flat, x)).setback)) + 1.5;
 }

@@ -17,6 +17,7 @@ export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): numbe
   if (asked) return homeStation(asked.rad, turn);
   const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
   const off = Math.min(OFF, girth / 16);
+  const crowded = [...named, ...twins(cope, turn)];
   let best = turn / 2;
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < STEPS; i++) {
@@ -24,7 +25,7 @@ export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): numbe
     const { setback, slope } = cope.cut(station);
     const lean = Math.min(10, Math.abs((slope * turn) / girth));
     const depth = ((setback - cope.longPoint.setback) / deep) * Math.min(1, deep / 10);
-    const crowd = named.some((place) => gap(station, place, turn) * (girth / turn) < off) ? 0.5 : 0;
+    const crowd = crowded.some((place) => gap(station, place, turn) * (girth / turn) < off) ? 0.5 : 0;
     const spine = gap(station, 0, turn) * (girth / turn) < girth / 8 ? 4 : 0;
     const cost = depth + lean + crowd + spine;
     if (cost < least - 1e-7) {
@@ -33,6 +34,15 @@ export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): numbe
     }
   }
   return best;
+}
+
+/**
+ * The long point and the throat, and where they would be on the other side of the clock. Of two equal ones only the
+ * first is named, and which is first depends on the hand.
+ */
+function twins({ end, longPoint, throat }: Cope, turn: number): number[] {
+  const clock = end.parts[0].clock.rad;
+  return [longPoint, throat].flatMap(({ station }) => [station, homeStation(2 * clock - station, turn)]);
 }
 
 /** The shorter way round between two stations. */

@@ -43,41 +43,41 @@ function sidePicture(cope: Cope, part: Part, end: EndName): Picture {
   const setback = (turned: number): Mm => cope.outside(part.clock.rad + turned).setback;
   const [right, left] = [setback(0), setback(Math.PI)];
   const body = Math.max(right, left) + 2.2 * radius;
-  const reach =
-    Math.max(1.5 * header, header + radius) + Math.min(2.5 * radius, (radius * Math.abs(cos)) / sin);
-  const on = (along: Mm, off: Mm): Point => point(along * sin - off * k * cos, k * (along * cos + off * sin));
+  const on = (along: Mm, off: Mm): Point => point(along * sin - off * cos, k * (along * cos + off * sin));
   const saddle = Array.from({ length: 33 }, (_, i) => {
     const turned = -(i * Math.PI) / 32;
     return point(radius * Math.cos(turned), k * setback(turned));
   });
   // The header's near edge is hidden where the tube stands on it.
-  const edgeAt = (x: Mm): Mm => (x + header * cos * k * k) / sin;
+  const edgeAt = (x: Mm): Mm => (x + header * cos) / sin;
+  const fore = Math.max(edgeAt(radius), header) + 0.7 * header;
+  const aft = Math.max(-edgeAt(-radius), header) + 0.7 * header;
+  const sweep = 0.7 * Math.min(body, fore);
   const lines: [Point, ...Point[]][] = [
-    [on(-reach, -header), on(reach, -header)],
-    [on(-reach, header), on(edgeAt(-radius), header)],
-    [on(edgeAt(radius), header), on(reach, header)],
-    breakLine(on(-reach, -header), on(-reach, header)),
-    breakLine(on(reach, -header), on(reach, header)),
+    [on(-aft, -header), on(fore, -header)],
+    [on(-aft, header), on(edgeAt(-radius), header)],
+    [on(edgeAt(radius), header), on(fore, header)],
+    breakLine(on(-aft, -header), on(-aft, header)),
+    breakLine(on(fore, -header), on(fore, header)),
     [point(radius, k * right), point(radius, k * body)],
     [point(-radius, k * left), point(-radius, k * body)],
     breakLine(point(-radius, k * body), point(radius, k * body)),
     [saddle[0] ?? point(0, 0), ...saddle.slice(1)],
-    arc(part.angle.rad, k, Math.min(body, reach) * 0.7),
+    arc(part.angle.rad, k, sweep),
   ];
   const other = end === 'A' ? 'B' : 'A';
   const acute = part.angle.rad <= Math.PI / 2;
   const bisector = part.angle.rad / 2;
-  const arcAt = Math.min(body, reach) * 0.7;
   return {
     lines,
     axes: [
-      { from: on(-reach, 0), to: on(reach, 0) },
+      { from: on(-aft, 0), to: on(fore, 0) },
       { from: point(0, 0), to: point(0, k * body) },
     ],
     words: [
       {
         text: writeAngle(part.angle.rad),
-        at: point(arcAt * Math.sin(bisector), k * arcAt * Math.cos(bisector)),
+        at: point(sweep * Math.sin(bisector), k * sweep * Math.cos(bisector)),
         way: point(Math.sin(bisector), k * Math.cos(bisector)),
       },
       { text: acute ? 'heel' : 'toe', at: point(radius, k * right), way: point(1, k * 0.4) },
@@ -132,7 +132,7 @@ function breakLine(from: Point, to: Point): [Point, ...Point[]] {
 }
 
 /** Round the lines, room for words. */
-const ROOM: Mm = 5;
+const ROOM: Mm = 4.5;
 
 function drawn(picture: Picture, box: Box): Mark[] {
   const all = picture.lines.flat();

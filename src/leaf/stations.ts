@@ -1,44 +1,15 @@
 import type { Mm } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { homeStation } from '../saddle/peaks.ts';
 import { type Body, baseHeight } from './body.ts';
 import type { Mark } from './drawing.ts';
 import { across, type Flat, height } from './flat.ts';
 import { type Block, extentOf, SMALL, TEXT } from './lettering.ts';
-import { point, strokeOf } from './path.ts';
+import { strokeOf } from './path.ts';
 import { type Candidate, type Field, type Guide, openParts, place, wordsAt } from './placer.ts';
-import { gap } from './seam.ts';
-
-/** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
-export interface NamedPlace {
-  readonly station: number;
-  readonly names: readonly string[];
-}
 
 /** Places nearer to one another than this on the paper are one, mm. */
-const SAME: Mm = 0.3;
-
-export function namedPlaces(cope: Cope): NamedPlace[] {
-  const { turn, girth } = cope.joint.section;
-  const all: [string, number][] = [
-    ...(cope.heel === undefined
-      ? []
-      : ([
-          ['heel', cope.heel],
-          ['toe', homeStation(cope.heel + turn / 2, turn)],
-        ] satisfies [string, number][])),
-    ['throat', cope.throat.station],
-    ['long point', cope.longPoint.station],
-  ];
-  const places: { station: number; names: string[] }[] = [];
-  for (const [name, station] of all) {
-    const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < SAME);
-    if (same) same.names.push(name);
-    else places.push({ station, names: [name] });
-  }
-  return places;
-}
+export const SAME: Mm = 0.3;
 
 /** The spine and the other three quarter lines, as stations. */
 export function quarters(turn: number): number[] {
@@ -61,27 +32,28 @@ export function guideMarks(field: Field): Mark[] {
   return field.guides.flatMap((guide) => openParts(field, guide).map((part) => strokeOf('guide', part)));
 }
 
-/** Each quarter line's station beside it at the base edge; which could not be placed comes back by name. */
-export function stationLabels(body: Body): { marks: Mark[]; left: string[] } {
-  const marks: Mark[] = [];
-  const left: string[] = [];
-  for (const station of quarters(body.flat.turn)) {
+/** Each quarter line's station, beside it at the base edge. */
+export function stationLabels(body: Body): Mark[] {
+  return quarters(body.flat.turn).flatMap((station) => {
     const text = station === 0 ? 'spine 0°' : writeAngle(station);
     const block = { lines: [text], size: station === 0 ? TEXT : SMALL };
-    const found = place(body.field, besideAtBase(body, across(body.flat, station), block));
-    if (found) marks.push(...found);
-    else left.push(text);
-  }
-  return { marks, left };
+    return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
+  });
 }
 
 function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
   const { width, height: high } = extentOf(block);
   const edge = baseHeight(body);
   const inward = -body.flat.bodyWay;
-  for (const turn of [0, 1] as const) {
+  const tries = [
+    [0, 1],
+    [1, 1],
+    [0, 24],
+    [1, 24],
+  ] as const;
+  for (const [turn, most] of tries) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
-    for (let down = 0.9; down < 24; down += 1.5) {
+    for (let down = 0.9; down < most; down += 1.5) {
       const bottom = inward === -1 ? edge - down - h : edge + down;
       yield wordsAt(block, x + BESIDE, bottom, turn);
       yield wordsAt(block, x - BESIDE - w, bottom, turn);
@@ -90,63 +62,3 @@ function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
 }
 
 const BESIDE: Mm = 0.8;
-
-/** The names of the places at the cut, on the body's side of it; which found no room come back. */
-export function placeLabels(
-  body: Body,
-  places: readonly NamedPlace[],
-): { marks: Mark[]; left: NamedPlace[] } {
-  const marks: Mark[] = [];
-  const left: NamedPlace[] = [];
-  for (const named of places) {
-    const x = across(body.flat, named.station);
-    const onGuide = quarters(body.flat.turn).some(
-      (quarter) => gap(quarter, named.station, body.flat.turn) * body.flat.scale < SAME,
-    );
-    const text = onGuide ? named.names.join(', ') : `${named.names.join(', ')} ${roundAngle(named.station)}`;
-    const found = place(
-      body.field,
-      besideAtCut(body, named.station, x, { lines: [text], size: SMALL }, onGuide),
-    );
-    if (found) marks.push(...found);
-    else left.push(named);
-  }
-  return { marks, left };
-}
-
-/** A station to a tenth of a degree: closer than anyone marks it. */
-export function roundAngle(station: number): string {
-  return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
-}
-
-function* besideAtCut(
-  body: Body,
-  station: number,
-  x: Mm,
-  block: Block,
-  onGuide: boolean,
-): Iterable<Candidate> {
-  const { flat, cope } = body;
-  const { width, height: high } = extentOf(block);
-  const cut = height(flat, cope.cut(station).setback);
-  for (const turn of [0, 1] as const) {
-    const [w, h] = turn === 0 ? [width, high] : [high, width];
-    for (let lift = 1.2; lift < 26; lift += 1.2) {
-      const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
-      const end = flat.bodyWay === 1 ? bottom + h : bottom;
-      for (const left of [x + BESIDE, x - BESIDE - w]) {
-        const words = wordsAt(block, left, bottom, turn);
-        if (onGuide) {
-          yield words;
-          continue;
-        }
-        const leader: [ReturnType<typeof point>, ReturnType<typeof point>] = [point(x, cut), point(x, end)];
-        yield {
-          box: words.box,
-          leader: { from: leader[0], to: leader[1] },
-          draw: () => [strokeOf('guide', leader), ...words.draw()],
-        };
-      }
-    }
-  }
-}

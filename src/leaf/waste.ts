@@ -1,8 +1,8 @@
 import type { Mm } from '../measure/units.ts';
 import type { Body } from './body.ts';
 import { across, height, stationAt } from './flat.ts';
-import { type Block, extentOf } from './lettering.ts';
-import { type Candidate, wordsAt } from './placer.ts';
+import { type Block, extentOf, lettered } from './lettering.ts';
+import type { Candidate } from './placer.ts';
 
 /**
  * Places for words along the cut, in the middle of x of each station given, in turn: on the waste side or on the
@@ -18,11 +18,14 @@ export function* alongCut(
   const up = where === 'body' ? body.flat.bodyWay : -body.flat.bodyWay;
   for (const turn of [0, 1] as const) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const draw: Candidate['draw'] = (x, y) => lettered(block, x, y, turn);
     for (const station of stations) {
       const middle = Math.min(body.flat.width - w / 2 - 1, Math.max(w / 2 + 1, across(body.flat, station)));
       const line = height(body.flat, body.cope.cut(stationAt(body.flat, middle)).setback);
-      for (let away = 1.4; away < 16; away += 0.8) {
-        yield wordsAt(block, middle - w / 2, up === 1 ? line + away : line - away - h, turn);
+      const left = middle - w / 2;
+      for (let away = 1.4; away < 14; away += 0.9) {
+        const bottom = up === 1 ? line + away : line - away - h;
+        yield { box: { left, bottom, right: left + w, top: bottom + h }, draw };
       }
     }
   }

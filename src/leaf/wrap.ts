@@ -1,17 +1,18 @@
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
-import { ARROWS, arrowAt } from './arrow.ts';
-import { type Body, baseHeight, placesFor, placesForWords } from './body.ts';
+import { ARROWS, arrowMarks } from './arrow.ts';
+import { type Body, placesFor, placesForWords } from './body.ts';
 import { curveStroke } from './cut-line.ts';
 import type { Box, Drawing, Mark, Stroke } from './drawing.ts';
 import { across, type Flat, height } from './flat.ts';
 import { hatch } from './hatch.ts';
 import { SMALL, shortened, TEXT } from './lettering.ts';
+import { namedPlaces, placeNames } from './named-places.ts';
 import type { Names } from './names.ts';
 import { type Segment, segmentsOf, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, emptyField, type Field, place } from './placer.ts';
-import { edgeSegments, TAB, tabMarks, tabWords, tickSegments } from './seam-edges.ts';
-import { guideMarks, guidesOf, namedPlaces, placeLabels, roundAngle, stationLabels } from './stations.ts';
+import { addBarrier, type Candidate, emptyField, place } from './placer.ts';
+import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
+import { guideMarks, guidesOf, stationLabels } from './stations.ts';
 import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
 
 /** What a wrap says besides what its lines say. */
@@ -36,89 +37,74 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const otherStroke =
     cope.other && curveStroke('other-edge', flat, curveOf(cope, cope.other, flat.seam, flat.scale));
   const cut = segmentsOf(cutStroke.path, 3);
-  const body: Body = { flat, cope, base, field: fieldOf(flat, cope, base) };
-  const { field } = body;
-  addBarrier(field, cut, 0.8);
+  const box = boxOfWrap(flat, cope, base, otherStroke ? [cutStroke, otherStroke] : [cutStroke]);
+  const field = emptyField({ ...box, right: flat.width }, guidesOf(flat, cope, base));
+  const body: Body = { flat, cope, base, field };
+  addBarrier(field, cut, 0.8, true);
   if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6);
   const tab = tabMarks(body);
   const edges = [...edgeSegments(body), ...tickSegments(body)];
   addBarrier(field, edges, 0.6);
-  const { marks, beside } = letter(body, words, tab.start);
+  const { marks, beside } = letter(body, words);
   const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
     ...(baseEdge ? [stroke('outline', baseEdge)] : []),
     ...seamAndTicks.map((segment) => stroke('seam', segment)),
-    ...tab.marks,
+    ...tab,
     ...guideMarks(field),
     ...hatch(flat, cut, field),
     ...(otherStroke ? [otherStroke] : []),
     cutStroke,
     ...marks,
   ];
-  return { drawing: { name, box: field.bounds, marks: all }, cut, beside };
+  return { drawing: { name, box, marks: all }, cut, beside };
 }
 
 function stroke(purpose: 'outline' | 'seam', { from, to }: Segment): Stroke {
   return strokeOf(purpose, [from, to]);
 }
 
-function fieldOf(flat: Flat, cope: Cope, base: Mm): Field {
-  const least = Math.min(cope.longPoint.setback, otherLeast(cope));
-  const ends = [height(flat, least - WASTE_ROOM), height(flat, base)];
-  const bounds: Box = {
-    left: -EDGE,
-    right: flat.width + TAB + EDGE,
-    bottom: Math.min(...ends) - EDGE,
-    top: Math.max(...ends) + EDGE,
-  };
-  const field = emptyField(bounds);
-  field.guides.push(...guidesOf(flat, cope, base));
-  return field;
-}
-
 /** Half a line's width, so that the box holds the ink. */
 const EDGE: Mm = 0.2;
 
-/** The least setback of the dashed line, which may lie on the waste side, seen at every third of a degree... */
-function otherLeast(cope: Cope): Mm {
-  if (!cope.other) return cope.longPoint.setback;
-  const { turn } = cope.joint.section;
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < 180; i++) least = Math.min(least, cope.other((i * turn) / 180).setback);
-  return least;
+/** The box of all that is printed: curves never leave the hull of their control points. */
+function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]): Box {
+  const ys = [height(flat, cope.longPoint.setback - WASTE_ROOM), height(flat, base)];
+  for (const { path } of curves) {
+    for (const piece of path.pieces) {
+      ys.push(piece.to.y);
+      if (piece.kind === 'cubic') ys.push(piece.c1.y, piece.c2.y);
+    }
+  }
+  return {
+    left: -EDGE,
+    right: flat.width + TAB + EDGE,
+    bottom: Math.min(...ys) - EDGE,
+    top: Math.max(...ys) + EDGE,
+  };
 }
 
-function letter(body: Body, words: WrapWords, tabStart: Mm): { marks: Mark[]; beside: string[] } {
+function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[] } {
   const { flat, cope, field } = body;
   const marks: Mark[] = [];
-  const beside: string[] = [];
-  const put = (candidates: Iterable<Candidate>, otherwise?: string): void => {
-    const found = place(field, candidates);
-    if (found) marks.push(...found);
-    else if (otherwise) beside.push(otherwise);
+  const put = (candidates: Iterable<Candidate>): void => {
+    marks.push(...(place(field, candidates) ?? []));
   };
-  const stations = stationLabels(body);
-  marks.push(...stations.marks);
-  const places = placeLabels(body, namedPlaces(cope));
+  marks.push(...stationLabels(body));
+  const places = placeNames(body, namedPlaces(cope));
   marks.push(...places.marks);
-  for (const { names, station } of places.left) {
-    beside.push(
-      `${names.join(', ')}: at ${roundAngle(station)}, ${across(flat, station).toFixed(1)} mm from the left edge`,
-    );
-  }
   const spine = across(flat, 0);
   const size = flat.width < 60 ? SMALL : TEXT;
   put(arrows(body, spine + flat.width / 8));
   put(identities(body, spine + flat.width / 8, words.names, size));
-  put(placesForWords(body, spine - flat.width / 8, [words.distance], SMALL), words.distance);
+  put(placesForWords(body, spine - flat.width / 8, [`From this base edge ${words.distance}.`], SMALL));
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
-  put(alongCut(body, 'waste', { lines: ['waste'], size: TEXT }, deepFirst), 'waste: the hatched side');
+  put(alongCut(body, 'waste', { lines: ['waste'], size: TEXT }, deepFirst));
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
-  put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst), CUT_WORDS);
-  put(placesForWords(body, flat.width, [words.seam], SMALL), words.seam);
-  put(placesForWords(body, 0, [BASE_WORDS], SMALL), BASE_WORDS);
-  put(tabWords(body, tabStart));
-  return { marks, beside };
+  put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
+  put(placesForWords(body, flat.width, [words.seam], SMALL));
+  put(placesForWords(body, 0, [BASE_WORDS], SMALL));
+  return { marks, beside: places.beside };
 }
 
 const CUT_WORDS = 'cut to the middle of the line';
@@ -127,7 +113,7 @@ const BASE_WORDS = 'Base edge: square to the spine. Its ends meet when the leaf 
 function* arrows(body: Body, near: Mm): Iterable<Candidate> {
   for (const shape of ARROWS) {
     yield* placesFor(body, near, shape.width, shape.height, (left, bottom) =>
-      arrowAt(body.flat, shape, left, bottom),
+      arrowMarks(body.flat, shape, left, bottom),
     );
   }
 }
@@ -139,10 +125,6 @@ function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Can
     const tube = shortened(names.tube, size, length);
     yield* placesForWords(body, near, [tube, `end ${names.end}${hand}`, ...copies], size);
   }
-  yield* placesForWords(body, near, [`${shortened(names.tube, SMALL, 9)} ${names.end}`], SMALL);
-}
-
-/** Where a line of the drawing stands, for those who keep tile seams off it. */
-export function baseLine(body: Body): Mm {
-  return baseHeight(body);
+  const last = [`${shortened(names.tube, SMALL, 9)} ${names.end}`, ...(names.paired ? [names.hand] : [])];
+  yield* placesForWords(body, near, last, SMALL);
 }

@@ -1,0 +1,155 @@
+import type { Mm } from '../measure/units.ts';
+import { writeAngle } from '../measure/write.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { homeStation } from '../saddle/peaks.ts';
+import type { Body } from './body.ts';
+import type { Mark } from './drawing.ts';
+import { across, type Flat, height, stationAt } from './flat.ts';
+import { type Block, extentOf, SMALL } from './lettering.ts';
+import { point, type Segment, strokeOf } from './path.ts';
+import { addBarrier, type Candidate, place, wordsAt } from './placer.ts';
+import { gap } from './seam.ts';
+import { quarters, SAME } from './stations.ts';
+
+/** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
+export interface NamedPlace {
+  readonly station: number;
+  readonly names: readonly string[];
+}
+
+/** Heel, toe, throat and long point of an end; a union has no heel and no toe. */
+export function namedPlaces({ heel, throat, longPoint, joint }: Cope): NamedPlace[] {
+  const { turn, girth } = joint.section;
+  const sides: [string, number][] =
+    heel === undefined
+      ? []
+      : [
+          ['heel', heel],
+          ['toe', homeStation(heel + turn / 2, turn)],
+        ];
+  const places: { station: number; names: string[] }[] = [];
+  for (const [name, station] of [
+    ...sides,
+    ['throat', throat.station],
+    ['long point', longPoint.station],
+  ] as const) {
+    const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < SAME);
+    if (same) same.names.push(name);
+    else places.push({ station, names: [name] });
+  }
+  return places;
+}
+
+/** Places so near to one another that they are named in one line. */
+interface Cluster {
+  readonly text: string;
+  /** Where each is across the leaf, from left to right. */
+  readonly xs: readonly [Mm, ...Mm[]];
+}
+
+const TOGETHER: Mm = 4;
+
+function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
+  const clusters: { text: string; xs: [Mm, ...Mm[]] }[] = [];
+  const inOrder = places
+    .map((named) => ({ x: across(flat, named.station), text: nameAt(flat, named) }))
+    .sort((a, b) => a.x - b.x);
+  for (const { x, text } of inOrder) {
+    const last = clusters.at(-1);
+    if (last && x - (last.xs.at(-1) ?? 0) < TOGETHER) {
+      last.xs.push(x);
+      last.text += `, ${text}`;
+    } else {
+      clusters.push({ text, xs: [x] });
+    }
+  }
+  return clusters;
+}
+
+/** The names of a place, with its station where no quarter line says it. */
+function nameAt(flat: Flat, { names, station }: NamedPlace): string {
+  const text = names.join(', ');
+  return isOnGuide(flat, across(flat, station)) ? text : `${text} ${roundAngle(station)}`;
+}
+
+function isOnGuide(flat: Flat, x: Mm): boolean {
+  return quarters(flat.turn).some((quarter) => {
+    const way = Math.abs(across(flat, quarter) - x);
+    return Math.min(way, flat.width - way) < SAME;
+  });
+}
+
+/** A station to a tenth of a degree: closer than anyone marks it. */
+function roundAngle(station: number): string {
+  return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
+}
+
+/** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
+export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: Mark[]; beside: string[] } {
+  const clusters = clustersOf(body.flat, places);
+  const ticks = clusters
+    .flatMap(({ xs }) => xs)
+    .filter((x) => !isOnGuide(body.flat, x))
+    .map((x) => leaderAt(body, x, TICK));
+  addBarrier(body.field, ticks, CLEAR);
+  const marks: Mark[] = ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  const beside: string[] = [];
+  for (const { text, xs } of clusters) {
+    const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
+    const found = place(body.field, besideCut(body, xs, { lines: [text], size: SMALL }, following));
+    if (found) marks.push(...found);
+    else beside.push(`${text}: ${xs.map((x) => x.toFixed(1)).join(' and ')} mm from the left edge`);
+  }
+  return { marks, beside };
+}
+
+const CLEAR: Mm = 0.3;
+
+/** Names further apart than this do not get in each other's way, mm. */
+const NEAR: Mm = 18;
+
+/** How far a mark of a place reaches into the body where its name stands elsewhere. */
+const TICK: Mm = 1.4;
+
+const BESIDE: Mm = 0.8;
+
+function* besideCut(
+  body: Body,
+  xs: readonly [Mm, ...Mm[]],
+  block: Block,
+  leftFirst: boolean,
+): Iterable<Candidate> {
+  const { flat } = body;
+  const { width, height: high } = extentOf(block);
+  const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
+  for (const turn of [0, 1] as const) {
+    const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const sides = [
+      { x: last, left: last + BESIDE },
+      { x: first, left: first - BESIDE - w },
+    ];
+    for (let lift = TICK + 0.4; lift < 26; lift += 1.2) {
+      for (const { x, left } of leftFirst ? sides.toReversed() : sides) {
+        const cut = cutAt(body, x);
+        const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
+        const words = wordsAt(block, left, bottom, turn);
+        yield isOnGuide(flat, x) ? words : withLeader(words, leaderAt(body, x, lift + h));
+      }
+    }
+  }
+}
+
+function withLeader(words: Candidate, leader: Segment): Candidate {
+  const stroke = strokeOf('guide', [leader.from, leader.to]);
+  return { ...words, leader, draw: (x, y) => [stroke, ...words.draw(x, y)] };
+}
+
+function cutAt({ flat, cope }: Body, x: Mm): Mm {
+  return height(flat, cope.cut(stationAt(flat, x)).setback);
+}
+
+/** A line from the cut into the body. */
+function leaderAt(body: Body, x: Mm, length: Mm): Segment {
+  const cut = cutAt(body, x);
+  return { from: point(x, cut), to: point(x, cut + body.flat.bodyWay * length) };
+}
