@@ -31,7 +31,7 @@ export function between(random: Random, low: number, high: number): number {
 }
 
 /** What a draw may hold: how it mixes is told by the tests, for each kind has its own trouble. */
-export type JointKind = 'plain' | 'offset' | 'equal' | 'nearly-equal' | 'wider' | 'thick';
+export type JointKind = 'plain' | 'offset' | 'equal' | 'nearly-equal' | 'wider' | 'thick' | 'brink';
 
 export const JOINT_KINDS: readonly JointKind[] = [
   'plain',
@@ -40,33 +40,42 @@ export const JOINT_KINDS: readonly JointKind[] = [
   'nearly-equal',
   'wider',
   'thick',
+  'brink',
 ];
 
 /**
  * One joint of a kind. Header radii run from 8 to 120 mm, angles from 15 to 165 degrees; `plain` has a larger header
  * and a small offset, `offset` may miss in part, `wider` has the tube larger than the header, `thick` has a wall of
- * up to nine tenths of the radius.
+ * up to nine tenths of the radius, on the `brink` the tube's side comes within 1e-1 to 1e-9 mm of the header's, to
+ * either side.
  */
 export function randomJoint(random: Random, kind: JointKind): RandomJoint {
   const header = between(random, 8, 120);
   const tube = tubeRadius(random, kind, header);
   const thick = kind === 'thick' ? between(random, 0.3, 0.9) : between(random, 0.03, 0.25);
-  const reach = kind === 'plain' ? Math.max(0, header - tube) : 0.98 * (header + tube);
-  const off = kind === 'equal' || kind === 'nearly-equal' ? 0 : between(random, -reach, reach);
   return {
     tube,
     wall: tube * thick,
     header,
     angle: (between(random, 15, 165) * Math.PI) / 180,
     clock: between(random, 0, 2 * Math.PI),
-    offset: off,
+    offset: offsetFor(random, kind, header, tube),
   };
+}
+
+function offsetFor(random: Random, kind: JointKind, header: number, tube: number): number {
+  const side = random() < 0.5 ? -1 : 1;
+  if (kind === 'equal' || kind === 'nearly-equal') return 0;
+  if (kind === 'plain') return side * random() * Math.max(0, header - tube);
+  if (kind === 'brink')
+    return side * (header - tube + (random() < 0.5 ? -1 : 1) * 10 ** between(random, -9, -1));
+  return side * random() * 0.98 * (header + tube);
 }
 
 function tubeRadius(random: Random, kind: JointKind, header: number): number {
   if (kind === 'equal') return header;
   if (kind === 'nearly-equal') return header - 1e-7;
-  if (kind === 'wider') return header * between(random, 1.01, 2);
+  if (kind === 'wider') return header * between(random, 1.01, 3);
   return header * between(random, 0.15, 0.98);
 }
 
