@@ -2,14 +2,26 @@ import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 
 /**
- * The setback of the base edge: far enough beyond the throat for a leaf's words, more on a narrow leaf where they
+ * The setback of the base edge: far enough beyond the deepest point of both lines for a leaf's words, more on a narrow leaf where they
  * stand above one another, and rounded up to what is easily set on a tape (5 mm, a quarter of an inch).
  */
 export function baseSetbackOf(cope: Cope, units: 'mm' | 'in'): Mm {
   const { girth } = cope.joint.section;
   const [, room] = ROOM.find(([most]) => girth < most) ?? [0, 26];
   const step = units === 'mm' ? 5 : MM_PER_INCH / 4;
-  return Math.ceil((cope.throat.setback + room) / step) * step;
+  return Math.ceil((deepestOf(cope) + room) / step) * step;
+}
+
+const STATIONS = 72;
+
+/** How deep the cut or the dashed line goes; of the latter as far as every fifth degree shows, which the room covers. */
+function deepestOf({ throat, other, joint }: Cope): Mm {
+  let deepest = throat.setback;
+  if (!other) return deepest;
+  for (let i = 0; i < STATIONS; i++) {
+    deepest = Math.max(deepest, other((i * joint.section.turn) / STATIONS).setback);
+  }
+  return deepest;
 }
 
 /** Under this girth, so much room. */

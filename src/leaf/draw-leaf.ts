@@ -44,7 +44,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     distance,
     seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
   });
-  const edge = { label: 'base edge', text: `square to the spine; ${distance}` };
+  const edge = { label: 'base edge', text: distance };
   return {
     title,
     wrap: wrap.drawing,

@@ -90,7 +90,7 @@ function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
 }
 
 function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
-  return `${inBoth(section.girth, units)} by tape. Seam open: the tube is larger than asked or the print smaller; overlapping: the reverse.`;
+  return `${inBoth(section.girth, units)} by tape. Seam open: tube larger than asked or print smaller; overlap: the reverse.`;
 }
 
 function edgeWords(cope: Cope): string {
@@ -102,7 +102,7 @@ function edgeWords(cope: Cope): string {
 function preparationWords(preparation: Preparation, walled: boolean): string {
   if (preparation.edge === 'bevel') {
     return walled
-      ? 'bevel: cut to the middle of the solid line, bevel the inner edge back to the dashed line.'
+      ? 'bevel: cut to the middle of the solid line, bevel the inner edge to the dashed one.'
       : 'bevel: cut to the middle of the solid line, bevel the inner edge until it seats.';
   }
   if (preparation.from === 'inside') {

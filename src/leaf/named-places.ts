@@ -50,26 +50,29 @@ interface Cluster {
 const TOGETHER: Mm = 4;
 
 function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
-  const clusters: { text: string; xs: [Mm, ...Mm[]] }[] = [];
   const inOrder = places
-    .map((named) => ({ x: across(flat, named.station), text: nameAt(flat, named) }))
+    .map((named) => ({ named, x: across(flat, named.station) }))
     .sort((a, b) => a.x - b.x);
-  for (const { x, text } of inOrder) {
+  const clusters: { named: NamedPlace[]; xs: [Mm, ...Mm[]] }[] = [];
+  for (const { named, x } of inOrder) {
     const last = clusters.at(-1);
     if (last && x - (last.xs.at(-1) ?? 0) < TOGETHER) {
       last.xs.push(x);
-      last.text += `, ${text}`;
+      last.named.push(named);
     } else {
-      clusters.push({ text, xs: [x] });
+      clusters.push({ named: [named], xs: [x] });
     }
   }
-  return clusters;
+  return clusters.map(({ named, xs }) => {
+    const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
+    return { xs, text: named.map((each) => nameAt(each, plain)).join(', ') };
+  });
 }
 
-/** The names of a place, with its station where no quarter line says it. */
-function nameAt(flat: Flat, { names, station }: NamedPlace): string {
+/** The names of a place, with its station unless a quarter line alone says it. */
+function nameAt({ names, station }: NamedPlace, plain: boolean): string {
   const text = names.join(', ');
-  return isOnGuide(flat, across(flat, station)) ? text : `${text} ${roundAngle(station)}`;
+  return plain ? text : `${text} ${roundAngle(station)}`;
 }
 
 function isOnGuide(flat: Flat, x: Mm): boolean {
@@ -122,7 +125,13 @@ function* besideCut(
   const { flat } = body;
   const { width, height: high } = extentOf(block);
   const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
-  for (const turn of [0, 1] as const) {
+  const ways = [
+    [0, false],
+    [1, false],
+    [0, true],
+    [1, true],
+  ] as const;
+  for (const [turn, overGuides] of ways) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
     const sides = [
       { x: last, left: last + BESIDE },
@@ -132,7 +141,7 @@ function* besideCut(
       for (const { x, left } of leftFirst ? sides.toReversed() : sides) {
         const cut = cutAt(body, x);
         const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
-        const words = wordsAt(block, left, bottom, turn);
+        const words = { ...wordsAt(block, left, bottom, turn), overGuides };
         yield isOnGuide(flat, x) ? words : withLeader(words, leaderAt(body, x, lift + h));
       }
     }

@@ -44,7 +44,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6);
   const tab = tabMarks(body);
   const edges = [...edgeSegments(body), ...tickSegments(body)];
-  addBarrier(field, edges, 0.6);
+  addBarrier(field, edges, 0.5);
   const { marks, beside } = letter(body, words);
   const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
@@ -87,12 +87,15 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
 function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[] } {
   const { flat, cope, field } = body;
   const marks: Mark[] = [];
-  const put = (candidates: Iterable<Candidate>): void => {
-    marks.push(...(place(field, candidates) ?? []));
+  const put = (candidates: Iterable<Candidate>, otherwise?: string): void => {
+    const found = place(field, candidates);
+    if (found) marks.push(...found);
+    else if (otherwise) beside.push(otherwise);
   };
   marks.push(...stationLabels(body));
   const places = placeNames(body, namedPlaces(cope));
   marks.push(...places.marks);
+  const beside = [...places.beside];
   const spine = across(flat, 0);
   const size = flat.width < 60 ? SMALL : TEXT;
   put(arrows(body, spine + flat.width / 8));
@@ -103,8 +106,8 @@ function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[]
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
   put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
   put(placesForWords(body, flat.width, [words.seam], SMALL));
-  put(placesForWords(body, 0, [BASE_WORDS], SMALL));
-  return { marks, beside: places.beside };
+  put(placesForWords(body, 0, [BASE_WORDS], SMALL), 'base edge: square to the spine');
+  return { marks, beside };
 }
 
 const CUT_WORDS = 'cut to the middle of the line';

@@ -66,16 +66,41 @@ export function faultsOf(drawing: Drawing): string[] {
   for (const mark of drawing.marks) {
     if (mark.kind === 'words') continue;
     const half = mark.kind === 'stroke' ? PENS[mark.purpose].width / 2 : 0;
-    const points = pointsAlong(mark.path, 0.25);
-    if (!points.every((p) => isWithin(pointBox(p), drawing.box, half))) {
+    const reach = boxOfPoints(hullOf(mark.path));
+    const near = boxes.filter(({ box }) => isNear(reach, box));
+    const inBounds = isWithin(reach, drawing.box, half);
+    if (inBounds && near.length === 0) continue;
+    const points = pointsAlong(mark.path, 0.2);
+    if (!inBounds && !points.every((p) => isWithin(pointBox(p), drawing.box, half))) {
       faults.push(`a ${mark.purpose} ${mark.kind} beyond the box`);
     }
-    for (const { text, box } of boxes) {
+    for (const { text, box } of near) {
       if (points.some((p) => isInside(p, box, half)))
         faults.push(`"${text}" on a ${mark.purpose} ${mark.kind}`);
     }
   }
   return faults;
+}
+
+/** Points between which a path runs: a Bézier stays within its control points. */
+function hullOf({ start, pieces }: Path): Point[] {
+  return [
+    start,
+    ...pieces.flatMap((piece) => (piece.kind === 'cubic' ? [piece.c1, piece.c2, piece.to] : [piece.to])),
+  ];
+}
+
+function boxOfPoints(points: readonly Point[]): Box {
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
+}
+
+function isNear(a: Box, b: Box): boolean {
+  const half = 0.5;
+  return (
+    a.left < b.right + half && b.left < a.right + half && a.bottom < b.top + half && b.bottom < a.top + half
+  );
 }
 
 function pointBox({ x, y }: Point): Box {

@@ -1,0 +1,298 @@
+import { describe, expect, it } from 'vitest';
+import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
+import type { Drawing, Point, Words } from '../../src/leaf/drawing.ts';
+import { widthOf } from '../../src/leaf/letters.ts';
+import { homeStation } from '../../src/saddle/peaks.ts';
+import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
+import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
+
+const SEED = 20260;
+const JOBS = 400;
+
+/** A brace of the kayak trailer: oblique, on a larger header, the second end offset and turned. */
+const BRACE: Ask = {
+  name: 'mast brace',
+  od: 31.75,
+  wall: 2.4,
+  between: 619,
+  pair: true,
+  A: { header: 38.1, angle: 62 },
+  B: { header: 38.1, angle: 48, offset: 3, clock: 35 },
+};
+
+function turnedBy(x: number, width: number, turn: number): number {
+  return (x / width) * turn;
+}
+
+/** pi (D + paper): the bent paper is as long as its middle is. */
+function widthOfWrap({ ask }: Case): number {
+  return Math.PI * (ask.od + PAPER);
+}
+
+function cutPoints({ leaf }: Case): Point[] {
+  const [cut] = strokesOf(leaf.wrap, 'cut');
+  return cut ? pointsAlong(cut.path, 1) : [];
+}
+
+/** The station of the left edge, read off the drawing: the spine's line stands at (0 - seam) / turn of the width. */
+function seamOf(each: Case): number {
+  const spine = spineX(each.leaf.wrap);
+  return homeStation(-turnedBy(spine, widthOfWrap(each), 2 * Math.PI), 2 * Math.PI);
+}
+
+/** How far a word stands from the upright line that it names, mm. */
+const BESIDE = 0.8;
+
+function spineX(wrap: Drawing): number {
+  const label = wrap.marks.find((mark): mark is Words => mark.kind === 'words' && mark.text === 'spine 0°');
+  if (!label) throw new Error('no spine');
+  const box = boxOfWords(label);
+  const xs = strokesOf(wrap, 'guide').map((stroke) => stroke.path.start.x);
+  const away = (x: number): number =>
+    Math.min(Math.abs(box.left - x - BESIDE), Math.abs(x - box.right - BESIDE));
+  return xs.reduce((best, x) => (away(x) < away(best) ? x : best));
+}
+
+describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
+  const roll = dice(SEED);
+  const cases = Array.from({ length: JOBS }, () => randomAsk(roll)).flatMap((ask) =>
+    casesOf(ask, 'kayak trailer'),
+  );
+
+  it('no word lies on a line or on another word, and no ink is beyond its drawing', () => {
+    const bad = cases.flatMap(({ ask, end, leaf }) =>
+      [...faultsOf(leaf.wrap), ...faultsOf(leaf.card)].map(
+        (fault) => `${fault}: ${JSON.stringify(ask)} ${end}`,
+      ),
+    );
+    expect(bad).toEqual([]);
+  });
+
+  it('every wrap has its arrow, spine, base edge, waste, seam edges and its name', () => {
+    for (const each of cases) {
+      const { ask, end, leaf } = each;
+      const said = JSON.stringify(ask) + end;
+      const texts = textsOf(leaf.wrap);
+      expect(texts, said).toContain('spine 0°');
+      expect(texts, said).toContain(end);
+      expect(
+        leaf.wrap.marks.filter((mark) => mark.kind === 'fill'),
+        said,
+      ).toHaveLength(1);
+      expect(texts, said).toContain('waste');
+      expect(
+        texts.some((text) => text.includes(`end ${end}`) || text.endsWith(` ${end}`)),
+        said,
+      ).toBe(true);
+      expect(baseEdges(each), said).toHaveLength(1);
+      expect(strokesOf(leaf.wrap, 'seam').length, said).toBeGreaterThanOrEqual(6);
+    }
+  });
+
+  it('the drawn cut is within 0.002 mm of the exact line', () => {
+    let most = 0;
+    for (const each of cases) most = Math.max(most, strayOfCut(each));
+    expect(most).toBeLessThan(0.002);
+  });
+
+  it('the body lies above the cut at end A and below it at end B', () => {
+    for (const each of cases) {
+      const [base] = baseEdges(each);
+      const ys = cutPoints(each).map((point) => point.y);
+      const y = base?.path.start.y ?? Number.NaN;
+      if (each.end === 'A') expect(y).toBeGreaterThan(Math.max(...ys));
+      else expect(y).toBeLessThan(Math.min(...ys));
+    }
+  });
+
+  it('the seam is off the spine', () => {
+    for (const each of cases) {
+      const x = spineX(each.leaf.wrap);
+      const width = widthOfWrap(each);
+      expect(Math.min(x, width - x), JSON.stringify(each.ask)).toBeGreaterThan(width / 10);
+    }
+  });
+
+  it('the opposite hand has the mirror image of the cut of its twin', () => {
+    const twins = cases.filter(({ solution }) => solution.hand === 'opposite');
+    expect(twins.length).toBeGreaterThan(20);
+    for (const twin of twins) {
+      const first = cases.find(({ ask, end }) => ask === twin.ask && end === twin.end);
+      if (!first) throw new Error('no twin');
+      const width = widthOfWrap(twin);
+      for (const { x, y } of cutPoints(first)) {
+        const station = -(seamOf(first) + turnedBy(x, width, 2 * Math.PI));
+        const setback = twin.end === 'A' ? y : -y;
+        expect(nearest(twin, station, setback, width / (2 * Math.PI))).toBeLessThan(0.002);
+      }
+    }
+  });
+});
+
+function baseEdges({ leaf, end, ask }: Case): ReturnType<typeof strokesOf> {
+  const width = Math.PI * (ask.od + PAPER);
+  const edge = end === 'A' ? 'top' : 'bottom';
+  return strokesOf(leaf.wrap, 'outline').filter(({ path }) => {
+    const [piece, ...more] = path.pieces;
+    if (!piece || more.length > 0) return false;
+    const level = path.start.y === piece.to.y && Math.abs(path.start.y - leaf.wrap.box[edge]) < 0.3;
+    return level && Math.abs(piece.to.x - path.start.x - width) < 1e-9;
+  });
+}
+
+/** The most that a point of the drawn curve is away from a point of the exact line, mm on the paper. */
+function strayOfCut(each: Case): number {
+  const scale = widthOfWrap(each) / (2 * Math.PI);
+  const seam = seamOf(each);
+  const sign = each.end === 'A' ? 1 : -1;
+  const [cut] = strokesOf(each.leaf.wrap, 'cut');
+  if (!cut) return Number.POSITIVE_INFINITY;
+  let most = 0;
+  let from = cut.path.start;
+  for (const piece of cut.path.pieces) {
+    // Upright steps between two sides of an edge are no part of the line's graph.
+    if (piece.kind === 'cubic') {
+      const path = { start: from, pieces: [piece], closed: false };
+      for (const { x, y } of pointsAlong(path, 2)) {
+        most = Math.max(most, nearest(each, seam + x / scale, sign * y, scale));
+      }
+    }
+    from = piece.to;
+  }
+  return most;
+}
+
+/** At most how far (station, setback) is from the exact line: straight along the tube, or to a point of it near by. */
+function nearest({ cope }: Case, station: number, setback: number, scale: number): number {
+  const away = (at: number): number => Math.hypot((at - station) * scale, cope.cut(at).setback - setback);
+  let best = away(station);
+  for (let step = 1; best > 0.001 && step > 1e-5; step *= 0.8) {
+    best = Math.min(best, away(station + step / scale), away(station - step / scale));
+  }
+  return best;
+}
+
+describe('a brace and its opposite hand', () => {
+  const cases = casesOf(BRACE, 'kayak trailer');
+
+  it('has four leaves, each with its title', () => {
+    expect(cases.map(({ leaf }) => leaf.title)).toEqual([
+      'mast brace, end A',
+      'mast brace, end B',
+      'mast brace, end A, opposite hand',
+      'mast brace, end B, opposite hand',
+    ]);
+  });
+
+  it('is drawn the same each time', () => {
+    expect(casesOf(BRACE, 'kayak trailer').map(({ leaf }) => leaf)).toEqual(cases.map(({ leaf }) => leaf));
+  });
+
+  it('gives twins mirrored seams, and words that read the same way', () => {
+    const [a, b, oppositeA, oppositeB] = cases.map((each) => seamOf(each));
+    expect(homeStation((a ?? 0) + (oppositeA ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
+    expect(homeStation((b ?? 0) + (oppositeB ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
+    for (const { leaf } of cases) {
+      for (const mark of leaf.wrap.marks) if (mark.kind === 'words') expect([0, 1]).toContain(mark.turn);
+    }
+  });
+
+  it('says the length between the base edges that the leaves are drawn with', () => {
+    const [a, b] = cases;
+    if (!a || !b) throw new Error('two ends');
+    const apart = 619 - a.leaf.wrap.box.top - -b.leaf.wrap.box.bottom + 2 * 0.2;
+    expect(textsOf(a.leaf.wrap).join(' ')).toContain(`${Math.round(apart * 100) / 100} mm`);
+    expect(textsOf(b.leaf.wrap).join(' ')).toContain(`${Math.round(apart * 100) / 100} mm`);
+  });
+
+  it('says on the card what the person wrote, in the other unit, and what follows', () => {
+    const card = textsOf(
+      cases[1]?.leaf.card ?? { name: '', box: { left: 0, bottom: 0, right: 0, top: 0 }, marks: [] },
+    );
+    const said = card.join(' ');
+    for (const words of [
+      'kayak trailer',
+      '31.75mm (1-1/4 in, 1.250)',
+      '48deg',
+      '132°',
+      '3mm',
+      '125°',
+      'bevel:',
+    ])
+      expect(said).toContain(words);
+  });
+
+  it('keeps the card within 92 by 96 mm', () => {
+    for (const { leaf } of cases) {
+      expect(leaf.card.box.right - leaf.card.box.left).toBeLessThanOrEqual(92);
+      expect(leaf.card.box.top - leaf.card.box.bottom).toBeLessThanOrEqual(96);
+    }
+  });
+
+  it('has the cut alone in the weight of a cut, in one stroke', () => {
+    for (const { leaf } of cases) {
+      expect(strokesOf(leaf.wrap, 'cut')).toHaveLength(1);
+      expect(strokesOf(leaf.card, 'cut')).toHaveLength(0);
+    }
+  });
+
+  it('keeps heel, toe and the spine away from tile seams', () => {
+    for (const each of cases) {
+      const spine = spineX(each.leaf.wrap);
+      expect(each.leaf.keepWhole.some((box) => box.left < spine && spine < box.right)).toBe(true);
+      expect(each.leaf.keepWhole.length).toBeGreaterThanOrEqual(3);
+    }
+  });
+});
+
+it('a name that moves 3 mm onto a line is a fault', () => {
+  for (const { leaf } of casesOf(BRACE)) {
+    const { wrap } = leaf;
+    expect(faultsOf(wrap)).toEqual([]);
+    const moved = wrap.marks.filter((mark): mark is Words => mark.kind === 'words' && mark.text === 'waste');
+    expect(moved).toHaveLength(1);
+    for (const word of moved) {
+      const [up, down] = [3, -3].map((by) => {
+        const at = { x: word.at.x, y: word.at.y + by };
+        return faultsOf({
+          ...wrap,
+          marks: wrap.marks.map((mark) => (mark === word ? { ...word, at } : mark)),
+        });
+      });
+      expect([...(up ?? []), ...(down ?? [])]).toContain('"waste" on a cut stroke');
+    }
+  }
+});
+
+it('a seam that the job asks for is the left edge', () => {
+  const [a] = casesOf({ od: 38.1, A: { header: 44.5, angle: 60, seam: 200 } });
+  if (!a) throw new Error('one end');
+  expect((seamOf(a) * 180) / Math.PI).toBeCloseTo(200, 9);
+});
+
+it('a seam asked for on the spine still has its words', () => {
+  const [a] = casesOf({ od: 38.1, wall: 2, A: { header: 44.5, angle: 60, seam: 0 } });
+  expect(
+    faultsOf(a?.leaf.wrap ?? { name: '', box: { left: 0, bottom: 0, right: 0, top: 0 }, marks: [] }),
+  ).toEqual([]);
+  expect(
+    textsOf(a?.leaf.wrap ?? { name: '', box: { left: 0, bottom: 0, right: 0, top: 0 }, marks: [] }),
+  ).toContain('spine 0°');
+});
+
+it('signs that the font lacks are spelled on wrap and card', () => {
+  const [a] = casesOf({ name: '台座', od: 60, wall: 2, A: { header: 70, angle: 70 } });
+  expect(a?.leaf.title).toBe('[U+53F0][U+5EA7], end A');
+  for (const drawing of [a?.leaf.wrap, a?.leaf.card]) {
+    for (const text of drawing ? textsOf(drawing) : []) expect(() => widthOf(text, 1)).not.toThrow();
+  }
+});
+
+it('a plain end has no leaf', () => {
+  const [a] = casesOf(BRACE);
+  if (!a) throw new Error('one end');
+  const { solution } = a;
+  const plain = { ...solution, ends: { ...solution.ends, B: { kind: 'plain' } as const } };
+  expect(() => drawLeaf(plain, 'B', { paperThickness: PAPER })).toThrow(RangeError);
+  expect(textsOf(drawLeaf(plain, 'A', { paperThickness: PAPER }).wrap).join(' ')).toContain('cut square');
+});
