@@ -2,7 +2,8 @@ import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
 import type { Misreading } from '../measure/misreading.ts';
 import type { Complaint } from './complaint.ts';
 import type { Place } from './place.ts';
-import { type JobText, shortened } from './text.ts';
+import { onOneLine, shortened } from './quoting.ts';
+import type { JobText } from './text.ts';
 
 /** One value of the job file: what it is, what it is called, and where it stands. */
 export interface Spot {
@@ -45,9 +46,11 @@ export function complain(desk: Desk, spot: Spot, code: string, why: string, inst
 /** The same for a mistake that is not the wording of one value. */
 export function complainOf(desk: Desk, at: number, code: string, misreading: Misreading): undefined {
   const place = placeOf(desk.text.lines, at);
-  const once = `${place.line}:${place.column} ${code} ${misreading.read}`;
+  const read = onOneLine(misreading.read);
+  const [why, instead] = [onOneLine(misreading.why), onOneLine(misreading.instead)];
+  const once = `${place.line}:${place.column} ${code} ${read}`;
   if (!desk.complaints.has(once))
-    desk.complaints.set(once, { code, file: desk.text.file, ...place, ...misreading });
+    desk.complaints.set(once, { code, file: desk.text.file, ...place, read, why, instead });
 }
 
 export function placeOf(lines: LineCounter, at: number): { line: number; column: number } {

@@ -2,7 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { readLength } from '../measure/length.ts';
 import { complain, complainOf, type Desk, placeOf, type Spot } from './desk.ts';
 import { insteadOfKey, KEYS, type KeyPlace, meantKey, placeName } from './keys.ts';
-import { shortened } from './text.ts';
+import { shortened } from './quoting.ts';
 
 /** The known keys of a map with their values. A value that was misread is there too, as a spoilt spot. */
 export interface Fields {

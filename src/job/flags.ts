@@ -2,6 +2,7 @@ import { type Complaint, Refusal } from './complaint.ts';
 import type { Dialect } from './desk.ts';
 import type { Job } from './job.ts';
 import type { Place } from './place.ts';
+import { onOneLine, shortened } from './quoting.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
 
 /** One end asked for by flags, each in the words of the person. */
@@ -106,11 +107,15 @@ function quoted(value: string): string {
     : JSON.stringify(value);
 }
 
+/** A flag and its words, as a message quotes them. */
+function asGiven(flag: string, value = ''): string {
+  return shortened(onOneLine(`--${flag} ${value}`).trim());
+}
+
 function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): Complaint {
   const { code, why, instead } = complaint;
   const flag = complaint.line === undefined ? undefined : lines[complaint.line - 1]?.flag;
-  const read =
-    flag === undefined || code === 'missing' ? complaint.read : `--${flag} ${flags[flag] ?? ''}`.trim();
+  const read = flag === undefined || code === 'missing' ? complaint.read : asGiven(flag, flags[flag]);
   return { code, file: FILE, read, why, instead };
 }
 
@@ -118,7 +123,7 @@ function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): Readonly
   const places = new Map<string, Place>();
   for (const [path, place] of job.origin?.places ?? []) {
     const flag = 'line' in place ? lines[place.line - 1]?.flag : undefined;
-    if (flag !== undefined) places.set(path, { flag: `--${flag} ${flags[flag] ?? ''}`.trim() });
+    if (flag !== undefined) places.set(path, { flag: asGiven(flag, flags[flag]) });
   }
   return places;
 }
@@ -127,7 +132,7 @@ function badEnd(end: string): Complaint {
   return {
     code: 'end',
     file: FILE,
-    read: `--end ${end}`.trim(),
+    read: asGiven('end', end),
     why: 'a tube has the ends A and B',
     instead: '--end A or --end B',
   };

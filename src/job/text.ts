@@ -1,6 +1,7 @@
 import { type Document, LineCounter, parseDocument, type YAMLParseError, type YAMLWarning } from 'yaml';
 import type { Misreading } from '../measure/misreading.ts';
 import { type Complaint, Refusal } from './complaint.ts';
+import { onOneLine, shortened } from './quoting.ts';
 
 export interface JobText {
   readonly file: string;
@@ -155,11 +156,7 @@ function inWords(mistake: YAMLParseError | YAMLWarning, text: string): Misreadin
 export function firstLine(source: string, at: number): string {
   const begin = source.lastIndexOf('\n', Math.max(0, at - 1)) + 1;
   const line = source.slice(begin, begin + 200).split(/[\r\n]/)[0] ?? '';
-  return shortened(line.replace(/[\p{Cc}\uFEFF]/gu, ' ').trim());
-}
-
-export function shortened(text: string): string {
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+  return shortened(onOneLine(line.replace('\uFEFF', ' ')).trim());
 }
 
 function refusal(file: string, source: string, code: string, at: number, misreading: Misreading): Refusal {
