@@ -29,7 +29,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   await writeResult(target, bytes, shell);
   if (target !== '-')
     shell.err(
-      `${target}: ${counted(leaves.length, 'leaf', 'leaves')} on ${counted([...set.sheets].length, 'sheet', 'sheets')}\n`,
+      `${target}: ${counted(leaves.length, 'leaf', 'leaves')} on ${counted(set.count, 'sheet', 'sheets')}\n`,
     );
 }
 
