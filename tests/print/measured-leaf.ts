@@ -1,0 +1,97 @@
+import type { Raster } from '../ink/raster.ts';
+import { girthOfPaper, type Landing, type Lie, type Line, onPaper } from './exact-lines.ts';
+import type { RoughBar, RoughLie } from './laid-wraps.ts';
+import { CUT_WIDTH, placeOfLine, steps, strayAt } from './printed-line.ts';
+
+/** How far the printed cut line lies from the exact one, at the stations that are clear of other ink. */
+export interface Strays {
+  /** Each as its station, in radians, and its distance, mm. */
+  readonly each: readonly { readonly station: number; readonly stray: number }[];
+  /** How many stations were looked at. */
+  readonly of: number;
+  readonly worst: number;
+}
+
+/** The leaf's cut line against the exact one, square to it, at equal steps between two places across the page. */
+export function straysOf(
+  raster: Raster,
+  lie: Lie,
+  landing: Landing,
+  line: Line,
+  [left, right]: readonly [number, number],
+  count: number,
+): Strays {
+  const perStation = girthOfPaper(landing) / (2 * Math.PI);
+  const each = steps(left, right, count).flatMap((x) => {
+    const station = (x - lie.spine) / perStation;
+    const at = onPaper(lie, landing, line, station);
+    const before = onPaper(lie, landing, line, station - 1e-4);
+    const after = onPaper(lie, landing, line, station + 1e-4);
+    const length = Math.hypot(after.x - before.x, after.y - before.y);
+    const square = { x: (before.y - after.y) / length, y: (after.x - before.x) / length };
+    const stray = strayAt(raster, at, square, CUT_WIDTH);
+    return stray === undefined ? [] : [{ station, stray }];
+  });
+  return { each, of: count, worst: Math.max(...each.map(({ stray }) => Math.abs(stray))) };
+}
+
+/**
+ * Where a leaf lies by its own printed spine and base edge. The base edge is known to stand a whole number of `step` mm from
+ * the work point; of these, the one at which most of a cut line is found is meant.
+ */
+export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: Line, step: number): Lie {
+  const { end } = rough;
+  const right = rough.left + girthOfPaper(landing) - 1;
+  const left = Math.max(rough.left + 1, (rough.clip?.left ?? 0) + 1);
+  const baseEdge = placeOfLine(raster, 'up', rough.baseEdge, steps(left, right, 60));
+  const downSpine = steps(1, 60, 200).map((depth) => baseEdge + (end === 'A' ? -depth : depth));
+  const spine = placeOfLine(raster, 'across', rough.spine, downSpine);
+  const bases = steps(1, 60, 60).map((times) => times * step);
+  const found = bases.map((baseSetback) => {
+    const lie = { end, spine, baseEdge, baseSetback };
+    return { lie, clear: straysOf(raster, lie, landing, line, [left, right], 60).each.length };
+  });
+  const [best] = found.sort((a, b) => b.clear - a.clear);
+  if (!best || best.clear < 20) throw new Error(`No cut line is found for ${rough.leaf.title}.`);
+  return best.lie;
+}
+
+/** How far apart the two seam edges of a leaf stand, measured from near its base edge to its cut. */
+export function girthBetweenEdges(raster: Raster, rough: RoughLie, landing: Landing): number {
+  const depths = steps(2, 30, 60).map((depth) => rough.baseEdge + (rough.end === 'A' ? -depth : depth));
+  const [left, right] = [rough.left, rough.left + girthOfPaper(landing)].map((edge) =>
+    placeOfLine(raster, 'across', edge, depths),
+  );
+  return (right ?? Number.NaN) - (left ?? Number.NaN);
+}
+
+/** A seam of two tiles as one of them shows it. */
+export interface SeamMarks {
+  /** Where the line stands that is trimmed on, or laid on. */
+  readonly x: number;
+  /** How high the level lines through the lower and the upper diamond lie. */
+  readonly heights: readonly [lower: number, upper: number];
+}
+
+/** The marks of an upright seam that stands roughly at `x`. */
+export function seamAt(raster: Raster, x: number, { diamonds }: RoughLie): SeamMarks {
+  const [lower, upper] = diamonds;
+  if (!lower || !upper) throw new Error('no diamonds');
+  const between = steps(lower.y + 4, upper.y - 4, 90);
+  // The level line reaches 4 mm to each side, out of the diamond of 3 mm.
+  const beside = [...steps(x - 3.9, x - 3.3, 9), ...steps(x + 3.3, x + 3.9, 9)];
+  return {
+    x: placeOfLine(raster, 'across', x, between),
+    heights: [placeOfLine(raster, 'up', lower.y, beside), placeOfLine(raster, 'up', upper.y, beside)],
+  };
+}
+
+/** The length of a printed bar, between the middles of its end ticks as they stand out from the bar on its clear side. */
+export function lengthOf(raster: Raster, { axis, from, to }: RoughBar): number {
+  const [first, last] = [from, to].map((end) =>
+    axis === 'across'
+      ? placeOfLine(raster, axis, end.x, steps(end.y - 1, end.y - 0.3, 9))
+      : placeOfLine(raster, axis, end.y, steps(end.x + 0.3, end.x + 1, 9)),
+  );
+  return (last ?? Number.NaN) - (first ?? Number.NaN);
+}

@@ -1,0 +1,176 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { type Raster, rasterOf, textOf } from '../ink/raster.ts';
+import { girthOfPaper, type Landing, type Lie, outside, square } from './exact-lines.ts';
+import { printedSample, type RoughLie, type RoughPages, roughPages } from './laid-wraps.ts';
+import {
+  girthBetweenEdges,
+  lengthOf,
+  lieOf,
+  type SeamMarks,
+  type Strays,
+  seamAt,
+  straysOf,
+} from './measured-leaf.ts';
+import { PIXEL } from './printed-line.ts';
+
+const DEGREE = Math.PI / 180;
+const INCH = 25.4;
+const DPI = 1200;
+const STATIONS = 1000;
+/** Seam edges and tile edges are ink too: stations begin this far from them, mm. */
+const OFF_EDGE = 0.8;
+/** Neighbouring tiles show the same 10 mm, so that one can be laid on the other. */
+const OVERLAP = 10;
+
+/** What the samples' files say, worked out by hand. */
+const STAY = { radius: (1.25 * INCH) / 2, wall: 0.095 * INCH };
+const STAY_A: Landing = { ...STAY, header: 0.75 * INCH, angle: 62 * DEGREE, clock: 0, offset: 0 };
+const STAY_B: Landing = {
+  ...STAY,
+  header: 0.875 * INCH,
+  angle: 48 * DEGREE,
+  clock: 35 * DEGREE,
+  offset: (3 / 32) * INCH,
+};
+const FOOT: Landing = { radius: 57.15, wall: 3.6, header: 69.85, angle: 60 * DEGREE, clock: 0, offset: 0 };
+
+/** The opposite hand: stations run the other way round. */
+function mirrored(landing: Landing): Landing {
+  return { ...landing, clock: -landing.clock, offset: -landing.offset };
+}
+
+/** The lengths of the bars of one page in each axis, the shorter first. */
+function barLengths(raster: Raster, { bars }: RoughPages, page: number): number[][] {
+  return (['across', 'up'] as const).map((axis) =>
+    (bars[page] ?? [])
+      .filter((bar) => bar.axis === axis)
+      .map((bar) => lengthOf(raster, bar))
+      .sort((a, b) => a - b),
+  );
+}
+
+function expectTrueBars(pages: readonly number[][][]): void {
+  expect(pages).toHaveLength(2);
+  for (const lengths of pages.flat()) {
+    expect(lengths).toHaveLength(2);
+    const [short = 0, long = 0] = lengths;
+    expect(Math.abs(short - 100)).toBeLessThan(PIXEL);
+    // 4 in is 101.6 mm exactly (international yard and pound agreement, 1959).
+    expect(Math.abs(long - 101.6)).toBeLessThan(PIXEL);
+  }
+}
+
+/** Most stations have to be clear, and the ones that are have to be all over the girth. */
+function expectTrueLine({ each, worst }: Strays, of: number): void {
+  expect(each.length).toBeGreaterThan(of / 2);
+  expect(worst).toBeLessThan(PIXEL);
+  const stations = each.map(({ station }) => station);
+  const gaps = stations.slice(1).map((station, i) => station - (stations[i] ?? station));
+  expect(Math.max(...gaps)).toBeLessThan(Math.PI / 4);
+}
+
+describe('a brace with its opposite hand on letter, rastered by another program at 1200 dpi', () => {
+  const { source, pdf } = printedSample('brace');
+  const measured: { rough: RoughLie; lie: Lie; strays: Strays; girth: number }[] = [];
+  const bars: number[][][] = [];
+
+  beforeAll(async () => {
+    const pages = roughPages(source);
+    for (const page of [0, 1]) {
+      const raster = await rasterOf(pdf, page, DPI);
+      bars.push(barLengths(raster, pages, page));
+      for (const rough of pages.lies.filter((each) => each.page === page)) {
+        const asDrawn = rough.end === 'A' ? STAY_A : STAY_B;
+        const landing = rough.hand === 'opposite' ? mirrored(asDrawn) : asDrawn;
+        const lie = lieOf(raster, rough, landing, outside, INCH / 4);
+        const across = [rough.left + OFF_EDGE, rough.left + girthOfPaper(landing) - OFF_EDGE] as const;
+        const strays = straysOf(raster, lie, landing, outside, across, STATIONS);
+        measured.push({ rough, lie, strays, girth: girthBetweenEdges(raster, rough, landing) });
+      }
+    }
+  });
+
+  test("the middle of each leaf's cut line lies within one pixel of the exact curve", () => {
+    expect(measured.map(({ rough }) => `${rough.end} ${rough.hand}`).sort()).toEqual([
+      'A as-drawn',
+      'A opposite',
+      'B as-drawn',
+      'B opposite',
+    ]);
+    for (const { strays } of measured) expectTrueLine(strays, STATIONS);
+  });
+
+  test('the seam edges stand once round the bent paper apart', () => {
+    for (const { girth } of measured) expect(Math.abs(girth - Math.PI * (31.75 + 0.1))).toBeLessThan(PIXEL);
+  });
+
+  test('the words say how far apart along the spine the two base edges are printed to be', async () => {
+    for (const hand of ['as-drawn', 'opposite']) {
+      const [a, b] = measured.filter(({ rough }) => rough.hand === hand);
+      if (!a || !b) throw new Error('no leaves');
+      const apart = 24.375 - (a.lie.baseSetback + b.lie.baseSetback) / INCH;
+      const eighths = Math.round((apart % 1) * 8);
+      expect(Math.abs(apart - Math.floor(apart) - eighths / 8)).toBeLessThan(1e-9);
+      const text = (await textOf(pdf, a.rough.page)).replace(/\s+/g, ' ');
+      expect(text).toContain(`From this base edge ${Math.floor(apart)}-${eighths}/8 in`);
+    }
+  });
+
+  test('the bars are within one pixel of 100 mm and 4 in on each sheet, across and up', () => {
+    expectTrueBars(bars);
+  });
+});
+
+describe('a mast foot in two tiles on A4, rastered by another program at 1200 dpi', () => {
+  const { source, pdf } = printedSample('mast-foot');
+  const bars: number[][][] = [];
+  let lay: SeamMarks;
+  let trim: SeamMarks;
+  let right: Strays;
+  let left: Strays;
+
+  beforeAll(async () => {
+    const pages = roughPages(source);
+    const [first, second] = pages.lies;
+    if (!first?.clip || !second?.clip || pages.lies.length > 2) throw new Error('not two tiles');
+
+    const rightTile = await rasterOf(pdf, second.page, DPI);
+    const lie = lieOf(rightTile, second, FOOT, square, 5);
+    trim = seamAt(rightTile, second.clip.left, second);
+    const edge = second.left + girthOfPaper(FOOT);
+    right = straysOf(rightTile, lie, FOOT, square, [trim.x + OFF_EDGE, edge - OFF_EDGE], STATIONS);
+    const rightBars = barLengths(rightTile, pages, second.page);
+
+    const leftTile = await rasterOf(pdf, first.page, DPI);
+    lay = seamAt(leftTile, first.clip.right - OVERLAP, first);
+    const moved = {
+      ...lie,
+      spine: lie.spine + lay.x - trim.x,
+      baseEdge: lie.baseEdge + middle(lay.heights) - middle(trim.heights),
+    };
+    const shown = [first.left + OFF_EDGE, first.clip.right - OFF_EDGE] as const;
+    left = straysOf(leftTile, moved, FOOT, square, shown, STATIONS);
+    bars.push(barLengths(leftTile, pages, first.page), rightBars);
+  });
+
+  test("the right tile's cut line lies within one pixel of the exact curve, by its spine and base edge", () => {
+    expectTrueLine(right, STATIONS);
+  });
+
+  test("so does the left tile's, by the right one's spine and base edge, when that is laid on it by the marks", () => {
+    expectTrueLine(left, STATIONS);
+  });
+
+  test('the diamonds of both tiles are as far apart', () => {
+    const apart = ([lower, upper]: SeamMarks['heights']) => upper - lower;
+    expect(Math.abs(apart(lay.heights) - apart(trim.heights))).toBeLessThan(PIXEL);
+  });
+
+  test('the bars are within one pixel of 100 mm and 4 in on each sheet, across and up', () => {
+    expectTrueBars(bars);
+  });
+});
+
+function middle([lower, upper]: SeamMarks['heights']): number {
+  return (lower + upper) / 2;
+}
