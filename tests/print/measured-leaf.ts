@@ -56,13 +56,16 @@ export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: L
   return best.lie;
 }
 
-/** How far apart the two seam edges of a leaf stand, measured from near its base edge to its cut. */
-export function girthBetweenEdges(raster: Raster, rough: RoughLie, landing: Landing): number {
+/** Where the left or the right seam edge of a leaf stands, measured from near its base edge to its cut. */
+export function seamEdgeOf(
+  raster: Raster,
+  rough: RoughLie,
+  landing: Landing,
+  side: 'left' | 'right',
+): number {
   const depths = steps(2, 30, 60).map((depth) => rough.baseEdge + (rough.end === 'A' ? -depth : depth));
-  const [left, right] = [rough.left, rough.left + girthOfPaper(landing)].map((edge) =>
-    placeOfLine(raster, 'across', edge, depths),
-  );
-  return (right ?? Number.NaN) - (left ?? Number.NaN);
+  const edge = rough.left + (side === 'left' ? 0 : girthOfPaper(landing));
+  return placeOfLine(raster, 'across', edge, depths);
 }
 
 /** A seam of two tiles as one of them shows it. */

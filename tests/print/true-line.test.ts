@@ -3,12 +3,12 @@ import { type Raster, rasterOf, textOf } from '../ink/raster.ts';
 import { girthOfPaper, type Landing, type Lie, outside, square } from './exact-lines.ts';
 import { printedSample, type RoughLie, type RoughPages, roughPages } from './laid-wraps.ts';
 import {
-  girthBetweenEdges,
   lengthOf,
   lieOf,
   type SeamMarks,
   type Strays,
   seamAt,
+  seamEdgeOf,
   straysOf,
 } from './measured-leaf.ts';
 import { PIXEL } from './printed-line.ts';
@@ -85,7 +85,9 @@ describe('a brace with its opposite hand on letter, rastered by another program 
         const lie = lieOf(raster, rough, landing, outside, INCH / 4);
         const across = [rough.left + OFF_EDGE, rough.left + girthOfPaper(landing) - OFF_EDGE] as const;
         const strays = straysOf(raster, lie, landing, outside, across, STATIONS);
-        measured.push({ rough, lie, strays, girth: girthBetweenEdges(raster, rough, landing) });
+        const girth =
+          seamEdgeOf(raster, rough, landing, 'right') - seamEdgeOf(raster, rough, landing, 'left');
+        measured.push({ rough, lie, strays, girth });
       }
     }
   });
@@ -128,6 +130,7 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
   let trim: SeamMarks;
   let right: Strays;
   let left: Strays;
+  let girth: number;
 
   beforeAll(async () => {
     const pages = roughPages(source);
@@ -139,6 +142,7 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
     trim = seamAt(rightTile, second.clip.left, second);
     const edge = second.left + girthOfPaper(FOOT);
     right = straysOf(rightTile, lie, FOOT, square, [trim.x + OFF_EDGE, edge - OFF_EDGE], STATIONS);
+    const rightEdge = seamEdgeOf(rightTile, second, FOOT, 'right');
     const rightBars = barLengths(rightTile, pages, second.page);
 
     const leftTile = await rasterOf(pdf, first.page, DPI);
@@ -150,6 +154,7 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
     };
     const shown = [first.left + OFF_EDGE, first.clip.right - OFF_EDGE] as const;
     left = straysOf(leftTile, moved, FOOT, square, shown, STATIONS);
+    girth = rightEdge - trim.x + lay.x - seamEdgeOf(leftTile, first, FOOT, 'left');
     bars.push(barLengths(leftTile, pages, first.page), rightBars);
   });
 
@@ -159,6 +164,10 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
 
   test("so does the left tile's, by the right one's spine and base edge, when that is laid on it by the marks", () => {
     expectTrueLine(left, STATIONS);
+  });
+
+  test('laid together, the seam edges stand once round the bent paper apart', () => {
+    expect(Math.abs(girth - Math.PI * (114.3 + 0.1))).toBeLessThan(PIXEL);
   });
 
   test('the diamonds of both tiles are as far apart', () => {
