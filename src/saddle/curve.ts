@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { type CurvePiece, fitPiece, type Tip } from './fit-piece.ts';
-import type { Line } from './line.ts';
+import type { Line, LinePoint } from './line.ts';
 
 /** Pieces in order of station, each starting where the last one ended; a jump in setback is a step of the line. */
 export type Curve = readonly CurvePiece[];
@@ -29,14 +29,25 @@ const STEP: Mm = 0.01;
 
 /** The line as few smooth pieces: cubic Béziers from its exact slopes, split until they hold, broken at its edges. */
 export function traceCurve(line: Line, tracing: Tracing): Curve {
-  const end = tracing.from + tracing.turn;
+  const { from, turn, scale } = tracing;
   const pieces: CurvePiece[] = [];
-  let from = tracing.from;
-  for (const to of [...homeNodes(tracing), end]) {
-    traceStretch(line, tracing.scale, from, to, pieces);
-    from = to;
+  let start = from;
+  for (const end of [...homeNodes(tracing), from + turn]) {
+    traceStretch(line, scale, lookAt(line, scale, start, end), lookAt(line, scale, end, start), pieces);
+    start = end;
   }
-  return pieces;
+  return welded(pieces);
+}
+
+/** Each piece begins where the last one ended, to the last bit, but for true steps. */
+function welded(pieces: readonly CurvePiece[]): Curve {
+  let end: Mm | undefined;
+  return pieces.map((piece) => {
+    const [z0, z1, z2, z3] = piece.setbacks;
+    const run = end !== undefined && Math.abs(z0 - end) <= STEP ? end : z0;
+    end = z3;
+    return run === z0 ? piece : { ...piece, setbacks: [run, z1, z2, z3] };
+  });
 }
 
 function homeNodes({ from, turn, nodes }: Tracing): number[] {
@@ -44,63 +55,86 @@ function homeNodes({ from, turn, nodes }: Tracing): number[] {
   return home.filter((node) => node > from + SHORTEST && node < from + turn - SHORTEST).sort((a, b) => a - b);
 }
 
-/** Breaks the stretch where the line changes region, then fits each part. */
-function traceStretch(line: Line, scale: Mm, from: number, to: number, pieces: CurvePiece[]): void {
-  const hair = NUDGE * (to - from);
-  const first = line(from + hair).region;
-  const last = line(to - hair).region;
-  if (first === last || to - from < SHORTEST) {
-    fitSpan(line, scale, tipAt(line, scale, from, to), tipAt(line, scale, to, from), first, pieces);
-    return;
-  }
-  const edge = findEdge(line, from + hair, to - hair, first);
-  traceStretch(line, scale, from, edge, pieces);
-  traceStretch(line, scale, edge, to, pieces);
+/** An end of a stretch as seen from inside it: where the line steps, the two sides of a station differ. */
+interface Look {
+  readonly tip: Tip;
+  readonly region: number;
 }
 
-/** The station where the region at `low` ends. A graze found this nearly is off by less than 1e-4 mm of setback. */
+function lookAt(line: Line, scale: Mm, station: number, other: number): Look {
+  const hair = NUDGE * (other - station);
+  const { region, setback, slope } = line(station + hair);
+  const atEnd = line(station).setback;
+  // Beside a header the setback runs off as a square root: its slope grows tenfold for a hundredth of the way.
+  const grazes =
+    !(Math.abs(slope) < scale / 4) && !(Math.abs(line(station + hair / 100).slope) < 3 * Math.abs(slope));
+  const root = 2 * slope * Math.sqrt(Math.abs(hair)) * Math.sign(hair);
+  const seen = setback - (grazes ? root * Math.sqrt(Math.abs(hair)) : slope * hair);
+  const steps =
+    Math.abs(seen - atEnd) > STEP && Math.abs(line(station + hair * NUDGE).setback - atEnd) > STEP;
+  const stands = steps ? seen : atEnd;
+  return { region, tip: grazes ? { station, setback: stands, root } : { station, setback: stands, slope } };
+}
+
+/** Breaks the stretch where the line changes region, then fits each part. */
+function traceStretch(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
+  const from = first.tip.station;
+  const to = last.tip.station;
+  if (first.region === last.region || to - from < SHORTEST) {
+    fitSpan(line, scale, first, last, pieces);
+    return;
+  }
+  const hair = NUDGE * (to - from);
+  const edge = findEdge(line, from + hair, to - hair, first.region);
+  // An even edge is not found to the last bit, so its near side is told its region rather than asked.
+  const nearSide = { tip: lookAt(line, scale, edge, from).tip, region: first.region };
+  traceStretch(line, scale, first, nearSide, pieces);
+  traceStretch(line, scale, lookAt(line, scale, edge, to), last, pieces);
+}
+
+/**
+ * The station where the region at `low` ends. Where the line runs on evenly a millionth of a radian is near enough;
+ * a step or a graze is found to 1e-13, which leaves less than 1e-4 mm of setback.
+ */
 function findEdge(line: Line, low: number, high: number, region: number): number {
   let inside = low;
   let outside = high;
-  while (outside - inside > EDGE) {
+  let finest = EVEN_EDGE;
+  for (;;) {
+    if (outside - inside <= finest) {
+      if (finest === SHARP_EDGE || runsOn(line(inside), line(outside), outside - inside)) return outside;
+      finest = SHARP_EDGE;
+    }
     const middle = (inside + outside) / 2;
     if (line(middle).region === region) inside = middle;
     else outside = middle;
   }
-  return outside;
 }
 
-const EDGE = 1e-13;
+const EVEN_EDGE = 1e-6;
+const SHARP_EDGE = 1e-13;
 
-/** An end of a stretch as seen from inside it: where the line steps, the two sides of a station differ. */
-function tipAt(line: Line, scale: Mm, station: number, other: number): Tip {
-  const hair = NUDGE * (other - station);
-  const inside = line(station + hair);
-  const nearer = Math.abs(line(station + hair / 100).slope);
-  // Beside a header the setback runs off as a square root: its slope grows tenfold for a hundredth of the way.
-  const grazes = nearer > scale && !(nearer < 3 * Math.abs(inside.slope));
-  const root = 2 * inside.slope * Math.sqrt(Math.abs(hair)) * Math.sign(hair);
-  const seen = inside.setback - (grazes ? root * Math.sqrt(Math.abs(hair)) : inside.slope * hair);
-  const atEnd = line(station).setback;
-  const setback = Math.abs(seen - atEnd) > STEP ? seen : atEnd;
-  return grazes ? { station, setback, root } : { station, setback, slope: inside.slope };
+/** Whether two points a hair apart belong to one line, with a kink at most. */
+function runsOn(a: LinePoint, b: LinePoint, apart: number): boolean {
+  const reach = (Math.abs(a.slope) + Math.abs(b.slope)) * apart;
+  return reach < 1e-4 && Math.abs(a.setback - b.setback) <= reach + 1e-6;
 }
 
-function fitSpan(line: Line, scale: Mm, first: Tip, last: Tip, region: number, pieces: CurvePiece[]): void {
-  const length = last.station - first.station;
-  const piece = fitPiece(line, scale, first, last);
+function fitSpan(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
+  const length = last.tip.station - first.tip.station;
+  const piece = fitPiece(line, scale, first.tip, last.tip);
   if (piece.stray <= STRAY || length < SHORTEST) {
     pieces.push(piece);
     return;
   }
-  const middle = first.station + length / 2;
-  const point = line(middle);
-  if (point.region !== region || !Number.isFinite(point.slope)) {
-    traceStretch(line, scale, first.station, middle, pieces);
-    traceStretch(line, scale, middle, last.station, pieces);
+  const station = first.tip.station + length / 2;
+  const { region, setback, slope } = line(station);
+  if (region !== first.region || !Number.isFinite(slope)) {
+    traceStretch(line, scale, first, lookAt(line, scale, station, first.tip.station), pieces);
+    traceStretch(line, scale, lookAt(line, scale, station, last.tip.station), last, pieces);
     return;
   }
-  const tip: Tip = { station: middle, setback: point.setback, slope: point.slope };
-  fitSpan(line, scale, first, tip, region, pieces);
-  fitSpan(line, scale, tip, last, region, pieces);
+  const middle: Look = { region, tip: { station, setback, slope } };
+  fitSpan(line, scale, first, middle, pieces);
+  fitSpan(line, scale, middle, last, pieces);
 }

@@ -33,7 +33,7 @@ function normalOn({ solid, cosClock, sinClock, trimClimb, offset }: Landing, sx:
   const x = sx * cosClock + sy * sinClock;
   const y = sy * cosClock - sx * sinClock;
   const entry = solid.enter(x, y);
-  const [nx, ny, nz] = entry ? entry.normal : ([0, Math.sign(y - offset), 0] as const);
+  const { nx, ny, nz } = entry ?? { nx: 0, ny: Math.sign(y - offset), nz: 0 };
   const normal: Vector = [nx * cosClock - ny * sinClock, nx * sinClock + ny * cosClock, nz];
   return { contact: entry !== undefined, setback: entry ? entry.z : x * trimClimb, normal };
 }

@@ -15,7 +15,7 @@ export interface Extremes {
   readonly throat: Place;
 }
 
-const STEPS = 96;
+const STEPS = 48;
 
 /** The long point and the throat of a line; of equals the one with the least station. `clock` is where it is likely even. */
 export function extremesOf(line: Line, turn: number, clock: number): Extremes {

@@ -50,7 +50,7 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip): CurvePie
 }
 
 /** A crossing this near, in mm, needs no further round. */
-const SETTLED: Mm = 1e-5;
+const SETTLED: Mm = 1e-4;
 
 interface Way {
   readonly x: number;
@@ -112,7 +112,7 @@ function awayFrom(line: Line, scale: Mm, station: number, setback: Mm): Mm {
   const upright = line(station);
   const miss = setback - upright.setback;
   const lean = upright.slope / scale;
-  if (!(Math.abs(lean) > 0.3)) return Math.abs(miss);
+  if (Math.abs(miss) < SETTLED || !(Math.abs(lean) > 0.3)) return Math.abs(miss);
   const foot = station + (miss * lean) / (1 + lean * lean) / scale;
   return Math.min(Math.abs(miss), Math.hypot((foot - station) * scale, line(foot).setback - setback));
 }

@@ -107,7 +107,7 @@ function poseAt(cope: Cope, landing: Landing, line: Line, station: number): Pose
   const y = wall.y * cosClock - wall.x * sinClock;
   const dx = wall.dx * cosClock + wall.dy * sinClock;
   const dy = wall.dy * cosClock - wall.dx * sinClock;
-  const [nx, ny, nz] = solid.enter(x, y)?.normal ?? ([0, Math.sign(y - landing.offset), 0] as const);
+  const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: Math.sign(y - landing.offset), nz: 0 };
   const climb = -(nx * dx + ny * dy);
   const size = STEP / Math.hypot(dx * nz, dy * nz, climb);
   const before = solid.unroll(x - dx * nz * size, y - dy * nz * size, setback - climb * size);

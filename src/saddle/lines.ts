@@ -73,7 +73,8 @@ export function bluntLine(joint: Joint, land: Mm): Line {
       slope: plain.slope + share * (full.slope - plain.slope) + shareRate * more,
       contact: plain.contact,
       part: plain.part,
-      region: plain.region + REGIONS * (full.region + 1),
+      // The fade begins and ends at edges of its own.
+      region: plain.region + REGIONS * (full.region + 1) * (share < 1 ? 1 : REGIONS),
       depth: full.depth * share,
     };
   };
@@ -114,9 +115,11 @@ function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm): Li
     return { setback: x * trimClimb, slope: dx * trimClimb, contact: false, part, region, depth };
   }
   const dy = wall.dy * cosClock - wall.dx * sinClock;
-  const [nx, ny, nz] = entry.normal;
+  const { nx, ny, nz } = entry;
   const region = part * PATCHES + entry.patch;
-  return { setback: entry.z, slope: -(nx * dx + ny * dy) / nz, contact: true, part, region, depth };
+  // A line that only just touches runs along the trim plane.
+  const slope = nz > 0 ? -(nx * dx + ny * dy) / nz : dx * trimClimb;
+  return { setback: entry.z, slope, contact: true, part, region, depth };
 }
 
 /** A header has fewer patches than this, missing it counted as one. */

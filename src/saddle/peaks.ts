@@ -65,8 +65,11 @@ function finite(drop: number): number {
   return Number.isFinite(drop) ? drop : 1;
 }
 
-/** The top of a single hill, by golden section: needs no slope, so a kink or a cliff is no trouble. */
-export function climb(height: (place: number) => number, from: number, to: number, rounds = 70): number {
+/**
+ * The top of a single hill, by golden section: needs no slope, so a kink or a cliff is no trouble. Each round leaves
+ * 0.618 of the stretch; a smooth top can't be told nearer than by the square root of the last bit anyway.
+ */
+export function climb(height: (place: number) => number, from: number, to: number, rounds = 42): number {
   const ratio = (Math.sqrt(5) - 1) / 2;
   let low = from;
   let high = to;

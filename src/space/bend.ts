@@ -28,7 +28,8 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
       const z = enterAt(x, y);
       if (z === undefined) return undefined;
       const at = frame(x, y, z);
-      return { z, normal: normalAt(size, angle, at), patch: patchOf(at) };
+      const [nx, ny, nz] = normalAt(size, angle, at);
+      return { z, nx, ny, nz, patch: patchOf(at) };
     },
 
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {

@@ -16,7 +16,9 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
       if (!top) return undefined;
       return {
         z: (top.p + x * cos) / sin,
-        normal: [-top.np * cos, top.nq, top.np * sin],
+        nx: -top.np * cos,
+        ny: top.nq,
+        nz: top.np * sin,
         patch: top.patch,
       };
     },

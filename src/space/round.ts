@@ -16,7 +16,9 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
       const half = Math.sqrt(Math.max(0, (radius - d) * (radius + d)));
       return {
         z: (x * cos + half) / sin,
-        normal: [(-half * cos) / radius, d / radius, (half * sin) / radius],
+        nx: (-half * cos) / radius,
+        ny: d / radius,
+        nz: (half * sin) / radius,
         patch: 0,
       };
     },

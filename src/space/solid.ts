@@ -1,5 +1,4 @@
 import type { Mm } from '../measure/units.ts';
-import type { Vector } from './vector.ts';
 
 /**
  * What a tube lands on, in the frame of one end: the tube's axis is the z axis, z is the setback, and the tube's
@@ -33,7 +32,9 @@ export interface Unrolled {
 export interface Entry {
   readonly z: Mm;
   /** Outward unit normal of the solid's surface there. */
-  readonly normal: Vector;
+  readonly nx: number;
+  readonly ny: number;
+  readonly nz: number;
   /** Which smooth face of the solid was met: edges lie where this changes. */
   readonly patch: number;
 }
