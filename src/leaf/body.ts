@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Flat, height, stationAt } from './flat.ts';
-import { type Block, extentOf, folded, lettered } from './lettering.ts';
+import { type Block, extentOf, foldedTo, lettered, type Measured, measured } from './lettering.ts';
 import type { Candidate, Field } from './placer.ts';
 
 /** The part of a leaf that stays on the tube while it is marked: between the cut and the base edge. */
@@ -52,13 +52,14 @@ export function* placesForWords(
   paragraphs: readonly string[],
   size: Mm,
 ): Iterable<Candidate> {
+  const texts = paragraphs.map((paragraph) => measured(paragraph, size));
   const spans = spansOf(body, near);
   const most = paragraphs.length + 4;
   const fits = spans
     .filter(({ left, right }) => right - left - 2 * INSET > NARROWEST)
     .map((span) => {
       const room = Math.min(LONGEST_LINE, span.right - span.left - 2 * INSET);
-      return { span, block: foldedTo(paragraphs, size, room) };
+      return { span, block: blockOf(texts, size, room) };
     })
     .filter(({ block }) => block.lines.length <= most);
   // Fewer lines first; the sort keeps what is nearer, and what is between guide lines, before the rest.
@@ -71,7 +72,7 @@ export function* placesForWords(
     yield* rows(body, span, width, high, (left, bottom) => lettered(block, left, bottom));
   }
   for (const length of [16, 22, 30, 42]) {
-    const block = foldedTo(paragraphs, size, length);
+    const block = blockOf(texts, size, length);
     if (block.lines.length > most) continue;
     const { width, height: high } = extentOf(block);
     for (const span of spans) {
@@ -83,8 +84,8 @@ export function* placesForWords(
 
 const NARROWEST: Mm = 9;
 
-function foldedTo(paragraphs: readonly string[], size: Mm, room: Mm): Block {
-  return { lines: paragraphs.flatMap((paragraph) => folded(paragraph, size, room)), size };
+function blockOf(paragraphs: readonly Measured[], size: Mm, room: Mm): Block {
+  return { lines: paragraphs.flatMap((paragraph) => foldedTo(paragraph, room)), size };
 }
 
 function* rows(body: Body, span: Span, width: Mm, high: Mm, draw: Candidate['draw']): Iterable<Candidate> {

@@ -38,13 +38,13 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const facts = factsOf(solution, cope, context.job, units);
   const title = titleOf(names);
   const key = `${title} ${checksum([base, seam, cope.throat.setback, cope.longPoint.setback], facts)}`;
-  const distance = distanceWords(solution, endName, base, units);
+  const distances = distanceWords(solution, endName, base, units);
   const wrap = drawWrap(`wrap of ${key}`, flat, cope, base, {
     names,
-    distance,
+    ...distances,
     seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
   });
-  const edge = { label: 'base edge', text: distance };
+  const edge = { label: 'base edge', text: distances.distance };
   return {
     title,
     wrap: wrap.drawing,
@@ -54,16 +54,27 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
 }
 
 /** How far along the spine the base edge is from the other end's leaf, or from what there is in its place. */
-function distanceWords({ ends, lengths }: TubeSolution, end: EndName, base: Mm, units: 'mm' | 'in'): string {
+function distanceWords(
+  { ends, lengths }: TubeSolution,
+  end: EndName,
+  base: Mm,
+  units: 'mm' | 'in',
+): { distance: string; shortDistance: string } {
   const otherName = end === 'A' ? 'B' : 'A';
   const other = ends[otherName];
-  if (!other || !lengths) return `${inBoth(base, units)} along the spine to the work point`;
-  if (other.kind === 'plain') {
-    return `${inBoth(lengths.between - base, units)} along the spine to end ${otherName}, cut square`;
-  }
+  const say = (mm: Mm, to: string): { distance: string; shortDistance: string } => ({
+    distance: `${inBoth(mm, units)} along the spine to ${to}`,
+    shortDistance: `${inBoth(mm, units)} to ${to}`,
+  });
+  if (!other || !lengths) return say(base, 'the work point');
+  if (other.kind === 'plain') return say(lengths.between - base, `end ${otherName}, cut square`);
   const apart = lengths.between - base - baseSetbackOf(other, units);
-  if (apart >= 0) return `${inBoth(apart, units)} along the spine to the base edge of end ${otherName}`;
-  return `${inBoth(-apart, units)} back along the spine to the base edge of end ${otherName}: the leaves overlap`;
+  if (apart >= 0) return say(apart, `the base edge of end ${otherName}`);
+  const back = `the base edge of end ${otherName}`;
+  return {
+    distance: `${inBoth(-apart, units)} back along the spine to ${back}: the leaves overlap`,
+    shortDistance: `${inBoth(-apart, units)} back to ${back}`,
+  };
 }
 
 /** Tells the drawings of two tubes of one name apart. */

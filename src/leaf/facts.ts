@@ -1,4 +1,4 @@
-import type { Preparation } from '../job/job.ts';
+import { standOffOf } from '../fit/stand-off.ts';
 import type { Angle } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -25,7 +25,10 @@ export function factsOf(
     ...sizeFacts(solution, cope),
     ...turnFacts(solution, cope),
     ...lengthFacts(solution, units),
-    { label: 'edge', text: edgeWords(cope) },
+    { label: 'edge', text: edgeWords(cope, units) },
+    ...(cope.end.root
+      ? [{ label: 'root gap', text: `${wrote(cope.end.root)}, taken off along the tube` }]
+      : []),
     { label: 'girth', text: girthWords(solution, units) },
   ];
 }
@@ -93,20 +96,22 @@ function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
   return `${inBoth(section.girth, units)} by tape. Seam open: tube larger than asked or print smaller; overlap: the reverse.`;
 }
 
-function edgeWords(cope: Cope): string {
+function edgeWords(cope: Cope, units: 'mm' | 'in'): string {
   const { preparation } = cope.end;
   const land = preparation.edge === 'bevel' && preparation.blunt;
-  return `${preparationWords(preparation, cope.other !== undefined)}${land ? ` A thin edge is left ${wrote(land)} thick.` : ''}`;
+  return `${preparationWords(cope, units)}${land ? ` A thin edge is left ${wrote(land)} thick.` : ''}`;
 }
 
-function preparationWords(preparation: Preparation, walled: boolean): string {
+function preparationWords(cope: Cope, units: 'mm' | 'in'): string {
+  const { preparation } = cope.end;
   if (preparation.edge === 'bevel') {
-    return walled
+    return cope.other
       ? 'bevel: cut to the middle of the solid line, bevel the inner edge to the dashed one.'
       : 'bevel: cut to the middle of the solid line, bevel the inner edge until it seats.';
   }
   if (preparation.from === 'inside') {
-    return 'square, torch held radially: cut to the middle of the solid line; fill the outer gap with weld.';
+    const off = inBoth(standOffOf(cope) ?? 0, units);
+    return `square, torch held radially: cut to the middle of the solid line. Stands off ${off}: fill with weld.`;
   }
   return 'square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.';
 }

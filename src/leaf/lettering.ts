@@ -53,42 +53,58 @@ export function wordsBox({ text, size, at, turn }: Words): Box {
   return { left: at.x - down, right: at.x + up, bottom: at.y - width, top: at.y };
 }
 
+/** A text's words, measured once to be folded to many widths. */
+export interface Measured {
+  readonly size: Mm;
+  readonly words: readonly { readonly text: string; readonly wide: Mm }[];
+}
+
+export function measured(text: string, size: Mm): Measured {
+  return { size, words: text.split(' ').map((word) => ({ text: word, wide: widthOf(word, size) })) };
+}
+
 /** A text broken into lines no wider than `width`: between words where it can be, inside one that is wider itself. */
 export function folded(text: string, size: Mm, width: Mm): string[] {
+  return foldedTo(measured(text, size), width);
+}
+
+/** The same for a text that is measured already. */
+export function foldedTo({ size, words }: Measured, width: Mm): string[] {
   const space = widthOf(' ', size);
+  const fitting = words.every(({ wide }) => wide <= width)
+    ? words
+    : words.flatMap((word) => (word.wide <= width ? [word] : chopped(word.text, size, width)));
   const lines: string[] = [];
   let line = '';
   let long = 0;
-  for (const word of text.split(' ').flatMap((each) => chopped(each, size, width))) {
-    const wide = widthOf(word, size);
+  for (const { text, wide } of fitting) {
     if (line !== '' && long + space + wide > width) {
       lines.push(line);
       line = '';
       long = 0;
     }
     long += line === '' ? wide : space + wide;
-    line += line === '' ? word : ` ${word}`;
+    line += line === '' ? text : ` ${text}`;
   }
   return [...lines, line];
 }
 
-/** A word in pieces of which each is no wider than `width`. */
-function chopped(word: string, size: Mm, width: Mm): string[] {
-  if (widthOf(word, size) <= width) return [word];
-  const pieces: string[] = [];
-  let piece = '';
-  let long = 0;
+/** A word in pieces of which each is no wider than `width`, or one sign. */
+function chopped(word: string, size: Mm, width: Mm): { text: string; wide: Mm }[] {
+  const pieces: { text: string; wide: Mm }[] = [];
+  let text = '';
+  let wide = 0;
   for (const sign of word) {
-    const wide = widthOf(sign, size);
-    if (piece !== '' && long + wide > width) {
-      pieces.push(piece);
-      piece = '';
-      long = 0;
+    const more = widthOf(sign, size);
+    if (text !== '' && wide + more > width) {
+      pieces.push({ text, wide });
+      text = '';
+      wide = 0;
     }
-    piece += sign;
-    long += wide;
+    text += sign;
+    wide += more;
   }
-  return [...pieces, piece];
+  return [...pieces, { text, wide }];
 }
 
 /** As much of a text as fits, with an ellipsis where something is left out. */

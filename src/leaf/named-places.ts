@@ -148,9 +148,14 @@ function* besideCut(
   }
 }
 
-function withLeader(words: Candidate, leader: Segment): Candidate {
-  const stroke = strokeOf('guide', [leader.from, leader.to]);
-  return { ...words, leader, draw: (x, y) => [stroke, ...words.draw(x, y)] };
+function withLeader(words: Candidate & { overGuides: boolean }, leader: Segment): Candidate {
+  const { box, overGuides, draw } = words;
+  return {
+    box,
+    overGuides,
+    leader,
+    draw: (x, y) => [strokeOf('guide', [leader.from, leader.to]), ...draw(x, y)],
+  };
 }
 
 function cutAt({ flat, cope }: Body, x: Mm): Mm {

@@ -91,24 +91,14 @@ export function joined(a: Box, b: Box): Box {
 export function meetsBox({ from, to }: Segment, box: Box): boolean {
   const dx = to.x - from.x;
   const dy = to.y - from.y;
-  let enter = 0;
-  let leave = 1;
-  const sides: readonly (readonly [number, number])[] = [
-    [-dx, from.x - box.left],
-    [dx, box.right - from.x],
-    [-dy, from.y - box.bottom],
-    [dy, box.top - from.y],
-  ];
-  for (const [way, room] of sides) {
-    if (way === 0) {
-      if (room < 0) return false;
-    } else if (way < 0) {
-      enter = Math.max(enter, room / way);
-    } else {
-      leave = Math.min(leave, room / way);
-    }
-  }
-  return enter <= leave;
+  // The parts of the piece, from 0 to 1, that lie between the box's left and right and between its foot and top.
+  const acrossIn = dx === 0 ? Number.NEGATIVE_INFINITY : ((dx > 0 ? box.left : box.right) - from.x) / dx;
+  const acrossOut = dx === 0 ? Number.POSITIVE_INFINITY : ((dx > 0 ? box.right : box.left) - from.x) / dx;
+  const upIn = dy === 0 ? Number.NEGATIVE_INFINITY : ((dy > 0 ? box.bottom : box.top) - from.y) / dy;
+  const upOut = dy === 0 ? Number.POSITIVE_INFINITY : ((dy > 0 ? box.top : box.bottom) - from.y) / dy;
+  if (dx === 0 && (from.x < box.left || from.x > box.right)) return false;
+  if (dy === 0 && (from.y < box.bottom || from.y > box.top)) return false;
+  return Math.max(0, acrossIn, upIn) <= Math.min(1, acrossOut, upOut);
 }
 
 /** Whether two straight pieces cross. */

@@ -66,14 +66,16 @@ export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm
 export function isFree(field: Field, box: Box, overGuides = false): boolean {
   if (!within(box, field.bounds)) return false;
   const room = grown(box, APART);
-  if (field.taken.some((other) => overlap(room, other))) return false;
-  if (field.guides.some((guide) => !(overGuides && !guide.firm) && guideMeets(guide, room))) return false;
+  for (const other of field.taken) if (overlap(room, other)) return false;
+  for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, room)) return false;
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
-    for (const { segment, reach, clear } of field.columns.get(column) ?? []) {
-      if (overlap(reach, box) && meetsBox(segment, grown(box, clear))) return false;
-    }
+    for (const barrier of field.columns.get(column) ?? []) if (isTouched(barrier, box)) return false;
   }
   return true;
+}
+
+function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
+  return overlap(reach, box) && meetsBox(segment, grown(box, clear));
 }
 
 /** Whether a straight piece keeps clear of all words, and crosses no fence. */

@@ -20,6 +20,8 @@ export interface WrapWords {
   readonly names: Names;
   /** How far the base edge is from the other end's, in words. */
   readonly distance: string;
+  /** The same, where there is little room. */
+  readonly shortDistance: string;
   /** What it proves that the seam edges meet. */
   readonly seam: string;
 }
@@ -100,18 +102,42 @@ function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[]
   const size = flat.width < 60 ? SMALL : TEXT;
   put(arrows(body, spine + flat.width / 8));
   put(identities(body, spine + flat.width / 8, words.names, size));
-  put(placesForWords(body, spine - flat.width / 8, [`From this base edge ${words.distance}.`], SMALL));
+  put(distances(body, spine - flat.width / 8, words));
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
-  put(alongCut(body, 'waste', { lines: ['waste'], size: TEXT }, deepFirst));
+  put(alongCut(body, 'waste', WASTE, deepFirst));
+  for (const station of furtherOn(flat, cope)) put(alongCut(body, 'waste', WASTE, [station]));
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
   put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
   put(placesForWords(body, flat.width, [words.seam], SMALL));
-  put(placesForWords(body, 0, [BASE_WORDS], SMALL), 'base edge: square to the spine');
+  put(baseWords(body), BASE_WORDS[1]);
   return { marks, beside };
 }
 
+function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
+  for (const text of [`From this base edge ${distance}.`, shortDistance]) {
+    yield* placesForWords(body, near, [text], SMALL);
+  }
+}
+
+const WASTE = { lines: ['waste'], size: TEXT };
+
+/** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
+function furtherOn(flat: Flat, cope: Cope): number[] {
+  const count = Math.floor(flat.width / WASTE_EVERY);
+  return stationsFrom(cope.throat.station, flat.turn, count).slice(1);
+}
+
+const WASTE_EVERY: Mm = 110;
+
 const CUT_WORDS = 'cut to the middle of the line';
-const BASE_WORDS = 'Base edge: square to the spine. Its ends meet when the leaf is wrapped true.';
+const BASE_WORDS = [
+  'Base edge: square to the spine. Its ends meet when the leaf is wrapped true.',
+  'base edge: square to the spine',
+] as const;
+
+function* baseWords(body: Body): Iterable<Candidate> {
+  for (const text of BASE_WORDS) yield* placesForWords(body, 0, [text], SMALL);
+}
 
 function* arrows(body: Body, near: Mm): Iterable<Candidate> {
   for (const shape of ARROWS) {
