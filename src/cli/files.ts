@@ -14,9 +14,12 @@ export async function readText(path: string, shell: Shell): Promise<string> {
   }
 }
 
+/** What the system says of a path that leads nowhere, or of a text that can be no path. */
+const NO_SUCH_PATH = new Set(['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'ERR_INVALID_ARG_VALUE']);
+
 function readTrouble(error: unknown, path: string): Error {
   const code = errorCode(error);
-  if (code === 'ENOENT' || code === 'ENOTDIR') {
+  if (NO_SUCH_PATH.has(code)) {
     return refuse(
       'no-file',
       path,
@@ -73,7 +76,7 @@ async function writeOnto(target: string, data: string | Uint8Array, path: string
 
 function writeTrouble(error: unknown, path: string): Error {
   const code = errorCode(error);
-  if (code === 'ENOENT' || code === 'ENOTDIR') {
+  if (NO_SUCH_PATH.has(code)) {
     return refuse(
       'no-folder',
       path,

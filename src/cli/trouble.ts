@@ -1,4 +1,5 @@
 import { type Complaint, Refusal } from '../job/complaint.ts';
+import { onOneLine, shortened } from '../job/quoting.ts';
 import type { Shell } from './shell.ts';
 
 export const DONE = 0;
@@ -20,7 +21,10 @@ export class Obstacle extends Error {
 
 /** A refusal with one complaint about the command line or a file, not about a place inside one. */
 export function refuse(code: string, file: string, read: string, why: string, instead: string): Refusal {
-  return new Refusal([{ code, file, read, why, instead }]);
+  const said = (text: string, most?: number): string => shortened(onOneLine(text), most) || 'nothing';
+  return new Refusal([
+    { code, file: said(file), read: said(read), why: said(why, 200), instead: onOneLine(instead) },
+  ]);
 }
 
 /** Says on standard error what went wrong and gives the exit code. Never a stack trace. */
