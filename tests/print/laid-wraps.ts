@@ -119,8 +119,8 @@ function edgesOf({ end, leaf: { wrap } }: DrawnLeaf): { left: number; baseEdge: 
   return { left: left + 0.2, baseEdge: end === 'A' ? top - 0.2 : bottom + 0.2 };
 }
 
-/** The upright guide line nearest to the words that name the spine. */
-function spineOf({ marks }: Drawing): number {
+/** Across a wrap, mm: the upright guide line nearest to the words that name the spine. */
+export function spineOf({ marks }: Drawing): number {
   const words = marks.find((mark) => mark.kind === 'words' && mark.text.startsWith('spine'));
   if (words?.kind !== 'words') throw new Error('no spine is named');
   const uprights = marks.flatMap((mark) => {
