@@ -162,19 +162,23 @@ function strayOfCut(each: Case): number {
   return Math.max(...cutPoints(each).map(({ x, y }) => nearest(each, seam + x / scale, sign * y, scale)));
 }
 
-/** At most how far (station, setback) is from the exact line: straight along the tube, or to the foot on its slope. */
+/** At most how far (station, setback) is from the exact line: straight along the tube, or to a nearer point of it. */
 function nearest({ cope }: Case, station: number, setback: number, scale: number): number {
   const away = (at: number): number => Math.hypot((at - station) * scale, cope.cut(at).setback - setback);
-  const upright = away(station);
-  // On a straight slope the foot is never further across than half of what is missed straight up.
-  let low = station - upright / scale;
-  let high = station + upright / scale;
-  for (let i = 0; upright > 0.001 && i < 50; i++) {
-    const third = (high - low) / 3;
-    if (away(low + third) < away(high - third)) high -= third;
-    else low += third;
+  let best = away(station);
+  let middle = station;
+  // Nothing further across than what is missed straight up can be nearer. Ever finer rows of looks find the foot.
+  for (let reach = best / scale; best > 0.001 && reach * scale > 1e-5; reach /= 10) {
+    const from = middle;
+    for (let i = -40; i <= 40; i++) {
+      const at = from + (i * reach) / 40;
+      if (away(at) < best) {
+        best = away(at);
+        middle = at;
+      }
+    }
   }
-  return Math.min(upright, away((low + high) / 2));
+  return best;
 }
 
 it('the drawn cut is the curve that was solved, piece for piece', () => {

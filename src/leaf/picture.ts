@@ -1,0 +1,95 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Mark, Point } from './drawing.ts';
+import { type Block, extentOf, SMALL } from './lettering.ts';
+import { point, type Segment, strokeOf } from './path.ts';
+import { addBarrier, type Candidate, emptyField, type Field, place, wordsAt } from './placer.ts';
+
+/** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
+export interface Picture {
+  readonly lines: readonly (readonly [Point, ...Point[]])[];
+  readonly axes: readonly Segment[];
+  readonly words: readonly { readonly text: string; readonly at: Point; readonly way: Point }[];
+}
+
+/** Where a tube is broken off: a line that swings to both sides. */
+export function breakLine(from: Point, to: Point): [Point, ...Point[]] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const swing = Array.from({ length: 12 }, (_, i) => {
+    const t = (i + 1) / 12;
+    const side = 0.08 * Math.sin(2 * Math.PI * t);
+    return point(from.x + t * dx - side * dy, from.y + t * dy + side * dx);
+  });
+  return [from, ...swing];
+}
+
+/** Round the lines, room for words. */
+const ROOM: Mm = 4.5;
+
+/** A picture brought to scale, as large as its box lets it, its words clear of its lines; what has no room is left out. */
+export function drawn(picture: Picture, box: Box): Mark[] {
+  const all = picture.lines.flat();
+  const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
+  const [low, high] = [Math.min(...all.map((p) => p.y)), Math.max(...all.map((p) => p.y))];
+  const wide = (box.right - box.left - 2 * ROOM) / (right - left);
+  const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
+  const scale = Math.min(wide, tall);
+  const to = ({ x, y }: Point): Point => ({
+    x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
+    y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
+  });
+  const lines = picture.lines.map(([first, ...rest]) => strokeOf('picture', [to(first), ...rest.map(to)]));
+  const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
+  const field = emptyField(box);
+  for (const { path } of lines)
+    addBarrier(
+      field,
+      legs(
+        path.start,
+        path.pieces.map((piece) => piece.to),
+      ),
+      0.4,
+    );
+  addBarrier(field, axes, 0.4);
+  const words = picture.words.flatMap(({ text, at, way }) =>
+    placed(field, { lines: [text], size: SMALL }, to(at), way),
+  );
+  return [...lines, ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])), ...words];
+}
+
+function legs(start: Point, points: readonly Point[]): Segment[] {
+  return points.map((to, i) => ({ from: points[i - 1] ?? start, to }));
+}
+
+/** A centre line: long dashes and short ones in turn. */
+function chain({ from, to }: Segment): Segment[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const at = (d: Mm): Point => {
+    const t = Math.min(1, d / length);
+    return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
+  };
+  const dashes: Segment[] = [];
+  for (let d = 0, i = 0; d < length; i++) {
+    const dash = i % 2 === 0 ? 3 : 0.6;
+    dashes.push({ from: at(d), to: at(d + dash) });
+    d += dash + 0.8;
+  }
+  return dashes;
+}
+
+function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] {
+  return place(field, around(block, at, way)) ?? [];
+}
+
+/** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
+function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
+  const { width, height } = extentOf(block);
+  const aim = Math.atan2(way.y, way.x);
+  for (let away = 1; away < 9; away += 1) {
+    for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
+      const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
+      const x = at.x + c * away + ((c - 1) * width) / 2;
+      const y = at.y + s * away + ((s - 1) * height) / 2;
+      yield wordsAt(block, x, y);
+    }
+  }
+}
