@@ -102,10 +102,7 @@ describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
   });
 
   it('the drawn cut is within 0.002 mm of the exact line', () => {
-    // How well the faded blunt line is fitted is the solver's question; the test below holds the leaf to its answer.
-    const exact = cases.filter(({ ask }) => ask.edge !== 'blunt');
-    expect(exact.length).toBeGreaterThan(JOBS);
-    for (const each of exact)
+    for (const each of cases)
       expect(strayOfCut(each), JSON.stringify(each.ask) + each.end).toBeLessThan(0.002);
   });
 
@@ -128,7 +125,7 @@ describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
   });
 
   it('the opposite hand has the mirror image of the cut of its twin', () => {
-    const twins = cases.filter(({ solution, ask }) => solution.hand === 'opposite' && ask.edge !== 'blunt');
+    const twins = cases.filter(({ solution }) => solution.hand === 'opposite');
     expect(twins.length).toBeGreaterThan(20);
     for (const twin of twins) {
       const first = cases.find(({ ask, end }) => ask === twin.ask && end === twin.end);
