@@ -1,0 +1,226 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { decodePDFRawStream, PDFArray, PDFDict, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
+import { describe, expect, it } from 'vitest';
+import { main } from '../../src/cli/main.ts';
+import type { Shell } from '../../src/cli/shell.ts';
+import { copeleaf, folderWith, namesIn } from './run-command.ts';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** A point is 1/72 in (ISO 32000-1, 8.3.2.3). ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: letter is 8.5 x 11 in. */
+const PAPERS = {
+  letter: [612, 792],
+  A4: [(210 / 25.4) * 72, (297 / 25.4) * 72],
+  legal: [612, 1008],
+} as const;
+
+/** Enough leaves for more than one sheet, one of them in tiles. */
+const JOB = `\ufeffcopeleaf: 1\r
+# Träger für zwei Boote, ось\r
+job: sea kayak trailer\r
+pair: true\r
+tubes:\r
+  - { name: Träger, od: 31.75, between: 500, ends: { A: { onto: { od: 38.1 }, angle: 60 }, B: { onto: { od: 44.5 }, angle: 50 } } }\r
+  - { name: mast foot, od: 139.7, ends: { A: { onto: { od: 168.3 }, angle: 50 } } }\r
+\r
+`;
+
+const ONE_END = '--od 38.1 --wall 2.4 --onto 44.5 --angle 60'.split(' ');
+
+function key(name: string): PDFName {
+  return PDFName.of(name);
+}
+
+/** Reads with a general PDF library's own parser. */
+async function reread(pdf: Uint8Array): Promise<PDFDocument> {
+  return PDFDocument.load(pdf, { updateMetadata: false });
+}
+
+function printed(job: string, ...more: string[]): Buffer {
+  const folder = folderWith({ 'job.yaml': job });
+  const { code, out, err } = copeleaf(folder, ['print', 'job.yaml', ...more]);
+  expect({ code, out, err }).toEqual({ code: 0, out: '', err: expect.stringMatching(/^job\.pdf: /) });
+  return readFileSync(join(folder, 'job.pdf'));
+}
+
+/** The command's standard output as bytes. */
+function bytesOf(args: readonly string[], env: object = {}): Buffer {
+  const { status, stdout } = spawnSync(process.execPath, [join(ROOT, 'dist/copeleaf.js'), ...args], {
+    cwd: folderWith(),
+    env: { PATH: process.env.PATH, LANG: 'de_DE.UTF-8', ...env },
+  });
+  expect(status).toBe(0);
+  return stdout;
+}
+
+/** The bytes of the only file that travels in a PDF. */
+function attachmentOf({ catalog }: PDFDocument): Buffer {
+  const names = catalog
+    .lookup(key('Names'), PDFDict)
+    .lookup(key('EmbeddedFiles'), PDFDict)
+    .lookup(key('Names'), PDFArray);
+  expect(names.size()).toBe(2);
+  const file = names.lookup(1, PDFDict).lookup(key('EF'), PDFDict).lookup(key('F'));
+  if (!(file instanceof PDFRawStream)) throw new Error('no embedded file');
+  return Buffer.from(decodePDFRawStream(file).decode());
+}
+
+/** The sides of the first page, short before long, in points. */
+async function sidesOf(pdf: Uint8Array): Promise<number[]> {
+  const { width, height } = (await reread(pdf)).getPage(0).getSize();
+  return [width, height].sort((a, b) => a - b);
+}
+
+function expectPaper(sides: readonly number[], paper: keyof typeof PAPERS): void {
+  PAPERS[paper].forEach((side, i) => {
+    expect(Math.abs((sides[i] ?? Number.NaN) - side), paper).toBeLessThan(0.01);
+  });
+}
+
+describe.each(['letter', 'A4'] as const)('a job printed on %s', (paper) => {
+  const pdf = printed(JOB, '--paper', paper);
+
+  it('has pages of that size to 0.01 pt, all one way round, with no turn and no unit of their own', async () => {
+    const pages = (await reread(pdf)).getPages();
+    expect(pages.length).toBeGreaterThan(2);
+    const sizes = pages.map((page) => page.getMediaBox());
+    expect(sizes).toEqual(pages.map(() => sizes[0]));
+    expect([sizes[0]?.x, sizes[0]?.y]).toEqual([0, 0]);
+    expectPaper(await sidesOf(pdf), paper);
+    for (const { node } of pages) {
+      for (const name of ['Rotate', 'UserUnit', 'CropBox']) expect(node.get(key(name)), name).toBeUndefined();
+    }
+    const { catalog } = await reread(pdf);
+    expect(catalog.Pages().get(key('Rotate'))).toBeUndefined();
+  });
+
+  it('asks viewers for actual size, one side and the paper it was drawn for (ISO 32000-1, 12.2)', async () => {
+    const preferences = (await reread(pdf)).catalog.lookup(key('ViewerPreferences'), PDFDict);
+    expect(preferences.get(key('PrintScaling'))).toBe(key('None'));
+    expect(preferences.get(key('Duplex'))).toBe(key('Simplex'));
+    expect(`${preferences.get(key('PickTrayByPDFSize'))}`).toBe('true');
+  });
+
+  it('comes out byte for byte the same a second time', () => {
+    expect(printed(JOB, '--paper', paper).equals(pdf)).toBe(true);
+  });
+
+  it('carries the job file, byte for byte', async () => {
+    expect(attachmentOf(await reread(pdf)).equals(Buffer.from(JOB))).toBe(true);
+  });
+});
+
+describe('an end printed from flags', () => {
+  it('carries a job that prints the same file again', async () => {
+    const pdf = bytesOf(['print', ...ONE_END, '--out', '-']);
+    const folder = folderWith({ 'cope.yaml': attachmentOf(await reread(pdf)) });
+    expect(copeleaf(folder, ['print', 'cope.yaml']).code).toBe(0);
+    expect(readFileSync(join(folder, 'cope.pdf')).equals(pdf)).toBe(true);
+  });
+});
+
+describe('where the sheets go', () => {
+  const job = 'copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 70 } } }\n';
+
+  it("is a file of the job's name in the current folder, and standard error says so and how many", () => {
+    const elsewhere = folderWith({ 'side rail.v2.yaml': job });
+    const folder = folderWith();
+    const { code, out, err } = copeleaf(folder, ['print', join(elsewhere, 'side rail.v2.yaml')]);
+    expect({ code, out, err }).toEqual({ code: 0, out: '', err: 'side rail.v2.pdf: 1 leaf on 1 sheet\n' });
+    expect([namesIn(folder), namesIn(elsewhere)]).toEqual([['side rail.v2.pdf'], ['side rail.v2.yaml']]);
+  });
+
+  it.each([
+    ['flags', ONE_END, ''],
+    ['standard input', ['-'], job],
+  ] as const)('is cope.pdf for %s', (_, args, input) => {
+    const folder = folderWith();
+    const { code, out, err } = copeleaf(folder, ['print', ...args], { input });
+    expect({ code, out, err }).toEqual({ code: 0, out: '', err: 'cope.pdf: 1 leaf on 1 sheet\n' });
+    expect(namesIn(folder)).toEqual(['cope.pdf']);
+  });
+
+  it('is the file that --out names, in place of an older one', () => {
+    const folder = folderWith({ 'job.yaml': job, 'mine.pdf': 'old' });
+    const { err } = copeleaf(folder, ['print', 'job.yaml', '--out', 'mine.pdf']);
+    expect(err).toBe('mine.pdf: 1 leaf on 1 sheet\n');
+    expect(readFileSync(join(folder, 'mine.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(namesIn(folder)).toEqual(['job.yaml', 'mine.pdf']);
+  });
+
+  it('is standard output for --out -, with nothing else on it, and nothing is said', () => {
+    const folder = folderWith();
+    const { code, err } = copeleaf(folder, ['print', ...ONE_END, '--out', '-']);
+    expect({ code, err, files: namesIn(folder) }).toEqual({ code: 0, err: '', files: [] });
+    copeleaf(folder, ['print', ...ONE_END]);
+    expect(bytesOf(['print', ...ONE_END, '--out', '-']).equals(readFileSync(join(folder, 'cope.pdf')))).toBe(
+      true,
+    );
+  });
+});
+
+describe('the paper', () => {
+  it.each([
+    [{ LANG: 'en_US.UTF-8' }, 'letter'],
+    [{ LANG: 'es_MX.UTF-8' }, 'letter'],
+    [{ LANG: 'en_GB.UTF-8' }, 'A4'],
+    [{ LANG: 'pt_BR' }, 'A4'],
+    [{ LANG: 'en_US.UTF-8', LC_PAPER: 'de_DE.UTF-8' }, 'A4'],
+    [{ LANG: 'de_DE.UTF-8', LC_ALL: 'en_CA.UTF-8' }, 'letter'],
+  ] as const)('follows the region: %o prints on %s', async (env, paper) => {
+    expectPaper(await sidesOf(bytesOf(['print', ...ONE_END, '--out', '-'], env)), paper);
+  });
+
+  it("is the job's own, whatever the region; and --paper's, whatever the job", async () => {
+    const job =
+      'copeleaf: 1\npaper: letter\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 70 } } }\n';
+    expectPaper(await sidesOf(printed(job)), 'letter');
+    expectPaper(await sidesOf(printed(job, '--paper', 'legal')), 'legal');
+  });
+});
+
+describe('200 tubes', () => {
+  const tubes = Array.from(
+    { length: 200 },
+    (_, i) =>
+      `  - { name: rung ${i}, od: 25.4, ends: { A: { onto: { od: 42.4 }, angle: ${50 + i / 8} } } }\n`,
+  );
+  const job = `copeleaf: 1\ntubes:\n${tubes.join('')}`;
+
+  it('are printed with no count of what is done when nobody watches', async () => {
+    const folder = folderWith({ 'many.yaml': job });
+    const { code, out, err } = copeleaf(folder, ['print', 'many.yaml']);
+    const sheets = (await reread(readFileSync(join(folder, 'many.pdf')))).getPageCount();
+    expect({ code, out, err }).toEqual({
+      code: 0,
+      out: '',
+      err: `many.pdf: 200 leaves on ${sheets} sheets\n`,
+    });
+    expect(sheets).toBeGreaterThan(10);
+  });
+
+  it('are counted on a terminal, in one line that is wiped in the end', async () => {
+    const folder = folderWith({ 'many.yaml': job });
+    let said = '';
+    const shell: Shell = {
+      cwd: folder,
+      home: pathToFileURL(ROOT),
+      env: { LANG: 'de_DE.UTF-8' },
+      watched: true,
+      out: async () => {},
+      err: (text) => {
+        said += text;
+      },
+      input: async () => '',
+    };
+    expect(await main(['print', 'many.yaml'], shell)).toBe(0);
+    const [counted = '', last = ''] = said.split('\r\u001b[K');
+    expect(counted.split('\r').slice(1)).toEqual(
+      Array.from({ length: 20 }, (_, i) => `${(i + 1) * 10} of 200 tubes`),
+    );
+    expect(last).toMatch(/^many\.pdf: 200 leaves on \d+ sheets\n$/);
+  });
+});
