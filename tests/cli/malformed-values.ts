@@ -51,7 +51,7 @@ export function wrongTypes(random: Random): Malformed {
     ['tube.ends', ''],
     ['tube.ends', {}],
     ['tube.ends.A', scalar],
-    ['tube.ends.B', list],
+    ['tube.ends.B', [scalar]],
     ['tube.ends.A', ''],
     ['tube.ends.B.onto', scalar],
     ['tube.ends.A.onto', list],
@@ -75,7 +75,9 @@ export function wrongTypes(random: Random): Malformed {
           pick<Tree>(random, [list, nested, '']),
         ] as const);
   const job = written(changed(goodJob(random), path, value), random);
-  return withJob(random, `${path} of another shape`, job, { messages: 1, says: last(path) });
+  // What stands in a list has no key to be told by.
+  const says = Array.isArray(value) && path === 'tube.ends.B' ? {} : { says: last(path) };
+  return withJob(random, `${path} of another shape`, job, { messages: 1, ...says });
 }
 
 const STRANGE = [
