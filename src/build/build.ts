@@ -1,4 +1,4 @@
-import { chmod, copyFile, mkdir, rm } from 'node:fs/promises';
+import { chmod, copyFile, mkdir, readdir, rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
@@ -9,9 +9,9 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 /** Makes everything in dist/: the command and the library, after the font they carry. */
 export async function build(): Promise<void> {
   await makeFont();
-  await rm(`${ROOT}dist`, { recursive: true, force: true });
   await mkdir(`${ROOT}dist`, { recursive: true });
-  await bundle({
+  const { metafile } = await bundle({
+    metafile: true,
     absWorkingDir: ROOT,
     entryPoints: { copeleaf: 'src/cli/copeleaf.ts', index: 'src/index.ts' },
     outdir: 'dist',
@@ -30,9 +30,17 @@ export async function build(): Promise<void> {
     banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
     logLevel: 'warning',
   });
+  await dropStale(Object.keys(metafile.outputs));
   // The font's licence asks to go where the font goes.
   await copyFile(`${ROOT}node_modules/dejavu-fonts-ttf/LICENSE`, `${ROOT}dist/FONT-LICENSE`);
   await chmod(`${ROOT}dist/copeleaf.js`, 0o755);
+}
+
+/** Parts of earlier builds go only now, so that a command that is running finds what it has yet to load. */
+async function dropStale(made: readonly string[]): Promise<void> {
+  const parts = await readdir(`${ROOT}dist/parts`);
+  const stale = parts.filter((part) => !made.includes(`dist/parts/${part}`));
+  await Promise.all(stale.map((part) => rm(`${ROOT}dist/parts/${part}`)));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await build();

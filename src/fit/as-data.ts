@@ -1,5 +1,7 @@
+import type { Section } from '../job/job.ts';
 import { degrees, type Radians } from '../measure/units.ts';
-import type { Place } from '../saddle/extremes.ts';
+import { countsInAngles } from '../saddle/station.ts';
+import type { Section as SpaceSection } from '../space/section.ts';
 import type { EndReport } from './end-report.ts';
 import type { TubeReport } from './report.ts';
 
@@ -17,7 +19,7 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
     name: tube.name,
     hand,
     copies: tube.copies,
-    od: tube.section.od.mm,
+    ...sizeAsData(tube.section),
     ...(tube.wall && { wall: tube.wall.mm }),
     ...(lengths && { between: lengths.between, overall: lengths.overall, blank: lengths.blank }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
@@ -29,20 +31,29 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
   };
 }
 
+function sizeAsData(section: Section): object {
+  if (section.kind === 'round') return { od: section.od.mm };
+  const { wide, deep, corner } = section;
+  return { section: { wide: wide.mm, deep: deep.mm, corner: corner.mm } };
+}
+
 function endAsData(report: EndReport | 'plain'): object {
   if (report === 'plain') return { plain: true };
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
-  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset }) => ({
+  const at = (station: number): object => stationAsData(station, cope.joint.section);
+  const union = cope.end.parts.length > 1;
+  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset, shift }) => ({
     angle: degreesOf(angle.rad),
     clock: around(clock.rad),
     offset: offset.mm + 0,
+    ...(union && { shift: shift.mm + 0 }),
   }));
   return {
-    longPoint: placeAsData(cope.longPoint),
-    throat: placeAsData(cope.throat),
+    longPoint: { ...at(cope.longPoint.station), setback: cope.longPoint.setback },
+    throat: { ...at(cope.throat.station), setback: cope.throat.setback },
     ...(others.length > 0 ? { parts: [part, ...others] } : part),
     ...(standOff !== undefined && { standOff }),
-    gap: { phi: around(gap.station), mm: gap.mm },
+    gap: { ...at(gap.station), mm: gap.mm },
     ...(dihedrals && {
       dihedral: { least: degreesOf(dihedrals.least.angle), most: degreesOf(dihedrals.most.angle) },
     }),
@@ -50,8 +61,9 @@ function endAsData(report: EndReport | 'plain'): object {
   };
 }
 
-function placeAsData({ station, setback }: Place): object {
-  return { phi: around(station), setback };
+/** `phi` in degrees, or on a rectangular tube `s`, mm round the outside from the spine. */
+function stationAsData(station: number, section: SpaceSection): object {
+  return countsInAngles(section) ? { phi: around(station) } : { s: station };
 }
 
 /** Degrees rid of the last bits that the way through radians leaves: 62, not 62.00000000000001. */

@@ -1,5 +1,5 @@
 import type { Radians } from '../measure/units.ts';
-import type { Cope } from '../saddle/cope.ts';
+import { type Cope, clockStation } from '../saddle/cope.ts';
 import { dihedralAt } from '../saddle/dihedral.ts';
 import { highestOf, type Peak } from '../saddle/peaks.ts';
 
@@ -18,7 +18,7 @@ const STATIONS = 96;
 
 /** Undefined where the tube's outside touches the header nowhere. */
 export function dihedralsOf({ joint, outside, end }: Cope): Dihedrals | undefined {
-  const clock = end.parts[0].clock.rad;
+  const clock = clockStation(joint, end);
   const extreme = (sign: 1 | -1): Peak | undefined =>
     highestOf(
       (station) => (outside(station).contact ? sign * dihedralAt(joint, station) : Number.NEGATIVE_INFINITY),

@@ -45,7 +45,7 @@ export function touches(joint: Joint): (station: number) => boolean {
 
 /** The way from a point, in the frame of the tube's section, to the nearest header. */
 function clearance(joint: Joint, x: Mm, y: Mm, z: Mm): Mm {
-  const to = ({ solid, cosClock, sinClock }: Landing): Mm =>
-    solid.distance(x * cosClock + y * sinClock, y * cosClock - x * sinClock, z);
+  const to = ({ solid, cosClock, sinClock, shift }: Landing): Mm =>
+    solid.distance(x * cosClock + y * sinClock, y * cosClock - x * sinClock, z - shift);
   return Math.min(...joint.landings.map(to));
 }

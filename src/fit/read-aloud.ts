@@ -1,4 +1,5 @@
 import type { CopedEnd, EndName, Part, Preparation, Tube } from '../job/job.ts';
+import { headerInWords, sectionInWords, sizeOf } from '../job/shape.ts';
 import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
 import {
   angleAsWritten,
@@ -9,6 +10,7 @@ import {
   writeAngle,
 } from '../measure/write.ts';
 import type { Place } from '../saddle/extremes.ts';
+import { stationInWords } from '../saddle/station.ts';
 import type { EndReport } from './end-report.ts';
 import type { TubeReport } from './report.ts';
 import type { Sensitivity } from './sensitivity.ts';
@@ -44,7 +46,7 @@ function mirrored({ solution }: TubeReport): string[] {
     const cope = solution.ends[name];
     if (end?.kind !== 'coped' || cope?.kind !== 'coped') continue;
     const turned = end.parts.flatMap((part) => placeOf(part));
-    const throat = `throat at ${writeWhole(cope.throat.station)}`;
+    const throat = `throat at ${stationInWords(cope.throat.station, cope.joint.section)}`;
     lines.push(`  end ${name}  ${[...turned, throat].join(', ')}`);
   }
   if (twist !== undefined && twist !== 0) lines.push(`  ${twistInWords(twist)}`);
@@ -52,16 +54,17 @@ function mirrored({ solution }: TubeReport): string[] {
 }
 
 /** Where round the tube, and beside it, the header lies; nothing where it lies in the middle. */
-function placeOf({ clock, offset }: Part): string[] {
+function placeOf({ clock, offset, shift }: Part): string[] {
   return [
     ...(clock.rad === 0 ? [] : [`clock ${angleAsWritten(clock)}`]),
     ...(offset.mm === 0 ? [] : [`offset ${bothUnits(offset)}`]),
+    ...(shift.mm === 0 ? [] : [`shifted ${bothUnits(shift)} along the tube`]),
   ];
 }
 
 function understood(tube: Tube): string[] {
   const wall = tube.wall ? `, wall ${bothUnits(tube.wall)}` : ', wall not given';
-  const lines = [`  tube   ${bothUnits(tube.section.od)}${wall}`];
+  const lines = [`  tube   ${sectionInWords(tube.section)}${wall}`];
   if (tube.between) lines.push(`         ${bothUnits(tube.between)} from work point to work point`);
   for (const name of ['A', 'B'] as const) {
     const end = tube.ends[name];
@@ -74,8 +77,10 @@ function understood(tube: Tube): string[] {
 /** One header as it was understood. */
 function landing(name: EndName, part: Part, end: CopedEnd): string {
   const { onto, angle } = part;
-  const said = [`  end ${name}  onto ${bothUnits(onto.od)} at ${angleAsWritten(angle)}`];
-  const obtuse = angle.rad > Math.PI / 2;
+  const said = [
+    `  end ${name}  onto ${headerInWords(onto)}${onto.kind === 'mitre' ? '' : ` at ${angleAsWritten(angle)}`}`,
+  ];
+  const obtuse = angle.rad > Math.PI / 2 + 1e-12;
   if (obtuse) {
     said.push(` (the same as ${writeAngle(Math.PI - angle.rad)}, clock + 180°, offset reversed)`);
   }
@@ -133,13 +138,15 @@ function endsFollow(ends: TubeReport['ends'], tube: Tube): string[] {
 function endFollows(report: EndReport, tube: Tube): string[] {
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
   const say = sayer(tube);
-  const placed = ({ setback, station }: Place): string => `${say(setback)} at ${writeWhole(station)}`;
+  const placed = ({ setback, station }: Place): string =>
+    `${say(setback)} at ${stationInWords(station, cope.joint.section)}`;
   const lines = [`throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`];
   if (dihedrals) {
     const range = `${writeWhole(dihedrals.least.angle)} to ${writeWhole(dihedrals.most.angle)}`;
     lines.push(`the surfaces meet at ${range}: ${weldInWords(report)}`);
   }
-  if (gap.mm >= 0.05) lines.push(`a gap of ${say(gap.mm)} stays at ${writeWhole(gap.station)}`);
+  if (gap.mm >= 0.05)
+    lines.push(`a gap of ${say(gap.mm)} stays at ${stationInWords(gap.station, cope.joint.section)}`);
   else lines.push('full contact with this edge: no gap stays');
   if (standOff !== undefined && standOff >= 0.05 && cope.end.preparation.edge === 'bevel') {
     lines.push(`cut square to the outside line by mistake, it would stand off ${say(standOff)}`);
@@ -191,7 +198,7 @@ function wrapped(text: string, width: number): string[] {
 
 /** Says lengths to a tenth of a millimetre and the nearest mark of a tape, the person's own units first. */
 function sayer(tube: Tube): (mm: Mm) => string {
-  const metric = isMetric(tube.section.od.unit);
+  const metric = isMetric(sizeOf(tube.section).unit);
   return (mm) => {
     const millimetre = `${millimetres(Math.round(mm * 10) / 10)} mm`;
     const inch = `${inchFraction(mm)} in`;

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { Cope } from '../saddle/cope.ts';
+import { type Cope, clockStation } from '../saddle/cope.ts';
 import { highestOf } from '../saddle/peaks.ts';
 
 const STATIONS = 180;
@@ -13,6 +13,6 @@ export function standOffOf({ end, joint, outside, inside, square }: Cope): Mm | 
   const { preparation } = end;
   const cutTo = preparation.edge === 'square' && preparation.from === 'inside' ? inside : outside;
   const held = (station: number): Mm => square(station).setback - cutTo(station).setback;
-  const most = highestOf(held, joint.section.turn, end.parts[0].clock.rad, STATIONS);
+  const most = highestOf(held, joint.section.turn, clockStation(joint, end), STATIONS);
   return Math.max(0, most?.height ?? 0);
 }

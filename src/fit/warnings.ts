@@ -1,7 +1,10 @@
-import type { EndName, Part, Tube } from '../job/job.ts';
-import { degrees, type Mm, radians } from '../measure/units.ts';
+import type { EndName, Header, Part, Section, Tube } from '../job/job.ts';
+import { halfAcross } from '../job/shape.ts';
+import { type Mm, radians } from '../measure/units.ts';
 import { millimetres, writeAngle } from '../measure/write.ts';
+import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { stationInWords } from '../saddle/station.ts';
 import { acuteOf, type EndReport } from './end-report.ts';
 
 export type WarningCode = 'misses' | 'wider' | 'heel-angle' | 'feather' | 'stand-off' | 'gap' | 'short';
@@ -25,7 +28,8 @@ const ROD: Mm = 1.6;
 export function endWarnings(tube: Tube, name: EndName, report: EndReport): readonly Warning[] {
   const { end } = report.cope;
   const found = [
-    ...end.parts.flatMap((part) => [misses(tube, part), wider(tube, part), heelAngle(part)]),
+    misses(tube, report),
+    ...end.parts.flatMap((part) => [wider(tube, part), heelAngle(part)]),
     feather(report),
     standOff(report),
     wideGap(report),
@@ -34,8 +38,8 @@ export function endWarnings(tube: Tube, name: EndName, report: EndReport): reado
 }
 
 /** Warnings about a tube as a whole. */
-export function tubeWarnings({ lengths, section }: TubeSolution): readonly Warning[] {
-  const across = 2 * section.reach;
+export function tubeWarnings({ lengths, tube }: TubeSolution): readonly Warning[] {
+  const across = 'od' in tube.section ? tube.section.od.mm : tube.section.wide.mm;
   if (!lengths || lengths.throats >= across) return [];
   return [
     {
@@ -49,22 +53,49 @@ export function tubeWarnings({ lengths, section }: TubeSolution): readonly Warni
 
 type Found = { readonly code: WarningCode; readonly text: string } | undefined;
 
-function misses({ section }: Tube, { onto, offset }: Part): Found {
-  const past = Math.abs(offset.mm) + section.od.mm / 2 - onto.od.mm / 2;
-  if (past <= 1e-9) return undefined;
+function misses({ section }: Tube, { cope }: EndReport): Found {
+  const [part, ...others] = cope.end.parts;
+  const past = others.length === 0 ? pastTheSide(section, part) : undefined;
+  if (past === undefined ? !missesSomewhere(cope) : past <= 1e-9) return undefined;
+  const reach = past === undefined ? 'The tube reaches' : `The tube reaches ${mm(past)}`;
   const text =
-    `The tube reaches ${mm(past)} past the side of the header there, so part of the edge touches nothing. It is ` +
+    `${reach} past the side of the header there, so part of the edge touches nothing. It is ` +
     'trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.';
   return { code: 'misses', text };
 }
 
+/** How far a round tube reaches past a straight header; undefined where that is no matter of one number. */
+function pastTheSide(section: Section, { onto, offset }: Part): Mm | undefined {
+  if (section.kind !== 'round' || onto.kind === 'bend') return undefined;
+  return Math.abs(offset.mm) + section.od.mm / 2 - halfAcross(onto);
+}
+
+function missesSomewhere({ joint, outside }: Cope): boolean {
+  const { turn } = joint.section;
+  return Array.from({ length: 720 }, (_, i) => outside((i * turn) / 720)).some(({ contact }) => !contact);
+}
+
+/** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
 function wider({ section }: Tube, { onto }: Part): Found {
-  const more = section.od.mm - onto.od.mm;
-  if (more <= 1e-9) return undefined;
+  const across = section.kind === 'round' ? section.od.mm : section.wide.mm;
+  const room = roomOn(onto);
+  if (room === undefined || across - room <= 1e-9) return undefined;
+  const on =
+    onto.kind === 'box' ? "the flat of the box's face, which is" : 'the header it lands on, which is';
   const text =
-    `The tube is ${mm(more)} wider than the header it lands on. Flatten the end or choose a smaller tube ` +
+    `The tube is ${mm(across - room)} wider than ${on} ${mm(room)}. Flatten the end or choose a smaller tube ` +
     'if the edge must touch all round.';
   return { code: 'wider', text };
+}
+
+/** How wide a tube may be; a box that is rolled shows no one flat. */
+function roomOn(onto: Header): Mm | undefined {
+  if (onto.kind === 'round' || onto.kind === 'bend') return onto.od.mm;
+  if (onto.kind !== 'box') return undefined;
+  const quarters = onto.roll.rad / (Math.PI / 2);
+  if (Math.abs(quarters - Math.round(quarters)) > 1e-9) return undefined;
+  const face = Math.round(quarters) % 2 === 0 ? onto.wide : onto.deep;
+  return face.mm - 2 * onto.corner.mm;
 }
 
 function heelAngle({ angle }: Part): Found {
@@ -82,7 +113,7 @@ function feather({ cope, dihedrals }: EndReport): Found {
   const thin = Math.PI - dihedrals.most.angle;
   if (thin >= KNIFE_EDGE - 1e-12) return undefined;
   const text =
-    `The edge runs out to a knife of ${writeAngle(thin)} at ${at(dihedrals.most.station)}. It cuts fingers and ` +
+    `The edge runs out to a knife of ${writeAngle(thin)} at ${at(dihedrals.most.station, cope)}. It cuts fingers and ` +
     'burns away under the arc: take it off with `blunt`, about half the wall.';
   return { code: 'feather', text };
 }
@@ -97,10 +128,10 @@ function standOff({ cope, standOff: held }: EndReport): Found {
   return { code: 'stand-off', text };
 }
 
-function wideGap({ gap }: EndReport): Found {
+function wideGap({ gap, cope }: EndReport): Found {
   if (gap.mm <= ROD) return undefined;
   const text =
-    `A gap of ${mm(gap.mm)} stays at ${at(gap.station)}, and a 1.6 mm (1/16 in) filler rod goes in. Bevel the ` +
+    `A gap of ${mm(gap.mm)} stays at ${at(gap.station, cope)}, and a 1.6 mm (1/16 in) filler rod goes in. Bevel the ` +
     'inner edge instead (`edge: bevel`), or let the legs of the weld grow by the gap.';
   return { code: 'gap', text };
 }
@@ -109,6 +140,6 @@ function mm(length: Mm): string {
   return `${millimetres(length)} mm`;
 }
 
-function at(station: number): string {
-  return `station ${Math.round(degrees(station))}°`;
+function at(station: number, { joint }: Cope): string {
+  return `station ${stationInWords(station, joint.section)}`;
 }

@@ -1,13 +1,14 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
-import { asWritten, millimetres } from '../measure/write.ts';
+import { millimetres, writeAngle } from '../measure/write.ts';
 import { complain, type Desk, type Spot } from './desk.ts';
-import { type Fields, fieldsOf, notA } from './fields.ts';
+import { type Fields, fieldsOf, itemsOf, notA } from './fields.ts';
 import { readHeader } from './header.ts';
-import type { End, Header, Part, Section } from './job.ts';
+import type { End, Header, MitreHeader, Part, Section } from './job.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
-import { angleAt, jointAngleAt, lengthAt, missing } from './values.ts';
+import { halfAcross, headerInWords, reachOf, sectionInWords } from './shape.ts';
+import { angleAt, jointAngleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
 
 /** What an end has to know of its tube. */
 export interface OwnTube {
@@ -26,10 +27,24 @@ export function readEnd(desk: Desk, spot: Spot, tube: OwnTube): End | undefined 
   if (isScalar(node) && typeof node.value === 'string' && node.value.trim().toLowerCase() === 'plain') {
     return { kind: 'plain' };
   }
-  if (isSeq(node)) return complain(desk, spot, 'shape', 'an end lands on one header', WANTED);
+  if (isSeq(node)) return readUnion(desk, spot, tube);
   if (!isMap(node)) return notA(desk, spot, WANTED);
   const fields = fieldsOf(desk, spot, 'end');
   return fields && readCoped(desk, spot, fields, tube);
+}
+
+/** Several headers that the end lands on at once. How its edge is made, its tube says. */
+function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
+  const spots = itemsOf(desk, spot, 'a list of headers, each a map with `onto` and `angle`') ?? [];
+  const parts = spots.map((item) => {
+    const fields = fieldsOf(desk, item, 'part');
+    return fields && readPart(desk, item, fields, tube);
+  });
+  const preparation = prepare(desk, { unclear: false }, tube.edges, tube.wall);
+  const [first, ...others] = parts.filter((part) => part !== undefined);
+  if (spots.length === 0) return complain(desk, spot, 'no-header', 'there is no header in the list', WANTED);
+  if (!first || !preparation || 1 + others.length < spots.length) return undefined;
+  return { kind: 'coped', parts: [first, ...others], preparation, ...(tube.root && { root: tube.root }) };
 }
 
 function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): End | undefined {
@@ -44,33 +59,48 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): End |
 function readPart(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): Part | undefined {
   const header = fields.get('onto');
   if (header === undefined) {
-    missing(
-      desk,
-      spot,
-      'onto',
-      'a coped end lands on something',
-      'the header it lands on, or `plain` for a square cut',
-    );
-  }
-  if (!fields.has('angle')) {
-    missing(
-      desk,
-      spot,
-      'angle',
-      'the joint needs its angle',
-      'the angle between tube and header, as in 60deg',
-    );
+    const instead = 'the header it lands on, or `plain` for a square cut';
+    missing(desk, spot, 'onto', 'a coped end lands on something', instead);
   }
   const onto = header && readHeader(desk, header);
-  const angle = jointAngleAt(desk, fields.get('angle'));
+  const angle = readAngleOnto(desk, spot, fields, onto);
   const clock = fields.has('clock') ? angleAt(desk, fields.get('clock')) : NO_ANGLE;
   const offset = fields.has('offset') ? lengthAt(desk, fields.get('offset'), 'any') : noLength(desk);
-  if (onto && offset && tube.section)
+  const shift = fields.has('shift') ? lengthAt(desk, fields.get('shift'), 'any') : noLength(desk);
+  const flat = onto?.kind === 'plate' || onto?.kind === 'mitre';
+  if (flat && fields.has('offset')) {
+    const why = `a ${onto.kind} is the same wherever it is met: it has no axis to be beside of`;
+    return complain(desk, fields.get('offset') ?? spot, 'no-offset', why, 'no offset');
+  }
+  if (onto && offset && tube.section) {
     complainOfMiss(desk, fields.get('offset') ?? spot, onto, offset, tube.section);
-  return onto && angle && clock && offset && { onto, angle, clock, offset };
+  }
+  return onto && angle && clock && offset && shift && { onto, angle, clock, offset, shift };
 }
 
-const NO_ANGLE: Angle = { rad: 0, wrote: '0', unit: 'deg' };
+/** The angle as asked; a mitre has none to ask for, since it halves the turn. */
+function readAngleOnto(desk: Desk, spot: Spot, fields: Fields, onto: Header | undefined): Angle | undefined {
+  if (onto?.kind === 'mitre') {
+    if (!fields.has('angle')) return mitreAngle(onto);
+    const why = 'a mitre halves its turn, which gives the angle';
+    return complain(desk, fields.get('angle') ?? spot, 'no-angle', why, 'the turn alone');
+  }
+  if (!fields.has('angle')) {
+    const instead = 'the angle between tube and header, as in 60deg';
+    return missing(desk, spot, 'angle', 'the joint needs its angle', instead);
+  }
+  return jointAngleAt(desk, fields.get('angle'));
+}
+
+/**
+ * Two tubes that turn by T are each cut on a plane at 90 - T/2 degrees; in a bend of N pieces each of N - 1 joints
+ * turns its share (NAVEDTRA 14119, Hull Technician: mitre angle T / (2N - 2)).
+ */
+function mitreAngle({ turn, segments }: MitreHeader): Angle {
+  const joints = (segments?.pieces ?? 2) - 1;
+  const rad = Math.PI / 2 - turn.rad / (2 * joints);
+  return { rad, wrote: writeAngle(rad), unit: 'deg' };
+}
 
 function noLength(desk: Desk): Length {
   return { mm: 0, wrote: '0', unit: desk.bareUnit };
@@ -78,8 +108,8 @@ function noLength(desk: Desk): Length {
 
 /** A tube whose whole width passes beside the header meets nothing. */
 function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: Section): void {
-  const reach = (onto.od.mm + section.od.mm) / 2;
+  const reach = halfAcross(onto) + reachOf(section);
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const why = `the tube, ${asWritten(section.od)}, passes beside the header, ${asWritten(onto.od)}, and misses it`;
+  const why = `the tube, ${sectionInWords(section)}, passes beside ${headerInWords(onto)} and misses it`;
   complain(desk, spot, 'misses', why, `an offset under ${millimetres(reach)} mm to either side`);
 }

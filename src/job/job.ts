@@ -41,9 +41,20 @@ export interface Tube {
 }
 
 /** The shape of the tube that is coped. */
-export interface Section {
+export type Section = RoundSection | RectangularSection;
+
+export interface RoundSection {
   readonly kind: 'round';
   readonly od: Length;
+}
+
+export interface RectangularSection {
+  readonly kind: 'rectangular';
+  /** Across station 0: the spine runs along the middle of a wide face. */
+  readonly wide: Length;
+  readonly deep: Length;
+  /** Outside radius of the corners. */
+  readonly corner: Length;
 }
 
 export interface Ends {
@@ -67,8 +78,8 @@ export interface CopedEnd {
   readonly preparation: Preparation;
   /** The gap meant for the weld, taken off along the tube's axis; from 0 to under 10 mm. */
   readonly root?: Length;
-  /** The station of the leaf's seam, where the job says so. */
-  readonly seam?: Angle;
+  /** Where the leaf's seam is, if the job says so: a station, or on a rectangular tube mm round it. */
+  readonly seam?: Angle | Length;
 }
 
 export interface Part {
@@ -79,11 +90,50 @@ export interface Part {
   readonly clock: Angle;
   /** From the tube's axis to the header's, positive towards clock + 90 degrees. */
   readonly offset: Length;
+  /** Moves the header's work point along the tube, positive towards the body. */
+  readonly shift: Length;
 }
 
-export interface Header {
+/** What a tube lands on. */
+export type Header = RoundHeader | PlateHeader | MitreHeader | BoxHeader | BendHeader;
+
+export interface RoundHeader {
   readonly kind: 'round';
   readonly od: Length;
+}
+
+/** A flat surface that holds the header's axis. */
+export interface PlateHeader {
+  readonly kind: 'plate';
+}
+
+/** Another end of the same tube: each is cut on the plane that halves the turn. */
+export interface MitreHeader {
+  readonly kind: 'mitre';
+  readonly turn: Angle;
+  /** A bend made of straight pieces. */
+  readonly segments?: { readonly pieces: number; readonly radius: Length };
+}
+
+/** A rectangular tube. */
+export interface BoxHeader {
+  readonly kind: 'box';
+  /** Along the direction square to the header and to the plane of the two axes, before it is rolled. */
+  readonly wide: Length;
+  readonly deep: Length;
+  readonly corner: Length;
+  /** Turns the body's side towards that direction. */
+  readonly roll: Angle;
+}
+
+/** A bent round tube. */
+export interface BendHeader {
+  readonly kind: 'bend';
+  readonly od: Length;
+  /** To the tube's centre line. */
+  readonly radius: Length;
+  /** Where the bend's centre lies, seen along the tangent: 0 towards the body. */
+  readonly centre: Angle;
 }
 
 /** How the edge of the cut is made, which decides the line to cut to. */

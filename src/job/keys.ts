@@ -7,6 +7,7 @@ export const KEYS = {
     'name',
     'od',
     'pipe',
+    'section',
     'wall',
     'between',
     'edge',
@@ -20,7 +21,13 @@ export const KEYS = {
   ],
   ends: ['A', 'B'],
   end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'blunt', 'from', 'root'],
-  onto: ['od', 'pipe'],
+  part: ['onto', 'angle', 'clock', 'offset', 'shift'],
+  onto: ['od', 'pipe', 'plate', 'mitre', 'box', 'bend'],
+  section: ['wide', 'deep', 'corner'],
+  plate: [],
+  mitre: ['turn', 'pieces', 'radius'],
+  box: ['wide', 'deep', 'corner', 'wall', 'roll'],
+  bend: ['od', 'pipe', 'radius', 'centre'],
   margin: ['left', 'right', 'top', 'bottom'],
 } as const satisfies Record<string, readonly string[]>;
 
@@ -31,7 +38,13 @@ const PLACE_NAMES: Readonly<Record<KeyPlace, string>> = {
   tube: 'on the tube',
   ends: 'under `ends`',
   end: 'on an end',
+  part: 'on a header of a list',
   onto: 'under `onto`',
+  section: 'under `section`',
+  plate: 'under `plate`',
+  mitre: 'under `mitre`',
+  box: 'under `box`',
+  bend: 'under `bend`',
   margin: 'under `margin`',
 };
 
@@ -56,4 +69,16 @@ function placesOf(key: string): KeyPlace[] {
   return PLACES.filter((place) => KEYS[place].some((known) => known === key));
 }
 
-const PLACES: readonly KeyPlace[] = ['file', 'tube', 'ends', 'end', 'onto', 'margin'];
+const PLACES: readonly KeyPlace[] = [
+  'file',
+  'tube',
+  'section',
+  'ends',
+  'end',
+  'part',
+  'onto',
+  'mitre',
+  'box',
+  'bend',
+  'margin',
+];

@@ -1,7 +1,7 @@
 import type { Angle, Length } from '../measure/units.ts';
-import type { End, Ends, Part, Tube } from './job.ts';
+import type { End, Ends, Header, Part, Tube } from './job.ts';
 
-/** The opposite hand of a tube: stations run the other way, so clock, offset and seam change sign. */
+/** The opposite hand of a tube: stations run the other way, so clock, offset, roll, centre and seam change sign. */
 export function mirroredTube(tube: Tube): Tube {
   const { A, B } = tube.ends;
   const ends: Ends = { ...(A && { A: mirroredEnd(A) }), ...(B && { B: mirroredEnd(B) }) };
@@ -14,12 +14,23 @@ function mirroredEnd(end: End): End {
   return {
     ...end,
     parts: [mirroredPart(first), ...rest.map(mirroredPart)],
-    ...(end.seam && { seam: mirroredAngle(end.seam) }),
+    ...(end.seam && { seam: 'rad' in end.seam ? mirroredAngle(end.seam) : mirroredLength(end.seam) }),
   };
 }
 
 function mirroredPart(part: Part): Part {
-  return { ...part, clock: mirroredAngle(part.clock), offset: mirroredLength(part.offset) };
+  return {
+    ...part,
+    onto: mirroredHeader(part.onto),
+    clock: mirroredAngle(part.clock),
+    offset: mirroredLength(part.offset),
+  };
+}
+
+function mirroredHeader(header: Header): Header {
+  if (header.kind === 'box') return { ...header, roll: mirroredAngle(header.roll) };
+  if (header.kind === 'bend') return { ...header, centre: mirroredAngle(header.centre) };
+  return header;
 }
 
 function mirroredAngle(angle: Angle): Angle {

@@ -4,9 +4,10 @@ import { namesPipe, type PipeSize, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { asWritten, millimetres } from '../measure/write.ts';
 import { complain, type Desk, IN_A_FILE, type Spot } from './desk.ts';
-import { type Fields, textOf } from './fields.ts';
+import { type Fields, fieldsOf, textOf } from './fields.ts';
 import type { Section } from './job.ts';
 import type { Wall } from './preparation.ts';
+import { type Rectangle, readRectangle } from './rectangle.ts';
 import { lengthAt, missing } from './values.ts';
 
 export interface TubeSize {
@@ -16,7 +17,8 @@ export interface TubeSize {
 
 /** The tube's size, by its outside diameter or by the name of a pipe, and its wall. */
 export function readSize(desk: Desk, tube: Spot, fields: Fields): TubeSize {
-  const [od, named] = [fields.get('od'), fields.get('pipe')];
+  const [od, named, section0] = [fields.get('od'), fields.get('pipe'), fields.get('section')];
+  if (section0) return readRectangularTube(desk, fields, section0, od ?? named);
   if (od && named) {
     const why = `${desk.say.key('od')} says the size already`;
     complain(desk, named, 'size-twice', why, 'one of the two');
@@ -25,6 +27,31 @@ export function readSize(desk: Desk, tube: Spot, fields: Fields): TubeSize {
   if (named) return readPipeTube(desk, fields, named);
   const section = od ? sectionOf(diameterAt(desk, od, 'tube')) : sizeMissing(desk, tube);
   return { section, wall: readWall(desk, fields, section) };
+}
+
+function readRectangularTube(desk: Desk, fields: Fields, spot: Spot, another: Spot | undefined): TubeSize {
+  if (another) {
+    complain(
+      desk,
+      another,
+      'size-twice',
+      `${desk.say.key('section')} says the size already`,
+      'one of the two',
+    );
+    return { section: undefined, wall: 'unclear' };
+  }
+  const wallSpot = fields.get('wall');
+  const wall = wallSpot && wallAt(desk, wallSpot);
+  const within = fieldsOf(desk, spot, 'section');
+  const size = within && readRectangle(desk, spot, within, wall);
+  if (!size) return { section: undefined, wall: 'unclear' };
+  const section: Section = { kind: 'rectangular', ...size };
+  if (!wallSpot) return { section, wall: 'none' };
+  return { section, wall: wall ? withinTube(desk, wallSpot, wall, narrowSide(size)) : 'unclear' };
+}
+
+function narrowSide({ wide, deep }: Rectangle): Length {
+  return wide.mm < deep.mm ? wide : deep;
 }
 
 function readPipeTube(desk: Desk, fields: Fields, spot: Spot): TubeSize {
@@ -79,7 +106,7 @@ function readWall(desk: Desk, fields: Fields, section: Section | undefined): Wal
   const spot = fields.get('wall');
   if (spot === undefined) return 'none';
   const wall = wallAt(desk, spot);
-  if (wall === undefined || section === undefined) return 'unclear';
+  if (wall === undefined || section?.kind !== 'round') return 'unclear';
   return withinTube(desk, spot, wall, section.od);
 }
 

@@ -46,6 +46,9 @@ export function angleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   return reading.ok ? reading.value : unread(desk, spot, 'angle', reading);
 }
 
+/** What an angle is that nothing was written for. */
+export const NO_ANGLE: Angle = { rad: 0, wrote: '0', unit: 'deg' };
+
 /** An angle between a tube's body and a header's axis: over 0 and under 180 degrees. */
 export function jointAngleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   const angle = angleAt(desk, spot);

@@ -1,4 +1,5 @@
 import type { EndName } from '../job/job.ts';
+import { sizeOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -28,7 +29,7 @@ export interface LeafContext {
 export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
-  const units = isMetric(solution.tube.section.od.unit) ? 'mm' : 'in';
+  const units = isMetric(sizeOf(solution.tube.section).unit) ? 'mm' : 'in';
   const { girth, turn } = solution.section;
   const names = namesOf(solution, endName);
   const named = [...namedPlaces(cope).map((place) => place.station), ...quarters(turn)];

@@ -1,4 +1,5 @@
 import { standOffOf } from '../fit/stand-off.ts';
+import { headerInWords, sectionInWords } from '../job/shape.ts';
 import type { Angle } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -35,10 +36,10 @@ export function factsOf(
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope): Fact[] {
   return [
-    { label: 'tube', text: wrote(tube.section.od) },
+    { label: 'tube', text: spelled(sectionInWords(tube.section)) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
     ...end.parts.flatMap(({ onto, angle, clock, offset }): Fact[] => [
-      { label: 'header', text: wrote(onto.od) },
+      { label: 'header', text: spelled(headerInWords(onto)) },
       {
         label: 'angle',
         text: angleWords(angle),

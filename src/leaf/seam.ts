@@ -14,7 +14,7 @@ const OFF: Mm = 6;
 export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): number {
   const { turn, girth } = cope.joint.section;
   const asked = cope.end.seam;
-  if (asked) return homeStation(asked.rad, turn);
+  if (asked) return homeStation('rad' in asked ? asked.rad : asked.mm, turn);
   const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
   const off = Math.min(OFF, girth / 16);
   const crowded = [...named, ...twins(cope, turn)];

@@ -1,4 +1,5 @@
 import type { EndName, Part } from '../job/job.ts';
+import { halfTowards } from '../job/shape.ts';
 import { degrees, type Mm } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -30,7 +31,7 @@ export function seenFrom(cope: Cope, turnedBy: number): string {
 function sidePicture(cope: Cope, part: Part, end: EndName): Picture {
   const k = end === 'A' ? 1 : -1;
   const radius = cope.joint.section.reach;
-  const header = part.onto.od.mm / 2;
+  const header = halfTowards(part.onto);
   const [sin, cos] = [Math.sin(part.angle.rad), Math.cos(part.angle.rad)];
   const setback = (turned: number): Mm => cope.outside(part.clock.rad + turned).setback;
   const [right, left] = [setback(0), setback(Math.PI)];
@@ -82,7 +83,7 @@ function sidePicture(cope: Cope, part: Part, end: EndName): Picture {
 function endPicture(cope: Cope, part: Part, end: EndName): Picture {
   const k = end === 'A' ? 1 : -1;
   const radius = cope.joint.section.reach;
-  const header = part.onto.od.mm / 2;
+  const header = halfTowards(part.onto);
   const offset = part.offset.mm;
   const body = header + 1.6 * radius;
   const circle = Array.from({ length: 49 }, (_, i) => {

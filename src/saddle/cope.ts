@@ -29,7 +29,7 @@ export interface Cope extends Extremes {
   readonly cut: Line;
   /** The other edge of the wall, drawn dashed; with a wall only. */
   readonly other?: Line;
-  /** The station of the heel; a union has none. */
+  /** The direction of the heel from the tube's axis, as an angle from station 0; a union has none. */
   readonly heel?: Radians;
 }
 
@@ -43,7 +43,7 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
     square: squareLine(joint, tube.wall.mm),
   };
   const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
-  const extremes = extremesOf(edges.cut, joint.section.turn, end.parts[0].clock.rad);
+  const extremes = extremesOf(edges.cut, joint.section.turn, clockStation(joint, end));
   return { kind: 'coped', end, joint, outside, ...walled, ...edges, ...extremes, ...heelOf(end.parts) };
 }
 
@@ -78,6 +78,11 @@ function edgesOf(joint: Joint, preparation: Preparation, outside: Line, walled: 
   return { cut: preparation.from === 'inside' ? walled.inside : walled.square, other: outside };
 }
 
+/** The station of the first header's clock: where a line is likely even. */
+export function clockStation(joint: Joint, end: CopedEnd): number {
+  return joint.section.towards(end.parts[0].clock.rad);
+}
+
 function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
   if (parts.length > 1) return {};
   const { angle, clock } = parts[0];
@@ -88,7 +93,8 @@ function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
 /** A line of the cope as Bézier pieces once round from this station, within 0.002 mm on a flat of `scale` mm a radian. */
 export function curveOf(cope: Cope, line: Line, from: number, scale: Mm): Curve {
   const { turn } = cope.joint.section;
+  const { section } = cope.joint;
   const clock = cope.end.parts[0].clock.rad;
-  const quarters = [0, 1, 2, 3].map((quarter) => clock + (quarter * turn) / 4);
-  return traceCurve(line, { from, turn, nodes: [...quarters, ...cope.joint.section.corners], scale });
+  const quarters = [0, 1, 2, 3].map((quarter) => section.towards(clock + (quarter * Math.PI) / 2));
+  return traceCurve(line, { from, turn, nodes: [...quarters, ...section.corners], scale });
 }

@@ -29,11 +29,12 @@ function deeper(a: Meeting | undefined, b: Meeting): Meeting {
   return b.setback > a.setback ? b : a;
 }
 
-function normalOn({ solid, cosClock, sinClock, trimClimb, offset }: Landing, sx: Mm, sy: Mm): Meeting {
+function normalOn({ solid, cosClock, sinClock, trimClimb, offset, shift }: Landing, sx: Mm, sy: Mm): Meeting {
   const x = sx * cosClock + sy * sinClock;
   const y = sy * cosClock - sx * sinClock;
   const entry = solid.enter(x, y);
   const { nx, ny, nz } = entry ?? { nx: 0, ny: Math.sign(y - offset), nz: 0 };
   const normal: Vector = [nx * cosClock - ny * sinClock, nx * sinClock + ny * cosClock, nz];
-  return { contact: entry !== undefined, setback: entry ? entry.z : x * trimClimb, normal };
+  const setback = (entry ? entry.z : x * trimClimb) + shift;
+  return { contact: entry !== undefined, setback, normal };
 }

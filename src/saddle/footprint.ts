@@ -100,9 +100,10 @@ const STEP: Mm = 1e-4;
  * nz that direction is finite even where the line grazes.
  */
 function poseAt(cope: Cope, landing: Landing, line: Line, station: number): Pose {
-  const { setback, depth } = line(station);
+  const { setback: fromTube, depth } = line(station);
   const wall = cope.joint.section.at(station, depth);
-  const { solid, cosClock, sinClock } = landing;
+  const { solid, cosClock, sinClock, shift } = landing;
+  const setback = fromTube - shift;
   const x = wall.x * cosClock + wall.y * sinClock;
   const y = wall.y * cosClock - wall.x * sinClock;
   const dx = wall.dx * cosClock + wall.dy * sinClock;

@@ -1,7 +1,11 @@
 import type { CopedEnd, Part, Section as SectionAsk } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
+import { bentHeader } from '../space/bend.ts';
+import { boxProfile } from '../space/box.ts';
+import { PLATE } from '../space/plate.ts';
+import { prism } from '../space/prism.ts';
 import { exactCosine, roundHeader } from '../space/round.ts';
-import { roundSection, type Section } from '../space/section.ts';
+import { rectangularSection, roundSection, type Section } from '../space/section.ts';
 import type { Solid } from '../space/solid.ts';
 
 /** The geometry of one end: the tube's section and all it lands on, each header in its own frame. */
@@ -19,6 +23,8 @@ export interface Landing {
   readonly trimClimb: number;
   /** The header's axis, from the tube's axis, along y. */
   readonly offset: Mm;
+  /** The header's work point, from the tube's, along the tube. */
+  readonly shift: Mm;
 }
 
 export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
@@ -27,20 +33,48 @@ export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
 }
 
 export function sectionOf(section: SectionAsk): Section {
-  return roundSection(section.od.mm / 2);
+  if (section.kind === 'round') return roundSection(section.od.mm / 2);
+  const { wide, deep, corner } = section;
+  return rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm });
 }
 
 function landingOf(part: Part): Landing {
-  return roundLanding(part.onto.od.mm / 2, part.angle.rad, part.clock.rad, part.offset.mm);
+  return landing(solidOf(part), part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
 }
 
-/** A landing on a round header of this outside radius. Lengths in mm, angles in radians. */
-export function roundLanding(radius: Mm, angle: Radians, clock: Radians, offset: Mm): Landing {
+/** Each kind of header as a solid in the frame of the end. */
+function solidOf({ onto, angle: { rad: angle }, offset: { mm: offset } }: Part): Solid {
+  switch (onto.kind) {
+    case 'round':
+      return roundHeader(onto.od.mm / 2, angle, offset);
+    case 'plate':
+    case 'mitre':
+      return prism(PLATE, angle, offset);
+    case 'box': {
+      const { wide, deep, corner, roll } = onto;
+      const size = { wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad };
+      return prism(boxProfile(size), angle, offset);
+    }
+    case 'bend': {
+      const { od, radius, centre } = onto;
+      const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
+      return bentHeader(size, angle, offset);
+    }
+  }
+}
+
+function landing(solid: Solid, angle: Radians, clock: Radians, offset: Mm, shift: Mm): Landing {
   return {
-    solid: roundHeader(radius, angle, offset),
+    solid,
     cosClock: Math.cos(clock),
     sinClock: Math.sin(clock),
     trimClimb: exactCosine(angle) / Math.sin(angle),
     offset,
+    shift,
   };
+}
+
+/** A landing on a round header of this outside radius. Lengths in mm, angles in radians. */
+export function roundLanding(radius: Mm, angle: Radians, clock: Radians, offset: Mm): Landing {
+  return landing(roundHeader(radius, angle, offset), angle, clock, offset, 0);
 }

@@ -105,21 +105,21 @@ function deeper(a: LinePoint, b: LinePoint): LinePoint {
 }
 
 function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm): LinePoint {
-  const { cosClock, sinClock, trimClimb } = landing;
+  const { cosClock, sinClock, trimClimb, shift } = landing;
   const x = wall.x * cosClock + wall.y * sinClock;
   const y = wall.y * cosClock - wall.x * sinClock;
   const dx = wall.dx * cosClock + wall.dy * sinClock;
   const entry = landing.solid.enter(x, y);
   if (!entry) {
     const region = part * PATCHES + PATCHES - 1;
-    return { setback: x * trimClimb, slope: dx * trimClimb, contact: false, part, region, depth };
+    return { setback: x * trimClimb + shift, slope: dx * trimClimb, contact: false, part, region, depth };
   }
   const dy = wall.dy * cosClock - wall.dx * sinClock;
   const { nx, ny, nz } = entry;
   const region = part * PATCHES + entry.patch;
   // A line that only just touches runs along the trim plane.
   const slope = nz > 0 ? -(nx * dx + ny * dy) / nz : dx * trimClimb;
-  return { setback: entry.z, slope, contact: true, part, region, depth };
+  return { setback: entry.z + shift, slope, contact: true, part, region, depth };
 }
 
 /** A header has fewer patches than this, missing it counted as one. */

@@ -13,6 +13,8 @@ export interface Section {
   readonly reach: Mm;
   /** Stations where a face meets a corner: lines round the tube break there. */
   readonly corners: readonly number[];
+  /** The station that lies in this direction from the axis, in radians from station 0. */
+  towards(angle: Radians): number;
   /** The point of the wall at this station, `depth` in from the outside, square to it. */
   at(station: number, depth: Mm): WallPoint;
 }
@@ -36,6 +38,7 @@ export function roundSection(radius: Mm): Section {
     girth: 2 * Math.PI * radius,
     reach: radius,
     corners: [],
+    towards: (angle) => angle,
     at(station: Radians, depth: Mm): WallPoint {
       const rho = radius - depth;
       const cos = Math.cos(station);
@@ -68,15 +71,34 @@ export function rectangularSection(size: RectangleSize): Section {
     corners: sides
       .slice(0, -1)
       .map((_, i) => sides.slice(0, i + 1).reduce((sum, side) => sum + side.length, 0)),
-    at(station: Mm, depth: Mm): WallPoint {
-      let way = station - girth * Math.floor(station / girth);
-      for (const side of sides) {
-        if (way <= side.length) return side.at(way, depth);
-        way -= side.length;
-      }
-      return side0(sides).at(0, depth);
-    },
+    towards: (angle) => stationTowards(angle, girth, at),
+    at,
   };
+
+  function at(station: Mm, depth: Mm): WallPoint {
+    let way = station - girth * Math.floor(station / girth);
+    for (const side of sides) {
+      if (way <= side.length) return side.at(way, depth);
+      way -= side.length;
+    }
+    return side0(sides).at(0, depth);
+  }
+}
+
+/** Halves the way round until the outline's point lies in this direction, which grows all the way. */
+function stationTowards(angle: Radians, girth: Mm, at: Section['at']): Mm {
+  const turns = Math.floor(angle / (2 * Math.PI));
+  const wanted = angle - 2 * Math.PI * turns;
+  let low = 0;
+  let high = girth;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    const { x, y } = at(middle, 0);
+    const direction = Math.atan2(y, x);
+    if ((direction < 0 ? direction + 2 * Math.PI : direction) < wanted) low = middle;
+    else high = middle;
+  }
+  return low + girth * turns;
 }
 
 /** A face or a corner, walked from its beginning. */

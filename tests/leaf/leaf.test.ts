@@ -187,7 +187,8 @@ it('the drawn cut is the curve that was solved, piece for piece', () => {
   // A seam that the job asks for is known to its last digit, and so is where the solver starts.
   for (const each of asked.flatMap((ask) => casesOf(ask))) {
     const { turn } = each.solution.section;
-    const seam = homeStation(each.cope.end.seam?.rad ?? Number.NaN, turn);
+    const askedSeam = each.cope.end.seam;
+    const seam = homeStation(askedSeam && 'rad' in askedSeam ? askedSeam.rad : Number.NaN, turn);
     const scale = widthOfWrap(each) / turn;
     const solved = curveOf(each.cope, each.cope.cut, seam, scale);
     const drawn = strokesOf(each.leaf.wrap, 'cut')

@@ -69,6 +69,7 @@ function endOf(ask: Ask, end: EndAsk): Job['tubes'][number]['ends']['A'] & { kin
         angle: angle(end.angle),
         clock: angle(end.clock ?? 0),
         offset: length(end.offset ?? 0, ask.inches),
+        shift: length(0),
       },
     ],
     preparation: preparations[ask.edge ?? 'bevel'],

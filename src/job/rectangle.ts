@@ -1,0 +1,52 @@
+import type { Length } from '../measure/units.ts';
+import { asWritten } from '../measure/write.ts';
+import { usualCorner } from './corner.ts';
+import { complain, type Desk, type Spot } from './desk.ts';
+import type { Fields } from './fields.ts';
+import { lengthAt, missing } from './values.ts';
+
+export interface Rectangle {
+  readonly wide: Length;
+  readonly deep: Length;
+  readonly corner: Length;
+}
+
+/** The two sides and the corner of a rectangular tube; without a corner it is the usual one of this wall. */
+export function readRectangle(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  wall: Length | undefined,
+): Rectangle | undefined {
+  const side = (key: string): Length | undefined =>
+    needed(desk, spot, fields, key, (at) => lengthAt(desk, at, 'positive'), '40mm');
+  const [wide, deep] = [side('wide'), side('deep')];
+  const corner = fields.has('corner')
+    ? lengthAt(desk, fields.get('corner'), 'zero-or-more')
+    : wall && usualCorner(wall);
+  if (!corner && !fields.has('corner') && !fields.has('wall')) {
+    const instead =
+      'the outside radius of its corners, 0 if they are sharp, or the wall that it follows from';
+    missing(desk, spot, 'corner', 'the corners of a rectangular tube need their radius', instead);
+  }
+  if (!wide || !deep || !corner) return undefined;
+  const most = Math.min(wide.mm, deep.mm) / 2;
+  if (corner.mm <= most + 1e-9) return { wide, deep, corner };
+  const why = `corners of ${asWritten(corner)} are wider than half of its narrow side`;
+  return complain(desk, fields.get('corner') ?? spot, 'corner', why, `a corner up to ${most} mm`);
+}
+
+/** A value that its map can't do without. */
+export function needed<Value>(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  key: string,
+  read: (at: Spot) => Value | undefined,
+  example: string,
+): Value | undefined {
+  const at = fields.get(key);
+  if (at) return read(at);
+  if (fields.strange) return undefined;
+  return missing(desk, spot, key, `it needs ${desk.say.key(key)}`, desk.say.setting(key, example));
+}
