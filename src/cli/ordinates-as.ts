@@ -1,8 +1,9 @@
 import { degreesOf } from '../fit/as-data.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { inchFraction } from '../measure/write.ts';
-import type { Ordinate, OrdinateTable } from '../saddle/ordinates.ts';
+import type { OrdinateTable } from '../saddle/ordinates.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { countsInAngles } from '../saddle/station.ts';
 
 /** The tables as JSON: millimetres and degrees, tubes in the order of the job. */
 export function ordinatesAsJson(tables: readonly OrdinateTable[]): string {
@@ -12,7 +13,7 @@ export function ordinatesAsJson(tables: readonly OrdinateTable[]): string {
       name: solution.tube.name,
       hand: solution.hand,
       copies: solution.tube.copies,
-      ends: Object.fromEntries(ends.map(({ end, rows }) => [end, { stations: rows.map(stationAsData) }])),
+      ends: Object.fromEntries(ends.map((table) => [table.end, { stations: stationsAsData(table) }])),
     };
   });
   return `${JSON.stringify({ units: 'mm', tubes }, null, 2)}\n`;
@@ -22,11 +23,19 @@ function solutionsOf(tables: readonly OrdinateTable[]): readonly TubeSolution[] 
   return [...new Set(tables.map(({ solution }) => solution))];
 }
 
-function stationAsData({ cut: _, dihedral, ...row }: Ordinate): object {
-  return { ...row, ...(dihedral !== undefined && { dihedral: degreesOf(dihedral) }) };
+function stationsAsData({ solution, rows }: OrdinateTable): object[] {
+  const key = countsInAngles(solution.section) ? 'phi' : 's';
+  return rows.map(({ place, cut: _, dihedral, ...row }) => ({
+    [key]: place,
+    ...row,
+    ...(dihedral !== undefined && { dihedral: degreesOf(dihedral) }),
+  }));
 }
 
-/** The tables as CSV, one header line, in millimetres and degrees. */
+/**
+ * The tables as CSV, one header line, in millimetres and degrees. The column of stations is named `s` where all tubes
+ * are rectangular, and holds mm round the outside for each that is.
+ */
 export function ordinatesAsCsv(tables: readonly OrdinateTable[]): string {
   const lines = tables.flatMap(({ solution, end, rows }) =>
     rows.map((row) =>
@@ -34,7 +43,7 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): string {
         csvText(solution.tube.name),
         solution.hand,
         end,
-        row.phi,
+        row.place,
         row.contact,
         row.outside,
         row.inside ?? '',
@@ -43,7 +52,9 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): string {
       ].join(','),
     ),
   );
-  return `${['tube,hand,end,phi,contact,outside,inside,square,dihedral', ...lines].join('\n')}\n`;
+  const rectangular = tables.length > 0 && tables.every(({ solution }) => !countsInAngles(solution.section));
+  const head = `tube,hand,end,${rectangular ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
+  return `${[head, ...lines].join('\n')}\n`;
 }
 
 /** RFC 4180: quoted where it holds a comma, a quote or a line's end. */
@@ -59,16 +70,17 @@ export function ordinatesAsText(tables: readonly OrdinateTable[], units: 'mm' | 
 function tableAsText({ solution, end, rows, cope }: OrdinateTable, units: 'mm' | 'in'): string {
   const { tube, hand, section } = solution;
   const write = units === 'mm' ? (mm: Mm) => mm.toFixed(2) : (mm: Mm) => (mm / MM_PER_INCH).toFixed(3);
+  const angles = countsInAngles(section);
   const heads = [
-    'station',
+    ...(angles ? ['station'] : []),
     'round',
     'outside',
     ...(cope.inside ? ['inside'] : []),
     ...(cope.square ? ['square'] : []),
   ];
   const cells = rows.map((row) => [
-    `${Number(row.phi.toFixed(4))}°`,
-    write((row.phi / 360) * section.girth),
+    ...(angles ? [`${Number(row.place.toFixed(4))}°`] : []),
+    write(angles ? (row.place / 360) * section.girth : row.place),
     write(row.outside),
     ...(row.inside === undefined ? [] : [write(row.inside)]),
     ...(row.square === undefined ? [] : [write(row.square)]),

@@ -1,7 +1,9 @@
 import type { EndFlags } from '../job/flags.ts';
+import type { Tube } from '../job/job.ts';
 import { readAngle } from '../measure/angle.ts';
+import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
-import { inOrder } from '../saddle/ordinates.ts';
+import { inOrder, type Spacing } from '../saddle/ordinates.ts';
 import { solveJob } from '../saddle/solve.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
@@ -10,7 +12,7 @@ import type { Shell } from './shell.ts';
 import { refuse } from './trouble.ts';
 
 export interface OrdinatesOptions extends EndFlags {
-  readonly every: string;
+  readonly every?: string;
   readonly as: 'text' | 'json' | 'csv';
   readonly out: string;
 }
@@ -22,20 +24,28 @@ export async function ordinates(
   shell: Shell,
 ): Promise<void> {
   const { every, as, out, ...flags } = options;
-  const step = stepOf(every);
   const { job } = await readAsk(path, flags, shell);
-  const tables = inOrder(solveJob(job), step);
+  const tables = inOrder(solveJob(job), spacingOf(every, job.units, job.tubes));
   const write = { text: ordinatesAsText, json: ordinatesAsJson, csv: ordinatesAsCsv }[as];
   await writeResult(out, write(tables, job.units), shell);
 }
 
-/** Whole degrees or parts of them that go into a turn without rest, as a count of stations. */
-function stepOf(every: string): number {
-  const reading = readAngle(every);
-  const why = reading.ok ? 'it does not go into 360 degrees without rest' : reading.why;
-  if (reading.ok) {
-    const count = 360 / degrees(reading.value.rad);
-    if (count >= 1 && count <= 36000 && Math.abs(count - Math.round(count)) < 1e-9) return Math.round(count);
+const USUAL: Spacing = { perTurn: 24, apart: 10 };
+
+/** An angle that goes into a turn without rest for round tubes, or a length for rectangular ones. */
+function spacingOf(every: string | undefined, units: 'mm' | 'in', tubes: readonly Tube[]): Spacing {
+  if (every === undefined) return USUAL;
+  const round = tubes.every(({ section }) => section.kind === 'round');
+  const angle = readAngle(every);
+  const count = angle.ok ? 360 / degrees(angle.value.rad) : Number.NaN;
+  if (count >= 1 && count <= 36_000 && Math.abs(count - Math.round(count)) < 1e-9) {
+    return { ...USUAL, perTurn: Math.round(count) };
   }
-  throw refuse('every', 'command line', `--every ${every}`, why, 'a step such as 15deg, 22.5deg or 10deg');
+  const length = readLength(every, units);
+  if (!round && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
+  const why = angle.ok ? 'it does not go into 360 degrees without rest' : angle.why;
+  const instead = round
+    ? 'a step such as 15deg, 22.5deg or 10deg'
+    : 'a step such as 15deg, or 10mm for a rectangular tube';
+  throw refuse('every', 'command line', `--every ${every}`, why, instead);
 }

@@ -3,6 +3,7 @@ import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from './cope.ts';
 import { dihedralAt } from './dihedral.ts';
 import type { TubeSolution } from './solve.ts';
+import { countsInAngles } from './station.ts';
 
 /** The setbacks of one end at equal stations: the table for laying out with no printer. */
 export interface OrdinateTable {
@@ -13,8 +14,8 @@ export interface OrdinateTable {
 }
 
 export interface Ordinate {
-  /** In degrees, exactly as the step counts them. */
-  readonly phi: number;
+  /** In degrees; on a rectangular tube mm round the outside from the spine. Exactly as the step counts them. */
+  readonly place: number;
   readonly contact: boolean;
   readonly outside: Mm;
   readonly inside?: Mm;
@@ -25,28 +26,42 @@ export interface Ordinate {
   readonly cut: Mm;
 }
 
-/** The tables of all coped ends in the order of the tubes, A before B, at `count` stations from 0. */
-export function inOrder(solutions: readonly TubeSolution[], count: number): readonly OrdinateTable[] {
+/** How far from station to station: so many to a turn of a round tube, so many mm round a rectangular one. */
+export interface Spacing {
+  readonly perTurn: number;
+  readonly apart: Mm;
+}
+
+/** The tables of all coped ends in the order of the tubes, A before B, from station 0 on. */
+export function inOrder(solutions: readonly TubeSolution[], spacing: Spacing): readonly OrdinateTable[] {
   return solutions.flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) => {
       const cope = solution.ends[end];
-      return cope?.kind === 'coped' ? [{ solution, end, cope, rows: rowsOf(cope, count) }] : [];
+      return cope?.kind === 'coped' ? [{ solution, end, cope, rows: rowsOf(cope, spacing) }] : [];
     }),
   );
 }
 
-function rowsOf(cope: Cope, count: number): Ordinate[] {
-  return Array.from({ length: count }, (_, i) => {
-    const station = (i * cope.joint.section.turn) / count;
-    const { setback: outside, contact } = cope.outside(station);
-    return {
-      phi: (i * 360) / count,
-      contact,
-      outside,
-      ...(cope.inside && { inside: cope.inside(station).setback }),
-      ...(cope.square && { square: cope.square(station).setback }),
-      ...(contact && { dihedral: dihedralAt(cope.joint, station) }),
-      cut: cope.cut(station).setback,
-    };
-  });
+function rowsOf(cope: Cope, { perTurn, apart }: Spacing): Ordinate[] {
+  const { section } = cope.joint;
+  if (!countsInAngles(section)) {
+    const count = Math.ceil(section.girth / apart - 1e-9);
+    return Array.from({ length: count }, (_, i) => rowAt(cope, i * apart, i * apart));
+  }
+  return Array.from({ length: perTurn }, (_, i) =>
+    rowAt(cope, (i * section.turn) / perTurn, (i * 360) / perTurn),
+  );
+}
+
+function rowAt(cope: Cope, station: number, place: number): Ordinate {
+  const { setback: outside, contact } = cope.outside(station);
+  return {
+    place,
+    contact,
+    outside,
+    ...(cope.inside && { inside: cope.inside(station).setback }),
+    ...(cope.square && { square: cope.square(station).setback }),
+    ...(contact && { dihedral: dihedralAt(cope.joint, station) }),
+    cut: cope.cut(station).setback,
+  };
 }
