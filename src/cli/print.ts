@@ -10,6 +10,7 @@ import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
+import { refuse } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags {
   readonly as: 'pdf';
@@ -22,6 +23,16 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { job, name } = await readAsk(path, flags, shell);
   tellLacking(job, shell);
   const leaves = drawLeaves(job, solveJob(job), shell);
+  if (leaves.length === 0) {
+    const why = 'no end is coped, so there is no leaf to print';
+    throw refuse(
+      'no-leaf',
+      path ?? 'flags',
+      'only plain ends',
+      why,
+      '`copeleaf check` for the lengths to cut',
+    );
+  }
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title });
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });

@@ -5,6 +5,7 @@ import { complainAt } from '../job/origin.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { millimetres } from '../measure/write.ts';
 import type { Section } from '../space/section.ts';
+import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { sectionOf } from './joint.ts';
 
@@ -38,11 +39,14 @@ export interface Lengths {
 
 /**
  * Every tube of the job in its order, each opposite hand after its twin. Throws `Refusal`, with all of them, where
- * the copes of a tube's two ends cross.
+ * the copes of a tube's two ends cross, or a bend that it lands on crosses it again.
  */
 export function solveJob(job: Job): readonly TubeSolution[] {
   const asDrawn = job.tubes.map((tube) => solveTube(tube));
-  const [first, ...others] = asDrawn.flatMap((solution, place) => copesCross(job, solution, place));
+  const [first, ...others] = asDrawn.flatMap((solution, place) => [
+    ...copesCross(job, solution, place),
+    ...bendsCross(job, solution, place),
+  ]);
   if (first) throw new Refusal([first, ...others]);
   return asDrawn.flatMap((solution) =>
     solution.tube.pair ? [solution, solveOpposite(solution.tube)] : [solution],
@@ -58,6 +62,19 @@ function copesCross(job: Job, { tube, lengths }: TubeSolution, place: number): C
     instead: `at least ${least} mm, measured from work point to work point`,
   };
   return [complainAt(job, `tubes[${place}].between`, 'too-short', misreading)];
+}
+
+function bendsCross(job: Job, { ends }: TubeSolution, place: number): Complaint[] {
+  return (['A', 'B'] as const).flatMap((name) => {
+    const end = ends[name];
+    if (end?.kind !== 'coped' || !bendCrosses(end.end, end.joint)) return [];
+    const misreading = {
+      read: `end ${name}`,
+      why: 'the arc of the bend that it lands on crosses the tube again, away from the joint',
+      instead: 'a larger `radius`, or a `centre` turned away from the body (180deg is straight away)',
+    };
+    return [complainAt(job, `tubes[${place}].ends.${name}`, 'bend-crosses', misreading)];
+  });
 }
 
 export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {
