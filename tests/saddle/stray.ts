@@ -43,13 +43,36 @@ export function along([a, b, c, d]: Quad, t: number): number {
   return u * u * u * a + 3 * u * t * (u * b + t * c) + t * t * t * d;
 }
 
-/** Straight up or down is a true distance to the line; the nearest point lies no further off to either side. */
+/**
+ * Straight up or down is a true distance to the line, and the nearest point lies no further off to either side. Where
+ * the line runs almost upright, the place where it passes the point's own height is looked for too.
+ */
 function distanceToLine(line: Line, scale: number, point: FlatPoint): number {
   const station = point.across / scale;
   const upright = Math.abs(line(station).setback - point.up);
   if (upright < PLAINLY_NEAR) return upright;
   const away = (t: number): number => Math.hypot(t * scale - point.across, line(t).setback - point.up);
-  return nearest(away, station - upright / scale, station + upright / scale);
+  const passing = [1, -1].map((side) => passingPlace(line, station, point.up, (side * upright) / scale));
+  const level = Math.min(...passing.map((place) => (place === undefined ? upright : away(place))));
+  if (level < PLAINLY_NEAR) return level;
+  return Math.min(level, nearest(away, station - upright / scale, station + upright / scale));
+}
+
+/** Where the line passes this height between a station and one so far beside it, nearest first, if it does. */
+function passingPlace(line: Line, station: number, height: number, reach: number): number | undefined {
+  const above = (t: number): boolean => line(t).setback > height;
+  const here = above(station);
+  for (let far = reach * 2 ** -30; Math.abs(far) <= Math.abs(reach); far *= 2) {
+    if (above(station + far) === here) continue;
+    let [near, beyond] = [station, station + far];
+    for (let i = 0; i < 60; i++) {
+      const middle = (near + beyond) / 2;
+      if (above(middle) === here) near = middle;
+      else beyond = middle;
+    }
+    return near;
+  }
+  return undefined;
 }
 
 function distanceToPiece(piece: CurvePiece, scale: number, point: FlatPoint): number {
@@ -64,15 +87,21 @@ const PLAINLY_NEAR = 1e-3;
 /** The line is looked at from this share of the curve's points: enough to see a part that the curve leaves out. */
 const SPARSE = 5;
 
-/** The least of a function: samples, then thirds about the best. */
+/** The least of a function: samples, then thirds about the best; where that seems far, again with more samples. */
 function nearest(away: (t: number) => number, from: number, to: number): number {
+  const least = leastOf(away, from, to, 32);
+  return least < PLAINLY_NEAR ? least : Math.min(least, leastOf(away, from, to, 1024));
+}
+
+function leastOf(away: (t: number) => number, from: number, to: number, samples: number): number {
   let [best, least] = [0, Number.POSITIVE_INFINITY];
-  for (let i = 0; i <= SAMPLES; i++) {
-    const here = away(from + ((to - from) * i) / SAMPLES);
+  const at = (sample: number): number =>
+    from + ((to - from) * Math.min(samples, Math.max(0, sample))) / samples;
+  for (let i = 0; i <= samples; i++) {
+    const here = away(at(i));
     if (here < least) [least, best] = [here, i];
   }
-  let low = from + ((to - from) * Math.max(0, best - 1)) / SAMPLES;
-  let high = from + ((to - from) * Math.min(SAMPLES, best + 1)) / SAMPLES;
+  let [low, high] = [at(best - 1), at(best + 1)];
   for (let i = 0; i < 50; i++) {
     const left = low + (high - low) / 3;
     const right = high - (high - low) / 3;
@@ -81,5 +110,3 @@ function nearest(away: (t: number) => number, from: number, to: number): number 
   }
   return Math.min(least, away((low + high) / 2));
 }
-
-const SAMPLES = 32;
