@@ -30,7 +30,7 @@ export function gapOf(cope: Cope, wall: Mm): Gap {
 export function widestGap(joint: Joint, face: Face, slide: Mm, counts: (station: number) => boolean): Gap {
   const gap = (station: number): Mm => {
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
-    const { x, y } = joint.section.at(station, 0);
+    const { x, y } = joint.section.at(station);
     return clearance(joint, x, y, face(station, 0) + slide);
   };
   const widest = highestOf(gap, joint.section.turn, 0, STATIONS);

@@ -15,7 +15,7 @@ export function bendCrosses(end: CopedEnd, joint: Joint): boolean {
 
 function crosses(bend: BendHeader, joint: Joint, landing: Landing): boolean {
   const { section } = joint;
-  return Array.from({ length: LINES }, (_, i) => section.at((i * section.turn) / LINES, 0)).some((wall) => {
+  return Array.from({ length: LINES }, (_, i) => section.at((i * section.turn) / LINES)).some((wall) => {
     const x = wall.x * landing.cosClock + wall.y * landing.sinClock;
     const y = wall.y * landing.cosClock - wall.x * landing.sinClock;
     return meetsAgain(bend, landing, x, y);

@@ -43,8 +43,14 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
     square: squareLine(joint, tube.wall.mm),
   };
   const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
-  const extremes = extremesOf(edges.cut, joint.section.turn, clockStation(joint, end));
+  const { turn } = joint.section;
+  const extremes = extremesOf(edges.cut, turn, clockStation(joint, end), ringOf(end.preparation));
   return { kind: 'coped', end, joint, outside, ...walled, ...edges, ...extremes, ...heelOf(end.parts) };
+}
+
+/** A blunt line has hills too narrow for the usual ring. */
+function ringOf(preparation: Preparation): number | undefined {
+  return preparation.edge === 'bevel' && preparation.blunt ? 1440 : undefined;
 }
 
 interface Edges {

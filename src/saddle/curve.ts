@@ -16,7 +16,7 @@ export interface Tracing {
 }
 
 /** A drawn curve strays from the exact line by no more than this where it is looked at; the bar is 0.002. */
-const STRAY: Mm = 0.0012;
+const STRAY: Mm = 0.001;
 
 /** Ends of a stretch are looked at this share of it inside, so that a kink has its own slope on each side. */
 const NUDGE = 1e-5;
@@ -63,18 +63,19 @@ interface Look {
 
 function lookAt(line: Line, scale: Mm, station: number, other: number): Look {
   const hair = NUDGE * (other - station);
-  const { region, setback, slope } = line(station + hair);
+  const { region, slope } = line(station + hair);
   const atEnd = line(station).setback;
   // Beside a header the setback runs off as a square root: its slope grows tenfold for a hundredth of the way.
   const grazes =
     !(Math.abs(slope) < scale / 4) && !(Math.abs(line(station + hair / 100).slope) < 3 * Math.abs(slope));
   const root = 2 * slope * Math.sqrt(Math.abs(hair)) * Math.sign(hair);
-  const seen = setback - (grazes ? root * Math.sqrt(Math.abs(hair)) : slope * hair);
-  const steps =
-    Math.abs(seen - atEnd) > STEP && Math.abs(line(station + hair * NUDGE).setback - atEnd) > STEP;
-  const stands = steps ? seen : atEnd;
+  const beside = line(station + Math.sign(hair) * SHARPLY).setback;
+  const stands = Math.abs(beside - atEnd) > STEP ? beside : atEnd;
   return { region, tip: grazes ? { station, setback: stands, root } : { station, setback: stands, slope } };
 }
+
+/** Just beyond what an edge is found to: a graze has risen by less than STEP there, a step wholly. */
+const SHARPLY = 1e-12;
 
 /** Breaks the stretch where the line changes region, then fits each part. */
 function traceStretch(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
@@ -122,7 +123,7 @@ function runsOn(a: LinePoint, b: LinePoint, apart: number): boolean {
 
 function fitSpan(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
   const length = last.tip.station - first.tip.station;
-  const piece = fitPiece(line, scale, first.tip, last.tip);
+  const piece = fitPiece(line, scale, first.tip, last.tip, STRAY);
   if (piece.stray <= STRAY || length < SHORTEST) {
     pieces.push(piece);
     return;

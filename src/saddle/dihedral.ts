@@ -8,7 +8,7 @@ import type { Joint, Landing } from './joint.ts';
  * graze. No published formula was found; it is the definition.
  */
 export function dihedralAt(joint: Joint, station: number): Radians {
-  const { x, y, nx, ny } = joint.section.at(station, 0);
+  const { x, y, nx, ny } = joint.section.at(station);
   let deepest: Meeting | undefined;
   for (const landing of joint.landings) deepest = deeper(deepest, normalOn(landing, x, y));
   if (!deepest) return Math.PI / 2;

@@ -17,12 +17,23 @@ export interface Extremes {
 
 const STEPS = 48;
 
-/** The long point and the throat of a line; of equals the one with the least station. `clock` is where it is likely even. */
-export function extremesOf(line: Line, turn: number, clock: number): Extremes {
-  const farthest = highestOf((station) => -line(station).setback, turn, clock, STEPS);
-  const deepest = highestOf((station) => line(station).setback, turn, clock, STEPS);
+/**
+ * The long point and the throat of a line; of equals the one with the least station. `start` is where it is likely
+ * even. A line with narrow hills, as a blunt one has, wants more `steps` than the usual.
+ */
+export function extremesOf(line: Line, turn: number, start: number, steps = STEPS): Extremes {
+  const ring = Array.from({ length: steps }, (_, i) => line(start + (i * turn) / steps).setback);
+  const onRing = (station: number): Mm => ring[Math.round(((station - start) / turn) * steps)] ?? 0;
+  const farthest = highestOf(
+    (at) => -line(at).setback,
+    turn,
+    start,
+    steps,
+    (at) => -onRing(at),
+  );
+  const deepest = highestOf((at) => line(at).setback, turn, start, steps, onRing);
   return {
-    longPoint: { station: farthest?.station ?? clock, setback: -(farthest?.height ?? 0) },
-    throat: { station: deepest?.station ?? clock, setback: deepest?.height ?? 0 },
+    longPoint: { station: farthest?.station ?? start, setback: -(farthest?.height ?? 0) },
+    throat: { station: deepest?.station ?? start, setback: deepest?.height ?? 0 },
   };
 }

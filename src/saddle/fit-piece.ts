@@ -24,7 +24,7 @@ export type Tip =
  * is free; Newton's method finds them. This strays with the sixth power of the length, where handles left at a
  * third of the way would stray with the fourth.
  */
-export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip): CurvePiece {
+export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: Mm): CurvePiece {
   const length = last.station - first.station;
   const lead = handleWay(first, length);
   const trail = handleWay(last, -length);
@@ -45,8 +45,7 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip): CurvePie
   }
   const stations = quad(first.station, last.station, a * lead.x, b * trail.x);
   const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
-  const grazing = 'root' in first || 'root' in last;
-  return { stations, setbacks, stray: strayOf(line, scale, { stations, setbacks }, grazing) };
+  return { stations, setbacks, stray: strayOf(line, scale, { stations, setbacks }, enough) };
 }
 
 /** A crossing this near, in mm, needs no further round. */
@@ -89,17 +88,19 @@ function miss(
   ];
 }
 
-/** The most that the piece is away from the line where it is looked at: nearer the tips where one of them grazes. */
-function strayOf(
-  line: Line,
-  scale: Mm,
-  piece: Pick<CurvePiece, 'stations' | 'setbacks'>,
-  grazing: boolean,
-): Mm {
+/**
+ * Where a piece is looked at: where one that fits a smooth line strays most, and beside its tips, where a fade or a
+ * near graze bends the line sharply.
+ */
+const LOOKS: readonly number[] = [0.5, 0.17, 0.83, 0.08, 0.92, 0.02, 0.98];
+
+/** The most that the piece is away from the line where it is looked at; no more looks are spent once it is too far. */
+function strayOf(line: Line, scale: Mm, piece: Pick<CurvePiece, 'stations' | 'setbacks'>, enough: Mm): Mm {
   let most = 0;
-  for (const t of grazing ? [0.02, 0.08, 0.2, 0.5, 0.8, 0.92, 0.98] : [0.16, 0.5, 0.84]) {
+  for (const t of LOOKS) {
     const away = awayFrom(line, scale, bezier(piece.stations, t), bezier(piece.setbacks, t));
     if (!(away <= most)) most = away;
+    if (!(most <= enough)) break;
   }
   return most;
 }

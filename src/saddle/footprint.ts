@@ -1,4 +1,5 @@
 import type { Mm } from '../measure/units.ts';
+import { inwards } from '../space/section.ts';
 import type { Unrolled } from '../space/solid.ts';
 import { type Cope, curveOf } from './cope.ts';
 import { bezier, bezierRate, type CurvePiece } from './fit-piece.ts';
@@ -101,7 +102,7 @@ const STEP: Mm = 1e-4;
  */
 function poseAt(cope: Cope, landing: Landing, line: Line, station: number): Pose {
   const { setback: fromTube, depth } = line(station);
-  const wall = cope.joint.section.at(station, depth);
+  const wall = inwards(cope.joint.section.at(station), depth);
   const { solid, cosClock, sinClock, shift } = landing;
   const setback = fromTube - shift;
   const x = wall.x * cosClock + wall.y * sinClock;

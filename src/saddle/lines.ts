@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { WallPoint } from '../space/section.ts';
+import { inwards, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
 import type { Joint, Landing } from './joint.ts';
 import type { Line, LinePoint } from './line.ts';
@@ -10,34 +10,31 @@ export function wallLine(joint: Joint, depth: Mm): Line {
 }
 
 /** Where the line of the wall at this station and depth meets what the end lands on, or is trimmed beside it. */
-export function meetAt(joint: Joint, station: number, depth: Mm): LinePoint {
-  return meet(joint, joint.section.at(station, depth), depth);
+export function meetAt({ section, landings }: Joint, station: number, depth: Mm): LinePoint {
+  return meet(landings, inwards(section.at(station), depth), depth, 0);
 }
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
-export function squareLine(joint: Joint, depth: Mm): Line {
-  const { section, landings } = joint;
+export function squareLine({ section, landings }: Joint, depth: Mm): Line {
   return (station) => {
-    const outer = section.at(station, 0);
-    const inner = section.at(station, depth);
-    let deepest = deeperCut(meet(joint, outer, 0), meet(joint, inner, depth), 1);
+    const outer = section.at(station);
+    const inner = inwards(outer, depth);
+    let deepest = deeper(meet(landings, outer, 0, 0), meet(landings, inner, depth, 1));
     for (const landing of landings) {
       for (const along of crestsOf(landing, outer, inner)) {
         const within = along * depth;
-        deepest = deeperCut(deepest, meet(joint, section.at(station, within), within), 2);
+        deepest = deeper(deepest, meet(landings, inwards(outer, within), within, 2));
       }
     }
     return deepest;
   };
 }
 
-/** The deeper of two points of one station; the kind of the second tells its region from the first's. */
-function deeperCut(first: LinePoint, second: LinePoint, kind: number): LinePoint {
-  if (!(second.setback > first.setback)) return first;
-  const { setback, slope, contact, part, region, depth } = second;
-  return { setback, slope, contact, part, region: region + kind * REGIONS, depth };
+function deeper(first: LinePoint, second: LinePoint): LinePoint {
+  return second.setback > first.setback ? second : first;
 }
 
+/** Regions of one place in the wall: the outside, the inside, a crest between. */
 const REGIONS = 1024;
 
 function crestsOf(
@@ -90,33 +87,33 @@ function bluntShare(thinness: number): number {
 }
 
 /** The deepest header touched; only where none is touched, the deepest plane to which a missed line is trimmed. */
-function meet({ landings }: Joint, wall: WallPoint, depth: Mm): LinePoint {
-  let met = meetOne(landings[0], 0, wall, depth);
+function meet(landings: Joint['landings'], wall: WallPoint, depth: Mm, place: number): LinePoint {
+  let met = meetOne(landings[0], 0, wall, depth, place);
   for (let part = 1; part < landings.length; part++) {
     const landing = landings[part];
-    if (landing) met = deeper(met, meetOne(landing, part, wall, depth));
+    if (landing) met = touchedOrDeeper(met, meetOne(landing, part, wall, depth, place));
   }
   return met;
 }
 
-function deeper(a: LinePoint, b: LinePoint): LinePoint {
+function touchedOrDeeper(a: LinePoint, b: LinePoint): LinePoint {
   if (a.contact !== b.contact) return a.contact ? a : b;
-  return b.setback > a.setback ? b : a;
+  return deeper(a, b);
 }
 
-function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm): LinePoint {
+function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm, place: number): LinePoint {
   const { cosClock, sinClock, trimClimb, shift } = landing;
   const x = wall.x * cosClock + wall.y * sinClock;
   const y = wall.y * cosClock - wall.x * sinClock;
   const dx = wall.dx * cosClock + wall.dy * sinClock;
   const entry = landing.solid.enter(x, y);
   if (!entry) {
-    const region = part * PATCHES + PATCHES - 1;
+    const region = place * REGIONS + part * PATCHES + PATCHES - 1;
     return { setback: x * trimClimb + shift, slope: dx * trimClimb, contact: false, part, region, depth };
   }
   const dy = wall.dy * cosClock - wall.dx * sinClock;
   const { nx, ny, nz } = entry;
-  const region = part * PATCHES + entry.patch;
+  const region = place * REGIONS + part * PATCHES + entry.patch;
   // A line that only just touches runs along the trim plane.
   const slope = nz > 0 ? -(nx * dx + ny * dy) / nz : dx * trimClimb;
   return { setback: entry.z + shift, slope, contact: true, part, region, depth };

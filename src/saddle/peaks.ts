@@ -71,6 +71,7 @@ function finite(drop: number): number {
  */
 export function climb(height: (place: number) => number, from: number, to: number, rounds = 42): number {
   const ratio = (Math.sqrt(5) - 1) / 2;
+  const narrow = 1e-5 * (to - from);
   let low = from;
   let high = to;
   let left = high - ratio * (high - low);
@@ -78,6 +79,7 @@ export function climb(height: (place: number) => number, from: number, to: numbe
   let atLeft = height(left);
   let atRight = height(right);
   for (let i = 0; i < rounds; i++) {
+    if (high - low < narrow && Math.abs(atLeft - atRight) < LEVEL) break;
     if (atLeft >= atRight) {
       [high, right, atRight] = [right, left, atLeft];
       left = high - ratio * (high - low);
@@ -90,6 +92,9 @@ export function climb(height: (place: number) => number, from: number, to: numbe
   }
   return atLeft >= atRight ? left : right;
 }
+
+/** A narrow top whose sides are this level, in mm, is as high as it gets. */
+const LEVEL: Mm = 1e-14;
 
 /** The same station in [0, turn), with a hair below a whole turn taken as 0. */
 export function homeStation(station: number, turn: number): number {

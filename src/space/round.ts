@@ -29,7 +29,7 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
       const c = (x1 - x0) * cos;
       const s = y1 - y0;
       if (s === 0) return NOWHERE;
-      const d = (radius * c * Math.sign(s)) / Math.hypot(c, s);
+      const d = (radius * c * Math.sign(s)) / Math.sqrt(c * c + s * s);
       const along = (d + offset - y0) / s;
       return along > 0 && along < 1 ? [along] : NOWHERE;
     },

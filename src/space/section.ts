@@ -15,8 +15,8 @@ export interface Section {
   readonly corners: readonly number[];
   /** The station that lies in this direction from the axis, in radians from station 0. */
   towards(angle: Radians): number;
-  /** The point of the wall at this station, `depth` in from the outside, square to it. */
-  at(station: number, depth: Mm): WallPoint;
+  /** The point of the outside at this station. */
+  at(station: number): WallPoint;
 }
 
 /** A point in the plane square to the tube: x towards station 0, y towards a quarter turn. */
@@ -29,6 +29,15 @@ export interface WallPoint {
   /** Outward unit normal of the tube's outside at this station. */
   readonly nx: number;
   readonly ny: number;
+  /** How sharply the outside bends here, 1/mm: 0 on a face. */
+  readonly bend: number;
+}
+
+/** The point of the wall `depth` further in along the normal of a point of the outside. */
+export function inwards(outside: WallPoint, depth: Mm): WallPoint {
+  const { x, y, dx, dy, nx, ny, bend } = outside;
+  const rate = 1 - depth * bend;
+  return { x: x - depth * nx, y: y - depth * ny, dx: dx * rate, dy: dy * rate, nx, ny, bend };
 }
 
 /** A round tube of this outside radius. Stations are angles. */
@@ -39,11 +48,12 @@ export function roundSection(radius: Mm): Section {
     reach: radius,
     corners: [],
     towards: (angle) => angle,
-    at(station: Radians, depth: Mm): WallPoint {
-      const rho = radius - depth;
-      const cos = Math.cos(station);
-      const sin = Math.sin(station);
-      return { x: rho * cos, y: rho * sin, dx: -rho * sin, dy: rho * cos, nx: cos, ny: sin };
+    at(station: Radians): WallPoint {
+      const nx = Math.cos(station);
+      const ny = Math.sin(station);
+      const x = radius * nx;
+      const y = radius * ny;
+      return { x, y, dx: -y, dy: x, nx, ny, bend: 1 / radius };
     },
   };
 }
@@ -75,13 +85,13 @@ export function rectangularSection(size: RectangleSize): Section {
     at,
   };
 
-  function at(station: Mm, depth: Mm): WallPoint {
+  function at(station: Mm): WallPoint {
     let way = station - girth * Math.floor(station / girth);
     for (const side of sides) {
-      if (way <= side.length) return side.at(way, depth);
+      if (way <= side.length) return side.at(way);
       way -= side.length;
     }
-    return side0(sides).at(0, depth);
+    return side0(sides).at(0);
   }
 }
 
@@ -93,7 +103,7 @@ function stationTowards(angle: Radians, girth: Mm, at: Section['at']): Mm {
   let high = girth;
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    const { x, y } = at(middle, 0);
+    const { x, y } = at(middle);
     const direction = Math.atan2(y, x);
     if ((direction < 0 ? direction + 2 * Math.PI : direction) < wanted) low = middle;
     else high = middle;
@@ -104,7 +114,7 @@ function stationTowards(angle: Radians, girth: Mm, at: Section['at']): Mm {
 /** A face or a corner, walked from its beginning. */
 interface Side {
   readonly length: Mm;
-  at(way: Mm, depth: Mm): WallPoint;
+  at(way: Mm): WallPoint;
 }
 
 function side0([first]: readonly Side[]): Side {
@@ -133,28 +143,20 @@ function sidesOf({ wide, deep, corner }: RectangleSize): readonly Side[] {
 function faceSide(quarter: number, out: Mm, from: Mm, length: Mm): Side {
   return {
     length,
-    at: (way, depth) => turnedPoint(quarter, { x: out - depth, y: from + way, dx: 0, dy: 1, nx: 1, ny: 0 }),
+    at: (way) => turnedPoint(quarter, { x: out, y: from + way, dx: 0, dy: 1, nx: 1, ny: 0, bend: 0 }),
   };
 }
 
-/** The corner after the face of this quarter; deeper than its radius it runs on through its centre. */
+/** The corner after the face of this quarter. */
 function cornerSide(quarter: number, out: Mm, across: Mm, radius: Mm): Side {
   return {
     length: (Math.PI / 2) * radius,
-    at: (way, depth) => {
-      const cos = Math.cos(way / radius);
-      const sin = Math.sin(way / radius);
-      const rho = radius - depth;
-      const rate = rho / radius;
-      const point = {
-        x: out + rho * cos,
-        y: across + rho * sin,
-        dx: -rate * sin,
-        dy: rate * cos,
-        nx: cos,
-        ny: sin,
-      };
-      return turnedPoint(quarter, point);
+    at: (way) => {
+      const nx = Math.cos(way / radius);
+      const ny = Math.sin(way / radius);
+      const x = out + radius * nx;
+      const y = across + radius * ny;
+      return turnedPoint(quarter, { x, y, dx: -ny, dy: nx, nx, ny, bend: 1 / radius });
     },
   };
 }
@@ -166,7 +168,7 @@ const QUARTERS = [
   [0, -1],
 ] as const;
 
-function turnedPoint(quarter: number, { x, y, dx, dy, nx, ny }: WallPoint): WallPoint {
+function turnedPoint(quarter: number, { x, y, dx, dy, nx, ny, bend }: WallPoint): WallPoint {
   const [cos, sin] = QUARTERS[quarter & 3] ?? QUARTERS[0];
   return {
     x: x * cos - y * sin,
@@ -175,5 +177,6 @@ function turnedPoint(quarter: number, { x, y, dx, dy, nx, ny }: WallPoint): Wall
     dy: dx * sin + dy * cos,
     nx: nx * cos - ny * sin,
     ny: nx * sin + ny * cos,
+    bend,
   };
 }
