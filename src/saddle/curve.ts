@@ -63,13 +63,15 @@ interface Look {
 
 function lookAt(line: Line, scale: Mm, station: number, other: number): Look {
   const hair = NUDGE * (other - station);
-  const { region, slope } = line(station + hair);
+  const { region, setback, slope } = line(station + hair);
   const atEnd = line(station).setback;
   // Beside a header the setback runs off as a square root: its slope grows tenfold for a hundredth of the way.
   const grazes =
     !(Math.abs(slope) < scale / 4) && !(Math.abs(line(station + hair / 100).slope) < 3 * Math.abs(slope));
   const root = 2 * slope * Math.sqrt(Math.abs(hair)) * Math.sign(hair);
-  const beside = line(station + Math.sign(hair) * SHARPLY).setback;
+  const expected = setback - slope * hair;
+  const beside =
+    Math.abs(expected - atEnd) > STEP ? line(station + Math.sign(hair) * SHARPLY).setback : atEnd;
   const stands = Math.abs(beside - atEnd) > STEP ? beside : atEnd;
   return { region, tip: grazes ? { station, setback: stands, root } : { station, setback: stands, slope } };
 }
@@ -94,32 +96,36 @@ function traceStretch(line: Line, scale: Mm, first: Look, last: Look, pieces: Cu
 }
 
 /**
- * The station where the region at `low` ends. Where the line runs on evenly a millionth of a radian is near enough;
- * a step or a graze is found to 1e-13, which leaves less than 1e-4 mm of setback.
+ * The station where the region at `low` ends. Where the line runs on evenly it is found as nearly as the drawing can
+ * show; a step or a graze is found to 1e-13, which leaves less than 1e-4 mm of setback.
  */
 function findEdge(line: Line, low: number, high: number, region: number): number {
   let inside = low;
   let outside = high;
-  let finest = EVEN_EDGE;
-  for (;;) {
-    if (outside - inside <= finest) {
-      if (finest === SHARP_EDGE || runsOn(line(inside), line(outside), outside - inside)) return outside;
-      finest = SHARP_EDGE;
-    }
+  let before = line(inside);
+  let after = line(outside);
+  while (outside - inside > SHARP_EDGE && !runsOn(before, after, outside - inside)) {
     const middle = (inside + outside) / 2;
-    if (line(middle).region === region) inside = middle;
-    else outside = middle;
+    const point = line(middle);
+    if (point.region === region) [inside, before] = [middle, point];
+    else [outside, after] = [middle, point];
   }
+  return outside;
 }
 
-const EVEN_EDGE = 1e-6;
 const SHARP_EDGE = 1e-13;
 
-/** Whether two points a hair apart belong to one line, with a kink at most. */
+/** How little a kink or a step may show, in mm, to be passed over while an edge is sought. */
+const UNSEEN: Mm = 5e-5;
+
+/** Whether two near points belong to one line whose bend between them does not show. */
 function runsOn(a: LinePoint, b: LinePoint, apart: number): boolean {
-  const reach = (Math.abs(a.slope) + Math.abs(b.slope)) * apart;
-  return reach < 1e-4 && Math.abs(a.setback - b.setback) <= reach + 1e-6;
+  const rise = ((a.slope + b.slope) / 2) * apart;
+  const bend = Math.abs(b.slope - a.slope) * apart;
+  return apart < NEAR_EDGE && bend < UNSEEN && Math.abs(b.setback - a.setback - rise) < UNSEEN;
 }
+
+const NEAR_EDGE = 1e-3;
 
 function fitSpan(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
   const length = last.tip.station - first.tip.station;

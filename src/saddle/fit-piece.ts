@@ -35,7 +35,8 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: M
     const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
     const [r1, a1, b1] = miss(line, stations, setbacks, lead, trail, 1 / 3);
     const [r2, a2, b2] = miss(line, stations, setbacks, lead, trail, 2 / 3);
-    if (Math.abs(r1) + Math.abs(r2) < SETTLED) break;
+    const missed = Math.abs(r1) + Math.abs(r2);
+    if (missed < SETTLED || missed > HOPELESS) break;
     const size = a1 * b2 - a2 * b1;
     const stepA = (r2 * b1 - r1 * b2) / size;
     const stepB = (r1 * a2 - r2 * a1) / size;
@@ -49,7 +50,10 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: M
 }
 
 /** A crossing this near, in mm, needs no further round. */
-const SETTLED: Mm = 1e-4;
+const SETTLED: Mm = 2e-4;
+
+/** Newton's method mends no miss larger than this, in mm: of those that it did mend, one in a thousand was as large. */
+const HOPELESS: Mm = 0.5;
 
 interface Way {
   readonly x: number;
@@ -98,7 +102,7 @@ const LOOKS: readonly number[] = [0.5, 0.17, 0.83, 0.08, 0.92, 0.02, 0.98];
 function strayOf(line: Line, scale: Mm, piece: Pick<CurvePiece, 'stations' | 'setbacks'>, enough: Mm): Mm {
   let most = 0;
   for (const t of LOOKS) {
-    const away = awayFrom(line, scale, bezier(piece.stations, t), bezier(piece.setbacks, t));
+    const away = awayFrom(line, scale, bezier(piece.stations, t), bezier(piece.setbacks, t), enough);
     if (!(away <= most)) most = away;
     if (!(most <= enough)) break;
   }
@@ -109,11 +113,11 @@ function strayOf(line: Line, scale: Mm, piece: Pick<CurvePiece, 'stations' | 'se
  * At most how far a point lies from the line: straight along the tube, or, where the line is steep, to the place
  * where the line's tangent has its foot, whichever is nearer. Both are true distances to points of the line.
  */
-function awayFrom(line: Line, scale: Mm, station: number, setback: Mm): Mm {
+function awayFrom(line: Line, scale: Mm, station: number, setback: Mm, enough: Mm): Mm {
   const upright = line(station);
   const miss = setback - upright.setback;
   const lean = upright.slope / scale;
-  if (Math.abs(miss) < SETTLED || !(Math.abs(lean) > 0.3)) return Math.abs(miss);
+  if (Math.abs(miss) <= enough || !(Math.abs(lean) > 0.3)) return Math.abs(miss);
   const foot = station + (miss * lean) / (1 + lean * lean) / scale;
   return Math.min(Math.abs(miss), Math.hypot((foot - station) * scale, line(foot).setback - setback));
 }

@@ -11,7 +11,8 @@ export function wallLine(joint: Joint, depth: Mm): Line {
 
 /** Where the line of the wall at this station and depth meets what the end lands on, or is trimmed beside it. */
 export function meetAt({ section, landings }: Joint, station: number, depth: Mm): LinePoint {
-  return meet(landings, inwards(section.at(station), depth), depth, 0);
+  const outside = section.at(station);
+  return meet(landings, depth === 0 ? outside : inwards(outside, depth), depth, 0);
 }
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
