@@ -32,9 +32,9 @@ function targetOf(joint: RandomJoint, end: EndName): Target {
 }
 
 describe(`extremes and stand-off against samples all round, followed on solids (seed ${SEED})`, () => {
-  // 3600 stations: between two of them a smooth line hides under its curvature times (0.05 degrees)^2 / 2, 4e-7 of it.
+  // 1800 stations: between two of them a smooth line hides under its curvature times (0.1 degrees)^2 / 2, 1.5e-6 of it.
   // Where a wall passes by, its line steps, and what lies beside the step is seen to within a station: sqrt(2 R r d).
-  const STATIONS = 3600;
+  const STATIONS = 1800;
   const random = randomFrom(SEED + 6);
   const draws = JOINT_KINDS.map((kind, i) => {
     const joint = randomJoint(random, kind);
@@ -68,15 +68,15 @@ describe(`extremes and stand-off against samples all round, followed on solids (
       [FROM_INSIDE, tube - wall],
     ] as const) {
       let held = 0;
-      for (let i = 0; i < 360; i++) {
-        const station = (i * 2 * Math.PI) / 360;
+      for (let i = 0; i < STATIONS / 5; i++) {
+        const station = (i * 10 * Math.PI) / STATIONS;
         const cutTo = landed(target, station, line).setback;
         held = Math.max(held, deepestBetween(target, tube - wall, tube, station) - cutTo);
       }
       const { standOff = Number.NaN } = endUnderTest(askOf(joint), preparation).report;
       expect(standOff, `stand-off of ${spell(joint)}`).toBeGreaterThanOrEqual(held - 1e-6);
-      // One station in ten of the above.
-      const hidden = passesBy ? hides * Math.sqrt(10) : slope * 100;
+      // One station in five of the above.
+      const hidden = passesBy ? hides * Math.sqrt(5) : slope * 25;
       expect(standOff, `stand-off of ${spell(joint)}`).toBeLessThanOrEqual(held + hidden);
     }
   });
@@ -94,6 +94,29 @@ describe('stand-off', () => {
   test('from inside, than the inside line: none at 90 degrees, t cot(theta) at the heel of 45 degrees', () => {
     expect(endUnderTest(ask, FROM_INSIDE).report.standOff).toBeCloseTo(0, 9);
     expect(endUnderTest({ ...ask, angle: 45, clock: 77 }, FROM_INSIDE).report.standOff).toBeCloseTo(5, 9);
+  });
+
+  // Found by drawing many: beside the graze the inside line falls off to its trim plane, and the wall stands up.
+  test('is seen where the tube misses in part and it stands up narrower than a degree', () => {
+    const joint: RandomJoint = {
+      tube: 43.59174966129719,
+      wall: 7.8202577444903625,
+      header: 75.40694840624928,
+      angle: 1.0651481547284298,
+      clock: 0.9969139164147086,
+      offset: -76.22512568983883,
+    };
+    const target = targetOf(joint, 'A');
+    const inner = joint.tube - joint.wall;
+    let held = 0;
+    for (let i = 0; i < 7200; i++) {
+      const station = (i * Math.PI) / 3600;
+      const inside = landed(target, station, inner);
+      if (inside.contact) continue;
+      held = Math.max(held, landed(target, station, joint.tube).setback - inside.setback);
+    }
+    const { standOff } = endUnderTest(askOf(joint), FROM_INSIDE).report;
+    expect(standOff).toBeGreaterThanOrEqual(held);
   });
 
   test('is left out without a wall', () => {

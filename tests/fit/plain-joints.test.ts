@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
 import { type Ask, BEVEL, codesFor } from './ends-under-test.ts';
 
-const JOINTS = 400;
+const JOINTS = 100;
 
 /**
  * The thinnest that the wedge of a joint without offset is, in degrees, by a row of the dihedral's formula:
