@@ -3,6 +3,7 @@ import type { Cope } from '../saddle/cope.ts';
 import type { Joint, Landing } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
 import { highestOf } from '../saddle/peaks.ts';
+import { brinksOf } from './brinks.ts';
 import { type Face, faceOf } from './face.ts';
 import { slideToTouch } from './seat.ts';
 
@@ -22,18 +23,25 @@ export function gapOf(cope: Cope, wall: Mm): Gap {
   const { preparation } = cope.end;
   if (preparation.edge === 'bevel' && !preparation.blunt) return { station: 0, mm: 0 };
   const face = faceOf(cope);
-  const slide = slideToTouch(cope.joint, face, wall);
-  return widestGap(cope.joint, face, slide, touches(cope.joint));
+  const brinks = brinksOf(cope.joint, wall);
+  const slide = slideToTouch(cope.joint, face, wall, brinks);
+  return widestGap(cope.joint, face, slide, touches(cope.joint), brinks);
 }
 
 /** Over the stations that count, the widest way from the cut's outer edge to the header. */
-export function widestGap(joint: Joint, face: Face, slide: Mm, counts: (station: number) => boolean): Gap {
+export function widestGap(
+  joint: Joint,
+  face: Face,
+  slide: Mm,
+  counts: (station: number) => boolean,
+  brinks: readonly number[],
+): Gap {
   const gap = (station: number): Mm => {
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
     const { x, y } = joint.section.at(station);
     return clearance(joint, x, y, face(station, 0) + slide);
   };
-  const widest = highestOf(gap, joint.section.turn, 0, STATIONS);
+  const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, brinks);
   return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };
 }
 

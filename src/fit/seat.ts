@@ -11,7 +11,7 @@ const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
  * How far the end must slide along its own axis, away from the header, so that its face just touches; negative
  * where it slides on. The greatest foul over the face, outer edge to inner, found by sampling and climbing.
  */
-export function slideToTouch(joint: Joint, face: Face, wall: Mm): Mm {
+export function slideToTouch(joint: Joint, face: Face, wall: Mm, brinks: readonly number[]): Mm {
   const foul = (station: number, depth: Mm): Mm => {
     const met = meetAt(joint, station, depth);
     return met.contact ? met.setback - face(station, depth) : Number.NEGATIVE_INFINITY;
@@ -19,7 +19,7 @@ export function slideToTouch(joint: Joint, face: Face, wall: Mm): Mm {
   const rough = (station: number): Mm => Math.max(...LAYERS.map((layer) => foul(station, layer * wall)));
   const fine = (station: number): Mm => deepestFoul((depth) => foul(station, depth), wall);
   const { turn } = joint.section;
-  return highestOf(fine, turn, 0, STATIONS, rough)?.height ?? 0;
+  return highestOf(fine, turn, 0, STATIONS, rough, brinks)?.height ?? 0;
 }
 
 function deepestFoul(foul: (depth: Mm) => Mm, wall: Mm): Mm {

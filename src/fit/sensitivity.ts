@@ -2,6 +2,7 @@ import type { CopedEnd, Part, Section } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Joint, jointOf } from '../saddle/joint.ts';
+import { brinksOf } from './brinks.ts';
 import { type Face, faceOf, scaledFace } from './face.ts';
 import { touches, widestGap } from './gap.ts';
 import { slideToTouch } from './seat.ts';
@@ -22,18 +23,21 @@ export interface Sensitivity {
 export function sensitivityOf(cope: Cope, section: Section, wall: Mm, gap: Mm): Sensitivity {
   const face = faceOf(cope);
   const turn = cope.joint.section.turn;
+  const brinks = brinksOf(cope.joint, wall);
   const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
     worse((sign) => {
       const end = movedEnd(cope.end, (part) => change(part, sign));
-      return end && opening(cope.joint, jointOf(section, end), face, wall) - gap;
+      return end && opening(cope.joint, jointOf(section, end), face, wall, brinks) - gap;
     });
   return {
     angle: moved((part, sign) => ({ ...part, angle: turned(part.angle, sign) })),
     clock: moved((part, sign) => ({ ...part, clock: turned(part.clock, sign) })),
     offset: moved((part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign } })),
-    scale: worse(
-      (sign) => opening(cope.joint, cope.joint, scaledFace(face, 1 + sign / 100, turn), wall) - gap,
-    ),
+    scale: worse((sign) => {
+      const scale = 1 + sign / 100;
+      const moved = brinks.map((brink) => scale * (brink - turn * Math.round(brink / turn)));
+      return opening(cope.joint, cope.joint, scaledFace(face, scale, turn), wall, moved) - gap;
+    }),
   };
 }
 
@@ -54,9 +58,10 @@ function movedEnd(end: CopedEnd, change: (part: Part) => Part): CopedEnd | undef
 }
 
 /** The widest gap where both the header meant and the header met are touched. */
-function opening(meant: Joint, met: Joint, face: Face, wall: Mm): Mm {
+function opening(meant: Joint, met: Joint, face: Face, wall: Mm, ofFace: readonly number[]): Mm {
+  const brinks = [...ofFace, ...brinksOf(met, wall)];
   const meantTouches = touches(meant);
   const metTouches = touches(met);
-  const slide = slideToTouch(met, face, wall);
-  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station)).mm;
+  const slide = slideToTouch(met, face, wall, brinks);
+  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station), brinks).mm;
 }

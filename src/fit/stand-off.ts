@@ -1,6 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { type Cope, clockStation } from '../saddle/cope.ts';
 import { highestOf } from '../saddle/peaks.ts';
+import { brinksOfLine } from './brinks.ts';
 
 const STATIONS = 180;
 
@@ -13,6 +14,8 @@ export function standOffOf({ end, joint, outside, inside, square }: Cope): Mm | 
   const { preparation } = end;
   const cutTo = preparation.edge === 'square' && preparation.from === 'inside' ? inside : outside;
   const held = (station: number): Mm => square(station).setback - cutTo(station).setback;
-  const most = highestOf(held, joint.section.turn, clockStation(joint, end), STATIONS);
+  const { turn } = joint.section;
+  const brinks = [outside, inside].flatMap((line) => brinksOfLine(line, turn));
+  const most = highestOf(held, turn, clockStation(joint, end), STATIONS, held, brinks);
   return Math.max(0, most?.height ?? 0);
 }

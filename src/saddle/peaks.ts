@@ -21,8 +21,13 @@ export function highestOf(
   start: number,
   steps: number,
   rough: (station: number) => number = height,
+  brinks: readonly number[] = [],
 ): Peak | undefined {
-  const hills = hillsOf(height, turn, start, steps, rough);
+  const hills = [
+    ...hillsOf(height, turn, start, steps, rough),
+    ...besideBrinks(height, turn, turn / steps, brinks, rough),
+  ];
+  if (hills.length === 0) return undefined;
   const best = Math.max(...hills.map((hill) => hill.height));
   const equals = hills.filter((hill) => hill.height >= best - TIE);
   return equals.sort((a, b) => a.station - b.station)[0];
@@ -53,6 +58,52 @@ function hillsOf(
     hills.push({ station: homeStation(station, turn), height: height(station) });
   });
   return hills;
+}
+
+/**
+ * The highest places beside brinks: samples ever nearer to each from both sides, and where these could hide the
+ * highest of all, a climb.
+ */
+function besideBrinks(
+  height: (station: number) => number,
+  turn: number,
+  step: number,
+  brinks: readonly number[],
+  rough: (station: number) => number,
+): Peak[] {
+  const sides = brinks.flatMap((brink) => [-step, step].map((side) => nearest(rough, turn, brink, side)));
+  const highest = Math.max(...sides.map((side) => side.height));
+  return sides.flatMap((side) => {
+    if (side.height === Number.NEGATIVE_INFINITY || side.height + 2 * side.drop < highest) return [];
+    const top = climb(height, side.from, side.to);
+    const station = height(top) > height(side.station) + SAME ? top : side.station;
+    return [{ station: homeStation(station, turn), height: height(station) }];
+  });
+}
+
+interface Side extends Peak {
+  readonly from: number;
+  readonly to: number;
+  readonly drop: number;
+}
+
+/** The best of samples ever nearer to a brink from one side, with the stretch that it stands for. */
+function nearest(rough: (station: number) => number, turn: number, brink: number, side: number): Side {
+  const ways: number[] = [];
+  for (let way = 3 * side; Math.abs(way) > 1e-12 * turn; way /= 3) ways.push(way);
+  const row = ways.map((way) => rough(brink + way));
+  const inner = row.slice(1, -1);
+  const at = 1 + inner.indexOf(Math.max(...inner));
+  const here = row[at] ?? Number.NEGATIVE_INFINITY;
+  const around = [row[at - 1] ?? here, row[at + 1] ?? here];
+  const [far, near] = [brink + (ways[at - 1] ?? 0), brink + (ways[at + 1] ?? 0)];
+  return {
+    station: brink + (ways[at] ?? 0),
+    height: here,
+    from: Math.min(far, near),
+    to: Math.max(far, near),
+    drop: Math.max(...around.map((there) => finite(here - there))) + STEADY,
+  };
 }
 
 /** A hill between samples rises above its sample by less than the drop to the sample's neighbours, but for this. */

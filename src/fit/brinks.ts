@@ -1,0 +1,32 @@
+import type { Mm } from '../measure/units.ts';
+import type { Joint } from '../saddle/joint.ts';
+import type { Line } from '../saddle/line.ts';
+import { wallLine } from '../saddle/lines.ts';
+
+const STATIONS = 180;
+const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
+
+/**
+ * The stations where the wall, at one of nine depths, begins or ceases to touch what it lands on. Beside these a
+ * face may stand up as narrow as it likes. None where the whole wall touches all round.
+ */
+export function brinksOf(joint: Joint, wall: Mm): readonly number[] {
+  const layers = wall === 0 ? [0] : LAYERS;
+  return layers.flatMap((layer) => brinksOfLine(wallLine(joint, layer * wall), joint.section.turn));
+}
+
+/** The stations, in [0, turn), where one line begins or ceases to touch: between samples of a ring, by halving. */
+export function brinksOfLine(line: Line, turn: number): readonly number[] {
+  const step = turn / STATIONS;
+  const ring = Array.from({ length: STATIONS }, (_, i) => line(i * step).contact);
+  return ring.flatMap((here, i) => {
+    if (here === ring[(i + 1) % STATIONS]) return [];
+    let [low, high] = [i * step, (i + 1) * step];
+    while (high - low > 1e-12 * turn) {
+      const middle = (low + high) / 2;
+      if (line(middle).contact === here) low = middle;
+      else high = middle;
+    }
+    return [(low + high) / 2];
+  });
+}
