@@ -13,18 +13,17 @@ import {
   spell,
 } from '../outside/random-joints.ts';
 import { askOf, BEVEL, blunt, endUnderTest, FROM_INSIDE, SQUARE } from './ends-under-test.ts';
+import { landed, targetAt } from './followed-lines.ts';
 import {
   bevelledFace,
   bluntFace,
   deepestBetween,
   type Face,
-  landed,
   outerGap,
   type Pipe,
   scaledFace,
   slideUntilTouch,
   squareFace,
-  targetAt,
   touches,
   widestGap,
 } from './sampled-seat.ts';

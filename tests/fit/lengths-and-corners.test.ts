@@ -21,7 +21,8 @@ import {
   SQUARE,
   tubeWithEnds,
 } from './ends-under-test.ts';
-import { deepestBetween, landed, type Target, targetAt } from './sampled-seat.ts';
+import { landed, type Target, targetAt } from './followed-lines.ts';
+import { deepestBetween } from './sampled-seat.ts';
 
 const degrees = 180 / Math.PI;
 const ENDS: readonly EndName[] = ['A', 'B'];
