@@ -38,12 +38,13 @@ function usageTrouble(error: CommanderError, args: readonly string[]): Error {
     .replace(/\s+/g, ' ')
     .trim();
   const read = ['copeleaf', ...args].join(' ');
+  const unhelped = args[0] === 'help' ? args[1] : undefined;
   const bare = args.length === 0 || error.code === 'commander.help';
   return refuse(
     'usage',
     'command line',
     read,
-    bare ? 'no command was given' : why,
+    unhelped !== undefined ? `unknown command '${unhelped}'` : bare ? 'no command was given' : why,
     '`copeleaf --help` and `copeleaf print --help` show what there is',
   );
 }

@@ -69,7 +69,7 @@ export function ordinatesAsText(tables: readonly OrdinateTable[], units: 'mm' | 
 
 function tableAsText({ solution, end, rows, cope }: OrdinateTable, units: 'mm' | 'in'): string {
   const { tube, hand, section } = solution;
-  const write = units === 'mm' ? (mm: Mm) => mm.toFixed(2) : (mm: Mm) => (mm / MM_PER_INCH).toFixed(3);
+  const write = (mm: Mm): string => (units === 'mm' ? rounded(mm, 2) : rounded(mm / MM_PER_INCH, 3));
   const angles = countsInAngles(section);
   const heads = [
     ...(angles ? ['station'] : []),
@@ -84,7 +84,8 @@ function tableAsText({ solution, end, rows, cope }: OrdinateTable, units: 'mm' |
     write(row.outside),
     ...(row.inside === undefined ? [] : [write(row.inside)]),
     ...(row.square === undefined ? [] : [write(row.square)]),
-    `${units === 'in' ? inchFraction(row.cut) : write(row.cut)}${row.contact ? '' : '  misses'}`,
+    units === 'in' ? inchFraction(row.cut) : write(row.cut),
+    ...(row.contact ? [] : ['misses']),
   ]);
   const lines = [[...heads, 'cut to'], ...cells].map((line) =>
     line
@@ -94,10 +95,15 @@ function tableAsText({ solution, end, rows, cope }: OrdinateTable, units: 'mm' |
   );
   return [
     `${tube.name}, end ${end}${hand === 'opposite' ? ', opposite hand' : ''}`,
-    `Setbacks in ${units} from the work point, positive towards the tube's body.`,
+    `Setbacks in ${units === 'in' ? 'inches' : 'mm'} from the work point, positive towards the tube's body.`,
     `"round" is the way round the outside from the spine, to the right with B up.`,
     '',
     ...lines,
     '',
   ].join('\n');
+}
+
+/** Without a minus sign before nothing. */
+function rounded(value: number, places: number): string {
+  return (Number(value.toFixed(places)) + 0).toFixed(places);
 }

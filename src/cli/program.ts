@@ -48,7 +48,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       .command('ordinates')
       .description('print the setbacks at equal stations, to lay out with tape and marker'),
   )
-    .option('--every <step>', 'from station to station: 15deg, or 10mm round a rectangular tube')
+    .option('--every <step>', 'from station to station (default: 15deg, or 10mm round a rectangular tube)')
     .addOption(
       new Option('--as <format>', 'how to write them').choices(['text', 'json', 'csv']).default('text'),
     )

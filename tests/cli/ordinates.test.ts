@@ -2,38 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { outside } from '../print/exact-lines.ts';
+import { stationsOf, tubesOf } from './read-tables.ts';
 import { copeleaf, folderWith, namesIn } from './run-command.ts';
-
-interface Station {
-  readonly phi: number;
-  readonly contact: boolean;
-  readonly outside: number;
-  readonly inside?: number;
-  readonly square?: number;
-  readonly dihedral?: number;
-}
-
-interface TubeTables {
-  readonly name: string;
-  readonly hand: string;
-  readonly copies: number;
-  readonly ends: Readonly<Record<string, { readonly stations: readonly Station[] }>>;
-}
-
-/** What the command writes as JSON, for these arguments and this job on standard input. */
-function tubesOf(args: readonly string[], input = ''): readonly TubeTables[] {
-  const { code, out, err } = copeleaf(folderWith(), ['ordinates', ...args, '--as', 'json'], { input });
-  expect({ code, err }).toEqual({ code: 0, err: '' });
-  const { units, tubes }: { units: string; tubes: TubeTables[] } = JSON.parse(out);
-  expect(units).toBe('mm');
-  return tubes;
-}
-
-function stationsOf(tube: TubeTables | undefined, end: string): readonly Station[] {
-  const stations = tube?.ends[end]?.stations;
-  if (!stations) throw new Error(`no end ${end}`);
-  return stations;
-}
 
 describe('a tube and a header by flags', () => {
   // Computed by brute force on implicit solids, by a second program; printed to 1e-4 mm.
