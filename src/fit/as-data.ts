@@ -20,7 +20,6 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
     hand,
     copies: tube.copies,
     ...sizeAsData(tube.section),
-    ...(tube.wall && { wall: tube.wall.mm }),
     ...(lengths && { between: lengths.between, overall: lengths.overall, blank: lengths.blank }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
     ends: {

@@ -6,8 +6,9 @@ import { meetAt } from '../saddle/lines.ts';
 export type Face = (station: number, depth: Mm) => Mm;
 
 /**
- * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer edge to the inner; a blunt
- * edge is square for its land, then follows the header; a square face keeps one setback through the wall.
+ * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer
+ * edge to the inner. A blunt edge does too, but for its land, which nowhere reaches past the line that is cut to: a
+ * thin ear is square there, a sound side is not cut back. A square face keeps one setback through the wall.
  */
 export function faceOf(cope: Cope): Face {
   const { preparation, root } = cope.end;
@@ -16,7 +17,11 @@ export function faceOf(cope: Cope): Face {
   const square: Face = (station) => cope.cut(station).setback - gap;
   if (preparation.edge === 'square') return square;
   const land = preparation.blunt?.mm ?? 0;
-  return land === 0 ? follow : (station, depth) => (depth <= land ? square : follow)(station, depth);
+  if (land === 0) return follow;
+  return (station, depth) => {
+    const bevelled = follow(station, depth);
+    return depth <= land ? Math.max(bevelled, square(station, depth)) : bevelled;
+  };
 }
 
 /** The face cut from a leaf printed at the wrong scale: stations about the spine, and setbacks, alike. */

@@ -75,7 +75,6 @@ describe('check --as json', () => {
           'hand',
           'copies',
           'od',
-          'wall',
           'between',
           'overall',
           'blank',

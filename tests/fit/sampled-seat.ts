@@ -55,13 +55,18 @@ export function squareFace(cut: (station: number) => number, target: Target, { r
   };
 }
 
-/** A land left square on this line to cut to, and a bevel that follows the header from there inwards. */
+/** A bevel that follows the header, but for a land that nowhere reaches past this line to cut to. */
 export function bluntFace(cut: (station: number) => number, land: number, target: Target, pipe: Pipe): Face {
   const at = (station: number, rho: number): number => landed(target, station, rho).setback;
   const { radius, wall } = pipe;
   return {
     zones: [
-      { kind: 'square', cut, inner: radius - land, outer: radius },
+      {
+        kind: 'following',
+        at: (station, rho) => Math.max(cut(station), at(station, rho)),
+        inner: radius - land,
+        outer: radius,
+      },
       { kind: 'following', at, inner: radius - wall, outer: radius - land },
     ],
     edge: cut,
