@@ -1,14 +1,23 @@
 import { type PDFContext, type PDFDict, PDFName, type PDFRef } from 'pdf-lib';
 import type { Box } from '../leaf/drawing.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import type { Stretched } from '../tiler/sheets.ts';
 import { FONT_KEY, placed } from './content.ts';
 import type { Item, ItemSheet } from './inventory.ts';
 import { written } from './number.ts';
 
 const POINTS_PER_MM = 72 / MM_PER_INCH;
 
+/** Without a stretch nothing is moved. */
+const AS_IT_STANDS: Stretched = { about: { x: 0, y: 0 }, across: 1, up: 1 };
+
 /** Content is in millimetres; ten digits keep a metre of paper to a ten-thousandth of a micrometre. */
-const MILLIMETRES = `${POINTS_PER_MM.toFixed(10)} 0 0 ${POINTS_PER_MM.toFixed(10)} 0 0 cm`;
+function millimetres({ about, across, up }: Stretched): string {
+  const [wide, high] = [POINTS_PER_MM * across, POINTS_PER_MM * up];
+  const moved = [about.x * (POINTS_PER_MM - wide), about.y * (POINTS_PER_MM - high)];
+  const [x, y] = moved.map((shift) => (shift === 0 ? '0' : shift.toFixed(10)));
+  return `${wide.toFixed(10)} 0 0 ${high.toFixed(10)} ${x} ${y} cm`;
+}
 
 /** What the pages of one file share. */
 export interface Binding {
@@ -18,6 +27,7 @@ export interface Binding {
   readonly font: PDFRef;
   readonly width: Mm;
   readonly height: Mm;
+  readonly stretch: Stretched | undefined;
   /** Drawings already stored as form XObjects. */
   readonly forms: Map<Item, PDFRef>;
 }
@@ -27,10 +37,10 @@ export interface Binding {
  * as a form XObject (ISO 32000-1, 8.10), and called.
  */
 export function addPage(binding: Binding, sheet: ItemSheet): PDFRef {
-  const { context, parent, width, height } = binding;
+  const { context, parent, width, height, stretch } = binding;
   const forms: Record<string, PDFRef> = {};
   const parts: PDFRef[] = [];
-  let operators = [MILLIMETRES];
+  let operators = [millimetres(stretch ?? AS_IT_STANDS)];
   for (const { item, at, turn, clip } of sheet) {
     operators.push('q');
     if (clip !== undefined) operators.push(`${rectangle(clip)} re W n`);

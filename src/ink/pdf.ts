@@ -1,4 +1,4 @@
-import { PDFContext, type PDFDict, PDFHexString, type PDFRef, PDFWriter } from 'pdf-lib';
+import { PDFContext, type PDFDict, PDFHexString, PDFName, type PDFRef, PDFWriter } from 'pdf-lib';
 import type { SheetSet } from '../tiler/sheets.ts';
 import { attach } from './attachment.ts';
 import { embedFont } from './embedded-font.ts';
@@ -8,8 +8,8 @@ import { addPage } from './page.ts';
 /** What a PDF says about itself. */
 export interface PdfInfo {
   readonly title: string;
-  /** The job file as the person wrote it; it travels inside the PDF, byte for byte. */
-  readonly jobSource: string;
+  /** The job file as the person wrote it; it travels inside the PDF, byte for byte. Sheets of no job have none. */
+  readonly jobSource?: string;
   /** The job file's name without its ending. */
   readonly jobName: string;
 }
@@ -24,7 +24,8 @@ export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> 
   const { sheets, used } = inventoryOf(context, set.sheets);
   const parent = context.nextRef();
   const font = embedFont(context, used);
-  const binding = { context, parent, font, width: set.width, height: set.height, forms: new Map() };
+  const { width, height, stretch } = set;
+  const binding = { context, parent, font, width, height, stretch, forms: new Map() };
   const pages = sheets.map((sheet) => addPage(binding, sheet));
   context.assign(parent, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
   context.trailerInfo.Root = context.register(catalog(context, parent, info));
@@ -37,13 +38,18 @@ export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> 
 
 /** Asks viewers to print as drawn (ISO 32000-1, 12.2), and carries the job. */
 function catalog(context: PDFContext, pages: PDFRef, info: PdfInfo): PDFDict {
-  const name = `${info.jobName}.copeleaf.yaml`;
-  const job = attach(context, name, info.jobSource);
-  return context.obj({
+  const catalog = context.obj({
     Type: 'Catalog',
     Pages: pages,
     ViewerPreferences: { PrintScaling: 'None', Duplex: 'Simplex', PickTrayByPDFSize: true },
-    Names: { EmbeddedFiles: { Names: [PDFHexString.fromText(name), job] } },
-    AF: [job],
   });
+  if (info.jobSource === undefined) return catalog;
+  const name = `${info.jobName}.copeleaf.yaml`;
+  const job = attach(context, name, info.jobSource);
+  catalog.set(
+    PDFName.of('Names'),
+    context.obj({ EmbeddedFiles: { Names: [PDFHexString.fromText(name), job] } }),
+  );
+  catalog.set(PDFName.of('AF'), context.obj([job]));
+  return catalog;
 }

@@ -3,19 +3,21 @@ import type { Length } from '../measure/units.ts';
 import { complain, complainOf, type Desk, type Spot } from './desk.ts';
 import { type Fields, fieldsOf, textOf } from './fields.ts';
 import type { Margins, SheetAsk } from './job.ts';
-import { PAPERS, type Paper, readPaper, tooSmall } from './paper.ts';
+import { PAPERS_IN_WORDS, type Paper, readPaper, tooSmall } from './paper.ts';
 import { lengthAt, lengthUpTo } from './values.ts';
 
-const DEFAULT_MARGINS: Margins = {
+/** What is kept free on each edge unless told: 17 mm at the foot, where printers reach least. */
+export const DEFAULT_MARGINS: Margins = {
   left: millimetresOf('10'),
   right: millimetresOf('10'),
   top: millimetresOf('10'),
   bottom: millimetresOf('17'),
 };
-const DEFAULT_THICKNESS = millimetresOf('0.10');
+/** Office paper. */
+export const DEFAULT_THICKNESS = millimetresOf('0.10');
 
 /** Card is half a millimetre; what is thicker does not wrap. */
-const THICKEST_PAPER = 2;
+export const THICKEST_PAPER = 2;
 
 function millimetresOf(number: string): Length {
   return { mm: Number(number), wrote: `${number} mm`, unit: 'mm' };
@@ -43,8 +45,7 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, paper: Paper, 
 }
 
 function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
-  const wanted = `a paper: ${PAPERS.map((paper) => paper.name).join(', ')}, or its size as in 300x400mm`;
-  const text = spot && textOf(desk, spot, wanted);
+  const text = spot && textOf(desk, spot, `a paper: ${PAPERS_IN_WORDS}`);
   if (spot === undefined || text === undefined) return undefined;
   const reading = readPaper(text, desk.bareUnit);
   return reading.ok ? reading.value : complain(desk, spot, 'paper', reading.why, reading.instead);

@@ -1,3 +1,4 @@
+import { measuredInWords, type Printer } from '../job/printer.ts';
 import type { Box, Words } from '../leaf/drawing.ts';
 import { spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
@@ -24,6 +25,10 @@ const WARNINGS = [
   'Cut to the middle of the line.',
 ];
 
+/** Across and up are saved as they are on upright paper. */
+const SIDEWAYS =
+  'This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.';
+
 /** What stands on every sheet of a set, and the room it leaves. */
 export interface Furniture {
   /** The same on every sheet: the bars, and the words that matter. */
@@ -38,6 +43,8 @@ export interface Furniture {
 export interface SheetWords {
   readonly job: string;
   readonly paper: string;
+  /** The printer that the sheets are drawn for, if any. */
+  readonly printer?: Printer;
 }
 
 /**
@@ -49,7 +56,7 @@ export function furnish(page: Page, named: SheetWords): Furniture {
   const beside = across(page.printable) >= BARS_LENGTH + 2 * AIR + LEAST_COLUMN;
   const columnLeft = beside ? left + BARS_LENGTH + 2 * AIR : left + BARS_HEIGHT + AIR;
   const columnWidth = right - columnLeft;
-  const lines = shared(named, columnWidth);
+  const lines = shared(named, page.sideways, columnWidth);
   const columnFoot = beside ? bottom : bottom + BARS_HEIGHT + AIR / 2;
   const sharedTop = columnFoot + heightOf(lines);
   const columnTop = sharedTop + heightOf([{ text: '', size: LARGE }]);
@@ -91,13 +98,21 @@ function standingBars({ left, top }: Box, stripTop: Mm): Placement {
   return { drawing: bars('up', BAR_PITCH), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 };
 }
 
-function shared(named: SheetWords, width: Mm): Line[] {
+function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
   const set = (text: string, size: Mm): Line[] =>
     broken(text, size, width).map((line) => ({ text: line, size }));
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width),
+    ...(named.printer ? set(drawnFor(named.printer), SMALL) : []),
     ...WARNINGS.flatMap((text) => set(text, SMALL)),
+    ...(sideways && !named.printer ? set(SIDEWAYS, SMALL) : []),
   ];
+}
+
+/** The bars read true only from this printer, at the setting it was measured at. */
+function drawnFor({ name, across, up }: Printer): string {
+  const off = `${measuredInWords(across)} across, ${measuredInWords(up)} up`;
+  return spelled(`Drawn for the printer “${name}”, which made ${off}.`);
 }
 
 /** A name longer than its lines is cut short, and says so with an ellipsis. */

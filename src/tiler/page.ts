@@ -1,22 +1,31 @@
 import type { SheetAsk } from '../job/job.ts';
 import { LEAST_PRINTABLE } from '../job/paper.ts';
+import type { Printer } from '../job/printer.ts';
 import type { Box } from '../leaf/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { across, upright } from './boxes.ts';
+import type { Stretched } from './sheets.ts';
 
 /** A page as it is looked at, and the part of it inside the margins. Origin at its bottom left corner. */
 export interface Page {
   readonly width: Mm;
   readonly height: Mm;
+  /** In the millimetres that come out of the printer, whatever it makes of those that are drawn. */
   readonly printable: Box;
+  /** The paper lies on its side: what is across on the page is up on the paper. */
+  readonly sideways: boolean;
+  readonly stretch?: Stretched;
 }
 
 /**
- * The ways a paper can lie, portrait first. A way that leaves less than 110 mm each way inside its margins is left out.
- * Throws a RangeError where none is left.
+ * The ways a paper can lie, portrait first; a roll lies one way, as long as a page can be. A way that leaves less than 110 mm
+ * each way inside its margins is left out. For a printer that is off, contents are laid out at their true size and the pages
+ * stretch them by what it falls short, about the middle of the printable part, which they do not leave.
+ * Throws a RangeError where no way is left.
  */
-export function pagesOf(ask: SheetAsk): readonly [Page, ...Page[]] {
-  const [first, ...others] = [portrait(ask), landscape(ask)].filter(bigEnough);
+export function pagesOf(ask: SheetAsk, printer?: Printer): readonly [Page, ...Page[]] {
+  const ways = ask.paper.roll ? [portrait(ask)] : [portrait(ask), landscape(ask)];
+  const [first, ...others] = ways.map((page) => drawnFor(page, printer)).filter(bigEnough);
   if (first === undefined) {
     throw new RangeError(
       `${ask.paper.name} leaves less than ${LEAST_PRINTABLE} mm inside its margins, and a sheet needs that each way.`,
@@ -29,6 +38,27 @@ function bigEnough(page: Page): boolean {
   return Math.min(across(page.printable), upright(page.printable)) >= LEAST_PRINTABLE - 1e-9;
 }
 
+/** The same page for a printer: what it draws short is drawn larger, so there is less room for what comes out. */
+function drawnFor(page: Page, printer: Printer | undefined): Page {
+  if (printer === undefined) return page;
+  const { left, bottom, right, top } = page.printable;
+  const about = { x: (left + right) / 2, y: (bottom + top) / 2 };
+  const [alongWidth, alongHeight] = page.sideways
+    ? [printer.up.factor, printer.across.factor]
+    : [printer.across.factor, printer.up.factor];
+  const [wide, high] = [Math.min(1, alongWidth), Math.min(1, alongHeight)];
+  return {
+    ...page,
+    printable: {
+      left: about.x + (left - about.x) * wide,
+      bottom: about.y + (bottom - about.y) * high,
+      right: about.x + (right - about.x) * wide,
+      top: about.y + (top - about.y) * high,
+    },
+    stretch: { about, across: 1 / alongWidth, up: 1 / alongHeight },
+  };
+}
+
 function portrait({ paper, margins }: SheetAsk): Page {
   return {
     width: paper.width,
@@ -39,6 +69,7 @@ function portrait({ paper, margins }: SheetAsk): Page {
       right: paper.width - margins.right.mm,
       top: paper.height - margins.top.mm,
     },
+    sideways: false,
   };
 }
 
@@ -54,5 +85,6 @@ function landscape({ paper, margins }: SheetAsk): Page {
     width: paper.height,
     height: paper.width,
     printable: { left: ends, bottom: sides, right: paper.height - ends, top: paper.width - sides },
+    sideways: true,
   };
 }

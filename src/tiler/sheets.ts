@@ -5,8 +5,17 @@ import type { Mm } from '../measure/units.ts';
 export interface SheetSet {
   readonly width: Mm;
   readonly height: Mm;
+  /** How everything on every page is stretched, for a printer that is off; as it stands where left out. */
+  readonly stretch?: Stretched;
   /** In the order of the pages. They are walked through once, so they may be made one by one. */
   readonly sheets: Iterable<Sheet>;
+}
+
+/** A stretch of a page's contents that leaves one point of it where it is. */
+export interface Stretched {
+  readonly about: Point;
+  readonly across: number;
+  readonly up: number;
 }
 
 /** One page. Later placements lie over earlier ones. Origin at the page's bottom left corner. */

@@ -1,0 +1,80 @@
+import type { SheetAsk } from '../job/job.ts';
+import type { Printer } from '../job/printer.ts';
+import type { Leaf } from '../leaf/leaf.ts';
+import type { Mm } from '../measure/units.ts';
+import { type Furniture, furnish, type SheetWords } from './furniture.ts';
+import { type Filling, type Manner, pack, type Shape, shapeOf } from './pack.ts';
+import { type Page, pagesOf } from './page.ts';
+
+/** From the one that keeps most of the order to the ones that only save paper. */
+const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
+  [false, true].flatMap((mayTurn) => (['even', 'low'] as const).map((lean) => ({ inOrder, mayTurn, lean }))),
+);
+
+/** One way to lay all leaves. */
+export interface Layout {
+  readonly page: Page;
+  readonly furniture: Furniture;
+  readonly fillings: readonly Filling[];
+  /** How much higher the fillings lie on the page than they say. */
+  readonly lift: Mm;
+}
+
+/** Fewest sheets; among equals fewest tiles, then fewest cards away from their wraps, then the seams that disturb least, then leaves in their order, then an upright page. */
+export function fewest(
+  leaves: readonly Leaf[],
+  ask: SheetAsk,
+  words: { job: string },
+  printer?: Printer,
+): Layout {
+  const named = { job: words.job, paper: ask.paper.name, ...(printer && { printer }) };
+  const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
+  const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
+  const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));
+  const layouts = MANNERS.filter(({ lean }) => tiled || lean === 'even').flatMap((manner) =>
+    usable.map(({ page, furniture, shapes }) => ({
+      page,
+      furniture,
+      fillings: pack(shapes, furniture.content, manner),
+      lift: 0,
+    })),
+  );
+  const [best] = layouts.sort(
+    (a, b) =>
+      a.fillings.length - b.fillings.length ||
+      tiles(a) - tiles(b) ||
+      strays(a) - strays(b) ||
+      harm(a) - harm(b),
+  );
+  if (best !== undefined) return best;
+  throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
+}
+
+/** Everything about one orientation that all manners share; an error where a card fits no sheet of it. */
+function table(
+  leaves: readonly Leaf[],
+  page: Page,
+  named: SheetWords,
+): { page: Page; furniture: Furniture; shapes: Shape[] } | { error: unknown } {
+  const furniture = furnish(page, named);
+  try {
+    return { page, furniture, shapes: leaves.map((leaf) => shapeOf(leaf, furniture.content)) };
+  } catch (error) {
+    return { error };
+  }
+}
+
+/** How many tiles a layout cuts leaves into. */
+export function tiles({ fillings }: Layout): number {
+  return fillings.filter(({ tile }) => tile !== undefined).length;
+}
+
+/** How many cards lie on another sheet than any of their wrap. */
+function strays({ fillings }: Layout): number {
+  return fillings.reduce((sum, { strays }) => sum + strays, 0);
+}
+
+function harm({ fillings }: Layout): number {
+  const costs = fillings.map(({ tile }) => (tile?.index === 0 ? tile.tiling.cost : 0));
+  return Math.round(costs.reduce((sum, cost) => sum + cost, 0));
+}

@@ -1,0 +1,50 @@
+import type { SheetAsk } from '../job/job.ts';
+import type { Printer } from '../job/printer.ts';
+import type { Leaf } from '../leaf/leaf.ts';
+import type { Mm } from '../measure/units.ts';
+import { BARS_LENGTH } from './bars.ts';
+import { moved, turned, upright } from './boxes.ts';
+import { furnish } from './furniture.ts';
+import { fewest, type Layout, tiles } from './layout.ts';
+import type { Filling } from './pack.ts';
+import { pagesOf } from './page.ts';
+
+/** As long as a bench takes. Pages off a roll are longer only where a leaf would have to be cut for it. */
+const HANDY: Mm = 1200;
+
+/** Lays leaves on pages off a roll: as long as the fullest needs, to a whole millimetre, and all of one length. */
+export function layOnRoll(
+  leaves: readonly Leaf[],
+  ask: SheetAsk,
+  words: { job: string },
+  printer?: Printer,
+): Layout {
+  const handy = fewest(leaves, ofLength(ask, HANDY), words, printer);
+  if (tiles(handy) === 0) return cutOff(handy, ask, words, printer);
+  const longest = fewest(leaves, ask, words, printer);
+  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, words, printer);
+}
+
+function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
+  return { ...ask, paper: { ...ask.paper, height } };
+}
+
+/** The same layout on pages that end under what lies lowest, and leave room for the bars to read up. */
+function cutOff(layout: Layout, ask: SheetAsk, words: { job: string }, printer?: Printer): Layout {
+  const { content, printable, height, stretch } = { ...layout.page, content: layout.furniture.content };
+  const lowest = Math.min(...layout.fillings.map(lowestOf));
+  const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - BARS_LENGTH));
+  const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
+  const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
+  const furniture = furnish(page, { job: words.job, paper: ask.paper.name, ...(printer && { printer }) });
+  return { ...layout, page, furniture, lift: page.printable.top - printable.top };
+}
+
+/** How far down a sheet is used. */
+function lowestOf({ placements, tile }: Filling): Mm {
+  const feet = placements.map(({ drawing, at, turn, clip }) => {
+    return clip === undefined ? moved(turned(drawing.box, turn), at).bottom : clip.bottom;
+  });
+  const block = tile?.tiling.tiles[tile.index]?.block;
+  return Math.min(...feet, ...(tile && block ? [moved(block, tile.offset).bottom] : []));
+}
