@@ -96,7 +96,7 @@ function miss(
  * Where a piece is looked at: where one that fits a smooth line strays most, and beside its tips, where a fade or a
  * near graze bends the line sharply.
  */
-const LOOKS: readonly number[] = [0.5, 0.17, 0.83, 0.08, 0.92, 0.02, 0.98];
+const LOOKS: readonly number[] = [0.5, 0.17, 0.83, 0.04, 0.96];
 
 /** The most that the piece is away from the line where it is looked at; no more looks are spent once it is too far. */
 function strayOf(line: Line, scale: Mm, piece: Pick<CurvePiece, 'stations' | 'setbacks'>, enough: Mm): Mm {
