@@ -21,18 +21,42 @@ export const BARS_HEIGHT: Mm = BELOW_BAR + BAR_PITCH + ABOVE_BAR;
 /** What a bar takes along itself: 4 in and the width of its line. */
 export const BARS_LENGTH: Mm = 4 * MM_PER_INCH + 0.2;
 
+/** How long a pair of bars is, as its words say it. */
+export interface BarLengths {
+  readonly mm: number;
+  readonly inches: number;
+}
+
+/** The bars on every sheet. */
+const SHORT: BarLengths = { mm: 100, inches: 4 };
+
+/** The two calibration bars of one direction on every sheet, 100 mm over 4 in. */
+export function bars(direction: Direction, pitch: Mm): Drawing {
+  return pairOfBars(`bars ${direction}`, direction, SHORT, pitch);
+}
+
 /**
- * The two calibration bars of one direction, 100 mm over 4 in, as one drawing that lies level; the ones to read upwards are
+ * Two bars of one direction, the metric one over the other, as one drawing that lies level; the ones to read upwards are
  * turned when they are placed. Both start at x = 0, where the middle of their end tick is; the lower one lies at y = 0,
  * the upper one at y = `pitch` mm.
  */
-export function bars(direction: Direction, pitch: Mm): Drawing {
+export function pairOfBars(
+  name: string,
+  direction: Direction,
+  { mm, inches }: BarLengths,
+  pitch: Mm,
+): Drawing {
   return {
-    name: `bars ${direction}`,
-    box: { left: 0, bottom: -BELOW_BAR, right: 4 * MM_PER_INCH, top: pitch + ABOVE_BAR },
+    name,
+    box: {
+      left: 0,
+      bottom: -BELOW_BAR,
+      right: Math.max(mm, inches * MM_PER_INCH),
+      top: pitch + ABOVE_BAR,
+    },
     marks: [
-      ...bar(pitch, 100, 10, `100 mm ${direction}`),
-      ...bar(0, 4 * MM_PER_INCH, MM_PER_INCH / 2, `4 in ${direction}`),
+      ...bar(pitch, mm, 10, `${mm} mm ${direction}`),
+      ...bar(0, inches * MM_PER_INCH, MM_PER_INCH / 2, `${inches} in ${direction}`),
     ],
   };
 }

@@ -1,0 +1,138 @@
+import type { SheetAsk } from '../../job/job.ts';
+import type { Printer } from '../../job/printer.ts';
+import type { Mark, Path, Piece, Point } from '../../leaf/drawing.ts';
+import { CAP_HEIGHT, widthOf } from '../../leaf/letters.ts';
+import { type Mm, radians } from '../../measure/units.ts';
+import { across, upright } from '../boxes.ts';
+import { furnish } from '../furniture.ts';
+import type { LaidSheets } from '../lay-sheets.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, words } from '../paragraph.ts';
+import { line } from '../strokes.ts';
+import { oneSheet, pagesForAid } from './one-sheet.ts';
+
+/** Room round the arc for its outer numbers, and under the stock's edge for its words. */
+const ROUND: Mm = 7;
+const UNDER: Mm = 6;
+/** Larger than any bevel's blade needs. */
+const LARGEST_RADIUS: Mm = 180;
+/** Lengths of the marks of 1, 5 and 10 degrees. */
+const MARKS: readonly (readonly [every: number, length: Mm])[] = [
+  [10, 6],
+  [5, 4.2],
+  [1, 2.6],
+];
+
+/**
+ * A card to lay a sliding bevel on. Its stock lies along the card's straight edge and its blade across two arcs about one
+ * centre; where both arcs read the same, the blade's edge goes through the centre and stands at that angle to the stock.
+ * Numbers outside the outer arc count from the right, those inside from the left: each is the other's supplement.
+ */
+export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
+  const named = {
+    job: 'Bevel card: reads an angle and its supplement',
+    paper: ask.paper.name,
+    ...(printer && { printer }),
+  };
+  const ways = pagesForAid(ask, printer).map((page) => {
+    const furniture = furnish(page, named);
+    const { content } = furniture;
+    const lines = told(across(content));
+    const high = upright(content) - heightOf(lines) - ROUND - UNDER;
+    const radius = Math.min(LARGEST_RADIUS, across(content) / 2 - ROUND, high);
+    return { page, furniture, content, lines, radius };
+  });
+  const [best] = ways.sort((a, b) => b.radius - a.radius);
+  if (best === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
+  const { page, furniture, content, lines, radius } = best;
+  const centre = { x: (content.left + content.right) / 2, y: content.bottom + UNDER };
+  return oneSheet(page, furniture, [
+    ...setLines(lines, { x: content.left, y: content.top }),
+    ...card(centre, radius),
+  ]);
+}
+
+function told(width: Mm): Line[] {
+  const set = (text: string, size: Mm = PLAIN): Line[] =>
+    broken(text, size, width).map((each) => ({ text: each, size }));
+  return [
+    ...set('Bevel card', LARGE),
+    ...set('1. Cut along the heavy line; glue the card on something stiff.'),
+    ...set(
+      '2. Hold the stock against that edge and slide it until the blade’s edge reads the same on both arcs.',
+    ),
+    ...set(
+      '3. Read the angle outside the arc, its supplement inside: one is that of the tube’s acute side, the other of its obtuse side.',
+    ),
+  ];
+}
+
+function card(centre: Point, radius: Mm): Mark[] {
+  const inner = radius * 0.5;
+  const reach = radius + ROUND - 0.5;
+  const stock = 'the stock lies along this edge';
+  return [
+    line('cut', { x: centre.x - reach, y: centre.y }, { x: centre.x + reach, y: centre.y }),
+    words(stock, SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
+    line('guide', centre, { x: centre.x, y: centre.y + 8 }),
+    ...arc(centre, radius),
+    ...arc(centre, inner),
+    ...degrees(centre, radius, 1),
+    ...degrees(centre, inner, 0.6),
+    ...numbers(centre, radius + 3.6, 5, PLAIN, (angle) => angle),
+    ...numbers(centre, radius - 9, 10, PLAIN, (angle) => 180 - angle),
+    ...numbers(centre, inner + 2.8, 10, SMALL, (angle) => angle),
+    ...numbers(centre, inner - 6.2, 10, SMALL, (angle) => 180 - angle),
+  ];
+}
+
+/** Marks of every degree, from the arc inwards. At 0 and 180 the edge itself is the mark. */
+function degrees(centre: Point, radius: Mm, size: number): Mark[] {
+  return Array.from({ length: 179 }, (_, index) => {
+    const angle = index + 1;
+    const [, length] = MARKS.find(([every]) => angle % every === 0) ?? [1, 0];
+    return line('guide', polar(centre, radius - length * size, angle), polar(centre, radius, angle));
+  });
+}
+
+/** Numbers in the middle of their places. At 0 and 180 they would stand on the edge. */
+function numbers(
+  centre: Point,
+  radius: Mm,
+  step: number,
+  size: Mm,
+  reading: (angle: number) => number,
+): Mark[] {
+  const count = 180 / step - 1;
+  return Array.from({ length: count }, (_, index) => {
+    const angle = (index + 1) * step;
+    const text = `${reading(angle)}`;
+    const { x, y } = polar(centre, radius, angle);
+    return words(text, angle % 10 === 0 ? size : SMALL, {
+      x: x - widthOf(text, angle % 10 === 0 ? size : SMALL) / 2,
+      y: y - (CAP_HEIGHT * size) / 2,
+    });
+  });
+}
+
+/** A half circle as cubics of 15 degrees, which stray from it by less than a hundred-millionth of its radius. */
+function arc(centre: Point, radius: Mm): Mark[] {
+  const step = 15;
+  const handle = (4 / 3) * Math.tan(radians(step) / 4) * radius;
+  const along = (angle: number, by: Mm): Point => {
+    const at = polar(centre, radius, angle);
+    return { x: at.x - by * Math.sin(radians(angle)), y: at.y + by * Math.cos(radians(angle)) };
+  };
+  const pieces = Array.from({ length: 180 / step }, (_, index): Piece => {
+    const [from, to] = [index * step, (index + 1) * step];
+    return { kind: 'cubic', c1: along(from, handle), c2: along(to, -handle), to: polar(centre, radius, to) };
+  });
+  const path: Path = { start: polar(centre, radius, 0), pieces, closed: false };
+  return [{ kind: 'stroke', purpose: 'guide', path }];
+}
+
+function polar(centre: Point, radius: Mm, angle: number): Point {
+  return {
+    x: centre.x + radius * Math.cos(radians(angle)),
+    y: centre.y + radius * Math.sin(radians(angle)),
+  };
+}

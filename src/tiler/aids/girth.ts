@@ -1,0 +1,80 @@
+import type { SheetAsk } from '../../job/job.ts';
+import type { Printer } from '../../job/printer.ts';
+import type { Mark } from '../../leaf/drawing.ts';
+import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
+import { millimetres } from '../../measure/write.ts';
+import { across, upright } from '../boxes.ts';
+import { type Furniture, furnish } from '../furniture.ts';
+import type { LaidSheets } from '../lay-sheets.ts';
+import type { Page } from '../page.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, setLines } from '../paragraph.ts';
+import { STRIP_HEIGHT, type Strip, strip } from './girth-strip.ts';
+import { oneSheet, pagesForAid } from './one-sheet.ts';
+
+/** Beside a strip, for the words at its ends. */
+const BESIDE: Mm = 6;
+const BETWEEN: Mm = 9;
+/** How far one strip goes on under the next. */
+const OVERLAP: Mm = 10;
+/** No tube that is coped by hand is larger. */
+const LARGEST_TUBE: Mm = 230;
+
+/**
+ * Strips that read a round tube's diameter from its girth, in mm and inches; those after the first are taped to the one
+ * before. Wrapped round a tube of diameter D, paper of thickness t reads C = pi (D + t), so that is where D stands.
+ */
+export function girthSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
+  const named = {
+    job: 'Girth strip: a tube’s diameter from once round it',
+    paper: ask.paper.name,
+    ...(printer && { printer }),
+  };
+  const sheets = pagesForAid(ask, printer).map((page) => ({ page, furniture: furnish(page, named) }));
+  const [widest] = sheets.sort((a, b) => across(b.furniture.content) - across(a.furniture.content));
+  if (widest === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
+  return girthOn(widest.page, widest.furniture, ask.paperThickness.mm);
+}
+
+function girthOn(page: Page, furniture: Furniture, thickness: Mm): LaidSheets {
+  const { content } = furniture;
+  const length = across(content) - 2 * BESIDE;
+  const width = Math.min(180, across(content) - 2 * BESIDE);
+  const room = upright(content) - heightOf(told(width, thickness, 99)) - BETWEEN;
+  const most = Math.max(1, Math.floor(room / (STRIP_HEIGHT + BETWEEN)));
+  const strips = stripsOf(length, most, thickness);
+  const lines = told(width, thickness, strips.length);
+  const left = content.left + BESIDE;
+  let foot = content.top - heightOf(lines) - BETWEEN / 2;
+  const marks: Mark[] = strips.flatMap((each) => {
+    foot -= STRIP_HEIGHT + (each.number > 1 ? BETWEEN : 0);
+    return strip(each, { x: left, y: foot });
+  });
+  return oneSheet(page, furniture, [...setLines(lines, { x: left, y: content.top }), ...marks]);
+}
+
+function stripsOf(length: Mm, most: number, thickness: Mm): Strip[] {
+  const needed = Math.PI * (LARGEST_TUBE + thickness);
+  const count = Math.min(most, Math.max(1, Math.ceil((needed - OVERLAP) / (length - OVERLAP))));
+  return Array.from({ length: count }, (_, index) => {
+    const from = index * (length - OVERLAP);
+    const next = index + 1 < count ? { next: from + length - OVERLAP } : {};
+    return { number: index + 1, from, to: from + length, thickness, ...next };
+  });
+}
+
+function told(width: Mm, thickness: Mm, strips: number): Line[] {
+  const set = (text: string, size: Mm = PLAIN): Line[] =>
+    broken(text, size, width).map((each) => ({ text: each, size }));
+  const paper = `${millimetres(thickness)} mm (${(thickness / MM_PER_INCH).toFixed(4)} in)`;
+  return [
+    ...set('Girth strip', LARGE),
+    ...set('1. Cut strip 1 out, and its zero edge to the middle of the heavy line.'),
+    ...set('2. Wrap it round the tube, printed side out, tight and square, with the zero edge on top.'),
+    ...set(
+      `3. Read the diameter where the zero edge lies. This paper’s thickness, ${paper}, is allowed for.`,
+    ),
+    ...(strips > 1
+      ? set('For a larger tube trim strip 2 and tape it on the line of strip 1 that says so, and so on.')
+      : []),
+  ];
+}

@@ -1,0 +1,43 @@
+import type { SheetAsk } from '../../job/job.ts';
+import type { Printer } from '../../job/printer.ts';
+import type { Drawing, Mark } from '../../leaf/drawing.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Furniture } from '../furniture.ts';
+import type { LaidSheets } from '../lay-sheets.ts';
+import { type Page, pagesOf } from '../page.ts';
+import type { Placement } from '../sheets.ts';
+
+/** How much of a roll an aid takes. */
+const OFF_A_ROLL: Mm = 600;
+
+/** The ways an aid's sheet can lie, upright first. Throws a RangeError where the paper is too small for any. */
+export function pagesForAid(ask: SheetAsk, printer: Printer | undefined): readonly [Page, ...Page[]] {
+  if (!ask.paper.roll) return pagesOf(ask, printer);
+  return pagesOf({ ...ask, paper: { ...ask.paper, height: OFF_A_ROLL } }, printer);
+}
+
+/** A set of one sheet: the furniture, and drawings whose coordinates are the sheet's. */
+export function oneSheet(
+  page: Page,
+  furniture: Furniture,
+  marks: readonly Mark[],
+  others: readonly Placement[] = [],
+): LaidSheets {
+  const drawing: Drawing = {
+    name: 'aid',
+    box: page.printable,
+    marks: [...furniture.sheetLine(1, 1), ...marks],
+  };
+  const placements: Placement[] = [
+    ...furniture.placements,
+    ...others,
+    { drawing, at: { x: 0, y: 0 }, turn: 0 },
+  ];
+  return {
+    width: page.width,
+    height: page.height,
+    ...(page.stretch && { stretch: page.stretch }),
+    count: 1,
+    sheets: [{ placements }],
+  };
+}
