@@ -103,7 +103,8 @@ function spansOf({ flat, field }: Body, near: Mm): Span[] {
   const stops = [0, ...field.guides.map((guide) => guide.x), flat.width].sort((a, b) => a - b);
   const firm = field.guides.filter((guide) => guide.firm).map((guide) => guide.x);
   const away = ({ left, right }: Span): Mm => Math.abs((left + right) / 2 - near);
-  return [1, 2, 3].flatMap((count) => {
+  const most = flat.section.corners.length === 0 ? 3 : MOST_FACES;
+  return Array.from({ length: most }, (_, i) => i + 1).flatMap((count) => {
     const spans: Span[] = [];
     for (let i = 0; i + count < stops.length; i++) {
       const left = stops[i] ?? 0;
@@ -114,6 +115,9 @@ function spansOf({ flat, field }: Body, near: Mm): Span[] {
     return spans.sort((a, b) => away(a) - away(b));
   });
 }
+
+/** Of a rectangular tube: a face and its corners are four stretches, so words may go across two. */
+const MOST_FACES = 7;
 
 /** Where the base edge lies, mm from the work point's line, up. */
 export function baseHeight({ flat, base }: Pick<Body, 'flat' | 'base'>): Mm {

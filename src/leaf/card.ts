@@ -7,7 +7,7 @@ import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE } from './letter
 import { widthOf } from './letters.ts';
 import type { Names } from './names.ts';
 import { point, strokeOf } from './path.ts';
-import { endView, seenFrom, sideView } from './side-view.ts';
+import { type JointView, viewsOf } from './side-view.ts';
 
 /** The card's grid: two columns, facts to the left, picture to the right. */
 const LEFT: Mm = 55;
@@ -92,21 +92,22 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
   return { marks, foot };
 }
 
-/** The side view, and where there is an offset the view along the header, in what height the facts leave. */
+/** The side view, and where it can't show all a second view, in what height the facts leave. */
 function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
   const [left, right] = [LEFT + GUTTER, WIDTH - 0.2];
-  const offset = cope.end.parts[0].offset.mm !== 0;
+  const [side, second] = viewsOf(cope, end);
   const caption = extentOf({ lines: [''], size: SMALL }).height + BLOCK_GAP;
-  const [least, most] = offset ? [42, 58] : [24, 36];
-  const high = Math.min(most, Math.max(least, room - (offset ? 2 : 1) * caption));
-  const sideFoot = top - (offset ? 0.6 * high : high);
-  const side = sideView(cope, end, { left, right, bottom: sideFoot, top });
-  const first = layLines([seenFrom(cope, -Math.PI / 2)], left, sideFoot);
-  if (!offset) return { marks: [...side, ...first.marks], foot: first.foot };
-  const foot = first.foot - 0.4 * high;
-  const along = endView(cope, end, { left, right, bottom: foot, top: first.foot });
-  const second = layLines([seenFrom(cope, 0)], left, foot);
-  return { marks: [...side, ...first.marks, ...along, ...second.marks], foot: second.foot };
+  const [least, most] = second ? [42, 58] : [24, 36];
+  const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * caption));
+  const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
+    const bottom = from - share * high;
+    const words = layLines(folded(caption, SMALL, RIGHT - 0.4), left, bottom);
+    return { marks: [...draw({ left, right, bottom, top: from }), ...words.marks], foot: words.foot };
+  };
+  if (!second) return lay(side, top, 1);
+  const upper = lay(side, top, 0.6);
+  const lower = lay(second, upper.foot, 0.4);
+  return { marks: [...upper.marks, ...lower.marks], foot: lower.foot };
 }
 
 /** What found no room on the wrap, as a list. */

@@ -1,10 +1,9 @@
 import { standOffOf } from '../fit/stand-off.ts';
-import { headerInWords, sectionInWords } from '../job/shape.ts';
-import type { Angle } from '../measure/units.ts';
-import { angleAsWritten, writeAngle } from '../measure/write.ts';
+import { sectionInWords } from '../job/shape.ts';
+import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { homeStation } from '../saddle/peaks.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { headerFacts } from './header-facts.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
 
@@ -23,7 +22,7 @@ export function factsOf(
 ): Fact[] {
   return [
     ...(job ? [{ label: 'job', text: spelled(job) }] : []),
-    ...sizeFacts(solution, cope),
+    ...sizeFacts(solution, cope, units),
     ...turnFacts(solution, cope),
     ...lengthFacts(solution, units),
     { label: 'edge', text: edgeWords(cope, units) },
@@ -34,48 +33,12 @@ export function factsOf(
   ];
 }
 
-function sizeFacts({ tube }: TubeSolution, { end }: Cope): Fact[] {
+function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): Fact[] {
   return [
     { label: 'tube', text: spelled(sectionInWords(tube.section)) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
-    ...end.parts.flatMap(({ onto, angle, clock, offset }): Fact[] => [
-      { label: 'header', text: spelled(headerInWords(onto)) },
-      {
-        label: 'angle',
-        text: angleWords(angle),
-      },
-      ...(clock.rad === 0
-        ? []
-        : [
-            {
-              label: 'clock',
-              text: `${writeAngle(homeStation(clock.rad, 2 * Math.PI))}, to the right of the spine`,
-            },
-          ]),
-      ...(offset.mm === 0
-        ? []
-        : [
-            {
-              label: 'offset',
-              text: `${wrote(offset)}: the header passes on the side of ${offsetWay(clock.rad, offset.mm)}`,
-            },
-          ]),
-    ]),
+    ...headerFacts(end, units),
   ];
-}
-
-/** With the angle that a bevel gauge laid on the tube's other side reads. */
-function angleWords(angle: Angle): string {
-  const wrote = spelled(angleAsWritten(angle));
-  return angle.rad === Math.PI / 2
-    ? wrote
-    : `${wrote}; from the other side ${writeAngle(Math.PI - angle.rad)}`;
-}
-
-/** To which station's side the header's axis passes the tube's. */
-function offsetWay(clock: number, offset: number): string {
-  const station = homeStation(clock + (Math.sign(offset) * Math.PI) / 2, 2 * Math.PI);
-  return `station ${writeAngle(station)}`;
 }
 
 function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {

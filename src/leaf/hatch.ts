@@ -7,16 +7,24 @@ import { type Field, isOpen } from './placer.ts';
 /** How far the band of strokes reaches from the cut line into the waste. */
 export const BAND: Mm = 5.5;
 
-const START: Mm = 1.1;
 const EVERY: Mm = 2.4;
 
 /** One long and two short, over and over. */
 const LENGTHS: readonly Mm[] = [4, 2, 2];
 
+/** How far from the cut a stroke starts and how long it may be: what is tried in turn beside the dashed line. */
+const SHORTER: readonly (readonly [start: Mm, most: Mm])[] = [
+  [1.1, 4],
+  [1.1, 2],
+  [1.1, 1.2],
+  [2.2, 2],
+  [3.5, 2],
+];
+
 /** How far strokes lean from square to the line. */
 const LEAN = Math.PI / 6;
 
-/** Short open strokes along the waste side of the cut, left out where words stand or the cut comes back on itself. */
+/** Short open strokes along the waste side of the cut, left out or cut short where words stand, at the dashed line, and where the cut comes back on itself. */
 export function hatch(flat: Flat, cut: readonly Segment[], field: Field): Stroke[] {
   const strokes: Stroke[] = [];
   let walked = 0;
@@ -26,19 +34,21 @@ export function hatch(flat: Flat, cut: readonly Segment[], field: Field): Stroke
     const length = distance(segment.from, segment.to);
     for (; next <= walked + length; next += EVERY) {
       const t = (next - walked) / length;
-      const stroke = strokeAt(flat, segment, t, LENGTHS[count++ % LENGTHS.length] ?? 2);
-      if (fits(flat, stroke, field)) strokes.push(strokeOf('waste', [stroke.from, stroke.to]));
+      const long = LENGTHS[count++ % LENGTHS.length] ?? 2;
+      const tries = SHORTER.map(([start, most]) => strokeAt(flat, segment, t, start, Math.min(long, most)));
+      const stroke = tries.find((each) => fits(flat, each, field));
+      if (stroke) strokes.push(strokeOf('waste', [stroke.from, stroke.to]));
     }
     walked += length;
   }
   return strokes;
 }
 
-function strokeAt(flat: Flat, { from, to }: Segment, t: number, length: Mm): Segment {
+function strokeAt(flat: Flat, { from, to }: Segment, t: number, away: Mm, length: Mm): Segment {
   const size = distance(from, to);
   const nx = (flat.bodyWay * (to.y - from.y)) / size;
   const ny = (-flat.bodyWay * (to.x - from.x)) / size;
-  const start = point(from.x + t * (to.x - from.x) + START * nx, from.y + t * (to.y - from.y) + START * ny);
+  const start = point(from.x + t * (to.x - from.x) + away * nx, from.y + t * (to.y - from.y) + away * ny);
   const [c, s] = [Math.cos(LEAN), Math.sin(LEAN)];
   return {
     from: start,

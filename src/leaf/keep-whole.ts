@@ -1,9 +1,9 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { homeStation } from '../saddle/peaks.ts';
 import type { Box } from './drawing.ts';
 import { across, type Flat, height } from './flat.ts';
 import { boxOf, grown, joined, type Segment } from './path.ts';
+import { sidesOf } from './sides.ts';
 
 /** Room round a place that matters, mm. */
 const ROUND: Mm = 8;
@@ -13,8 +13,8 @@ const STEEP = 1.5;
 
 /** Where a tile's seam should not run: heel, toe, the spine's label, and where the cut is steep. */
 export function keepWholeOf(flat: Flat, cope: Cope, base: Mm, cut: readonly Segment[]): Box[] {
-  const { heel } = cope;
-  const ends = heel === undefined ? [] : [heel, homeStation(heel + flat.turn / 2, flat.turn)];
+  const sides = sidesOf(cope);
+  const ends = sides ? [sides.heel, sides.toe] : [];
   const points = ends.map((station) => around(flat, station, cope.cut(station).setback));
   return [...points, around(flat, 0, base), ...steepBoxes(cut)];
 }

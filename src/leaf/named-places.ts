@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { homeStation } from '../saddle/peaks.ts';
+import { countsInAngles, stationInWords } from '../saddle/station.ts';
 import type { Body } from './body.ts';
 import type { Mark } from './drawing.ts';
 import { across, type Flat, height, stationAt } from './flat.ts';
@@ -9,6 +9,7 @@ import { type Block, extentOf, SMALL } from './lettering.ts';
 import { point, type Segment, strokeOf } from './path.ts';
 import { addBarrier, type Candidate, place, wordsAt } from './placer.ts';
 import { gap } from './seam.ts';
+import { sideNames, sidesOf } from './sides.ts';
 import { quarters, SAME } from './stations.ts';
 
 /** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
@@ -18,14 +19,17 @@ export interface NamedPlace {
 }
 
 /** Heel, toe, throat and long point of an end; a union has no heel and no toe. */
-export function namedPlaces({ heel, throat, longPoint, joint }: Cope): NamedPlace[] {
+export function namedPlaces(cope: Cope): NamedPlace[] {
+  const { throat, longPoint, joint, end } = cope;
   const { turn, girth } = joint.section;
+  const found = sidesOf(cope);
+  const names = sideNames(end.parts[0]);
   const sides: [string, number][] =
-    heel === undefined
+    found === undefined
       ? []
       : [
-          ['heel', heel],
-          ['toe', homeStation(heel + turn / 2, turn)],
+          [names.heel, found.heel],
+          [names.toe, found.toe],
         ];
   const places: { station: number; names: string[] }[] = [];
   for (const [name, station] of [
@@ -65,14 +69,15 @@ function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
   }
   return clusters.map(({ named, xs }) => {
     const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
-    return { xs, text: named.map((each) => nameAt(each, plain)).join(', ') };
+    return { xs, text: named.map((each) => nameAt(flat, each, plain)).join(', ') };
   });
 }
 
 /** The names of a place, with its station unless a quarter line alone says it. */
-function nameAt({ names, station }: NamedPlace, plain: boolean): string {
+function nameAt({ section }: Flat, { names, station }: NamedPlace, plain: boolean): string {
   const text = names.join(', ');
-  return plain ? text : `${text} ${roundAngle(station)}`;
+  if (plain) return text;
+  return `${text} ${countsInAngles(section) ? roundAngle(station) : stationInWords(station, section)}`;
 }
 
 function isOnGuide(flat: Flat, x: Mm): boolean {

@@ -6,9 +6,31 @@ import { addBarrier, type Candidate, emptyField, type Field, place, wordsAt } fr
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
 export interface Picture {
-  readonly lines: readonly (readonly [Point, ...Point[]])[];
+  readonly lines: readonly Line[];
   readonly axes: readonly Segment[];
   readonly words: readonly { readonly text: string; readonly at: Point; readonly way: Point }[];
+}
+
+/** A line of a picture. */
+export type Line = readonly [Point, ...Point[]];
+
+/** What shows of one thing, before anything hides it. */
+export interface Outlines {
+  readonly lines: readonly Line[];
+  readonly axes: readonly Segment[];
+}
+
+/** Points as a line. */
+export function lineOf([first, ...rest]: readonly Point[]): Line {
+  return [first ?? point(0, 0), ...rest];
+}
+
+/** The centre of what is seen end on. */
+export function crossAt({ x, y }: Point, size: Mm): Segment[] {
+  return [
+    { from: point(x - size, y), to: point(x + size, y) },
+    { from: point(x, y - size), to: point(x, y + size) },
+  ];
 }
 
 /** Where a tube is broken off: a line that swings to both sides. */

@@ -38,6 +38,8 @@ export interface Guide {
   readonly bottom: Mm;
   readonly top: Mm;
   readonly firm: boolean;
+  /** A line to fold on. */
+  readonly fold: boolean;
 }
 
 const COLUMN: Mm = 6;

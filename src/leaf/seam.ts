@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { Cope } from '../saddle/cope.ts';
+import { type Cope, clockStation } from '../saddle/cope.ts';
 import { homeStation } from '../saddle/peaks.ts';
 
 const STEPS = 72;
@@ -40,8 +40,8 @@ export function seamOf(cope: Cope, named: readonly number[], way: 1 | -1): numbe
  * The long point and the throat, and where they would be on the other side of the clock. Of two equal ones only the
  * first is named, and which is first depends on the hand.
  */
-function twins({ end, longPoint, throat }: Cope, turn: number): number[] {
-  const clock = end.parts[0].clock.rad;
+function twins({ end, joint, longPoint, throat }: Cope, turn: number): number[] {
+  const clock = clockStation(joint, end);
   return [longPoint, throat].flatMap(({ station }) => [station, homeStation(2 * clock - station, turn)]);
 }
 

@@ -1,114 +1,164 @@
 import type { EndName, Part } from '../job/job.ts';
-import { halfTowards } from '../job/shape.ts';
 import { degrees, type Mm } from '../measure/units.ts';
-import { writeAngle } from '../measure/write.ts';
+import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { homeStation } from '../saddle/peaks.ts';
+import { countsInAngles, stationInWords } from '../saddle/station.ts';
 import type { Box, Mark, Point } from './drawing.ts';
+import { extentOf, headerLines } from './header-picture.ts';
+import { shownOf } from './hidden.ts';
 import { point } from './path.ts';
-import { breakLine, drawn, type Picture } from './picture.ts';
+import { drawn, type Line, lineOf, type Picture } from './picture.ts';
+import { sideNames } from './sides.ts';
+import { tubeLines } from './tube-picture.ts';
+import { alongHeader, axesOf, type BodyWay, fromClock, fromSide, type View } from './view.ts';
+
+/** A picture of a joint, and the words under it that say from where it is seen. */
+export interface JointView {
+  readonly draw: (box: Box) => Mark[];
+  readonly caption: string;
+}
 
 /**
- * The joint from its side, to scale with itself: x towards the clock, y along the tube with its B direction up, so
- * that an end's picture stands as its leaf does. It is seen from the station a quarter turn before the clock.
+ * The joint to scale with itself, the tube's B direction up, so that an end's picture stands as its leaf does: from
+ * its side, and from a second side where that shows what the first can't.
  */
-export function sideView(cope: Cope, end: EndName, box: Box): Mark[] {
-  return drawn(sidePicture(cope, cope.end.parts[0], end), box);
-}
-
-/** The joint along the header, from the clock's side: shows the offset, which a side view can't. */
-export function endView(cope: Cope, end: EndName, box: Box): Mark[] {
-  return drawn(endPicture(cope, cope.end.parts[0], end), box);
-}
-
-/** `seen from station 270°`. */
-export function seenFrom(cope: Cope, turnedBy: number): string {
-  const { turn } = cope.joint.section;
-  const station = homeStation(cope.end.parts[0].clock.rad + turnedBy, turn);
-  return `seen from station ${Math.round(degrees(station) * 10) / 10}°`;
-}
-
-function sidePicture(cope: Cope, part: Part, end: EndName): Picture {
+export function viewsOf(cope: Cope, end: EndName): readonly [JointView, ...JointView[]] {
   const k = end === 'A' ? 1 : -1;
-  const radius = cope.joint.section.reach;
-  const header = halfTowards(part.onto);
-  const [sin, cos] = [Math.sin(part.angle.rad), Math.cos(part.angle.rad)];
-  const setback = (turned: number): Mm => cope.outside(part.clock.rad + turned).setback;
-  const [right, left] = [setback(0), setback(Math.PI)];
-  const body = Math.max(right, left) + 2.2 * radius;
-  const on = (along: Mm, off: Mm): Point => point(along * sin - off * cos, k * (along * cos + off * sin));
-  const saddle = Array.from({ length: 33 }, (_, i) => {
-    const turned = -(i * Math.PI) / 32;
-    return point(radius * Math.cos(turned), k * setback(turned));
-  });
-  // The header's near edge is hidden where the tube stands on it.
-  const edgeAt = (x: Mm): Mm => (x + header * cos) / sin;
-  const fore = Math.max(edgeAt(radius), header) + 0.7 * header;
-  const aft = Math.max(-edgeAt(-radius), header) + 0.7 * header;
-  const sweep = 0.7 * Math.min(body, fore);
-  const lines: [Point, ...Point[]][] = [
-    [on(-aft, -header), on(fore, -header)],
-    [on(-aft, header), on(edgeAt(-radius), header)],
-    [on(edgeAt(radius), header), on(fore, header)],
-    breakLine(on(-aft, -header), on(-aft, header)),
-    breakLine(on(fore, -header), on(fore, header)),
-    [point(radius, k * right), point(radius, k * body)],
-    [point(-radius, k * left), point(-radius, k * body)],
-    breakLine(point(-radius, k * body), point(radius, k * body)),
-    [saddle[0] ?? point(0, 0), ...saddle.slice(1)],
-    arc(part.angle.rad, k, sweep),
-  ];
-  const other = end === 'A' ? 'B' : 'A';
-  const acute = part.angle.rad <= Math.PI / 2;
-  const bisector = part.angle.rad / 2;
-  return {
-    lines,
-    axes: [
-      { from: on(-aft, 0), to: on(fore, 0) },
-      { from: point(0, 0), to: point(0, k * body) },
-    ],
-    words: [
-      {
-        text: writeAngle(part.angle.rad),
-        at: point(sweep * Math.sin(bisector), k * sweep * Math.cos(bisector)),
-        way: point(Math.sin(bisector), k * Math.cos(bisector)),
-      },
-      { text: acute ? 'heel' : 'toe', at: point(radius, k * right), way: point(1, k * 0.4) },
-      { text: acute ? 'toe' : 'heel', at: point(-radius, k * left), way: point(-1, k * 0.4) },
-      { text: `to ${other}`, at: point(0, k * body), way: point(0, k) },
-    ],
+  const { parts } = cope.end;
+  const side: JointView = {
+    draw: (box) => drawn(sidePicture(cope, end, k), box),
+    caption: `seen from ${stationTowards(cope, -Math.PI / 2)}`,
   };
+  const facing = stationTowards(cope, 0);
+  if (parts.length > 1) {
+    const other = (box: Box): Mark[] => drawn(unionPicture(cope, fromClock(k), k, end), box);
+    return [side, { draw: other, caption: `seen from ${facing}` }];
+  }
+  if (!needsSecond(parts[0])) return [side];
+  return [
+    side,
+    { draw: (box) => drawn(endPicture(cope, parts[0], k), box), caption: `along the header, from ${facing}` },
+  ];
 }
 
-function endPicture(cope: Cope, part: Part, end: EndName): Picture {
-  const k = end === 'A' ? 1 : -1;
-  const radius = cope.joint.section.reach;
-  const header = halfTowards(part.onto);
-  const offset = part.offset.mm;
-  const body = header + 1.6 * radius;
-  const circle = Array.from({ length: 49 }, (_, i) => {
-    const t = (i * Math.PI) / 24;
-    return point(offset + header * Math.cos(t), header * Math.sin(t));
-  });
-  const foot = (x: Mm): Mm => Math.sqrt(Math.max(0, header ** 2 - (x - offset) ** 2));
+/** An offset, a box's shape and a bend out of the plane of the two axes don't show from the side. */
+function needsSecond({ onto, offset }: Part): boolean {
+  if (onto.kind === 'bend') return offset.mm !== 0 || Math.abs(Math.sin(onto.centre.rad)) > 1e-9;
+  return offset.mm !== 0 || onto.kind === 'box';
+}
+
+function stationTowards({ end, joint: { section } }: Cope, turned: number): string {
+  const direction = end.parts[0].clock.rad + turned;
+  if (!countsInAngles(section))
+    return `station ${stationInWords(section.towards(homeStation(direction, 2 * Math.PI)), section)}`;
+  return `station ${Math.round(degrees(homeStation(direction, 2 * Math.PI)) * 10) / 10}°`;
+}
+
+function bodyOf(cope: Cope): Mm {
+  return Math.max(cope.throat.setback, 0) + 2.2 * cope.joint.section.reach;
+}
+
+function sidePicture(cope: Cope, end: EndName, k: BodyWay): Picture {
+  const [part, ...others] = cope.end.parts;
+  const view = fromSide(k);
+  if (others.length > 0) return unionPicture(cope, view, k, end);
+  const { reach } = cope.joint.section;
+  const body = bodyOf(cope);
+  const tube = tubeLines(cope, part.clock.rad, view, body);
+  const header = headerLines(part, axesOf(part, part.clock.rad), view, reach);
+  const twin = part.onto.kind === 'mitre' ? tube.body.map((line) => mirrored(line, part, k)) : [];
+  const sweep = 0.7 * Math.min(body, extentOf(part, reach).fore);
+  const toe = tube.saddle[0];
+  const heel = tube.saddle.at(-1) ?? toe;
+  const [right, left] = toe.x > heel.x ? [toe, heel] : [heel, toe];
+  const acute = part.angle.rad <= Math.PI / 2;
+  const names = sideNames(part);
   return {
     lines: [
-      [circle[0] ?? point(0, 0), ...circle.slice(1)],
-      [point(-radius, k * foot(-radius)), point(-radius, k * body)],
-      [point(radius, k * foot(radius)), point(radius, k * body)],
-      breakLine(point(-radius, k * body), point(radius, k * body)),
+      ...header.lines.flatMap((line) => shownOf(line, tube.shape)),
+      ...twin,
+      ...tube.body,
+      tube.saddle,
+      ...(twin.length > 0 ? [] : [arc(part.angle.rad, k, sweep)]),
     ],
-    axes: [
-      { from: point(0, -k * header * 0.3), to: point(0, k * body) },
-      { from: point(offset, -header * 0.3), to: point(offset, header * 0.3) },
-      { from: point(offset - header * 0.3, 0), to: point(offset + header * 0.3, 0) },
+    axes: [...header.axes, { from: point(0, 0), to: point(0, k * body) }],
+    words: [
+      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep)]),
+      { text: acute ? names.heel : names.toe, at: right, way: point(1, k * 0.4) },
+      { text: acute ? names.toe : names.heel, at: left, way: point(-1, k * 0.4) },
+      awayWord(end, k, body),
+      ...turnWord(part, k, body),
     ],
-    words: [{ text: 'offset', at: point(offset / 2, -k * header), way: point(0, -k) }],
   };
+}
+
+/** Several headers at once, each with its number. */
+function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName): Picture {
+  const { parts } = cope.end;
+  const clock = parts[0].clock.rad;
+  const { reach } = cope.joint.section;
+  const body = bodyOf(cope);
+  const tube = tubeLines(cope, clock, view, body);
+  const headers = parts.map((part, i) => {
+    const axes = axesOf(part, clock);
+    const at = view.project(axes.at(extentOf(part, reach).fore, 0, 0));
+    return { ...headerLines(part, axes, view, reach), word: { text: `${i + 1}`, at, way: at } };
+  });
+  return {
+    lines: [
+      ...headers.flatMap(({ lines }) => lines).flatMap((line) => shownOf(line, tube.shape)),
+      ...tube.body,
+      tube.saddle,
+    ],
+    axes: [...headers.flatMap(({ axes }) => axes), { from: point(0, 0), to: point(0, k * body) }],
+    words: [...headers.map(({ word }) => word), awayWord(end, k, body)],
+  };
+}
+
+function endPicture(cope: Cope, part: Part, k: BodyWay): Picture {
+  const view = alongHeader(k, part.angle.rad);
+  const clock = part.clock.rad;
+  const { reach } = cope.joint.section;
+  const tube = tubeLines(cope, clock, view, bodyOf(cope));
+  const header = headerLines(part, axesOf(part, clock), view, reach);
+  const lowest = Math.min(...header.lines.flat().map(({ y }) => k * y));
+  const offset = part.offset.mm;
+  return {
+    lines: [...header.lines, ...tube.body],
+    axes: [...header.axes, { from: point(0, 0), to: view.project([0, 0, bodyOf(cope)]) }],
+    words: offset === 0 ? [] : [{ text: 'offset', at: point(offset / 2, k * lowest), way: point(0, -k) }],
+  };
+}
+
+/** The other tube of a mitre is this one on the other side of the plane between them. */
+function mirrored(line: Line, { angle: { rad } }: Part, k: BodyWay): Line {
+  const [sin, cos] = [Math.sin(2 * rad), Math.cos(2 * rad)];
+  return lineOf(line.map(({ x, y }) => point(-cos * x + k * sin * y, k * (sin * x + k * cos * y))));
+}
+
+type Word = Picture['words'][number];
+
+function angleWord(angle: number, k: BodyWay, sweep: Mm): Word {
+  const way = point(Math.sin(angle / 2), k * Math.cos(angle / 2));
+  return { text: writeAngle(angle), at: point(sweep * way.x, sweep * way.y), way };
+}
+
+function awayWord(end: EndName, k: BodyWay, body: Mm): Word {
+  return { text: `to ${end === 'A' ? 'B' : 'A'}`, at: point(0, k * body), way: point(0, k) };
+}
+
+function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm): Word[] {
+  if (onto.kind !== 'mitre') return [];
+  const way = point(Math.sin(2 * rad), k * Math.cos(2 * rad));
+  const text = onto.segments
+    ? `to ${onto.segments.pieces > 2 ? 'the next piece' : 'the other piece'}`
+    : `turns ${angleAsWritten(onto.turn)}`;
+  return [{ text, at: point(body * way.x, body * way.y), way }];
 }
 
 /** A part of a circle round the work point, from the tube's body to the header's axis. */
-function arc(angle: number, k: 1 | -1, radius: Mm): [Point, ...Point[]] {
+function arc(angle: number, k: BodyWay, radius: Mm): Line {
   const at = (t: number): Point => point(radius * Math.sin(t), k * radius * Math.cos(t));
   return [at(0), ...Array.from({ length: 12 }, (_, i) => at(((i + 1) * angle) / 12))];
 }

@@ -1,11 +1,13 @@
 import type { Mm } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
+import { countsInAngles, stationInWords } from '../saddle/station.ts';
 import { type Body, baseHeight } from './body.ts';
-import type { Mark } from './drawing.ts';
+import type { Mark, Point } from './drawing.ts';
 import { across, type Flat, height } from './flat.ts';
+import { foldStations } from './folds.ts';
 import { type Block, extentOf, SMALL, TEXT } from './lettering.ts';
-import { strokeOf } from './path.ts';
+import { point, strokeOf } from './path.ts';
 import { type Candidate, type Field, type Guide, openParts, place, wordsAt } from './placer.ts';
 
 /** Places nearer to one another than this on the paper are one, mm. */
@@ -16,29 +18,66 @@ export function quarters(turn: number): number[] {
   return [0, turn / 4, turn / 2, (3 * turn) / 4];
 }
 
-/** The quarter lines that do not lie on the seam, from the cut to the base edge. */
+/** The quarter lines and the lines to fold on that do not lie on the seam, from the cut to the base edge. */
 export function guidesOf(flat: Flat, cope: Cope, base: Mm): Guide[] {
-  return quarters(flat.turn)
-    .map((station) => ({ station, x: across(flat, station) }))
+  const lines = [
+    ...quarters(flat.turn).map((station) => ({ station, fold: false })),
+    ...foldStations(flat.section).map((station) => ({ station, fold: true })),
+  ];
+  return lines
+    .map(({ station, fold }) => ({ station, fold, x: across(flat, station) }))
     .filter(({ x }) => x > SAME && x < flat.width - SAME)
-    .map(({ station, x }) => {
+    .map(({ station, fold, x }) => {
       const ends = [height(flat, cope.cut(station).setback), height(flat, base)];
-      return { x, bottom: Math.min(...ends), top: Math.max(...ends), firm: station === 0 };
+      const firm = station === 0 && !fold;
+      return { x, bottom: Math.min(...ends), top: Math.max(...ends), firm, fold };
     });
 }
 
 /** The guide lines, interrupted where words lie across them. Drawn when all words are placed. */
 export function guideMarks(field: Field): Mark[] {
-  return field.guides.flatMap((guide) => openParts(field, guide).map((part) => strokeOf('guide', part)));
+  return field.guides.flatMap((guide) =>
+    openParts(field, guide)
+      .flatMap((part) => (guide.fold ? dashed(part) : [part]))
+      .map((part) => strokeOf('guide', part)),
+  );
 }
+
+/** An upright line to fold on, in short dashes. */
+function dashed([from, to]: [Point, Point]): [Point, Point][] {
+  const count = Math.floor((to.y - from.y + DASH_GAP) / (DASH + DASH_GAP));
+  return Array.from({ length: count }, (_, i) => {
+    const y = from.y + i * (DASH + DASH_GAP);
+    return [point(from.x, y), point(from.x, y + DASH)];
+  });
+}
+
+const DASH: Mm = 1.2;
+const DASH_GAP: Mm = 1;
 
 /** Each quarter line's station, beside it at the base edge. */
 export function stationLabels(body: Body): Mark[] {
   return quarters(body.flat.turn).flatMap((station) => {
-    const text = station === 0 ? 'spine 0°' : writeAngle(station);
+    const text = quarterName(body.flat, station);
     const block = { lines: [text], size: station === 0 ? TEXT : SMALL };
     return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
   });
+}
+
+function quarterName({ section }: Flat, station: number): string {
+  if (countsInAngles(section)) return station === 0 ? 'spine 0°' : writeAngle(station);
+  return station === 0 ? 'spine 0' : stationInWords(station, section);
+}
+
+/** Says once what the lines at the corners of a rectangular tube are. */
+export function foldLabel(body: Body): readonly Mark[] {
+  const xs = foldStations(body.flat.section).map((station) => across(body.flat, station));
+  const block = { lines: ['fold'], size: SMALL };
+  for (const x of xs) {
+    const marks = place(body.field, besideAtBase(body, x, block));
+    if (marks) return marks;
+  }
+  return [];
 }
 
 function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {

@@ -12,7 +12,7 @@ import type { Names } from './names.ts';
 import { type Segment, segmentsOf, strokeOf } from './path.ts';
 import { addBarrier, type Candidate, emptyField, place } from './placer.ts';
 import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
-import { guideMarks, guidesOf, stationLabels } from './stations.ts';
+import { foldLabel, guideMarks, guidesOf, stationLabels } from './stations.ts';
 import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
 
 /** What a wrap says besides what its lines say. */
@@ -43,7 +43,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const field = emptyField({ ...box, right: flat.width }, guidesOf(flat, cope, base));
   const body: Body = { flat, cope, base, field };
   addBarrier(field, cut, 0.8, true);
-  if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6);
+  if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6, true);
   const tab = tabMarks(body);
   const edges = [...edgeSegments(body), ...tickSegments(body)];
   addBarrier(field, edges, 0.5);
@@ -94,7 +94,7 @@ function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[]
     if (found) marks.push(...found);
     else if (otherwise) beside.push(otherwise);
   };
-  marks.push(...stationLabels(body));
+  marks.push(...stationLabels(body), ...foldLabel(body));
   const places = placeNames(body, namedPlaces(cope));
   marks.push(...places.marks);
   const beside = [...places.beside];

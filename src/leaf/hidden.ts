@@ -1,0 +1,48 @@
+import type { Point } from './drawing.ts';
+import { point } from './path.ts';
+import type { Line } from './picture.ts';
+
+const STEPS = 24;
+
+/** The parts of a line that lie outside a closed shape, which hides the rest. */
+export function shownOf(line: Line, shape: readonly Point[]): Line[] {
+  const shown: [Point, ...Point[]][] = [];
+  let open: [Point, ...Point[]] | undefined;
+  for (const at of fine(line)) {
+    if (isInside(at, shape)) {
+      open = undefined;
+    } else if (open) {
+      open.push(at);
+    } else {
+      open = [at];
+      shown.push(open);
+    }
+  }
+  return shown.filter((part) => part.length > 1);
+}
+
+function fine(line: Line): Point[] {
+  const [first, ...rest] = line;
+  return [
+    first,
+    ...rest.flatMap((to, i) => {
+      const from = line[i] ?? first;
+      const count = line.length > STEPS ? 1 : Math.ceil((4 * STEPS) / line.length);
+      return Array.from({ length: count }, (_, k) => {
+        const t = (k + 1) / count;
+        return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
+      });
+    }),
+  ];
+}
+
+/** Whether a ray to the right crosses the shape's outline an odd number of times. */
+function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
+  let inside = false;
+  shape.forEach((to, i) => {
+    const from = shape.at(i - 1) ?? to;
+    if (from.y > y !== to.y > y && x < from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x))
+      inside = !inside;
+  });
+  return inside;
+}
