@@ -28,7 +28,7 @@ export interface BarLengths {
 }
 
 /** The bars on every sheet. */
-const SHORT: BarLengths = { mm: 100, inches: 4 };
+export const SHORT: BarLengths = { mm: 100, inches: 4 };
 
 /** The two calibration bars of one direction on every sheet, 100 mm over 4 in. */
 export function bars(direction: Direction, pitch: Mm): Drawing {

@@ -15,6 +15,8 @@ const ROUND: Mm = 7;
 const UNDER: Mm = 6;
 /** Larger than any bevel's blade needs. */
 const LARGEST_RADIUS: Mm = 180;
+/** On a smaller card a second arc is too crowded to read, and so is every fifth number. */
+const LEAST_OF_TWO: Mm = 70;
 /** Lengths of the marks of 1, 5 and 10 degrees. */
 const MARKS: readonly (readonly [every: number, length: Mm])[] = [
   [10, 6],
@@ -22,9 +24,13 @@ const MARKS: readonly (readonly [every: number, length: Mm])[] = [
   [1, 2.6],
 ];
 
+/** How much of a roll it takes. */
+const OFF_ROLL: Mm = 320;
+
 /**
  * A card to lay a sliding bevel on. Its stock lies along the card's straight edge and its blade across two arcs about one
  * centre; where both arcs read the same, the blade's edge goes through the centre and stands at that angle to the stock.
+ * A small card has one arc, and a line that points to the centre.
  * Numbers outside the outer arc count from the right, those inside from the left: each is the other's supplement.
  */
 export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
@@ -33,17 +39,17 @@ export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
     paper: ask.paper.name,
     ...(printer && { printer }),
   };
-  const ways = pagesForAid(ask, printer).map((page) => {
+  const ways = pagesForAid(ask, printer, OFF_ROLL).map((page) => {
     const furniture = furnish(page, named);
     const { content } = furniture;
-    const lines = told(across(content));
-    const high = upright(content) - heightOf(lines) - ROUND - UNDER;
-    const radius = Math.min(LARGEST_RADIUS, across(content) / 2 - ROUND, high);
-    return { page, furniture, content, lines, radius };
+    const width = across(content);
+    const high = upright(content) - heightOf(told(width, true)) - ROUND - UNDER;
+    return { page, furniture, content, radius: Math.min(LARGEST_RADIUS, width / 2 - ROUND, high) };
   });
   const [best] = ways.sort((a, b) => b.radius - a.radius);
   if (best === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
-  const { page, furniture, content, lines, radius } = best;
+  const { page, furniture, content, radius } = best;
+  const lines = told(across(content), radius >= LEAST_OF_TWO);
   const centre = { x: (content.left + content.right) / 2, y: content.bottom + UNDER };
   return oneSheet(page, furniture, [
     ...setLines(lines, { x: content.left, y: content.top }),
@@ -51,15 +57,14 @@ export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
   ]);
 }
 
-function told(width: Mm): Line[] {
+function told(width: Mm, twoArcs: boolean): Line[] {
+  const right = twoArcs ? 'reads the same on both arcs' : 'goes through the foot of the short line';
   const set = (text: string, size: Mm = PLAIN): Line[] =>
     broken(text, size, width).map((each) => ({ text: each, size }));
   return [
     ...set('Bevel card', LARGE),
     ...set('1. Cut along the heavy line; glue the card on something stiff.'),
-    ...set(
-      '2. Hold the stock against that edge and slide it until the blade’s edge reads the same on both arcs.',
-    ),
+    ...set(`2. Hold the stock against that edge and slide it until the blade’s edge ${right}.`),
     ...set(
       '3. Read the angle outside the arc, its supplement inside: one is that of the tube’s acute side, the other of its obtuse side.',
     ),
@@ -67,7 +72,6 @@ function told(width: Mm): Line[] {
 }
 
 function card(centre: Point, radius: Mm): Mark[] {
-  const inner = radius * 0.5;
   const reach = radius + ROUND - 0.5;
   const stock = 'the stock lies along this edge';
   return [
@@ -75,13 +79,19 @@ function card(centre: Point, radius: Mm): Mark[] {
     words(stock, SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
     line('guide', centre, { x: centre.x, y: centre.y + 8 }),
     ...arc(centre, radius),
-    ...arc(centre, inner),
     ...degrees(centre, radius, 1),
-    ...degrees(centre, inner, 0.6),
-    ...numbers(centre, radius + 3.6, 5, PLAIN, (angle) => angle),
+    ...numbers(centre, radius + 3.6, radius < LEAST_OF_TWO ? 10 : 5, PLAIN, (angle) => angle),
     ...numbers(centre, radius - 9, 10, PLAIN, (angle) => 180 - angle),
-    ...numbers(centre, inner + 2.8, 10, SMALL, (angle) => angle),
-    ...numbers(centre, inner - 6.2, 10, SMALL, (angle) => 180 - angle),
+    ...(radius < LEAST_OF_TWO ? [] : innerArc(centre, radius / 2)),
+  ];
+}
+
+function innerArc(centre: Point, radius: Mm): Mark[] {
+  return [
+    ...arc(centre, radius),
+    ...degrees(centre, radius, 0.6),
+    ...numbers(centre, radius + 2.8, 10, SMALL, (angle) => angle),
+    ...numbers(centre, radius - 6.2, 10, SMALL, (angle) => 180 - angle),
   ];
 }
 

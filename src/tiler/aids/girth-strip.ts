@@ -94,12 +94,19 @@ function scale(
     if (count % labelled !== 0) return [mark];
     const text = label(count * step);
     const half = widthOf(text, PLAIN) / 2;
-    const beyond = next === undefined ? to : next;
-    if (girth - half < from + FROM_END || girth + half > to - FROM_END) return [mark];
-    if (Math.abs(girth - beyond) < half + FROM_END) return [mark];
-    const base = place(girth - half, deep + 0.9 + (way < 0 ? PLAIN * 0.76 : DESCENT * 0.3 * PLAIN));
+    const middle = clearOf([from, next ?? to, to], girth, half + FROM_END);
+    if (Math.abs(middle - girth) > half) return [mark];
+    const base = place(middle - half, deep + 0.9 + (way < 0 ? PLAIN * 0.76 : DESCENT * 0.3 * PLAIN));
     return [mark, words(text, PLAIN, base)];
   });
+}
+
+/** Where the middle of a label comes to lie when it is moved off the lines that it would touch. */
+function clearOf(lines: readonly Mm[], wish: Mm, room: Mm): Mm {
+  return lines.reduce((middle, at) => {
+    if (Math.abs(middle - at) >= room) return middle;
+    return wish > at || at === lines[0] ? at + room : at - room;
+  }, wish);
 }
 
 function zeroEdge(at: Point): Mark[] {

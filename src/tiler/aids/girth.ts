@@ -19,6 +19,9 @@ const OVERLAP: Mm = 10;
 /** No tube that is coped by hand is larger. */
 const LARGEST_TUBE: Mm = 230;
 
+/** How much of a roll it takes. */
+const OFF_ROLL: Mm = 300;
+
 /**
  * Strips that read a round tube's diameter from its girth, in mm and inches; those after the first are taped to the one
  * before. Wrapped round a tube of diameter D, paper of thickness t reads C = pi (D + t), so that is where D stands.
@@ -29,7 +32,10 @@ export function girthSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
     paper: ask.paper.name,
     ...(printer && { printer }),
   };
-  const sheets = pagesForAid(ask, printer).map((page) => ({ page, furniture: furnish(page, named) }));
+  const sheets = pagesForAid(ask, printer, OFF_ROLL).map((page) => ({
+    page,
+    furniture: furnish(page, named),
+  }));
   const [widest] = sheets.sort((a, b) => across(b.furniture.content) - across(a.furniture.content));
   if (widest === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
   return girthOn(widest.page, widest.furniture, ask.paperThickness.mm);

@@ -7,13 +7,17 @@ import type { LaidSheets } from '../lay-sheets.ts';
 import { type Page, pagesOf } from '../page.ts';
 import type { Placement } from '../sheets.ts';
 
-/** How much of a roll an aid takes. */
-const OFF_A_ROLL: Mm = 600;
-
-/** The ways an aid's sheet can lie, upright first. Throws a RangeError where the paper is too small for any. */
-export function pagesForAid(ask: SheetAsk, printer: Printer | undefined): readonly [Page, ...Page[]] {
+/**
+ * The ways an aid's sheet can lie, upright first; of a roll it takes so many mm. Throws a RangeError where the paper is too
+ * small for any.
+ */
+export function pagesForAid(
+  ask: SheetAsk,
+  printer: Printer | undefined,
+  offRoll: Mm,
+): readonly [Page, ...Page[]] {
   if (!ask.paper.roll) return pagesOf(ask, printer);
-  return pagesOf({ ...ask, paper: { ...ask.paper, height: OFF_A_ROLL } }, printer);
+  return pagesOf({ ...ask, paper: { ...ask.paper, height: offRoll } }, printer);
 }
 
 /** A set of one sheet: the furniture, and drawings whose coordinates are the sheet's. */

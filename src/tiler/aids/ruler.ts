@@ -1,9 +1,9 @@
 import type { SheetAsk } from '../../job/job.ts';
 import { LEAST_PRINTABLE } from '../../job/paper.ts';
 import type { Printer } from '../../job/printer.ts';
-import type { Box, Mark } from '../../leaf/drawing.ts';
+import type { Box, Mark, Point } from '../../leaf/drawing.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { ABOVE_BAR, type BarLengths, BELOW_BAR, pairOfBars } from '../bars.ts';
+import { ABOVE_BAR, type BarLengths, BELOW_BAR, type Direction, pairOfBars, SHORT } from '../bars.ts';
 import { across, upright } from '../boxes.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
@@ -21,14 +21,20 @@ const HAIR: Mm = 0.3;
 const WIDEST_COLUMN: Mm = 130;
 /** What a person writes on: a line's length and the height it needs. */
 const BLANK: Mm = 26;
+const BLANK_FROM: Mm = 52;
 const ROW: Mm = 9;
+const BETWEEN: Mm = 5;
+const INDENT: Mm = 6;
+
+/** How much of a roll it takes. */
+const OFF_ROLL: Mm = 600;
 
 /**
  * The scale sheet: beside the bars of every sheet the longest that the paper takes, each way, and how to save what they
  * measure. Always upright, as printers are saved. On paper with no room for longer bars there are none.
  */
 export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
-  const [page] = pagesForAid(ask, printer);
+  const [page] = pagesForAid(ask, printer, OFF_ROLL);
   const { printable } = page;
   const wide = across(printable) - STRIP >= LEAST_PRINTABLE;
   const high = upright(printable) - STRIP >= LEAST_PRINTABLE;
@@ -51,7 +57,12 @@ export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
     const at = { x: printable.right - BELOW_BAR, y: printable.bottom + HAIR };
     bars.push({ drawing: pairOfBars('long bars up', 'up', aloft, PITCH), at, turn: 1 });
   }
-  return oneSheet(page, furniture, instructions(furniture.content, along, aloft, printer), bars);
+  return oneSheet(
+    page,
+    furniture,
+    instructions(furniture.content, along ?? SHORT, aloft ?? SHORT, printer !== undefined),
+    bars,
+  );
 }
 
 /** The longest bars in whole centimetres and whole inches. */
@@ -60,62 +71,69 @@ function longest(room: Mm): BarLengths {
   return { mm: Math.floor(free / 10) * 10, inches: Math.floor(free / MM_PER_INCH) };
 }
 
-function instructions(
-  content: Box,
-  along: BarLengths = { mm: 100, inches: 4 },
-  aloft: BarLengths = { mm: 100, inches: 4 },
-  printer?: Printer,
-): Mark[] {
-  const width = Math.min(WIDEST_COLUMN, across(content) - 12);
-  const left = content.left + 8;
+/** The words and the lines to write on; on paper with little room, what to type and no more. */
+function instructions(content: Box, along: BarLengths, aloft: BarLengths, drawn: boolean): Mark[] {
+  const width = Math.min(WIDEST_COLUMN, across(content) - 2 * INDENT);
   const set = (text: string, size: Mm = PLAIN): Line[] =>
     broken(text, size, width).map((each) => ({ text: each, size }));
-  const gap: Line = { text: '', size: PLAIN };
-  const first: Line[] = [
+  const [first, second] = [measuring(set), saving(set, along, aloft, drawn)];
+  const left = content.left + INDENT;
+  const needed = heightOf([...first, ...second]) + 2 * ROW + BETWEEN + 2 * INDENT;
+  if (needed > upright(content)) {
+    const short = [...set('Scale sheet', LARGE), ...set('Measure, then:'), ...set(command(along, aloft))];
+    return setLines(short, { x: left, y: content.top });
+  }
+  const top = content.top - INDENT;
+  const rows = top - heightOf(first);
+  return [
+    ...setLines(first, { x: left, y: top }),
+    ...blank('across', along, { x: left + INDENT, y: rows - ROW }),
+    ...blank('up', aloft, { x: left + INDENT, y: rows - 2 * ROW }),
+    ...setLines(second, { x: left, y: rows - 2 * ROW - BETWEEN }),
+  ];
+}
+
+type Set = (text: string, size?: Mm) => Line[];
+
+const GAP: Line = { text: '', size: PLAIN };
+
+function measuring(set: Set): Line[] {
+  return [
     ...set('Scale sheet', LARGE),
-    gap,
+    GAP,
     ...set('1. Print this sheet at 100 % (actual size) and let it lie for some minutes.'),
     ...set(
-      '2. Measure a bar each way with a steel rule, the longest you can: from the middle of one end tick to the middle of the other. Write down:',
+      '2. Measure one bar each way with a steel rule, the longest you can: from the middle of one end tick to the middle of the other. Write down:',
     ),
   ];
-  const second: Line[] = [
-    ...set(
-      printer
-        ? '3. Bars that read true need nothing more. Else save the printer without --printer first:'
-        : '3. Save what you read, and what the bar says. Half a millimetre short across and true up would be:',
-    ),
-    ...set(
-      `copeleaf printer add "my printer" --across ${along.mm - 0.5}mm/${along.mm}mm --up ${aloft.mm}mm/${aloft.mm}mm`,
-    ),
-    gap,
+}
+
+function saving(set: Set, along: BarLengths, aloft: BarLengths, drawn: boolean): Line[] {
+  const third = drawn
+    ? 'This sheet is drawn for a saved printer, so its bars should read true. If they don’t, print it without --printer, measure, and save anew, as in:'
+    : 'Save what you read, and what the bar says. Half a millimetre short across and true up would be:';
+  return [
+    ...set(`3. ${third}`),
+    ...set(command(along, aloft)),
+    GAP,
     ...set('4. Print for it, at the same settings and on the same paper:'),
     ...set('copeleaf print JOB --printer "my printer"'),
-    gap,
+    GAP,
     ...set(
       'More than 1.5 % off, or both ways alike by more than 1 %, is a wrong setting of the viewer or the printer: print again.',
     ),
   ];
-  const top = content.top - 6;
-  const rowsTop = top - heightOf(first);
-  const rows = [
-    ['across', along],
-    ['up', aloft],
-  ] as const;
-  const blanks = rows.flatMap(([name, { mm, inches }], index) =>
-    blank(`${name}:  bar of ${mm} mm or ${inches} in`, left, rowsTop - ROW * (index + 1), width),
-  );
-  return [
-    ...setLines(first, { x: left, y: top }),
-    ...blanks,
-    ...setLines(second, { x: left, y: rowsTop - ROW * rows.length - 5 }),
-  ];
 }
 
-function blank(name: string, left: Mm, foot: Mm, width: Mm): Mark[] {
-  const from = left + Math.min(62, width - BLANK);
+function command(along: BarLengths, aloft: BarLengths): string {
+  return `copeleaf printer add "my printer" --across ${along.mm - 0.5}mm/${along.mm}mm --up ${aloft.mm}mm/${aloft.mm}mm`;
+}
+
+function blank(axis: Direction, { mm, inches }: BarLengths, at: Point): Mark[] {
+  const text = `${axis}, the bar of ${mm} mm or ${inches} in:`;
+  const from = at.x + BLANK_FROM;
   return [
-    words(name, PLAIN, { x: left + 4, y: foot }),
-    line('frame', { x: from, y: foot - 0.6 }, { x: from + BLANK, y: foot - 0.6 }),
+    words(text, PLAIN, at),
+    line('frame', { x: from, y: at.y - 0.6 }, { x: from + BLANK, y: at.y - 0.6 }),
   ];
 }
