@@ -67,8 +67,11 @@ function unrolledPieces(
   const last = poseAt(cope, landing, line, bezier(piece.stations, to - HAIR * (to - from)));
   const middle = (from + to) / 2;
   const drawn = between(first, last);
-  const wanted = poseAt(cope, landing, line, bezier(piece.stations, middle));
-  if (to - from < 1e-3 || strayOf(drawn, wanted) <= STRAY) return [drawn];
+  const exact = (t: number): Pose =>
+    poseAt(cope, landing, line, bezier(piece.stations, from + t * (to - from)));
+  const chord = Math.hypot(last.at.round - first.at.round, last.at.along - first.at.along);
+  const away = (t: number): Mm => strayOf(pointOf(drawn, t), exact, t, chord);
+  if (to - from < 1e-3 || LOOKS.every((t) => away(t) <= STRAY)) return [drawn];
   return [
     ...unrolledPieces(cope, landing, line, piece, from, middle),
     ...unrolledPieces(cope, landing, line, piece, middle, to),
@@ -88,10 +91,23 @@ function between(first: Pose, last: Pose): OutlinePiece {
   ];
 }
 
-function strayOf([a, b, c, d]: OutlinePiece, { at, round, along }: Pose): Mm {
-  const dRound = (a.round + 3 * b.round + 3 * c.round + d.round) / 8 - at.round;
-  const dAlong = (a.along + 3 * b.along + 3 * c.along + d.along) / 8 - at.along;
-  return Math.abs(dRound * along - dAlong * round);
+const LOOKS = [0.5, 0.25, 0.75];
+
+function pointOf([a, b, c, d]: OutlinePiece, t: number): Unrolled {
+  const along = (key: keyof Unrolled): number => bezier([a[key], b[key], c[key], d[key]], t);
+  return { round: along('round'), along: along('along') };
+}
+
+/** How far a point is from the exact outline: two steps along that lead to the place beside it. */
+function strayOf(point: Unrolled, exact: (t: number) => Pose, t: number, chord: Mm): Mm {
+  let place = t;
+  let pose = exact(place);
+  for (let step = 0; step < 2; step++) {
+    const ahead = (point.round - pose.at.round) * pose.round + (point.along - pose.at.along) * pose.along;
+    place = Math.min(1 - HAIR, Math.max(HAIR, place + ahead / chord));
+    pose = exact(place);
+  }
+  return Math.hypot(point.round - pose.at.round, point.along - pose.at.along);
 }
 
 const STEP: Mm = 1e-4;

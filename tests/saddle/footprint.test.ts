@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { jobFromFlags } from '../../src/job/flags.ts';
+import { PAPERS } from '../../src/job/paper.ts';
+import type { Cope } from '../../src/saddle/cope.ts';
+import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
+import { solveTube } from '../../src/saddle/solve.ts';
+import { between, randomFrom, SEED } from '../outside/random-joints.ts';
+
+interface Ask {
+  readonly r: number;
+  readonly R: number;
+  readonly theta: number;
+  readonly e: number;
+}
+
+function copeOf({ r, R, theta, e }: Ask): Cope {
+  const flags = { od: `${2 * r}`, wall: `${r / 8}`, onto: `${2 * R}`, angle: `${theta}`, offset: `${e}` };
+  const [paper] = PAPERS;
+  const tube = paper && jobFromFlags(flags, { paper }).tubes[0];
+  const end = tube && solveTube(tube).ends.A;
+  if (end?.kind !== 'coped') throw new Error('the flags give one coped end');
+  return end;
+}
+
+/** A place on the unrolled header, wrapped round it again: how far from the tube's axis, by the definition of psi and q. */
+function fromTubeAxis({ R, theta, e }: Ask, round: number, along: number): number {
+  const t = (theta * Math.PI) / 180;
+  const psi = round / R;
+  const x = along * Math.sin(t) - R * Math.cos(psi) * Math.cos(t);
+  const y = e + R * Math.sin(psi);
+  return Math.hypot(x, y);
+}
+
+/** The tube's outside line, by the closed form of its setback, measured as chords halved until they stand. */
+function lengthOnTube({ r, R, theta, e }: Ask): number {
+  const t = (theta * Math.PI) / 180;
+  const at = (phi: number): readonly [number, number, number] => {
+    const [x, y] = [r * Math.cos(phi), r * Math.sin(phi)];
+    return [x, y, (x * Math.cos(t) + Math.sqrt(R * R - (y - e) ** 2)) / Math.sin(t)];
+  };
+  const chords = (n: number): number => {
+    let sum = 0;
+    for (let i = 0; i < n; i++) {
+      const [a, b] = [at((2 * Math.PI * i) / n), at((2 * Math.PI * (i + 1)) / n)];
+      sum += Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+    }
+    return sum;
+  };
+  // Chords fall short by the square of their number: two counts give the limit.
+  return (4 * chords(20_000) - chords(10_000)) / 3;
+}
+
+function pointsOf(piece: OutlinePiece): { round: number; along: number }[] {
+  return [0, 0.2, 0.4, 0.6, 0.8, 1].map((t) => {
+    const u = 1 - t;
+    const mix = (key: 'round' | 'along'): number =>
+      u ** 3 * piece[0][key] +
+      3 * u * u * t * piece[1][key] +
+      3 * u * t * t * piece[2][key] +
+      t ** 3 * piece[3][key];
+    return { round: mix('round'), along: mix('along') };
+  });
+}
+
+const random = randomFrom(SEED);
+const JOINTS: readonly Ask[] = Array.from({ length: 60 }, () => {
+  const r = between(random, 6, 60);
+  const R = r * between(random, 1.02, 4);
+  return { r, R, theta: between(random, 20, 160), e: between(random, -0.97, 0.97) * (R - r) };
+});
+
+describe(`the footprint on the header, seed ${SEED}`, () => {
+  it('wraps round the header so that every point lies on the tube too', () => {
+    for (const ask of JOINTS) {
+      const cope = copeOf(ask);
+      const outline = footprintOf(cope, cope.outside, 0);
+      expect(outline.closed).toBe(true);
+      for (const piece of outline.runs.flat()) {
+        for (const end of [piece[0], piece[3]]) {
+          expect(Math.abs(fromTubeAxis(ask, end.round, end.along) - ask.r)).toBeLessThan(1e-9);
+        }
+        for (const { round, along } of pointsOf(piece)) {
+          expect(Math.abs(fromTubeAxis(ask, round, along) - ask.r)).toBeLessThan(0.002);
+        }
+      }
+    }
+  });
+
+  it("is as long as the outside line on the tube: the pattern books' rule of the girth round the hole", () => {
+    for (const ask of JOINTS) {
+      const cope = copeOf(ask);
+      const length = footprintLength(cope, cope.outside, 0);
+      expect(Math.abs(length - lengthOnTube(ask)), JSON.stringify(ask)).toBeLessThan(1e-6);
+    }
+  });
+
+  // Derived by a second, independent program; printed to 1e-5 mm.
+  it.each([
+    [{ R: 30, r: 20, theta: 90, e: 0 }, 130.12891],
+    [{ R: 30, r: 20, theta: 60, e: 0 }, 140.33302],
+    [{ R: 30, r: 20, theta: 60, e: 8 }, 147.90843],
+    [{ R: 25.4, r: 19.05, theta: 45, e: 0 }, 152.36078],
+  ])('%j is %f mm long', (ask, length) => {
+    const cope = copeOf(ask);
+    expect(Math.abs(footprintLength(cope, cope.outside, 0) - length)).toBeLessThan(0.5e-5);
+  });
+
+  it('is open where the tube passes beside the header, in as many runs as it touches', () => {
+    const wide = copeOf({ r: 30, R: 20, theta: 70, e: 4 });
+    const twoSided = footprintOf(wide, wide.outside, 0);
+    expect(twoSided.closed).toBe(false);
+    expect(twoSided.runs.length).toBe(2);
+    const beside = { r: 20, R: 30, theta: 70, e: 15 };
+    const oneSided = copeOf(beside);
+    const outline = footprintOf(oneSided, oneSided.outside, 0);
+    expect(outline.closed).toBe(false);
+    // It runs out at the header's side, a quarter of a turn from the body.
+    const rounds = outline.runs.flat().flatMap((piece) => [piece[0].round, piece[3].round]);
+    expect(Math.min(...rounds) / beside.R).toBeCloseTo(-Math.PI / 2, 4);
+  });
+});
