@@ -1,98 +1,56 @@
-import type { Mark, Point } from '../leaf/drawing.ts';
+import type { Box, Mark } from '../leaf/drawing.ts';
 import { widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
+import { offWords } from './off-words.ts';
 import { SMALL, words } from './paragraph.ts';
 import { OVERLAP, type Stretch } from './seams.ts';
 import { line, outline, solid } from './strokes.ts';
 import type { Neighbours } from './tile-head.ts';
+import { point, type Seam, seamsOf } from './tile-seams.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** A registration mark: a diamond astride the seam, with a line through it square to the seam. */
 const DIAMOND: Mm = 3;
 const DIAMOND_LINE: Mm = 4;
-/** A mark's middle from the end of its seam: at the leaf's outer edge, and from a seam that crosses. */
-const FROM_EDGE: Mm = 4;
-const FROM_CROSSING: Mm = 6;
+/** White round marks, where the leaf has words near them. */
+const AIR: Mm = 0.5;
+/** A mark is moved off the leaf's words by up to this part of its seam. */
+const MOST_MOVED = 0.3;
 /** An arrow from the lay-on words to their line keeps this far from the words' ends. */
 const ARROW_BESIDE: Mm = 2.5;
-
-/** One edge of a tile, as its sheet carries it. `across` positions lie square to the seam, `along` ones on it. */
-interface Seam {
-  readonly upright: boolean;
-  readonly at: Mm;
-  readonly along: Stretch;
-  /** The middles of the two registration marks. */
-  readonly marks: Stretch;
-  /** Longest first; the first one that fits between the marks is set. */
-  readonly texts: readonly string[];
-  readonly role: 'trim' | 'lay';
-}
+const ARROW_HALF: Mm = 0.6;
+const ARROW_TAIL: Mm = OVERLAP + 3;
 
 /**
  * Trim lines, lay-on lines, registration marks and their words of one tile, in the coordinates of the turned wrap. A trim line
  * and the lay-on line it belongs to lie at the same place of the wrap, and so do their marks.
  */
 export function seamMarks(tiling: Tiling, tile: Tile, beside: Neighbours): Mark[] {
-  return seamsOf(tiling, tile, beside).flatMap((seam) => [
-    line('registration', point(seam, seam.at, seam.along.from), point(seam, seam.at, seam.along.to)),
-    ...diamond(seam, seam.marks.from),
-    ...diamond(seam, seam.marks.to),
-    ...named(seam),
-  ]);
+  const { words } = tiling;
+  return seamsOf(tiling, tile, beside).flatMap((whole) => {
+    const seam = { ...whole, marks: marksOff(words, whole) };
+    return [
+      line('registration', point(seam, seam.at, seam.along.from), point(seam, seam.at, seam.along.to)),
+      ...diamond(seam, seam.marks.from),
+      ...diamond(seam, seam.marks.to),
+      ...named(seam, words),
+    ];
+  });
 }
 
-function seamsOf(tiling: Tiling, tile: Tile, beside: Neighbours): Seam[] {
-  const { clip, block } = tile;
-  const standing = {
-    upright: true,
-    along: { from: block.bottom, to: block.top },
-    marks: {
-      from: tile.row < tiling.rows ? clip.bottom + FROM_CROSSING : block.bottom + FROM_EDGE,
-      to: tile.row > 1 ? clip.top - FROM_CROSSING : block.top - FROM_EDGE,
-    },
+/** A seam's two marks, moved towards its middle where the leaf has words. Both its tiles move them alike. */
+function marksOff(words: readonly Box[], seam: Seam): Stretch {
+  const { from, to } = seam.marks;
+  const most = (to - from) * MOST_MOVED;
+  const inked = (along: Mm) => boxOn(seam, -DIAMOND_LINE - AIR, DIAMOND_LINE + AIR, along, DIAMOND + AIR);
+  return {
+    from: offWords(words, inked, from, from + most) ?? from,
+    to: offWords(words, inked, to, to - most) ?? to,
   };
-  // When rows meet, each tile's part beyond its own lay-on line is already covered by its neighbour.
-  const lying = {
-    upright: false,
-    along: { from: block.left, to: block.right },
-    marks: {
-      from: tile.column > 1 ? clip.left + FROM_CROSSING : block.left + FROM_EDGE,
-      to: tile.column < tiling.columns ? clip.right - OVERLAP - FROM_CROSSING : block.right - FROM_EDGE,
-    },
-  };
-  const seams: Seam[] = [];
-  if (beside.left !== undefined)
-    seams.push({ ...standing, role: 'trim', at: clip.left, texts: trimTexts('', beside.left) });
-  if (beside.right !== undefined)
-    seams.push({ ...standing, role: 'lay', at: clip.right - OVERLAP, texts: layTexts(beside.right) });
-  if (beside.below !== undefined) {
-    const first = tiling.columns > 1 ? 'tape the row first, then ' : '';
-    seams.push({ ...lying, role: 'trim', at: clip.bottom, texts: trimTexts(first, beside.below) });
-  }
-  if (beside.above !== undefined)
-    seams.push({ ...lying, role: 'lay', at: clip.top - OVERLAP, texts: layTexts(beside.above) });
-  return seams;
-}
-
-function trimTexts(first: string, neighbour: number): string[] {
-  return [
-    `✂ ${first}trim here: this edge lies on sheet ${neighbour}`,
-    `✂ ${first}trim here`,
-    '✂ trim here',
-    '✂ trim',
-  ];
-}
-
-function layTexts(neighbour: number): string[] {
-  return [
-    `lay sheet ${neighbour}’s trimmed edge on this line`,
-    `lay sheet ${neighbour} here`,
-    `sheet ${neighbour}`,
-  ];
 }
 
 /** Trim words stand in the strip that is cut off; lay-on words beyond the part that is laid over, with arrows to their line. */
-function named(seam: Seam): Mark[] {
+function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   const free = seam.marks.to - seam.marks.from - 2 * (DIAMOND + 1);
   const arrows = seam.role === 'lay' ? 2 * (ARROW_BESIDE + 1) : 0;
   const text = seam.texts.find((each) => widthOf(each, SMALL) + arrows <= free) ?? seam.texts.at(-1) ?? '';
@@ -101,7 +59,19 @@ function named(seam: Seam): Mark[] {
   const base = baseLine(seam);
   const set = words(text, SMALL, point(seam, base, middle - half), seam.upright ? 1 : 0);
   if (seam.role === 'trim') return [set];
-  return [set, ...arrow(seam, middle - half - ARROW_BESIDE), ...arrow(seam, middle + half + ARROW_BESIDE)];
+  return [set, ...arrowsBeside(seam, middle - half, middle + half, leafWords)];
+}
+
+/** An arrow on either side of the lay-on words, off the leaf's words; one of them where the other finds no place. */
+function arrowsBeside(seam: Seam, from: Mm, to: Mm, leafWords: readonly Box[]): Mark[] {
+  const inked = (along: Mm) => boxOn(seam, -AIR, ARROW_TAIL, along, ARROW_HALF + AIR);
+  const [before, after] = [from - ARROW_BESIDE, to + ARROW_BESIDE];
+  const reach = DIAMOND + ARROW_HALF + AIR;
+  const places = [
+    offWords(leafWords, inked, before, Math.min(before, seam.marks.from + reach)),
+    offWords(leafWords, inked, after, Math.max(after, seam.marks.to - reach)),
+  ].filter((place) => place !== undefined);
+  return (places.length > 0 ? places : [before, after]).flatMap((place) => arrow(seam, place));
 }
 
 /** Words beside an upright seam read upwards, so that their letters reach to the left of their base line. */
@@ -113,8 +83,13 @@ function baseLine(seam: Seam): Mm {
 function arrow(seam: Seam, along: Mm): Mark[] {
   const tip = point(seam, seam.at, along);
   return [
-    line('registration', point(seam, seam.at + OVERLAP + 3, along), tip),
-    solid('registration', tip, point(seam, seam.at + 2, along - 0.6), point(seam, seam.at + 2, along + 0.6)),
+    line('registration', point(seam, seam.at + ARROW_TAIL, along), tip),
+    solid(
+      'registration',
+      tip,
+      point(seam, seam.at + 2, along - ARROW_HALF),
+      point(seam, seam.at + 2, along + ARROW_HALF),
+    ),
   ];
 }
 
@@ -126,6 +101,11 @@ function diamond(seam: Seam, along: Mm): Mark[] {
   ];
 }
 
-function point(seam: Seam, across: Mm, along: Mm): Point {
-  return seam.upright ? { x: across, y: along } : { x: along, y: across };
+/** A box about a place on a seam: from so far before it to so far beyond it, and half as long along it. */
+function boxOn(seam: Seam, before: Mm, beyond: Mm, along: Mm, half: Mm): Box {
+  const [low, high] = [
+    point(seam, seam.at + before, along - half),
+    point(seam, seam.at + beyond, along + half),
+  ];
+  return { left: low.x, bottom: low.y, right: high.x, top: high.y };
 }

@@ -13,6 +13,10 @@ const MARKS_REACH: Mm = 4;
 const SLIVER: Mm = 40;
 /** What a seam through a place to keep whole weighs beside a millimetre of its overlap lying on it. */
 const THROUGH: Mm = 40;
+/** And one through a line of words, which can still be read where the tiles are laid well. */
+const THROUGH_WORDS: Mm = 6;
+/** From a seam to words that it keeps off. */
+const OFF_WORDS: Mm = 0.6;
 const STEP: Mm = 1;
 
 /** A stretch of one axis, mm. */
@@ -25,6 +29,12 @@ export interface Stretch {
 export interface Cuts {
   readonly seams: readonly Mm[];
   readonly cost: number;
+}
+
+/** Where a leaf had better not be cut along one axis: the places to keep whole, and its lines of words. */
+export interface Spared {
+  readonly keep: readonly Stretch[];
+  readonly words: readonly Stretch[];
 }
 
 /** Tiles about equally large, or the first one as small as may be, so that its sheet has room for more. */
@@ -40,20 +50,20 @@ interface Way {
 /**
  * Cuts `whole` into the fewest tiles that fit `room` mm of sheet: tile i is printed from seam i to `OVERLAP` beyond seam
  * i + 1, is trimmed on its lower seam, and has its neighbour laid on the upper one. Among all such cuts on a grid of a
- * millimetre (and hard against each place to `keep`), the one that disturbs these places least, then
+ * millimetre (and hard against each place to spare), the one that disturbs these places least, then
  * the one that leans as asked.
  * Throws a RangeError where the room is too small to cut in at all.
  */
-export function cut(whole: Stretch, room: Mm, keep: readonly Stretch[], lean: Lean): Cuts {
+export function cut(whole: Stretch, room: Mm, spared: Spared, lean: Lean): Cuts {
   const count = fewest(whole.to - whole.from, room);
   let ways: Way[] = [{ seams: [], at: whole.from, cost: 0 }];
   for (let index = 1; index < count; index += 1) {
     const previous = ways;
     const wish = lean === 'low' ? whole.from : whole.from + ((whole.to - whole.from) * index) / count;
-    ways = candidates(whole, room, keep, index, count).flatMap((seam) => {
+    ways = candidates(whole, room, spared, index, count).flatMap((seam) => {
       const best = cheapest(previous, seam, printed(room, index - 1, count));
       if (best === undefined) return [];
-      const cost = best.cost + disturbance(seam, keep) + Math.abs(seam - wish) / 1e5;
+      const cost = best.cost + disturbance(seam, spared) + Math.abs(seam - wish) / 1e5;
       return [{ seams: [...best.seams, seam], at: seam, cost: cost + sliver(seam - best.at) }];
     });
   }
@@ -78,7 +88,7 @@ function fewest(length: Mm, room: Mm): number {
 }
 
 /** Where seam `index` may lie so that the tiles before and after it can still hold the whole. */
-function candidates(whole: Stretch, room: Mm, keep: readonly Stretch[], index: number, count: number): Mm[] {
+function candidates(whole: Stretch, room: Mm, { keep, words }: Spared, index: number, count: number): Mm[] {
   const reach = (first: number, end: number) => {
     let sum = 0;
     for (let tile = first; tile < end; tile += 1) sum += printed(room, tile, count) - OVERLAP;
@@ -90,7 +100,10 @@ function candidates(whole: Stretch, room: Mm, keep: readonly Stretch[], index: n
     { length: Math.floor((most - least) / STEP) + 1 },
     (_, step) => least + step * STEP,
   );
-  const beside = keep.flatMap(({ from, to }) => [from - OVERLAP, to + MARKS_REACH]);
+  const beside = [
+    ...keep.flatMap(({ from, to }) => [from - OVERLAP, to + MARKS_REACH]),
+    ...words.flatMap(({ from, to }) => [from - OFF_WORDS, to + OFF_WORDS]),
+  ];
   return [...grid, most, ...beside.filter((seam) => seam > least && seam < most)];
 }
 
@@ -108,11 +121,13 @@ function cheapest(ways: readonly Way[], seam: Mm, print: Mm): Way | undefined {
   return best;
 }
 
-function disturbance(seam: Mm, keep: readonly Stretch[]): number {
-  return keep.reduce((sum, { from, to }) => {
+function disturbance(seam: Mm, { keep, words }: Spared): number {
+  const disturbed = keep.reduce((sum, { from, to }) => {
     const covered = Math.min(seam + OVERLAP, to) - Math.max(seam - MARKS_REACH, from);
     return sum + Math.max(covered, 0) + (from < seam && seam < to ? THROUGH : 0);
   }, 0);
+  const crossed = words.filter(({ from, to }) => from - OFF_WORDS < seam && seam < to + OFF_WORDS);
+  return disturbed + THROUGH_WORDS * crossed.length;
 }
 
 function sliver(width: Mm): number {

@@ -1,5 +1,6 @@
 import type { Box } from '../leaf/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
+import { wordsBox } from '../leaf/lettering.ts';
 import type { Mm } from '../measure/units.ts';
 import { turned } from './boxes.ts';
 import type { Size } from './free-room.ts';
@@ -13,6 +14,8 @@ export interface Tiling {
   readonly turn: 0 | 1;
   readonly rows: number;
   readonly columns: number;
+  /** What the wrap's words ink. */
+  readonly words: readonly Box[];
   /** In reading order: row 1 is the top one. */
   readonly tiles: readonly Tile[];
   /** How much the seams disturb the places to keep whole. */
@@ -48,22 +51,15 @@ export function tile(leaf: Leaf, room: Size, lean: Lean): Tiling {
 function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1, lean: Lean): Tiling {
   const box = turned(leaf.wrap.box, turn);
   const keep = leaf.keepWhole.map((place) => turned(place, turn));
-  const wide: Stretch = { from: box.left, to: box.right };
-  const high: Stretch = { from: box.bottom, to: box.top };
-  const sideways = cut(
-    wide,
-    room.width,
-    keep.map(({ left, right }) => ({ from: left, to: right })),
-    lean,
+  const words = leaf.wrap.marks.flatMap((mark) =>
+    mark.kind === 'words' ? [turned(wordsBox(mark), turn)] : [],
   );
-  const upwards = cut(
-    high,
-    room.height,
-    keep.map(({ bottom, top }) => ({ from: bottom, to: top })),
-    lean,
-  );
-  const columns = parts(wide, sideways, room.width);
-  const rows = parts(high, upwards, room.height).reverse();
+  const wide = sideways(box);
+  const high = upwards(box);
+  const standing = cut(wide, room.width, { keep: keep.map(sideways), words: words.map(sideways) }, lean);
+  const lying = cut(high, room.height, { keep: keep.map(upwards), words: words.map(upwards) }, lean);
+  const columns = parts(wide, standing, room.width);
+  const rows = parts(high, lying, room.height).reverse();
   return {
     turn,
     rows: rows.length,
@@ -76,8 +72,17 @@ function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1, lean: Lean): Tiling {
         block: boxOf(column.block, row.block),
       })),
     ),
-    cost: sideways.cost + upwards.cost,
+    words,
+    cost: standing.cost + lying.cost,
   };
+}
+
+function sideways({ left, right }: Box): Stretch {
+  return { from: left, to: right };
+}
+
+function upwards({ bottom, top }: Box): Stretch {
+  return { from: bottom, to: top };
 }
 
 function parts(whole: Stretch, { seams }: Cuts, room: Mm): Part[] {

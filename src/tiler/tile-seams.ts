@@ -1,0 +1,76 @@
+import type { Point } from '../leaf/drawing.ts';
+import type { Mm } from '../measure/units.ts';
+import { OVERLAP, type Stretch } from './seams.ts';
+import type { Neighbours } from './tile-head.ts';
+import type { Tile, Tiling } from './tiling.ts';
+
+/** A mark's middle from the end of its seam: at the leaf's outer edge, and from a seam that crosses. */
+const FROM_EDGE: Mm = 4;
+const FROM_CROSSING: Mm = 6;
+/** One edge of a tile, as its sheet carries it. `across` positions lie square to the seam, `along` ones on it. */
+export interface Seam {
+  readonly upright: boolean;
+  readonly at: Mm;
+  readonly along: Stretch;
+  /** The middles of the two registration marks. */
+  readonly marks: Stretch;
+  /** Longest first; the first one that fits between the marks is set. */
+  readonly texts: readonly string[];
+  readonly role: 'trim' | 'lay';
+}
+
+/** The seams of one tile, in the coordinates of the turned wrap. */
+export function seamsOf(tiling: Tiling, tile: Tile, beside: Neighbours): Seam[] {
+  const { clip, block } = tile;
+  const standing = {
+    upright: true,
+    along: { from: block.bottom, to: block.top },
+    marks: {
+      from: tile.row < tiling.rows ? clip.bottom + FROM_CROSSING : block.bottom + FROM_EDGE,
+      to: tile.row > 1 ? clip.top - FROM_CROSSING : block.top - FROM_EDGE,
+    },
+  };
+  // When rows meet, each tile's part beyond its own lay-on line is already covered by its neighbour.
+  const lying = {
+    upright: false,
+    along: { from: block.left, to: block.right },
+    marks: {
+      from: tile.column > 1 ? clip.left + FROM_CROSSING : block.left + FROM_EDGE,
+      to: tile.column < tiling.columns ? clip.right - OVERLAP - FROM_CROSSING : block.right - FROM_EDGE,
+    },
+  };
+  const seams: Seam[] = [];
+  if (beside.left !== undefined)
+    seams.push({ ...standing, role: 'trim', at: clip.left, texts: trimTexts('', beside.left) });
+  if (beside.right !== undefined)
+    seams.push({ ...standing, role: 'lay', at: clip.right - OVERLAP, texts: layTexts(beside.right) });
+  if (beside.below !== undefined) {
+    const first = tiling.columns > 1 ? 'tape the row first, then ' : '';
+    seams.push({ ...lying, role: 'trim', at: clip.bottom, texts: trimTexts(first, beside.below) });
+  }
+  if (beside.above !== undefined)
+    seams.push({ ...lying, role: 'lay', at: clip.top - OVERLAP, texts: layTexts(beside.above) });
+  return seams;
+}
+
+function trimTexts(first: string, neighbour: number): string[] {
+  return [
+    `✂ ${first}trim here: this edge lies on sheet ${neighbour}`,
+    `✂ ${first}trim here`,
+    '✂ trim here',
+    '✂ trim',
+  ];
+}
+
+function layTexts(neighbour: number): string[] {
+  return [
+    `lay sheet ${neighbour}’s trimmed edge on this line`,
+    `lay sheet ${neighbour} here`,
+    `sheet ${neighbour}`,
+  ];
+}
+
+/** A point so far square to a seam and so far along it, as the wrap counts. */
+export function point(seam: Seam, across: Mm, along: Mm): Point {
+  return seam.upright ? { x: across, y: along } : { x: along, y: across };
+}
