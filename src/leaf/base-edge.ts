@@ -7,7 +7,7 @@ import type { Cope } from '../saddle/cope.ts';
  */
 export function baseSetbackOf(cope: Cope, units: 'mm' | 'in'): Mm {
   const { girth } = cope.joint.section;
-  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, 26];
+  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, cope.heel === undefined ? 26 : 30];
   const step = units === 'mm' ? 5 : MM_PER_INCH / 4;
   return Math.ceil((deepestOf(cope) + room) / step) * step;
 }

@@ -55,11 +55,11 @@ export function drawCard(
   };
 }
 
-function layHead({ tube, end, hand, paired, copies }: Names): Laid {
+function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name = { lines: folded(tube, size, WIDTH - letterRoom - 0.4), size };
-  const about = [`end ${end}`, ...(paired ? [hand] : []), ...(copies > 1 ? [`cut ${copies}`] : ['cut 1'])];
+  const about = [`end ${end}`, ...(paired ? [hand] : []), use ?? `cut ${copies}`];
   const second = { lines: [about.join('  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter = { lines: [end], size: LETTER };

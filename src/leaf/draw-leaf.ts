@@ -5,10 +5,11 @@ import { isMetric } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { baseSetbackOf } from './base-edge.ts';
 import { drawCard } from './card.ts';
-import { type Fact, factsOf } from './facts.ts';
+import { factsOf } from './facts.ts';
 import { flatOf } from './flat.ts';
 import { foldStations } from './folds.ts';
 import { keepWholeOf } from './keep-whole.ts';
+import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { namedPlaces } from './named-places.ts';
 import { inBoth, namesOf, titleOf } from './names.ts';
@@ -41,7 +42,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const base = baseSetbackOf(cope, units);
   const facts = factsOf(solution, cope, context.job, units);
   const title = titleOf(names);
-  const key = `${title} ${checksum([base, seam, cope.throat.setback, cope.longPoint.setback], facts)}`;
+  const key = keyOf(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
   const distances = distanceWords(solution, endName, base, units);
   const wrap = drawWrap(`wrap of ${key}`, flat, cope, base, {
     names,
@@ -79,12 +80,4 @@ function distanceWords(
     distance: `${inBoth(-apart, units)} back along the spine to ${back}: the leaves overlap`,
     shortDistance: `${inBoth(-apart, units)} back to ${back}`,
   };
-}
-
-/** Tells the drawings of two tubes of one name apart. */
-function checksum(numbers: readonly number[], facts: readonly Fact[]): string {
-  let sum = 0;
-  const text = numbers.join(' ') + facts.map((fact) => fact.text).join(' ');
-  for (let i = 0; i < text.length; i++) sum = (Math.imul(sum, 31) + text.charCodeAt(i)) >>> 0;
-  return sum.toString(36);
 }

@@ -9,11 +9,16 @@ import { inBoth, wrote } from './names.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
 export function headerFacts({ parts }: CopedEnd, units: 'mm' | 'in'): Fact[] {
-  return parts.flatMap((part, i) => [
-    { label: parts.length > 1 ? headerName(i) : 'header', text: spelled(headerInWords(part.onto)) },
+  return parts.flatMap((part, i) => partFacts(part, parts.length > 1 ? headerName(i) : 'header', units));
+}
+
+/** One header of an end, under this name. */
+export function partFacts(part: Part, name: string, units: 'mm' | 'in'): Fact[] {
+  return [
+    { label: name, text: spelled(headerInWords(part.onto)) },
     ...angleFacts(part, units),
     ...placeFacts(part),
-  ]);
+  ];
 }
 
 /** `header 1`: by its place in the end's list. */

@@ -97,7 +97,7 @@ function faces(axes: Axes, { toViewer }: View, [off, side]: OffAxis): boolean {
 }
 
 /** A point of a header's cross-section: off its axis towards the body, and beside it. */
-type OffAxis = readonly [off: Mm, beside: Mm];
+export type OffAxis = readonly [off: Mm, beside: Mm];
 
 function ringOf(onto: RoundHeader | BoxHeader): readonly OffAxis[] {
   if (onto.kind === 'round') return arcOf([0, 0], onto.od.mm / 2, 0, 2 * Math.PI, 48);
@@ -107,6 +107,18 @@ function ringOf(onto: RoundHeader | BoxHeader): readonly OffAxis[] {
     return arcOf(core, corner.mm, from, from + Math.PI / 2, 6);
   });
   return [...ring, ...ring.slice(0, 1)];
+}
+
+/** Where each corner of a box begins and ends, on its outside. */
+export function cornerArcs(onto: BoxHeader): readonly (readonly [OffAxis, OffAxis])[] {
+  return coresOf(onto).map((core, i) => {
+    const from = onto.roll.rad + (i * Math.PI) / 2;
+    const at = (turn: number): OffAxis => [
+      core[0] + onto.corner.mm * Math.cos(turn),
+      core[1] + onto.corner.mm * Math.sin(turn),
+    ];
+    return [at(from), at(from + Math.PI / 2)];
+  });
 }
 
 /** The middles of a box's corners, on its outside. */

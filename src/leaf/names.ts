@@ -13,6 +13,8 @@ export interface Names {
   /** Only where there is an opposite hand too is this one named. */
   readonly paired: boolean;
   readonly copies: number;
+  /** What the leaf is for, where it is not to cut by. */
+  readonly use?: string;
 }
 
 export function namesOf({ tube, hand }: TubeSolution, end: EndName): Names {

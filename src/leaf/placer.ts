@@ -64,12 +64,18 @@ export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm
   }
 }
 
-/** Whether a box is within bounds and clear of every line and every word. */
+/** Whether a box is clear of every line and every word, and of guides unless it may lie over those that are not firm. */
 export function isFree(field: Field, box: Box, overGuides = false): boolean {
+  const room = grown(box, APART);
+  for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, room)) return false;
+  return isClear(field, box);
+}
+
+/** Whether a box is within bounds and clear of every line and every word, wherever the guides are. */
+export function isClear(field: Field, box: Box): boolean {
   if (!within(box, field.bounds)) return false;
   const room = grown(box, APART);
   for (const other of field.taken) if (overlap(room, other)) return false;
-  for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, room)) return false;
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
     for (const barrier of field.columns.get(column) ?? []) if (isTouched(barrier, box)) return false;
   }

@@ -9,11 +9,13 @@ import { hatch } from './hatch.ts';
 import { SMALL, shortened, TEXT } from './lettering.ts';
 import { namedPlaces, placeNames } from './named-places.ts';
 import type { Names } from './names.ts';
+import { type Change, changeMarks, changesOf } from './part-changes.ts';
 import { type Segment, segmentsOf, strokeOf } from './path.ts';
 import { addBarrier, type Candidate, emptyField, place } from './placer.ts';
 import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
 import { foldLabel, guideMarks, guidesOf, stationLabels } from './stations.ts';
 import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
+import { zoneBar, zonesOf, zoneWords } from './zones.ts';
 
 /** What a wrap says besides what its lines say. */
 export interface WrapWords {
@@ -35,7 +37,8 @@ export interface Wrap {
 
 /** The flat pattern of one end: lines first, then each word where it is free of them and of the words before it. */
 export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: WrapWords): Wrap {
-  const cutStroke = curveStroke('cut', flat, curveOf(cope, cope.cut, flat.seam, flat.scale));
+  const curve = curveOf(cope, cope.cut, flat.seam, flat.scale);
+  const cutStroke = curveStroke('cut', flat, curve);
   const otherStroke =
     cope.other && curveStroke('other-edge', flat, curveOf(cope, cope.other, flat.seam, flat.scale));
   const cut = segmentsOf(cutStroke.path, 3);
@@ -47,7 +50,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const tab = tabMarks(body);
   const edges = [...edgeSegments(body), ...tickSegments(body)];
   addBarrier(field, edges, 0.5);
-  const { marks, beside } = letter(body, words);
+  const { marks, beside } = letter(body, changesOf(cope.cut, curve), words);
   const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
     ...(baseEdge ? [stroke('outline', baseEdge)] : []),
@@ -86,7 +89,11 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
   };
 }
 
-function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[] } {
+function letter(
+  body: Body,
+  changes: readonly Change[],
+  words: WrapWords,
+): { marks: Mark[]; beside: string[] } {
   const { flat, cope, field } = body;
   const marks: Mark[] = [];
   const put = (candidates: Iterable<Candidate>, otherwise?: string): void => {
@@ -95,9 +102,14 @@ function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[]
     else if (otherwise) beside.push(otherwise);
   };
   marks.push(...stationLabels(body), ...foldLabel(body));
+  const zones = zonesOf(cope);
+  const bar = zoneBar(body, zones);
+  const over = changeMarks(body, changes);
   const places = placeNames(body, namedPlaces(cope));
-  marks.push(...places.marks);
-  const beside = [...places.beside];
+  marks.push(...(bar ?? []), ...over.marks, ...places.marks);
+  const beside = [...over.beside, ...places.beside];
+  const weld =
+    bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
   const spine = across(flat, 0);
   const size = flat.width < 60 ? SMALL : TEXT;
   put(arrows(body, spine + flat.width / 8));
@@ -110,7 +122,7 @@ function letter(body: Body, words: WrapWords): { marks: Mark[]; beside: string[]
   put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
   put(placesForWords(body, flat.width, [words.seam], SMALL));
   put(baseWords(body), BASE_WORDS[1]);
-  return { marks, beside };
+  return { marks, beside: [...beside, ...weld] };
 }
 
 function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {

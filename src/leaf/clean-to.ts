@@ -1,0 +1,54 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Point } from './drawing.ts';
+import { distance, point, type Segment } from './path.ts';
+
+/** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */
+export const CLEAN: Mm = 25;
+
+const RAYS = 180;
+
+/**
+ * The line so far outside an outline: seen from its middle, the furthest that any circle of that radius about a point of the
+ * outline reaches.
+ */
+export function cleanTo(outline: readonly Point[]): Point[] {
+  const middle = middleOf(outline);
+  return Array.from({ length: RAYS + 1 }, (_, i) => {
+    const turn = (2 * Math.PI * i) / RAYS;
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const reaches = outline.map(({ x, y }) => {
+      const [dx, dy] = [x - middle.x, y - middle.y];
+      const across = dy * c - dx * s;
+      return Math.abs(across) > CLEAN ? 0 : dx * c + dy * s + Math.sqrt(CLEAN ** 2 - across ** 2);
+    });
+    const reach = Math.max(...reaches);
+    return point(middle.x + reach * c, middle.y + reach * s);
+  });
+}
+
+function middleOf(points: readonly Point[]): Point {
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  return point((Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2);
+}
+
+const DASH: Mm = 5;
+const GAP: Mm = 2;
+
+/** A line through points in long dashes, where it lies inside a box. */
+export function dashes(line: readonly Point[], bounds: Box): Segment[] {
+  const found: Segment[] = [];
+  let walked = 0;
+  line.slice(1).forEach((to, i) => {
+    const from = line[i] ?? to;
+    const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
+    if (walked % (DASH + GAP) < DASH && isInside(from, bounds) && isInside(to, bounds))
+      found.push({ from, to });
+    walked += distance(from, middle) + distance(middle, to);
+  });
+  return found;
+}
+
+function isInside({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
+  return x >= left && x <= right && y >= bottom && y <= top;
+}

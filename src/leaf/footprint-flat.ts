@@ -1,0 +1,71 @@
+import type { BoxHeader, Header } from '../job/job.ts';
+import type { Mm } from '../measure/units.ts';
+import type { Outline, OutlinePiece } from '../saddle/footprint.ts';
+import { boxProfile } from '../space/box.ts';
+import type { Unrolled } from '../space/solid.ts';
+import type { Piece, Point, Purpose, Stroke } from './drawing.ts';
+import { cornerArcs } from './header-picture.ts';
+import { distance } from './path.ts';
+import type { BodyWay } from './view.ts';
+
+/** How a header's surface lies on paper, seen from outside: its axis to the right, the way to clock + 90 degrees up at A. */
+export interface HeaderFlat {
+  readonly to: (place: Unrolled) => Point;
+  /** Half of once round the header, on paper; endless for a flat one. */
+  readonly half: Mm;
+  /** Where the paper is folded, up from the line that faces the tube. */
+  readonly folds: readonly Mm[];
+}
+
+/** The flat of a header wrapped in paper of this thickness, which bends about its middle; a plate's is the plate. */
+export function headerFlat(onto: Header, k: BodyWay, paper: Mm): HeaderFlat {
+  const { scale, half } = roundOf(onto, paper);
+  return {
+    to: ({ round, along }) => ({ x: along, y: k * scale * round }),
+    half,
+    folds: onto.kind === 'box' ? boxFolds(onto) : [],
+  };
+}
+
+function roundOf(onto: Header, paper: Mm): { scale: number; half: Mm } {
+  switch (onto.kind) {
+    case 'round':
+    case 'bend':
+      return { scale: 1 + paper / onto.od.mm, half: (Math.PI / 2) * (onto.od.mm + paper) };
+    case 'box':
+      // Its faces are flat: each corner takes pi t / 4 more, under what a marker's line hides.
+      return { scale: 1, half: onto.wide.mm + onto.deep.mm - (4 - Math.PI) * onto.corner.mm };
+    case 'plate':
+    case 'mitre':
+      return { scale: 1, half: Number.POSITIVE_INFINITY };
+  }
+}
+
+function boxFolds(onto: BoxHeader): Mm[] {
+  const { wide, deep, corner, roll } = onto;
+  const profile = boxProfile({ wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad });
+  const lines = cornerArcs(onto).flatMap(([from, to]) => (corner.mm > 0 ? [from, to] : [from]));
+  return lines.map(([off, beside]) => profile.round(off, beside));
+}
+
+/** Each run of an outline as a stroke. */
+export function outlineStrokes(purpose: Purpose, flat: HeaderFlat, { runs, closed }: Outline): Stroke[] {
+  return runs.flatMap((run) => {
+    const [first] = run;
+    if (!first) return [];
+    const start = flat.to(first[0]);
+    return [{ kind: 'stroke', purpose, path: { start, pieces: piecesOf(flat, run, start), closed } }];
+  });
+}
+
+function piecesOf(flat: HeaderFlat, run: readonly OutlinePiece[], start: Point): Piece[] {
+  let end = start;
+  return run.flatMap((piece): Piece[] => {
+    const [from, c1, c2, to] = [flat.to(piece[0]), flat.to(piece[1]), flat.to(piece[2]), flat.to(piece[3])];
+    const jump: Piece[] = distance(from, end) > STEP ? [{ kind: 'line', to: from }] : [];
+    end = to;
+    return [...jump, { kind: 'cubic', c1, c2, to }];
+  });
+}
+
+const STEP: Mm = 1e-6;
