@@ -29,7 +29,7 @@ export async function readAsk(path: string | undefined, flags: EndFlags, shell: 
         instead,
       );
     }
-    return { job: jobFromFlags(flags, { paper: regionalPaper(shell.env) }), name: 'cope' };
+    return { job: jobFromFlags(flags, regional(shell)), name: 'cope' };
   }
   const stray = given.find(([flag]) => flag !== 'paper');
   if (stray) {
@@ -43,9 +43,18 @@ export async function readAsk(path: string | undefined, flags: EndFlags, shell: 
 }
 
 async function defaults(paper: string | undefined, shell: Shell): Promise<JobDefaults> {
-  const regional = regionalPaper(shell.env);
-  if (paper === undefined) return { paper: regional };
-  return { paper: regional, insistOnPaper: await namedPaper(paper) };
+  if (paper === undefined) return regional(shell);
+  const insistOnPaper = await namedPaper(paper);
+  return { paper: insistOnPaper, insistOnPaper };
+}
+
+/** The system's region is looked up only where no paper is named: it takes as long as drawing a leaf. */
+function regional(shell: Shell): JobDefaults {
+  return {
+    get paper() {
+      return regionalPaper(shell.env);
+    },
+  };
 }
 
 async function namedPaper(text: string): Promise<Paper> {

@@ -1,4 +1,5 @@
 import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
+import { deflated } from './deflated.ts';
 
 /**
  * A text kept inside the PDF as an embedded file (ISO 32000-1, 7.11.4), undated, so that the same job gives the same bytes.
@@ -7,7 +8,7 @@ import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
 export function attach(context: PDFContext, name: string, text: string): PDFRef {
   const bytes = new TextEncoder().encode(text);
   const file = context.register(
-    context.flateStream(bytes, {
+    deflated(context, bytes, {
       Type: 'EmbeddedFile',
       Subtype: 'text/plain',
       Params: { Size: bytes.length },

@@ -1,6 +1,7 @@
 import { decodeFromBase64, type PDFContext, type PDFDict, type PDFRef, PDFString } from 'pdf-lib';
 import { ASCENT, CAP_HEIGHT, DESCENT, letterOf } from '../leaf/letters.ts';
 import type { UsedGlyphs } from './content.ts';
+import { deflated } from './deflated.ts';
 import { FONT_BOX, FONT_DEFLATED, FONT_LENGTH, FONT_NAME } from './font.generated.ts';
 
 /** Font flags of ISO 32000-1, table 123: the signs are not those of the standard Latin set alone. */
@@ -31,7 +32,7 @@ export function embedFont(context: PDFContext, used: UsedGlyphs): PDFRef {
       BaseFont: FONT_NAME,
       Encoding: 'Identity-H',
       DescendantFonts: [context.register(descendant)],
-      ToUnicode: context.register(context.flateStream(signTable(glyphs))),
+      ToUnicode: context.register(deflated(context, signTable(glyphs))),
     }),
   );
 }

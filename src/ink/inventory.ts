@@ -2,6 +2,7 @@ import type { PDFContext, PDFRawStream } from 'pdf-lib';
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Sheet } from '../tiler/sheets.ts';
 import { contentOf, type UsedGlyphs } from './content.ts';
+import { deflated } from './deflated.ts';
 
 /** A drawing as PDF operators, deflated, and how often the sheets show it. */
 export interface Item {
@@ -37,7 +38,7 @@ export function inventoryOf(context: PDFContext, sheets: Iterable<Sheet>): Inven
   function itemOf(drawing: Drawing): Item {
     const known = byDrawing.get(drawing);
     if (known !== undefined) return known;
-    const content = context.flateStream(contentOf(drawing, used));
+    const content = deflated(context, contentOf(drawing, used));
     const namesake = byName.get(drawing.name);
     if (namesake !== undefined && !same(namesake.content.contents, content.contents)) {
       throw new Error(`Two different drawings are named "${drawing.name}".`);

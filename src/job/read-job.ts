@@ -10,7 +10,7 @@ import { readTube } from './tube.ts';
 import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './values.ts';
 
 export interface JobDefaults {
-  /** Printed on where the file names no paper. */
+  /** Printed on where the file names no paper. Asked for only then, as the system's region is slow to tell. */
   readonly paper: Paper;
   /** Printed on whatever the file names. */
   readonly insistOnPaper?: Paper;
@@ -90,7 +90,7 @@ function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefin
   if (fields === undefined) return undefined;
   choiceAt(desk, fields.get('units'), ['mm', 'in']);
   const title = wordsAt(desk, fields.get('job'));
-  const sheet = readSheet(desk, root, fields, defaults.paper, defaults.insistOnPaper);
+  const sheet = readSheet(desk, root, fields, defaults);
   const tubes = readTubes(desk, root, fields);
   const origin = { file: desk.text.file, places: desk.places };
   return {

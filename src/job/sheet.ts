@@ -23,12 +23,19 @@ function millimetresOf(number: string): Length {
   return { mm: Number(number), wrote: `${number} mm`, unit: 'mm' };
 }
 
-/** Reads paper, margins and the paper's thickness. `paper` is what is printed on where the file names none. */
-export function readSheet(desk: Desk, file: Spot, fields: Fields, paper: Paper, insisted?: Paper): SheetAsk {
+/** The paper where the file names none, and the one that is taken whatever it names. */
+export interface PaperDefaults {
+  readonly paper: Paper;
+  readonly insistOnPaper?: Paper;
+}
+
+/** Reads paper, margins and the paper's thickness. */
+export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: PaperDefaults): SheetAsk {
+  const insisted = defaults.insistOnPaper;
   const named = readPaperAt(desk, fields.get('paper'));
   const margins = readMargins(desk, fields.get('margin'));
   const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, '2 mm');
-  const chosen = insisted ?? named ?? paper;
+  const chosen = insisted ?? named ?? defaults.paper;
   const unclear = fields.has('paper') && named === undefined && insisted === undefined;
   if (margins !== undefined && !unclear) {
     const why = tooSmall(chosen, margins);

@@ -2,6 +2,7 @@ import type { EndName } from '../job/job.ts';
 import { sizeOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
+import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { baseSetbackOf } from './base-edge.ts';
 import { drawCard } from './card.ts';
@@ -13,6 +14,7 @@ import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { namedPlaces } from './named-places.ts';
 import { inBoth, namesOf, titleOf } from './names.ts';
+import { changesOf } from './part-changes.ts';
 import { seamOf } from './seam.ts';
 import { quarters } from './stations.ts';
 import { drawWrap } from './wrap.ts';
@@ -36,7 +38,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const { girth, turn } = section;
   const names = namesOf(solution, endName);
   const places = namedPlaces(cope).map((place) => place.station);
-  const named = [...places, ...quarters(turn), ...foldStations(section)];
+  const named = [...places, ...quarters(turn), ...foldStations(section), ...changes(cope)];
   const seam = seamOf(cope, named, solution.hand === 'opposite' ? -1 : 1);
   const flat = flatOf(endName, section, seam, context.paperThickness);
   const base = baseSetbackOf(cope, units);
@@ -56,6 +58,13 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     card: drawCard(`card of ${key}`, names, [...facts, edge], wrap.beside, cope),
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
+}
+
+/** Where a union's cut goes over from one header to another. */
+function changes(cope: Cope): number[] {
+  if (cope.end.parts.length === 1) return [];
+  const { turn, girth } = cope.joint.section;
+  return changesOf(cope.cut, curveOf(cope, cope.cut, 0, girth / turn)).map(({ station }) => station);
 }
 
 /** How far along the spine the base edge is from the other end's leaf, or from what there is in its place. */

@@ -17,7 +17,7 @@ import { type Note, placeNotes } from './footprint-words.ts';
 import { headerName, partFacts } from './header-facts.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
-import { TEXT } from './lettering.ts';
+import { SMALL, TEXT } from './lettering.ts';
 import { spelled } from './letters.ts';
 import { inBoth, namesOf, titleOf } from './names.ts';
 import { grown, point, type Segment, segmentsOf, strokeOf } from './path.ts';
@@ -201,7 +201,11 @@ function notesOf(
   const full = edge.top === flat.half && edge.bottom === -flat.half;
   return [
     ...sideNotes(cope, asked, part, flat),
-    ...titles.map((text, i) => ({ text, near: point(edge.left + 24, edge.top - 4 - 4 * i), size: TEXT })),
+    ...titles.map((text, i) => ({
+      text,
+      near: point(edge.left + 24, edge.top - 4 - 4 * i),
+      size: i === 0 ? TEXT : SMALL,
+    })),
     { text: cope.inside ? 'vent inside the dashed outline' : 'vent well inside', near: point(0, 0) },
     { text: 'faces the tube', near: point(edge.left + 12, 2.5) },
     { text: 'work point', near: point(9, edge.bottom + 3) },

@@ -85,17 +85,19 @@ function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
   const edge = baseHeight(body);
   const inward = -body.flat.bodyWay;
   const tries = [
-    [0, 1],
-    [1, 1],
-    [0, 24],
-    [1, 24],
+    [0, 1, false],
+    [1, 1, false],
+    [0, 24, false],
+    [1, 24, false],
+    [0, 24, true],
+    [1, 24, true],
   ] as const;
-  for (const [turn, most] of tries) {
+  for (const [turn, most, overGuides] of tries) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
     for (let down = 0.9; down < most; down += 1.5) {
       const bottom = inward === -1 ? edge - down - h : edge + down;
-      yield wordsAt(block, x + BESIDE, bottom, turn);
-      yield wordsAt(block, x - BESIDE - w, bottom, turn);
+      yield { ...wordsAt(block, x + BESIDE, bottom, turn), overGuides };
+      yield { ...wordsAt(block, x - BESIDE - w, bottom, turn), overGuides };
     }
   }
 }
