@@ -1,7 +1,9 @@
 import { inkPdf } from '../ink/pdf.ts';
 import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
+import type { Printer } from '../job/printer.ts';
 import { drawLeaf } from '../leaf/draw-leaf.ts';
+import { drawFootprint } from '../leaf/footprint-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { lacking } from '../leaf/letters.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
@@ -14,15 +16,18 @@ import { refuse } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags {
   readonly as: 'pdf';
+  readonly footprints: boolean;
+  readonly printer?: string;
   readonly out?: string;
 }
 
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
-  const { as, out, ...flags } = options;
+  const { as, footprints, printer: printerName, out, ...flags } = options;
+  const printer = printerName === undefined ? undefined : await savedPrinter(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell);
   tellLacking(job, shell);
-  const leaves = drawLeaves(job, solveJob(job), shell);
+  const leaves = drawLeaves(job, solveJob(job), footprints, shell);
   if (leaves.length === 0) {
     const why = 'no end is coped, so there is no leaf to print';
     throw refuse(
@@ -34,7 +39,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
     );
   }
   const title = job.title ?? name;
-  const set = laySheets(leaves, job.sheet, { job: title });
+  const set = laySheets(leaves, job.sheet, { job: title }, printer);
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
   const target = out ?? `${name}.${as}`;
   await writeResult(target, bytes, shell);
@@ -44,13 +49,27 @@ export async function print(path: string | undefined, options: PrintOptions, she
     );
 }
 
-function drawLeaves(job: Job, solutions: readonly TubeSolution[], shell: Shell): readonly Leaf[] {
+/** Loaded only for those who have one. */
+async function savedPrinter(name: string, shell: Shell): Promise<Printer> {
+  const { printerNamed } = await import('./printer.ts');
+  return printerNamed(name, shell);
+}
+
+function drawLeaves(
+  job: Job,
+  solutions: readonly TubeSolution[],
+  footprints: boolean,
+  shell: Shell,
+): readonly Leaf[] {
   const progress = progressOn(shell, solutions.length, 'tubes');
   const context = { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
   const leaves = solutions.flatMap((solution) => {
-    const drawn = (['A', 'B'] as const).flatMap((end) =>
-      solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, context)] : [],
-    );
+    const drawn = (['A', 'B'] as const).flatMap((name) => {
+      const end = solution.ends[name];
+      if (end?.kind !== 'coped') return [];
+      const marked = footprints ? end.end.parts.map((_, i) => drawFootprint(solution, name, i, context)) : [];
+      return [drawLeaf(solution, name, context), ...marked];
+    });
     progress.step();
     return drawn;
   });

@@ -1,7 +1,9 @@
 import { Command, Option } from 'commander';
+import { addAidCommands } from './aid-commands.ts';
 import type { CheckOptions } from './check.ts';
 import type { OrdinatesOptions } from './ordinates.ts';
 import type { PrintOptions } from './print.ts';
+import { addPrinterCommands } from './printer-commands.ts';
 import type { Shell } from './shell.ts';
 import { VERSION } from './version.ts';
 
@@ -37,6 +39,12 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
 
   withJob(program.command('print').description('print the leaves of a job, or of one end given by flags'))
     .addOption(new Option('--as <format>', 'what to make').choices(['pdf']).default('pdf'))
+    .option(
+      '--footprints',
+      'also the outline that each end leaves on its header, to mark the landing and the vent',
+      false,
+    )
+    .option('--printer <name>', 'draw for a saved printer, so that its bars read true')
     .option('--out <file>', "where to; - is standard output (default: the job's name, in this folder)")
     .action(async (job: string | undefined, options: PrintOptions) => {
       const { print } = await import('./print.ts');
@@ -80,6 +88,8 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       await starter(name, options, shell);
     });
 
+  addPrinterCommands(program, shell);
+  addAidCommands(program, shell);
   return program;
 }
 
