@@ -1,0 +1,20 @@
+import {
+  type Measured,
+  type Printer,
+  type PrinterAxis,
+  readMeasured,
+  readPrinter,
+} from '../../src/job/printer.ts';
+
+/** A printer by what was measured on its bars of 100 mm. */
+export function printerOf(across: string, up: string): Printer {
+  const reading = readPrinter('workshop', measured('across', across), measured('up', up));
+  if (!reading.ok) throw new Error(reading.why);
+  return reading.value;
+}
+
+function measured(axis: PrinterAxis, text: string): Measured {
+  const reading = readMeasured(axis, text);
+  if (!reading.ok) throw new Error(reading.why);
+  return reading.value;
+}
