@@ -81,7 +81,7 @@ function card(centre: Point, radius: Mm): Mark[] {
     ...arc(centre, radius),
     ...degrees(centre, radius, 1),
     ...numbers(centre, radius + 3.6, radius < LEAST_OF_TWO ? 10 : 5, PLAIN, (angle) => angle),
-    ...numbers(centre, radius - 9, 10, PLAIN, (angle) => 180 - angle),
+    ...numbers(centre, radius - 9, 10, radius < LEAST_OF_TWO ? SMALL : PLAIN, (angle) => 180 - angle),
     ...(radius < LEAST_OF_TWO ? [] : innerArc(centre, radius / 2)),
   ];
 }
@@ -117,10 +117,8 @@ function numbers(
     const angle = (index + 1) * step;
     const text = `${reading(angle)}`;
     const { x, y } = polar(centre, radius, angle);
-    return words(text, angle % 10 === 0 ? size : SMALL, {
-      x: x - widthOf(text, angle % 10 === 0 ? size : SMALL) / 2,
-      y: y - (CAP_HEIGHT * size) / 2,
-    });
+    const em = angle % 10 === 0 ? size : SMALL;
+    return words(text, em, { x: x - widthOf(text, em) / 2, y: y - (CAP_HEIGHT * em) / 2 });
   });
 }
 
