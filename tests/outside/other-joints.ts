@@ -35,7 +35,7 @@ function ontoInWords(onto: Onto): string {
     case 'plate':
       return '{ plate: {} }';
     case 'mitre':
-      return `{ mitre: ${map({ turn: `${onto.turn}deg` })} }`;
+      return `{ mitre: ${map({ turn: `${onto.turn}deg`, ...onto.elbow })} }`;
     case 'box': {
       const { wide, deep, corner, roll } = onto;
       return `{ box: ${map({ wide, deep, corner, roll: `${roll}deg` })} }`;

@@ -16,7 +16,12 @@ import {
 export type Onto =
   | { readonly kind: 'round'; readonly od: number }
   | { readonly kind: 'plate' }
-  | { readonly kind: 'mitre'; readonly turn: number }
+  | {
+      readonly kind: 'mitre';
+      /** Of the whole corner. */
+      readonly turn: number;
+      readonly elbow?: { readonly pieces: number; readonly radius: number };
+    }
   | {
       readonly kind: 'box';
       readonly wide: number;
@@ -206,7 +211,7 @@ export function landedAt(parts: readonly PartSolid[], end: EndName, x: number, y
 }
 
 const FAR = 1500;
-const LEAST_STEP = 1e-3;
+const LEAST_STEP = 1e-8;
 
 /** Every setback at which the line passes from outside to inside, the one furthest to the body first. */
 function entriesAlong(outside: (setback: number) => number): number[] {
