@@ -85,7 +85,8 @@ function printerFrom(name: string, { across, up }: PrinterReadings): Printer {
   const wrong = (axis: PrinterAxis, text: string, reading: typeof first) =>
     reading.ok
       ? []
-      : refuse('measured', 'command line', `--${axis} ${text}`, reading.why, reading.instead).complaints;
+      : refuse('measured', 'command line', `--${axis} ${text}`.trim(), reading.why, reading.instead)
+          .complaints;
   const [one, ...more] = [...wrong('across', across, first), ...wrong('up', up, second)];
   throw one === undefined ? new Error('neither reading is wrong') : new Refusal([one, ...more]);
 }
