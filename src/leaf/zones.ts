@@ -109,10 +109,10 @@ function barAt({ field, flat }: Body, { left, right, words }: Stretch, y: Mm): B
   if (words === undefined) return { lines: [...ticks, { from: point(from, y), to: point(to, y) }] };
   const block = { lines: [words], size: SMALL };
   const { width, height } = extentOf(block);
-  const room = (right - left - width) / 2 - ROUND;
+  const room = (to - from - width) / 2 - ROUND;
   for (let aside = 0; aside <= room; aside += 0.5) {
     for (const way of [1, -1]) {
-      const start = (left + right - width) / 2 + way * aside;
+      const start = (from + to - width) / 2 + way * aside;
       const placed = wordsAt(block, start, y - height / 2);
       if (!isFree(field, placed.box, true)) continue;
       const before = { from: point(from, y), to: point(start - ROUND, y) };

@@ -8,7 +8,7 @@ import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisi
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
 const SEED = 20260;
-const JOBS = 400;
+const JOBS = Number(process.env.LEAF_JOBS ?? 400);
 
 /** A brace of the kayak trailer: oblique, on a larger header, the second end offset and turned. */
 const BRACE: Ask = {
