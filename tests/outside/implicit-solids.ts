@@ -29,6 +29,10 @@ export interface Header {
   readonly end: EndName;
   readonly solid: Implicit;
   readonly trim: Implicit;
+  /** Of several entries the one nearest the trim plane counts, if it is within so many mm; else the first. */
+  readonly nearestWithin?: number;
+  /** The solid is convex and `solid` is too: no sliver of it is passed by. */
+  readonly convex?: boolean;
 }
 
 /** The three directions of a header: `along` its axis, `aside` towards clock + 90, `up` towards the tube's body. */
@@ -87,16 +91,27 @@ export interface Landing {
 
 /** Where the line of the wall at this radius and station lands, coming from the body; trimmed where it misses. */
 export function landingAt(header: Header, radius: number, station: number): Landing {
+  return landingOfLine(header, radius * Math.cos(station), radius * Math.sin(station));
+}
+
+/** Where the line along the tube through this point of its cross-section lands; trimmed where it misses. */
+export function landingOfLine(header: Header, x: number, y: number): Landing {
   const toBody = header.end === 'A' ? 1 : -1;
-  const at = (setback: number): Point => [
-    radius * Math.cos(station),
-    radius * Math.sin(station),
-    setback * toBody,
-  ];
-  const met = firstInside((setback) => header.solid(at(setback)));
-  if (met !== undefined) return { setback: met, contact: true };
-  const trimmed = firstInside((setback) => header.trim(at(setback)));
-  if (trimmed === undefined) throw new Error(`no trim plane across the line at station ${station}`);
+  const along =
+    (solid: Implicit) =>
+    (setback: number): number =>
+      solid([x, y, setback * toBody]);
+  if (header.nearestWithin === undefined) {
+    const enter = header.convex ? firstInsideConvex : firstInside;
+    const met = enter(along(header.solid));
+    if (met !== undefined) return { setback: met, contact: true };
+  }
+  const trimmed = firstInside(along(header.trim));
+  if (trimmed === undefined) throw new Error(`no trim plane across the line through ${x}, ${y}`);
+  if (header.nearestWithin !== undefined) {
+    const met = nearestInside(along(header.solid), trimmed, header.nearestWithin);
+    if (met !== undefined) return { setback: met, contact: true };
+  }
   return { setback: trimmed, contact: false };
 }
 
@@ -134,22 +149,67 @@ const FAR = 20_000;
 const LEAST_STEP = 1e-3;
 
 /** The greatest setback at which the line is inside, followed from the body: a march, then bisection. */
-function firstInside(outside: (setback: number) => number): number | undefined {
-  let before = FAR;
-  let here = before - Math.max(LEAST_STEP, outside(before));
-  while (here > -FAR) {
+function firstInside(
+  outside: (setback: number) => number,
+  from = FAR,
+  to = -FAR,
+  leastStep = LEAST_STEP,
+): number | undefined {
+  let before = from;
+  let here = before - Math.max(leastStep, outside(before));
+  while (here > to) {
     const gap = outside(here);
     if (gap <= 0) return bisect(outside, here, before);
     before = here;
-    here -= Math.max(LEAST_STEP, gap);
+    here -= Math.max(leastStep, gap);
   }
   return undefined;
+}
+
+/** The same where the gap along the line has but one least place: that is closed in on, then bisected from. */
+function firstInsideConvex(outside: (setback: number) => number): number | undefined {
+  let [low, high] = [-FAR, FAR];
+  while (high - low > 1e-10) {
+    const left = low + (high - low) * 0.45;
+    const right = high - (high - low) * 0.45;
+    const [atLeft, atRight] = [outside(left), outside(right)];
+    // Where the gap is the same at both, it is level between them, and the side of the body is kept.
+    if (atLeft < atRight) high = right;
+    else low = left;
+    if (atLeft <= 0 || atRight <= 0) return bisect(outside, atRight <= 0 ? right : left, FAR);
+  }
+  return undefined;
+}
+
+const FINE_STEP = 1e-5;
+
+/** Of all setbacks at which the line goes in, the one nearest to `middle` and no further from it than `within`. */
+function nearestInside(
+  outside: (setback: number) => number,
+  middle: number,
+  within: number,
+): number | undefined {
+  const end = middle - within;
+  const next = (solid: (setback: number) => number, from: number): number | undefined =>
+    firstInside(solid, from, end, FINE_STEP);
+  const leave = (from: number): number | undefined => next((setback) => -outside(setback), from);
+  let nearest: number | undefined;
+  let from: number | undefined = middle + within;
+  if (outside(from) <= 0) from = leave(from);
+  while (from !== undefined) {
+    const entry = next(outside, from);
+    if (entry === undefined) break;
+    if (nearest === undefined || Math.abs(entry - middle) < Math.abs(nearest - middle)) nearest = entry;
+    const out = leave(entry - FINE_STEP);
+    from = out === undefined ? undefined : out - FINE_STEP;
+  }
+  return nearest;
 }
 
 function bisect(outside: (setback: number) => number, within: number, without: number): number {
   let inside = within;
   let clear = without;
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < 60 && clear - inside > 1e-12; i++) {
     const middle = (inside + clear) / 2;
     if (outside(middle) <= 0) inside = middle;
     else clear = middle;

@@ -19,7 +19,7 @@ const AGREE = 1e-6;
 /** How far an edge may lie from where it is: stations that another joint this near would land otherwise are passed. */
 const EDGE = 1e-6;
 
-const ROUNDS = 50;
+const ROUNDS = 40;
 const STATIONS = 5;
 
 interface Tally {
@@ -54,7 +54,7 @@ function compareEnd(ask: AskedEnd, random: Random, tally: Tally): void {
       far ||= landed.far;
       return landed;
     };
-    const deepest = deepestOf((depth) => land(depth).setback, ask.wall);
+    const deepest = deepestOf(land, ask.wall);
     if (far) {
       tally.far++;
       continue;
@@ -107,24 +107,46 @@ function atEdge(ask: AskedEnd, parts: readonly PartSolid[], station: number, dep
 
 const ACROSS = 32;
 
-/** The greatest over the wall's thickness: samples, and about each that no neighbour tops a search that closes in. */
-function deepestOf(setback: (depth: number) => number, wall: number): number {
-  const samples = Array.from({ length: ACROSS + 1 }, (_, i) => setback((i * wall) / ACROSS));
-  const most = Math.max(...samples);
-  const steepest = Math.max(...samples.map((here, i) => Math.abs(here - (samples[i + 1] ?? here))));
+/** The greatest over the wall's thickness: samples, both sides of every brink, and a climb about each hill of these. */
+function deepestOf(land: (depth: number) => Landed, wall: number): number {
+  const depths = Array.from({ length: ACROSS + 1 }, (_, i) => (i * wall) / ACROSS);
+  const brinks = depths.slice(1).flatMap((depth, i) => brinkBetween(land, depths[i] ?? 0, depth));
+  const nodes = [...depths, ...brinks].sort((a, b) => a - b).map((depth) => ({ depth, ...land(depth) }));
+  const most = Math.max(...nodes.map(({ setback }) => setback));
+  const steepest = Math.max(
+    ...nodes.map((node, i) => Math.abs(node.setback - (nodes[i + 1] ?? node).setback)),
+  );
   let deepest = most;
-  samples.forEach((here, i) => {
-    const hill = here >= (samples[i - 1] ?? -Infinity) && here >= (samples[i + 1] ?? -Infinity);
-    if (hill && here >= most - steepest) deepest = Math.max(deepest, climbed(setback, wall, i));
+  nodes.forEach((node, i) => {
+    const [before, after] = [nodes[i - 1], nodes[i + 1]].map((next) =>
+      next?.contact === node.contact ? next : node,
+    );
+    if (!before || !after || node.setback < Math.max(before.setback, after.setback, most - steepest)) return;
+    deepest = Math.max(
+      deepest,
+      climbed((depth) => land(depth).setback, before.depth, after.depth),
+    );
   });
   return deepest;
 }
 
-function climbed(setback: (depth: number) => number, wall: number, sample: number): number {
-  let low = (Math.max(0, sample - 1) * wall) / ACROSS;
-  let high = (Math.min(ACROSS, sample + 1) * wall) / ACROSS;
+/** The last place that meets and the first that misses, where there are such. */
+function brinkBetween(land: (depth: number) => Landed, from: number, to: number): number[] {
+  let [near, far] = [from, to];
+  const { contact } = land(from);
+  if (land(to).contact === contact) return [];
+  for (let i = 0; i < 40; i++) {
+    const middle = (near + far) / 2;
+    if (land(middle).contact === contact) near = middle;
+    else far = middle;
+  }
+  return [near, far];
+}
+
+function climbed(setback: (depth: number) => number, from: number, to: number): number {
+  let [low, high] = [from, to];
   let best = -Infinity;
-  while (high - low > 1e-8) {
+  while (high - low > 1e-10) {
     const left = low + (high - low) / 3;
     const right = high - (high - low) / 3;
     const [atLeft, atRight] = [setback(left), setback(right)];

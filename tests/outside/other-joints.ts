@@ -53,9 +53,9 @@ function map(values: Readonly<Record<string, string | number>>): string {
     .join(', ')} }`;
 }
 
-/** The program's cope of one end, through the job file. */
-export function copeOf(ask: AskedEnd): Cope {
-  const job = readJob(jobFileOf(ask), 'joint.yaml', { paper: anyPaper() });
+/** The program's cope of one end, through the job file; or through another that asks for the same end. */
+export function copeOf(ask: AskedEnd, text = jobFileOf(ask)): Cope {
+  const job = readJob(text, 'joint.yaml', { paper: anyPaper() });
   const [tube] = job.tubes;
   const solved = tube && solveTube(tube).ends[ask.end];
   if (solved?.kind !== 'coped') throw new Error(`end ${ask.end} was not coped`);
@@ -63,8 +63,8 @@ export function copeOf(ask: AskedEnd): Cope {
 }
 
 /** The three lines of an end that has a wall. */
-export function linesOf(ask: AskedEnd): { outside: Line; inside: Line; square: Line } {
-  const { outside, inside, square } = copeOf(ask);
+export function linesOf(ask: AskedEnd, text?: string): { outside: Line; inside: Line; square: Line } {
+  const { outside, inside, square } = copeOf(ask, text);
   if (!inside || !square) throw new Error('a tube with a wall has three lines');
   return { outside, inside, square };
 }

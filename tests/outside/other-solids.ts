@@ -197,21 +197,40 @@ export interface Landed {
  */
 export function landedAt(parts: readonly PartSolid[], end: EndName, x: number, y: number): Landed {
   const line = (solid: Implicit) => (setback: number) => solid([x, y, end === 'A' ? setback : -setback]);
-  const trims = parts.map(({ trim }) => entriesAlong(line(trim))[0] ?? Number.NaN);
+  const trims = parts.map(({ trim }) => entryInto(line(trim)) ?? Number.NaN);
   let far = false;
   const touched = parts.flatMap(({ kind, solid, near }, i) => {
-    const entries = entriesAlong(line(solid));
     const plane = trims[i] ?? Number.NaN;
-    if (kind === 'bend') entries.sort((a, b) => Math.abs(a - plane) - Math.abs(b - plane));
-    far ||= entries[0] !== undefined && Math.abs(entries[0] - plane) > near;
-    return entries.slice(0, 1);
+    const entry = kind === 'bend' ? entryNearest(plane, line(solid)) : entryInto(line(solid));
+    far ||= entry !== undefined && Math.abs(entry - plane) > near;
+    return entry ?? [];
   });
   if (touched.length > 0) return { setback: Math.max(...touched), contact: true, far };
   return { setback: Math.max(...trims), contact: false, far };
 }
 
 const FAR = 1500;
-const LEAST_STEP = 1e-8;
+const LEAST_STEP = 1e-3;
+
+/** Where the line enters a convex solid: how far it is outside falls to one least value and rises again. */
+function entryInto(outside: (setback: number) => number): number | undefined {
+  let low = -FAR;
+  let high = FAR;
+  for (let i = 0; i < 90 && high - low > 1e-13; i++) {
+    const left = low + (high - low) / 3;
+    const right = high - (high - low) / 3;
+    if (outside(left) <= 0) return rootBetween(outside, left, FAR);
+    if (outside(left) < outside(right)) high = right;
+    else low = left;
+  }
+  const within = (low + high) / 2;
+  return outside(within) <= 0 ? rootBetween(outside, within, FAR) : undefined;
+}
+
+function entryNearest(plane: number, outside: (setback: number) => number): number | undefined {
+  const away = (entry: number): number => Math.abs(entry - plane);
+  return entriesAlong(outside).sort((a, b) => away(a) - away(b))[0];
+}
 
 /** Every setback at which the line passes from outside to inside, the one furthest to the body first. */
 function entriesAlong(outside: (setback: number) => number): number[] {
@@ -231,7 +250,7 @@ function entriesAlong(outside: (setback: number) => number): number[] {
 function rootBetween(outside: (setback: number) => number, within: number, without: number): number {
   let inside = within;
   let clear = without;
-  for (let i = 0; i < 50; i++) {
+  for (let i = 0; i < 60; i++) {
     const middle = (inside + clear) / 2;
     if (outside(middle) <= 0) inside = middle;
     else clear = middle;
