@@ -1,6 +1,7 @@
 import { inkPdf } from '../ink/pdf.ts';
 import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
+import { tooSmall } from '../job/paper.ts';
 import type { Printer } from '../job/printer.ts';
 import { drawLeaf } from '../leaf/draw-leaf.ts';
 import { drawFootprint } from '../leaf/footprint-leaf.ts';
@@ -15,7 +16,7 @@ import type { Shell } from './shell.ts';
 import { refuse } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags {
-  readonly as: 'pdf';
+  readonly as: 'pdf' | 'svg' | 'dxf';
   readonly footprints: boolean;
   readonly printer?: string;
   readonly out?: string;
@@ -26,6 +27,10 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { as, footprints, printer: printerName, out, ...flags } = options;
   const printer = printerName === undefined ? undefined : await savedPrinter(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell);
+  const { paper, margins } = job.sheet;
+  const small = printer && tooSmall(paper, margins, printer);
+  if (small)
+    throw refuse('paper-small', 'command line', paper.name, small, 'a larger paper or smaller margins');
   tellLacking(job, shell);
   const leaves = drawLeaves(job, solveJob(job), footprints, shell);
   if (leaves.length === 0) {
@@ -38,15 +43,39 @@ export async function print(path: string | undefined, options: PrintOptions, she
       '`copeleaf check` for the lengths to cut',
     );
   }
+  const target = out ?? `${name}.${as}`;
+  const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, shell) : undefined;
+  if (as === 'svg') await writeResult(target, await svgOf(leaves), shell);
+  if (as === 'dxf') await writeResult(target, await dxfOf(leaves), shell);
+  if (target === '-') return;
+  const on = sheets === undefined ? 'at true size' : `on ${counted(sheets, 'sheet', 'sheets')}`;
+  shell.err(`${target}: ${counted(leaves.length, 'leaf', 'leaves')} ${on}\n`);
+}
+
+/** Gives the number of sheets. */
+async function printPdf(
+  leaves: readonly Leaf[],
+  job: Job,
+  name: string,
+  target: string,
+  printer: Printer | undefined,
+  shell: Shell,
+): Promise<number> {
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title }, printer);
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
-  const target = out ?? `${name}.${as}`;
   await writeResult(target, bytes, shell);
-  if (target !== '-')
-    shell.err(
-      `${target}: ${counted(leaves.length, 'leaf', 'leaves')} on ${counted(set.count, 'sheet', 'sheets')}\n`,
-    );
+  return set.count;
+}
+
+async function svgOf(leaves: readonly Leaf[]): Promise<string> {
+  const [{ inkSvg }, { createSVGWindow }] = await Promise.all([import('../ink/svg.ts'), import('svgdom')]);
+  return inkSvg(leaves, createSVGWindow());
+}
+
+async function dxfOf(leaves: readonly Leaf[]): Promise<string> {
+  const { inkDxf } = await import('../ink/dxf.ts');
+  return inkDxf(leaves);
 }
 
 /** Loaded only for those who have one. */

@@ -9,20 +9,21 @@ import { VERSION } from './version.ts';
 
 const ABOUT = `Wrap templates for tube that is coped by hand.
 
-Write down the tube, what each end lands on and at which angle; get leaves to print at true scale, wrap round the
-tube, mark and cut. Begin with one of these:
+Write down the tube, what each end lands on and at which angle; get leaves to print at true
+scale, wrap round the tube, mark and cut. Begin with one of these:
 
-  copeleaf print --od 38.1 --wall 2.4 --onto 44.5 --angle 60     one end, straight to paper
-  copeleaf starter                                               jobs to begin from
-  copeleaf check my-job.yaml                                     what was understood, and what to watch
-  copeleaf print my-job.yaml                                     all its leaves in one PDF
+  copeleaf print --od 38.1 --wall 2.4 --onto 44.5 --angle 60   one end, straight to paper
+  copeleaf starter                                             jobs to begin from
+  copeleaf check my-job.yaml                                   what follows, what to watch
+  copeleaf print my-job.yaml                                   all its leaves in one PDF
 
 Print at 100 % and measure the bars on the sheet before you cut.`;
 
 const CAUTIONS = `
-Wear eye, ear, hand and lung protection; keep fire away from what burns; zinc and plating give off poisonous fume; vent
-sealed tube before welding. What carries people or loads follows local code and is designed and welded by those
-licensed for it: a paper template proves neither strength nor weld.`;
+Wear eye, ear, hand and lung protection; keep fire away from what burns; zinc and plating give off
+poisonous fume; vent sealed tube before welding. What carries people or loads follows local code
+and is designed and welded by those licensed for it: a paper template proves neither strength nor
+weld.`;
 
 /** The command's words and flags. Each action loads what it needs, and only that; it leaves its exit code in `end`. */
 export function programOf(shell: Shell, end: (code: number) => void): Command {
@@ -38,7 +39,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .configureHelp({ helpWidth: 100, showGlobalOptions: true });
 
   withJob(program.command('print').description('print the leaves of a job, or of one end given by flags'))
-    .addOption(new Option('--as <format>', 'what to make').choices(['pdf']).default('pdf'))
+    .addOption(new Option('--as <format>', 'what to make').choices(['pdf', 'svg', 'dxf']).default('pdf'))
     .option(
       '--footprints',
       'also the outline that each end leaves on its header, to mark the landing and the vent',
@@ -111,5 +112,5 @@ function withJob(command: Command): Command {
     .option('--end <name>', 'A or B')
     .option('--units <unit>', 'mm or in, for numbers without a unit')
     .option('--margin <length>', "what the printer can't reach, on all four sides")
-    .option('--paper <name>', 'letter, A4, legal, tabloid, A3, A2, A0, arch-d, or such as 300x400mm');
+    .option('--paper <name>', 'letter, A4, legal, tabloid, A3, A2, A0, arch-d, 300x400mm or roll 610mm');
 }

@@ -2,7 +2,7 @@ import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Drawing, Mark } from './drawing.ts';
-import type { Fact } from './facts.ts';
+import type { Fact } from './fact.ts';
 import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE } from './lettering.ts';
 import { widthOf } from './letters.ts';
 import type { Names } from './names.ts';

@@ -3,15 +3,10 @@ import { sectionInWords } from '../job/shape.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import type { Fact } from './fact.ts';
 import { headerFacts } from './header-facts.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
-
-/** One line of the title block: what it is, and its value in words. */
-export interface Fact {
-  readonly label: string;
-  readonly text: string;
-}
 
 /** What is known of one end and its tube, in the order in which it is needed. */
 export function factsOf(

@@ -11,7 +11,7 @@ import { drawCard } from './card.ts';
 import { CLEAN, cleanTo, dashes } from './clean-to.ts';
 import type { LeafContext } from './draw-leaf.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from './drawing.ts';
-import type { Fact } from './facts.ts';
+import type { Fact } from './fact.ts';
 import { type HeaderFlat, headerFlat, outlineStrokes } from './footprint-flat.ts';
 import { type Note, placeNotes } from './footprint-words.ts';
 import { headerName, partFacts } from './header-facts.ts';

@@ -3,7 +3,7 @@ import { headerInWords } from '../job/shape.ts';
 import type { Angle } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import { homeStation } from '../saddle/peaks.ts';
-import type { Fact } from './facts.ts';
+import type { Fact } from './fact.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
 
