@@ -33,7 +33,8 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
     },
 
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
-      return [highestAlong((t) => enterAt(x0 + t * (x1 - x0), y0 + t * (y1 - y0)))];
+      const entry = (t: number): Mm | undefined => enterAt(x0 + t * (x1 - x0), y0 + t * (y1 - y0));
+      return [highestAlong(entry), ...brinksAlong(entry)];
     },
 
     distance: way,
@@ -166,4 +167,22 @@ function highestAlong(entry: (t: number) => Mm | undefined): number {
     else low = left;
   }
   return (low + high) / 2;
+}
+
+/** Where along 0 to 1 a line first passes by. */
+function brinksAlong(entry: (t: number) => Mm | undefined): readonly number[] {
+  const meets = (t: number): boolean => entry(t) !== undefined;
+  const brinks: number[] = [];
+  for (let i = 0; i < 16; i++) {
+    let [met, missed] = [i / 16, (i + 1) / 16];
+    if (meets(met) === meets(missed)) continue;
+    if (!meets(met)) [met, missed] = [missed, met];
+    for (let halving = 0; halving < 36; halving++) {
+      const middle = (met + missed) / 2;
+      if (meets(middle)) met = middle;
+      else missed = middle;
+    }
+    brinks.push(missed);
+  }
+  return brinks;
 }

@@ -28,9 +28,8 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
       const dy = y1 - y0;
       if (dy === 0) return [];
       const q = profile.leaning(Math.atan(((x1 - x0) * cos) / dy));
-      if (q === undefined) return [];
-      const along = (q + offset - y0) / dy;
-      return along > 0 && along < 1 ? [along] : [];
+      const places = q === undefined ? profile.brinks : [q, ...profile.brinks];
+      return places.map((place) => (place + offset - y0) / dy).filter((along) => along > 0 && along < 1);
     },
 
     distance(x: Mm, y: Mm, z: Mm): Mm {

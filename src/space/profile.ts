@@ -12,6 +12,8 @@ export interface Profile {
    * sharp corner that is the corner. Undefined for a profile that is the same everywhere.
    */
   leaning(angle: number): Mm | undefined;
+  /** Where q first passes beside, on either side: nowhere for a profile without an end. */
+  readonly brinks: readonly Mm[];
   /** Signed way from a point to the outline, negative inside. */
   distance(p: Mm, q: Mm): Mm;
   /** Way round the outline from its top at q = 0, positive towards q. */

@@ -31,7 +31,11 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
       if (s === 0) return NOWHERE;
       const d = (radius * c * Math.sign(s)) / Math.sqrt(c * c + s * s);
       const along = (d + offset - y0) / s;
-      return along > 0 && along < 1 ? [along] : NOWHERE;
+      const crest = along > 0 && along < 1 ? [along] : NOWHERE;
+      const brink = radius + 2 * TOUCH;
+      if (Math.abs(y0 - offset) < brink && Math.abs(y1 - offset) < brink) return crest;
+      const brinks = [-brink, brink].map((side) => (side + offset - y0) / s);
+      return [...crest, ...brinks.filter((place) => place > 0 && place < 1)];
     },
 
     distance(x: Mm, y: Mm, z: Mm): Mm {

@@ -10,7 +10,8 @@ export interface Solid {
 
   /**
    * How far along the straight way from one point of the wall's thickness to another, 0 to 1, the entry may lie
-   * deeper than at both ends. The square line asks this: its deepest point can lie inside the wall.
+   * deeper than at both ends, and where a line first passes by: what it is trimmed to may lie deeper than what is met
+   * beside it. The square line asks this: its deepest point can lie inside the wall.
    */
   crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[];
 

@@ -110,11 +110,16 @@ describe('a brace cut at both ends as DXF, read by dxf-parser', () => {
     expect(texts.filter(({ layer }) => layer === 'SCALE_BAR').map(shown)).toEqual(['100 mm']);
   });
 
-  it('keeps the bar clear below all that the leaves draw', () => {
-    const highest = Math.max(...on('SCALE_BAR').flatMap(({ vertices }) => vertices.map(({ y }) => y)));
-    const others = lines.filter(({ layer }) => layer !== 'SCALE_BAR');
-    const lowest = Math.min(...others.flatMap(({ vertices }) => vertices.map(({ y }) => y)));
-    expect(lowest - highest).toBeGreaterThan(5);
+  it('keeps the bar and its label clear below all that the leaves draw', () => {
+    const ys = (isBar: boolean): number[] => [
+      ...lines
+        .filter(({ layer }) => (layer === 'SCALE_BAR') === isBar)
+        .flatMap(({ vertices }) => vertices.map(({ y }) => y)),
+      ...texts
+        .filter(({ layer }) => (layer === 'SCALE_BAR') === isBar)
+        .flatMap(({ startPoint, textHeight }) => [startPoint.y, startPoint.y + textHeight]),
+    ];
+    expect(Math.min(...ys(false)) - Math.max(...ys(true))).toBeGreaterThan(5);
   });
 
   it('names every layer it uses in its table, in capitals, and dashes the other edge', () => {

@@ -19,7 +19,7 @@ const AGREE = 1e-6;
 /** How far an edge may lie from where it is: stations that another joint this near would land otherwise are passed. */
 const EDGE = 1e-6;
 
-const ROUNDS = 40;
+const ROUNDS = 30;
 const STATIONS = 5;
 
 interface Tally {
@@ -105,7 +105,7 @@ function atEdge(ask: AskedEnd, parts: readonly PartSolid[], station: number, dep
   });
 }
 
-const ACROSS = 32;
+const ACROSS = 20;
 
 /** The greatest over the wall's thickness: samples, both sides of every brink, and a climb about each hill of these. */
 function deepestOf(land: (depth: number) => Landed, wall: number): number {

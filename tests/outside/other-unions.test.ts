@@ -1,17 +1,28 @@
 import { expect, test } from 'vitest';
-import { jobFileOf, linesOf, randomEnd } from './other-joints.ts';
+import { jobFileOf, linesOf as linesThrough, randomEnd } from './other-joints.ts';
 import { type AskedEnd, type AskedPart, turnOf } from './other-solids.ts';
 import { between, type Random, randomFrom, SEED } from './random-joints.ts';
 
 const NAMES = ['outside', 'inside', 'square'] as const;
-const JOINTS = 60;
-const STATIONS = 12;
+const JOINTS = 30;
+const STATIONS = 6;
 
 /** What rounding leaves: a bend's entry is searched for, the rest is closed-form. */
 const ROUNDING = 1e-8;
 
 /** Beside a header the setback runs off as a square root: a hair to the side is not nothing there. */
 const STEEP = 1e4;
+
+type Lines = ReturnType<typeof linesThrough>;
+
+/** Lines already asked for: an end is solved once for all its stations. */
+const solved = new Map<string, Lines>();
+
+function linesOf(ask: AskedEnd, text = jobFileOf(ask)): Lines {
+  const lines = solved.get(text) ?? linesThrough(ask, text);
+  solved.set(text, lines);
+  return lines;
+}
 
 type Check = (ask: AskedEnd, station: number, random: Random) => void;
 
