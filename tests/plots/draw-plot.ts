@@ -1,0 +1,124 @@
+import { inkPdf } from '../../src/ink/pdf.ts';
+import type { EndName, Job, SheetAsk } from '../../src/job/job.ts';
+import { PAPERS, type Paper } from '../../src/job/paper.ts';
+import { readJob } from '../../src/job/read-job.ts';
+import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
+import type { Box, Drawing } from '../../src/leaf/drawing.ts';
+import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import type { Leaf } from '../../src/leaf/leaf.ts';
+import { type Hand, solveJob } from '../../src/saddle/solve.ts';
+import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
+import type { Placement } from '../../src/tiler/sheets.ts';
+import { type Raster, rasterOf } from '../ink/raster.ts';
+import { shrunk } from './shrunk.ts';
+
+/** A small picture that answers one question; its name is its file's. */
+export interface Plot {
+  readonly name: string;
+  readonly draw: () => Promise<Raster>;
+}
+
+/** Pixels an inch of a kept plot, and how much larger it is first drawn. */
+const DPI = 60;
+const LARGER = 4;
+
+/** One end's leaf, its card beside it. */
+export function leafPlot(name: string, source: string, end: EndName, hand: Hand = 'as-drawn'): Plot {
+  return { name, draw: () => leafRaster(leafOf(source, end, hand)) };
+}
+
+/** What end A leaves on its header, unrolled. */
+export function footprintPlot(name: string, source: string): Plot {
+  const draw = () => {
+    const job = read(source);
+    const [solution] = solveJob(job);
+    if (!solution) throw new Error('no tube');
+    return leafRaster(drawFootprint(solution, 'A', 0, contextOf(job)));
+  };
+  return { name, draw };
+}
+
+/** One sheet of a whole job, by its place from 0. */
+export function sheetPlot(name: string, source: string, page: number): Plot {
+  const draw = () => {
+    const job = read(source);
+    return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }), page);
+  };
+  return { name, draw };
+}
+
+/** A measuring aid on the sheet that a job asks for. */
+export function aidPlot(name: string, source: string, lay: (ask: SheetAsk) => LaidSheets): Plot {
+  return { name, draw: () => small(lay(read(source).sheet), 0) };
+}
+
+/** One end's leaf, large and crisp. */
+export async function leafPicture(source: string, end: EndName, dpi: number): Promise<Raster> {
+  return rasterOf(await pdfOf(leafSet(leafOf(source, end, 'as-drawn'))), 0, dpi);
+}
+
+/** A leaf with its card as small as it is kept. */
+export function leafRaster(leaf: Leaf): Promise<Raster> {
+  return small(leafSet(leaf), 0);
+}
+
+async function small(set: LaidSheets, page: number): Promise<Raster> {
+  return shrunk(await rasterOf(await pdfOf(set), page, DPI * LARGER), LARGER);
+}
+
+function pdfOf(set: LaidSheets): Promise<Uint8Array> {
+  return inkPdf(set, { title: 'plot', jobName: 'plot' });
+}
+
+function read(source: string): Job {
+  return readJob(source, 'plot', { paper: paper() });
+}
+
+function paper(): Paper {
+  const found = PAPERS.find(({ name }) => name === 'A4');
+  if (!found) throw new Error('A4 is a paper');
+  return found;
+}
+
+function contextOf(job: Job) {
+  return { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+}
+
+/** One end's leaf as a job asks for it. */
+export function leafOf(source: string, end: EndName, hand: Hand): Leaf {
+  const job = read(source);
+  const solution = solveJob(job).find((each) => each.hand === hand);
+  if (!solution) throw new Error(`the plot's job has no tube of the ${hand} hand`);
+  return drawLeaf(solution, end, contextOf(job));
+}
+
+function leavesOf(job: Job): Leaf[] {
+  return solveJob(job).flatMap((solution) =>
+    (['A', 'B'] as const).flatMap((end) =>
+      solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, contextOf(job))] : [],
+    ),
+  );
+}
+
+/** White round a lone leaf, and between it and its card. */
+const EDGE = 4;
+const GAP = 6;
+
+function leafSet({ wrap, card }: Leaf): LaidSheets {
+  const placements = [placed(wrap, EDGE), placed(card, EDGE + widthOf(wrap.box) + GAP)];
+  const width = 2 * EDGE + widthOf(wrap.box) + GAP + widthOf(card.box);
+  const height = 2 * EDGE + Math.max(heightOf(wrap.box), heightOf(card.box));
+  return { width, height, count: 1, sheets: [{ placements }] };
+}
+
+function placed(drawing: Drawing, left: number): Placement {
+  return { drawing, at: { x: left - drawing.box.left, y: EDGE - drawing.box.bottom }, turn: 0 };
+}
+
+function widthOf({ left, right }: Box): number {
+  return right - left;
+}
+
+function heightOf({ bottom, top }: Box): number {
+  return top - bottom;
+}
