@@ -106,6 +106,8 @@ function findEdge(line: Line, low: number, high: number, region: number): number
   let after = line(outside);
   while (outside - inside > SHARP_EDGE && !runsOn(before, after, outside - inside)) {
     const middle = (inside + outside) / 2;
+    // Far round a large rectangular tube neighbouring numbers stand further apart than that.
+    if (middle <= inside || middle >= outside) break;
     const point = line(middle);
     if (point.region === region) [inside, before] = [middle, point];
     else [outside, after] = [middle, point];
