@@ -1,8 +1,9 @@
 import { beforeAll, expect, test } from 'vitest';
-import { type BRepKernel, headerBody, loadBRepKernel, type SectionCurve } from './b-rep-kernel.ts';
-import { type EndName, headerFrame, less, type Point, roundBar } from './implicit-solids.ts';
+import { type BRepKernel, headerBody, loadBRepKernel } from './b-rep-kernel.ts';
+import { type EndName, headerFrame, type Point, roundBar } from './implicit-solids.ts';
 import { linesUnderTest } from './joint-under-test.ts';
 import { type JointKind, type RandomJoint, randomFrom, randomJoint, SEED, spell } from './random-joints.ts';
+import { distanceTo, type Sampled, sampled } from './section-curves.ts';
 
 // OpenCascade (LGPL, a development dependency) as an oracle: the section of tube and header. Its own points mostly lie
 // within 1e-7 mm of both surfaces; now and then its approximation does not hold that (4e-6 mm was seen beside a graze).
@@ -77,11 +78,6 @@ function contactPoints(ask: RandomJoint, end: EndName, face: 'outside' | 'inside
   return points;
 }
 
-interface Sampled {
-  readonly curve: SectionCurve;
-  readonly points: readonly Point[];
-}
-
 function sectionOf(ask: RandomJoint, end: EndName, face: 'outside' | 'inside'): readonly Sampled[] {
   const radius = radiusOf(ask, face);
   const reach = 3 * ((ask.header + radius) / Math.sin(ask.angle) + radius);
@@ -90,57 +86,5 @@ function sectionOf(ask: RandomJoint, end: EndName, face: 'outside' | 'inside'): 
   const curves = kernel.section(tube, header);
   tube.free();
   header.free();
-  return curves.map((curve) => ({ curve, points: samplesOf(curve) }));
-}
-
-const SAMPLES = 240;
-
-function samplesOf(curve: SectionCurve): Point[] {
-  return Array.from({ length: SAMPLES + 1 }, (_, i) => curve.at(parameterAt(curve, i)));
-}
-
-function parameterAt({ first, last }: SectionCurve, sample: number): number {
-  return first + ((last - first) * sample) / SAMPLES;
-}
-
-/** Distance from a point to the curves: from the nearest samples of each, closed in on by thirds. */
-function distanceTo(curves: readonly Sampled[], point: Point): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const { curve, points } of curves) {
-    const away = points.map((sample) => distance(sample, point));
-    for (let i = 0; i <= SAMPLES; i++) {
-      const here = away[i] ?? 0;
-      if (here > (away[i - 1] ?? Infinity) || here > (away[i + 1] ?? Infinity)) continue;
-      if (here > chordAbout(points, i)) continue;
-      least = Math.min(least, closeIn(curve, point, i));
-    }
-  }
-  return least;
-}
-
-/** A curve that comes to the point near this sample has it within its neighbours' reach. */
-function chordAbout(points: readonly Point[], sample: number): number {
-  const here = points[sample];
-  let reach = 0;
-  for (const next of [points[sample - 1], points[sample + 1]]) {
-    if (here && next) reach = Math.max(reach, distance(here, next));
-  }
-  return reach;
-}
-
-function closeIn(curve: SectionCurve, point: Point, sample: number): number {
-  const away = (parameter: number): number => distance(curve.at(parameter), point);
-  let low = parameterAt(curve, Math.max(0, sample - 1));
-  let high = parameterAt(curve, Math.min(SAMPLES, sample + 1));
-  for (let i = 0; i < 60; i++) {
-    const left = low + (high - low) / 3;
-    const right = high - (high - low) / 3;
-    if (away(left) < away(right)) high = right;
-    else low = left;
-  }
-  return away((low + high) / 2);
-}
-
-function distance(a: Point, b: Point): number {
-  return Math.hypot(...less(a, b));
+  return sampled(curves);
 }

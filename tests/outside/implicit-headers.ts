@@ -54,6 +54,26 @@ function solidOf(header: AskedHeader, frame: HeaderFrame): Implicit {
   }
 }
 
+/** Which smooth face of a part a point of its surface belongs to, in words; faces meet at edges and where arcs begin. */
+export function faceOf(end: EndName, part: AskedPart, [x, y, z]: Point): string {
+  const frame = headerFrame({ end, ...part });
+  const point: Point = [x, y, z - (end === 'A' ? part.shift : -part.shift)];
+  const { header } = part;
+  if (header.kind === 'box') {
+    const [d, w] = turned(frame, header.roll)(point);
+    const overD = Math.abs(d) - header.deep / 2 + header.corner;
+    const overW = Math.abs(w) - header.wide / 2 + header.corner;
+    if (header.corner > 0 && overD > 0 && overW > 0) return `corner ${d > 0} ${w > 0}`;
+    return overD > overW ? `deep ${d > 0}` : `wide ${w > 0}`;
+  }
+  if (header.kind === 'bend') {
+    const [inwards] = turned(frame, header.centre)(point);
+    if (inwards <= header.bendRadius) return 'arc';
+    return `tangent ${dot(less(point, frame.origin), frame.along) > 0}`;
+  }
+  return 'all';
+}
+
 /** The two coordinates across a header turned round its axis. */
 function turned({ origin, aside, up }: HeaderFrame, turn: number): (point: Point) => [number, number] {
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
@@ -65,15 +85,20 @@ function turned({ origin, aside, up }: HeaderFrame, turn: number): (point: Point
 }
 
 /** An endless bar: every point within `corner` of a rectangle less its corners. */
-function boxBar(frame: HeaderFrame, { wide, deep, corner, roll }: AskedBox): Implicit {
-  const across = turned(frame, roll);
-  const [halfDeep, halfWide] = [deep / 2 - corner, wide / 2 - corner];
-  return (point) => {
-    const [d, w] = across(point);
-    const [overD, overW] = [Math.abs(d) - halfDeep, Math.abs(w) - halfWide];
-    if (overD <= 0 && overW <= 0) return Math.max(overD, overW) - corner;
-    return Math.hypot(Math.max(overD, 0), Math.max(overW, 0)) - corner;
-  };
+function boxBar(frame: HeaderFrame, box: AskedBox): Implicit {
+  const across = turned(frame, box.roll);
+  return (point) => outsideRectangle(box, ...across(point));
+}
+
+/** How far a point, d across and w along its wide side, lies outside a rectangle with round corners. */
+export function outsideRectangle(
+  { wide, deep, corner }: { readonly wide: number; readonly deep: number; readonly corner: number },
+  d: number,
+  w: number,
+): number {
+  const [overD, overW] = [Math.abs(d) - deep / 2 + corner, Math.abs(w) - wide / 2 + corner];
+  if (overD <= 0 && overW <= 0) return Math.max(overD, overW) - corner;
+  return Math.hypot(Math.max(overD, 0), Math.max(overW, 0)) - corner;
 }
 
 /** Every point within `radius` of a centre line: half a circle round the bend's centre, and a ray beyond each end. */
@@ -109,7 +134,7 @@ export function landingOnAll(headers: readonly Header[], x: number, y: number): 
 export type WallAt = (station: number, depth: number) => readonly [x: number, y: number];
 
 /** How to walk round a tube's wall, and how far it is once round: an angle, or mm round a rectangular one. */
-export function wallOf({ tube }: AskedEnd): { readonly turn: number; readonly at: WallAt } {
+export function wallOf({ tube }: Pick<AskedEnd, 'tube'>): { readonly turn: number; readonly at: WallAt } {
   if (tube.kind === 'round') {
     const at: WallAt = (station, depth) => [
       (tube.radius - depth) * Math.cos(station),
