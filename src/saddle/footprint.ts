@@ -4,7 +4,7 @@ import type { Unrolled } from '../space/solid.ts';
 import { type Cope, curveOf } from './cope.ts';
 import { bezier, bezierRate, type CurvePiece } from './fit-piece.ts';
 import type { Landing } from './joint.ts';
-import type { Line } from './line.ts';
+import type { Line, LinePoint } from './line.ts';
 
 /** The outline that one edge of the tube's end leaves on one header, unrolled flat. */
 export interface Outline {
@@ -24,26 +24,89 @@ export function footprintOf(cope: Cope, line: Line, part: number): Outline {
   const landing = cope.joint.landings[part];
   if (!landing)
     throw new RangeError(`the end lands on ${cope.joint.landings.length} headers, there is no ${part}`);
-  const curve = curveOf(
-    cope,
-    line,
-    cope.longPoint.station,
-    cope.joint.section.girth / cope.joint.section.turn,
-  );
-  const touching = curve.map((piece) => touches(line, part, piece));
+  const curve = walkRound(cope, line, part);
+  const touching = curve.map(({ piece }) => touches(line, part, piece));
+  const closed = touching.every(Boolean);
   const runs: OutlinePiece[][] = [];
-  curve.forEach((piece, i) => {
+  curve.forEach(({ piece, from, to }, i) => {
     if (!touching[i]) return;
     if (i === 0 || !touching[i - 1]) runs.push([]);
-    runs.at(-1)?.push(...unrolledPieces(cope, landing, line, piece, 0, 1));
+    runs.at(-1)?.push(...unrolledPieces(cope, landing, line, piece, from, to));
   });
-  return { closed: touching.every(Boolean), runs };
+  return { closed, runs: !closed && touching[0] && touching.at(-1) ? joined(runs) : runs };
+}
+
+/** The last run goes on where the first begins. */
+function joined([first = [], ...others]: OutlinePiece[][]): OutlinePiece[][] {
+  const last = others.pop();
+  return last ? [...others, [...last, ...first]] : [first];
+}
+
+const RING = 48;
+
+/**
+ * The line as a curve from a place where it is even: beside the header if the tube passes it somewhere, so that no
+ * run is parted, and never at an edge or a corner, where long point and throat often are.
+ */
+function walkRound(cope: Cope, line: Line, part: number): readonly Stretch[] {
+  const { turn, girth, corners } = cope.joint.section;
+  const step = turn / RING;
+  const near = (a: number, b: number): boolean =>
+    Math.abs(a - b - turn * Math.round((a - b) / turn)) < step / 8;
+  const isEven = (at: number): boolean =>
+    line(at - step / 8).region === line(at + step / 8).region && !corners.some((corner) => near(at, corner));
+  const start = cope.longPoint.station;
+  const ring = [start, ...Array.from({ length: RING }, (_, i) => start + (i + 0.5) * step)];
+  const even = ring.filter(isEven);
+  const beside = even.find((at) => !isOn(line(at), part));
+  const curve = curveOf(cope, line, beside ?? even[0] ?? start, girth / turn);
+  return curve.map((piece, i) => ownStretch(line, piece, curve[i - 1], curve[i + 1]));
+}
+
+/** A piece of the line, and from where to where, by its parameter, it lies on its own side of the edges that it ends at. */
+interface Stretch {
+  readonly piece: CurvePiece;
+  readonly from: number;
+  readonly to: number;
 }
 
 function touches(line: Line, part: number, piece: CurvePiece): boolean {
-  const middle = line(bezier(piece.stations, 0.5));
-  return middle.contact && middle.part === part;
+  return isOn(line(bezier(piece.stations, 0.5)), part);
 }
+
+function isOn(point: LinePoint, part: number): boolean {
+  return point.contact && point.part === part;
+}
+
+/**
+ * A drawn curve has its edges no nearer than shows on the leaf, but a hair beyond them the outline runs another way, or
+ * the header is missed. Where the next piece is another region's, the edge itself may lie beyond the piece.
+ */
+function ownStretch(line: Line, piece: CurvePiece, before?: CurvePiece, after?: CurvePiece): Stretch {
+  const { stations } = piece;
+  const region = (t: number): number => line(bezier(stations, t)).region;
+  const own = region(0.5);
+  const reach = Math.min(0.2, BEYOND / (stations[3] - stations[0]));
+  const endOf = (end: number, beyond: number, next: CurvePiece | undefined): number => {
+    const other = next !== undefined && line(bezier(next.stations, 0.5)).region !== own;
+    const far = other && region(beyond) !== own ? beyond : end;
+    if (region(far) === own) return far;
+    let [inside, outside] = [0.5, far];
+    for (let i = 0; i < 52; i++) {
+      const middle = (inside + outside) / 2;
+      if (region(middle) === own) inside = middle;
+      else outside = middle;
+    }
+    return inside;
+  };
+  return { piece, from: endOf(HAIR, -reach, before), to: endOf(1 - HAIR, 1 + reach, after) };
+}
+
+/** How far beyond a piece, in stations, its edge may lie. */
+const BEYOND = 2e-3;
+
+/** An end at a corner of the tube is met this far inside the piece, on its own side. */
+const HAIR = 1e-10;
 
 /** A point of the outline and the unit direction in which it runs on. */
 interface Pose {
@@ -63,8 +126,8 @@ function unrolledPieces(
   from: number,
   to: number,
 ): OutlinePiece[] {
-  const first = poseAt(cope, landing, line, bezier(piece.stations, from + HAIR * (to - from)));
-  const last = poseAt(cope, landing, line, bezier(piece.stations, to - HAIR * (to - from)));
+  const first = poseAt(cope, landing, line, bezier(piece.stations, from), 1);
+  const last = poseAt(cope, landing, line, bezier(piece.stations, to), -1);
   const middle = (from + to) / 2;
   const drawn = between(first, last);
   const exact = (t: number): Pose =>
@@ -78,9 +141,6 @@ function unrolledPieces(
   ];
 }
 
-/** Kept this share inside a piece, so that its ends are met from its own side of an edge. */
-const HAIR = 1e-9;
-
 function between(first: Pose, last: Pose): OutlinePiece {
   const handle = Math.hypot(last.at.round - first.at.round, last.at.along - first.at.along) / 3;
   return [
@@ -91,7 +151,7 @@ function between(first: Pose, last: Pose): OutlinePiece {
   ];
 }
 
-const LOOKS = [0.5, 0.25, 0.75];
+const LOOKS = [0.5, 0.25, 0.75, 0.12, 0.88];
 
 function pointOf([a, b, c, d]: OutlinePiece, t: number): Unrolled {
   const along = (key: keyof Unrolled): number => bezier([a[key], b[key], c[key], d[key]], t);
@@ -104,7 +164,7 @@ function strayOf(point: Unrolled, exact: (t: number) => Pose, t: number, chord: 
   let pose = exact(place);
   for (let step = 0; step < 2; step++) {
     const ahead = (point.round - pose.at.round) * pose.round + (point.along - pose.at.along) * pose.along;
-    place = Math.min(1 - HAIR, Math.max(HAIR, place + ahead / chord));
+    place = Math.min(1, Math.max(0, place + ahead / chord));
     pose = exact(place);
   }
   return Math.hypot(point.round - pose.at.round, point.along - pose.at.along);
@@ -114,9 +174,10 @@ const STEP: Mm = 1e-4;
 
 /**
  * The outline runs square to both outward normals: along the tube's tangent t, climbing dz = -(n t) / nz. Scaled by
- * nz that direction is finite even where the line grazes.
+ * nz that direction is finite even where the line grazes. How it unrolls is seen by steps to both sides, or at an end
+ * to the side that `ahead` tells, for beyond an edge it runs another way.
  */
-function poseAt(cope: Cope, landing: Landing, line: Line, station: number): Pose {
+function poseAt(cope: Cope, landing: Landing, line: Line, station: number, ahead: -1 | 0 | 1 = 0): Pose {
   const { setback: fromTube, depth } = line(station);
   const wall = inwards(cope.joint.section.at(station), depth);
   const { solid, cosClock, sinClock, shift } = landing;
@@ -128,15 +189,23 @@ function poseAt(cope: Cope, landing: Landing, line: Line, station: number): Pose
   const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: Math.sign(y - landing.offset), nz: 0 };
   const climb = -(nx * dx + ny * dy);
   const size = STEP / Math.hypot(dx * nz, dy * nz, climb);
-  const before = solid.unroll(x - dx * nz * size, y - dy * nz * size, setback - climb * size);
-  const after = solid.unroll(x + dx * nz * size, y + dy * nz * size, setback + climb * size);
-  const length = Math.hypot(after.round - before.round, after.along - before.along);
-  return {
-    at: solid.unroll(x, y, setback),
-    round: (after.round - before.round) / length,
-    along: (after.along - before.along) / length,
-    speed: length / (2 * size * Math.abs(nz)),
-  };
+  const seen = (steps: number): Unrolled =>
+    solid.unroll(x + dx * nz * size * steps, y + dy * nz * size * steps, setback + climb * size * steps);
+  const at = seen(0);
+  const { round, along } = rateOf(at, seen, ahead);
+  const length = Math.hypot(round, along);
+  return { at, round: round / length, along: along / length, speed: length / (size * Math.abs(nz)) };
+}
+
+/** The change in a step, by central differences, or by those of three points to one side. */
+function rateOf(at: Unrolled, seen: (steps: number) => Unrolled, ahead: -1 | 0 | 1): Unrolled {
+  if (ahead === 0) {
+    const [before, after] = [seen(-1), seen(1)];
+    return { round: (after.round - before.round) / 2, along: (after.along - before.along) / 2 };
+  }
+  const [near, far] = [seen(ahead), seen(2 * ahead)];
+  const rate = (key: keyof Unrolled): number => (ahead * (4 * near[key] - far[key] - 3 * at[key])) / 2;
+  return { round: rate('round'), along: rate('along') };
 }
 
 /**
@@ -147,14 +216,8 @@ export function footprintLength(cope: Cope, line: Line, part: number): Mm {
   const landing = cope.joint.landings[part];
   if (!landing)
     throw new RangeError(`the end lands on ${cope.joint.landings.length} headers, there is no ${part}`);
-  const curve = curveOf(
-    cope,
-    line,
-    cope.longPoint.station,
-    cope.joint.section.girth / cope.joint.section.turn,
-  );
-  const pieces = curve.filter((piece) => touches(line, part, piece));
-  return pieces.reduce((sum, piece) => sum + pieceLength(cope, landing, line, piece), 0);
+  const own = walkRound(cope, line, part).filter(({ piece }) => touches(line, part, piece));
+  return own.reduce((sum, stretch) => sum + lengthOf(cope, landing, line, stretch), 0);
 }
 
 /** Abscissae and weights of Gauss's rule with five points on 0 to 1 (Abramowitz and Stegun 25.4.30, from memory). */
@@ -168,13 +231,13 @@ const GAUSS = [
 
 const PANELS = 12;
 
-function pieceLength(cope: Cope, landing: Landing, line: Line, { stations }: CurvePiece): Mm {
+function lengthOf(cope: Cope, landing: Landing, line: Line, { piece, from, to }: Stretch): Mm {
   let sum = 0;
   for (let panel = 0; panel < PANELS; panel++) {
     for (const [place, weight] of GAUSS) {
-      const t = (panel + place) / PANELS;
-      const { speed } = poseAt(cope, landing, line, bezier(stations, t));
-      sum += (weight / PANELS) * speed * bezierRate(stations, t);
+      const t = from + ((to - from) * (panel + place)) / PANELS;
+      const { speed } = poseAt(cope, landing, line, bezier(piece.stations, t), t < 0.5 ? 1 : -1);
+      sum += (weight / PANELS) * (to - from) * speed * bezierRate(piece.stations, t);
     }
   }
   return sum;

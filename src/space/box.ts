@@ -134,5 +134,5 @@ function wayRound(coreDeep: Mm, coreWide: Mm, corner: Mm): (a: Mm, b: Mm) => Mm 
     if (beside >= above && beside >= below) return coreWide + quarter + coreDeep - a;
     return above >= below ? b : half - b;
   };
-  return (a, b) => Math.sign(b) * way(a, Math.abs(b));
+  return (a, b) => (b < 0 ? -way(a, -b) : way(a, b));
 }
