@@ -15,9 +15,8 @@ const DRAWN = 0.002;
 /** A line that passes within 1e-9 mm counts as touching, and its point then lies as far off. */
 const EXACT = 2e-9;
 
-/** Where a header grazes the line inside a union a footprint was up to 0.03 mm longer or shorter. */
-const PARTED = 0.05;
-const EVEN: readonly EndKind[] = ['round', 'plate'];
+/** Where headers of a union meet, edges are sought no nearer than they show: 5e-5 mm of its length was the most seen. */
+const PARTED = 1e-4;
 
 describe(`the footprint on every header that unrolls (JOINT_SEED=${SEED})`, () => {
   const cases = KINDS.flatMap((kind) => [
@@ -81,7 +80,7 @@ describe(`the footprint on every header that unrolls (JOINT_SEED=${SEED})`, () =
       const off = Math.abs(parts.reduce((sum, length) => sum + length, 0) - lengthOnTube(cope));
       worst = Math.max(worst, off);
       compared++;
-      if (!(off <= (EVEN.includes(kind) ? 1e-6 : PARTED)))
+      if (!(off <= (kind === 'union' ? PARTED : 1e-6)))
         expect.fail(`${off} mm longer or shorter: ${spellEnd(ask)}`);
     });
     console.info(`${tube} on ${kind}: ${compared} closed footprints, worst ${worst.toExponential(1)} mm`);
