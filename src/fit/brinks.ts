@@ -4,7 +4,8 @@ import type { Line } from '../saddle/line.ts';
 import { wallLine } from '../saddle/lines.ts';
 
 const STATIONS = 180;
-const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
+/** Depths at which a wall is looked through, as shares of it. */
+export const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
 /**
  * The stations where the wall, at one of nine depths, begins or ceases to touch what it lands on. Beside these a

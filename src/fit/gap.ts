@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import type { Joint, Landing } from '../saddle/joint.ts';
+import { type Joint, type Landing, pastClock, towardsClock } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
 import { highestOf } from '../saddle/peaks.ts';
 import { brinksOf } from './brinks.ts';
@@ -53,7 +53,7 @@ export function touches(joint: Joint): (station: number) => boolean {
 
 /** The way from a point, in the frame of the tube's section, to the nearest header. */
 function clearance(joint: Joint, x: Mm, y: Mm, z: Mm): Mm {
-  const to = ({ solid, cosClock, sinClock, shift }: Landing): Mm =>
-    solid.distance(x * cosClock + y * sinClock, y * cosClock - x * sinClock, z - shift);
+  const to = (landing: Landing): Mm =>
+    landing.solid.distance(towardsClock(landing, x, y), pastClock(landing, x, y), z - landing.shift);
   return Math.min(...joint.landings.map(to));
 }

@@ -1,11 +1,12 @@
 import type { Mm } from '../measure/units.ts';
 import type { Joint } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
-import { climb, highestOf } from '../saddle/peaks.ts';
+import { highestOf } from '../saddle/peaks.ts';
+import { climb } from '../space/climb.ts';
+import { LAYERS } from './brinks.ts';
 import type { Face } from './face.ts';
 
 const STATIONS = 180;
-const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
 /**
  * How far the end must slide along its own axis, away from the header, so that its face just touches; negative

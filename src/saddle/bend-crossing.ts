@@ -1,6 +1,6 @@
 import type { BendHeader, CopedEnd } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
-import type { Joint, Landing } from './joint.ts';
+import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 
 const LINES = 72;
 const LEAST_STEP: Mm = 0.05;
@@ -16,8 +16,8 @@ export function bendCrosses(end: CopedEnd, joint: Joint): boolean {
 function crosses(bend: BendHeader, joint: Joint, landing: Landing): boolean {
   const { section } = joint;
   return Array.from({ length: LINES }, (_, i) => section.at((i * section.turn) / LINES)).some((wall) => {
-    const x = wall.x * landing.cosClock + wall.y * landing.sinClock;
-    const y = wall.y * landing.cosClock - wall.x * landing.sinClock;
+    const x = towardsClock(landing, wall.x, wall.y);
+    const y = pastClock(landing, wall.x, wall.y);
     return meetsAgain(bend, landing, x, y);
   });
 }

@@ -1,6 +1,7 @@
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Vector } from '../space/vector.ts';
-import type { Joint, Landing } from './joint.ts';
+import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import { touchedOrDeeper } from './line.ts';
 
 /**
  * The angle between the tube's outer surface and the header's, across the weld, at a station: that of the two
@@ -9,9 +10,11 @@ import type { Joint, Landing } from './joint.ts';
  */
 export function dihedralAt(joint: Joint, station: number): Radians {
   const { x, y, nx, ny } = joint.section.at(station);
-  let deepest: Meeting | undefined;
-  for (const landing of joint.landings) deepest = deeper(deepest, normalOn(landing, x, y));
-  if (!deepest) return Math.PI / 2;
+  const [first, ...others] = joint.landings;
+  const deepest = others.reduce(
+    (met, landing) => touchedOrDeeper(met, normalOn(landing, x, y)),
+    normalOn(first, x, y),
+  );
   const cosine = -(nx * deepest.normal[0] + ny * deepest.normal[1]);
   return Math.acos(Math.min(1, Math.max(-1, cosine)));
 }
@@ -23,15 +26,10 @@ interface Meeting {
   readonly normal: Vector;
 }
 
-function deeper(a: Meeting | undefined, b: Meeting): Meeting {
-  if (!a) return b;
-  if (a.contact !== b.contact) return a.contact ? a : b;
-  return b.setback > a.setback ? b : a;
-}
-
-function normalOn({ solid, cosClock, sinClock, trimClimb, offset, shift }: Landing, sx: Mm, sy: Mm): Meeting {
-  const x = sx * cosClock + sy * sinClock;
-  const y = sy * cosClock - sx * sinClock;
+function normalOn(landing: Landing, sx: Mm, sy: Mm): Meeting {
+  const { solid, cosClock, sinClock, trimClimb, offset, shift } = landing;
+  const x = towardsClock(landing, sx, sy);
+  const y = pastClock(landing, sx, sy);
   const entry = solid.enter(x, y);
   const { nx, ny, nz } = entry ?? { nx: 0, ny: Math.sign(y - offset), nz: 0 };
   const normal: Vector = [nx * cosClock - ny * sinClock, nx * sinClock + ny * cosClock, nz];

@@ -3,7 +3,7 @@ import { inwards } from '../space/section.ts';
 import type { Unrolled } from '../space/solid.ts';
 import { type Cope, curveOf } from './cope.ts';
 import { bezier, bezierRate, type CurvePiece } from './fit-piece.ts';
-import type { Landing } from './joint.ts';
+import { type Landing, pastClock, towardsClock } from './joint.ts';
 import type { Line, LinePoint } from './line.ts';
 
 /** The outline that one edge of the tube's end leaves on one header, unrolled flat. */
@@ -21,9 +21,7 @@ const STRAY: Mm = 0.001;
 
 /** The footprint of one edge of the wall, `outside` or `inside` of the cope, on the header at this place of its list. */
 export function footprintOf(cope: Cope, line: Line, part: number): Outline {
-  const landing = cope.joint.landings[part];
-  if (!landing)
-    throw new RangeError(`the end lands on ${cope.joint.landings.length} headers, there is no ${part}`);
+  const landing = landingAt(cope, part);
   const curve = walkRound(cope, line, part);
   const touching = curve.map(({ piece }) => touches(line, part, piece));
   const closed = touching.every(Boolean);
@@ -34,6 +32,12 @@ export function footprintOf(cope: Cope, line: Line, part: number): Outline {
     runs.at(-1)?.push(...unrolledPieces(cope, landing, line, piece, from, to));
   });
   return { closed, runs: !closed && touching[0] && touching.at(-1) ? joined(runs) : runs };
+}
+
+function landingAt({ joint: { landings } }: Cope, part: number): Landing {
+  const landing = landings[part];
+  if (!landing) throw new RangeError(`the end lands on ${landings.length} headers, there is no ${part}`);
+  return landing;
 }
 
 /** The last run goes on where the first begins. */
@@ -180,12 +184,12 @@ const STEP: Mm = 1e-4;
 function poseAt(cope: Cope, landing: Landing, line: Line, station: number, ahead: -1 | 0 | 1 = 0): Pose {
   const { setback: fromTube, depth } = line(station);
   const wall = inwards(cope.joint.section.at(station), depth);
-  const { solid, cosClock, sinClock, shift } = landing;
+  const { solid, shift } = landing;
   const setback = fromTube - shift;
-  const x = wall.x * cosClock + wall.y * sinClock;
-  const y = wall.y * cosClock - wall.x * sinClock;
-  const dx = wall.dx * cosClock + wall.dy * sinClock;
-  const dy = wall.dy * cosClock - wall.dx * sinClock;
+  const x = towardsClock(landing, wall.x, wall.y);
+  const y = pastClock(landing, wall.x, wall.y);
+  const dx = towardsClock(landing, wall.dx, wall.dy);
+  const dy = pastClock(landing, wall.dx, wall.dy);
   const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: Math.sign(y - landing.offset), nz: 0 };
   const climb = -(nx * dx + ny * dy);
   const size = STEP / Math.hypot(dx * nz, dy * nz, climb);
@@ -213,9 +217,7 @@ function rateOf(at: Unrolled, seen: (steps: number) => Unrolled, ahead: -1 | 0 |
  * line. On a surface that unrolls without stretching it is as long as the line on the tube.
  */
 export function footprintLength(cope: Cope, line: Line, part: number): Mm {
-  const landing = cope.joint.landings[part];
-  if (!landing)
-    throw new RangeError(`the end lands on ${cope.joint.landings.length} headers, there is no ${part}`);
+  const landing = landingAt(cope, part);
   const own = walkRound(cope, line, part).filter(({ piece }) => touches(line, part, piece));
   return own.reduce((sum, stretch) => sum + lengthOf(cope, landing, line, stretch), 0);
 }

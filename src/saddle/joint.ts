@@ -27,6 +27,16 @@ export interface Landing {
   readonly shift: Mm;
 }
 
+/** What of a direction of the section's frame points to the landing's clock: its x there. */
+export function towardsClock({ cosClock, sinClock }: Landing, x: number, y: number): number {
+  return x * cosClock + y * sinClock;
+}
+
+/** What of it points a quarter turn past the clock: its y there. */
+export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number): number {
+  return y * cosClock - x * sinClock;
+}
+
 export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
   const [first, ...others] = end.parts;
   return { section: sectionOf(section), landings: [landingOf(first), ...others.map(landingOf)] };

@@ -1,8 +1,8 @@
 import type { Mm } from '../measure/units.ts';
 import { inwards, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
-import type { Joint, Landing } from './joint.ts';
-import type { Line, LinePoint } from './line.ts';
+import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
 
 /** The line on which the wall, `depth` in from its outside, meets what the end lands on. */
 export function wallLine(joint: Joint, depth: Mm): Line {
@@ -38,16 +38,12 @@ function deeper(first: LinePoint, second: LinePoint): LinePoint {
 /** Regions of one place in the wall: the outside, the inside, a crest between. */
 const REGIONS = 1024;
 
-function crestsOf(
-  { solid, cosClock, sinClock }: Landing,
-  outer: WallPoint,
-  inner: WallPoint,
-): readonly number[] {
-  return solid.crests(
-    outer.x * cosClock + outer.y * sinClock,
-    outer.y * cosClock - outer.x * sinClock,
-    inner.x * cosClock + inner.y * sinClock,
-    inner.y * cosClock - inner.x * sinClock,
+function crestsOf(landing: Landing, outer: WallPoint, inner: WallPoint): readonly number[] {
+  return landing.solid.crests(
+    towardsClock(landing, outer.x, outer.y),
+    pastClock(landing, outer.x, outer.y),
+    towardsClock(landing, inner.x, inner.y),
+    pastClock(landing, inner.x, inner.y),
   );
 }
 
@@ -97,22 +93,17 @@ function meet(landings: Joint['landings'], wall: WallPoint, depth: Mm, place: nu
   return met;
 }
 
-function touchedOrDeeper(a: LinePoint, b: LinePoint): LinePoint {
-  if (a.contact !== b.contact) return a.contact ? a : b;
-  return deeper(a, b);
-}
-
 function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm, place: number): LinePoint {
-  const { cosClock, sinClock, trimClimb, shift } = landing;
-  const x = wall.x * cosClock + wall.y * sinClock;
-  const y = wall.y * cosClock - wall.x * sinClock;
-  const dx = wall.dx * cosClock + wall.dy * sinClock;
+  const { trimClimb, shift } = landing;
+  const x = towardsClock(landing, wall.x, wall.y);
+  const y = pastClock(landing, wall.x, wall.y);
+  const dx = towardsClock(landing, wall.dx, wall.dy);
   const entry = landing.solid.enter(x, y);
   if (!entry) {
     const region = place * REGIONS + part * PATCHES + PATCHES - 1;
     return { setback: x * trimClimb + shift, slope: dx * trimClimb, contact: false, part, region, depth };
   }
-  const dy = wall.dy * cosClock - wall.dx * sinClock;
+  const dy = pastClock(landing, wall.dx, wall.dy);
   const { nx, ny, nz } = entry;
   const region = place * REGIONS + part * PATCHES + entry.patch;
   // A line that only just touches runs along the trim plane.

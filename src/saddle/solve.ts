@@ -8,6 +8,7 @@ import type { Section } from '../space/section.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { sectionOf } from './joint.ts';
+import { homeStation } from './peaks.ts';
 
 export type Hand = 'as-drawn' | 'opposite';
 
@@ -124,6 +125,6 @@ function deepestPair(A: EndSolution, B: EndSolution, section: Section): Mm {
 
 function twistOf(A: EndSolution, B: EndSolution): { twist?: Radians } {
   if (A.kind === 'plain' || B.kind === 'plain' || A.heel === undefined || B.heel === undefined) return {};
-  const turn = (((B.heel - A.heel) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+  const turn = homeStation(B.heel - A.heel, 2 * Math.PI);
   return { twist: turn > Math.PI + 1e-12 ? turn - 2 * Math.PI : turn };
 }

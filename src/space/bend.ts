@@ -1,4 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
+import { climb } from './climb.ts';
 import { exactCosine } from './round.ts';
 import { type Entry, type Solid, TOUCH, type Unrolled } from './solid.ts';
 import type { Vector } from './vector.ts';
@@ -157,16 +158,7 @@ function highestAlong(entry: (t: number) => Mm | undefined): number {
   const height = (t: number): Mm => entry(t) ?? Number.NEGATIVE_INFINITY;
   const samples = Array.from({ length: 17 }, (_, i) => i / 16);
   const best = samples.reduce((a, b) => (height(b) > height(a) ? b : a));
-  let low = Math.max(0, best - 1 / 16);
-  let high = Math.min(1, best + 1 / 16);
-  const ratio = (Math.sqrt(5) - 1) / 2;
-  for (let i = 0; i < 45; i++) {
-    const left = high - ratio * (high - low);
-    const right = low + ratio * (high - low);
-    if (height(left) >= height(right)) high = right;
-    else low = left;
-  }
-  return (low + high) / 2;
+  return climb(height, Math.max(0, best - 1 / 16), Math.min(1, best + 1 / 16), 45);
 }
 
 /** Where along 0 to 1 a line first passes by. */

@@ -1,0 +1,32 @@
+import type { Mm } from '../measure/units.ts';
+
+/**
+ * The top of a single hill, by golden section: needs no slope, so a kink or a cliff is no trouble. Each round leaves
+ * 0.618 of the stretch; a smooth top can't be told nearer than by the square root of the last bit anyway.
+ */
+export function climb(height: (place: number) => number, from: number, to: number, rounds = 42): number {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  const narrow = 1e-5 * (to - from);
+  let low = from;
+  let high = to;
+  let left = high - ratio * (high - low);
+  let right = low + ratio * (high - low);
+  let atLeft = height(left);
+  let atRight = height(right);
+  for (let i = 0; i < rounds; i++) {
+    if (high - low < narrow && Math.abs(atLeft - atRight) < LEVEL) break;
+    if (atLeft >= atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - ratio * (high - low);
+      atLeft = height(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + ratio * (high - low);
+      atRight = height(right);
+    }
+  }
+  return atLeft >= atRight ? left : right;
+}
+
+/** A narrow top whose sides are this level, in mm, is as high as it gets. */
+const LEVEL: Mm = 1e-14;
