@@ -1,4 +1,4 @@
-import type { Section } from '../job/job.ts';
+import type { FitUp, Section } from '../job/job.ts';
 import { degrees, type Radians } from '../measure/units.ts';
 import { countsInAngles } from '../saddle/station.ts';
 import type { Section as SpaceSection } from '../space/section.ts';
@@ -43,7 +43,7 @@ function endAsData(report: EndReport | 'plain'): object {
   const union = cope.end.parts.length > 1;
   const [part, ...others] = cope.end.parts.map(({ angle, clock, offset, shift }) => ({
     angle: degreesOf(angle.rad),
-    clock: around(clock.rad),
+    ...(!cope.fitUp?.clock && { clock: around(clock.rad) }),
     offset: offset.mm + 0,
     ...(union && { shift: shift.mm + 0 }),
   }));
@@ -51,6 +51,7 @@ function endAsData(report: EndReport | 'plain'): object {
     longPoint: { ...at(cope.longPoint.station), setback: cope.longPoint.setback },
     throat: { ...at(cope.throat.station), setback: cope.throat.setback },
     ...(others.length > 0 ? { parts: [part, ...others] } : part),
+    ...(cope.fitUp && { fitUp: markedKeys(cope.fitUp) }),
     ...(standOff !== undefined && { standOff }),
     gap: { ...at(gap.station), mm: gap.mm },
     ...(dihedrals && {
@@ -58,6 +59,11 @@ function endAsData(report: EndReport | 'plain'): object {
     }),
     sensitivity,
   };
+}
+
+/** What is marked at the frame and has no number yet. */
+function markedKeys({ clock, between }: FitUp): readonly string[] {
+  return [...(clock ? ['clock'] : []), ...(between ? ['between'] : [])];
 }
 
 /** `phi` in degrees, or on a rectangular tube `s`, mm round the outside from the spine. */

@@ -1,4 +1,4 @@
-import type { CopedEnd, EndName, Part, Preparation, Tube } from '../job/job.ts';
+import type { CopedEnd, EndName, FitUp, Part, Preparation, Tube } from '../job/job.ts';
 import { headerInWords, sectionInWords, sizeOf } from '../job/shape.ts';
 import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
 import {
@@ -10,8 +10,10 @@ import {
   writeAngle,
 } from '../measure/write.ts';
 import type { Place } from '../saddle/extremes.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
 import { stationInWords } from '../saddle/station.ts';
 import type { EndReport } from './end-report.ts';
+import { fitUpAloud, measuredAloud } from './measured-aloud.ts';
 import type { TubeReport } from './report.ts';
 import type { Sensitivity } from './sensitivity.ts';
 
@@ -23,7 +25,7 @@ export function readAloud(report: TubeReport): string {
       ? [[headline(report)], mirrored(report)]
       : [
           [headline(report)],
-          ['Understood', ...understood(report.solution.tube)],
+          ['Understood', ...understood(report.solution)],
           ['What follows', ...follows(report)],
           ['What to watch', ...watch(report)],
         ];
@@ -45,7 +47,7 @@ function mirrored({ solution }: TubeReport): string[] {
     const end = tube.ends[name];
     const cope = solution.ends[name];
     if (end?.kind !== 'coped' || cope?.kind !== 'coped') continue;
-    const turned = end.parts.flatMap((part) => placeOf(part));
+    const turned = end.parts.flatMap((part) => placeOf(part, end.fitUp));
     const throat = `throat at ${stationInWords(cope.throat.station, cope.joint.section)}`;
     lines.push(`  end ${name}  ${[...turned, throat].join(', ')}`);
   }
@@ -54,23 +56,27 @@ function mirrored({ solution }: TubeReport): string[] {
 }
 
 /** Where round the tube, and beside it, the header lies; nothing where it lies in the middle. */
-function placeOf({ clock, offset, shift }: Part): string[] {
+function placeOf({ clock, offset, shift }: Part, fitUp?: FitUp): string[] {
   return [
-    ...(clock.rad === 0 ? [] : [`clock ${angleAsWritten(clock)}`]),
+    ...(clock.rad === 0 || fitUp?.clock ? [] : [`clock ${angleAsWritten(clock)}`]),
     ...(offset.mm === 0 ? [] : [`offset ${bothUnits(offset)}`]),
     ...(shift.mm === 0 ? [] : [`shifted ${bothUnits(shift)} along the tube`]),
   ];
 }
 
-function understood(tube: Tube): string[] {
+function understood(solution: TubeSolution): string[] {
+  const { tube, lengths } = solution;
   const wall = tube.wall ? `, wall ${bothUnits(tube.wall)}` : ', wall not given';
   const lines = [`  tube   ${sectionInWords(tube.section)}${wall}`];
-  if (tube.between) lines.push(`         ${bothUnits(tube.between)} from work point to work point`);
+  const between = tube.between && ('ways' in tube.between ? undefined : bothUnits(tube.between));
+  const length = between ?? (lengths && sayer(tube)(lengths.between));
+  if (length) lines.push(`         ${length} from work point to work point`);
   for (const name of ['A', 'B'] as const) {
     const end = tube.ends[name];
     if (end?.kind === 'plain') lines.push(`  end ${name}  cut off square at its work point`);
     if (end?.kind === 'coped') lines.push(...end.parts.map((part) => landing(name, part, end)));
   }
+  lines.push(...measuredAloud(solution));
   return lines;
 }
 
@@ -84,8 +90,12 @@ function landing(name: EndName, part: Part, end: CopedEnd): string {
   if (obtuse) {
     said.push(` (the same as ${writeAngle(Math.PI - angle.rad)}, clock + 180°, offset reversed)`);
   }
+  const marks = [
+    ...(end.fitUp?.clock ? ['rotation by its mark'] : []),
+    ...(end.fitUp?.between ? ['length by its mark'] : []),
+  ];
   const root = end.root && end.root.mm > 0 ? `, root gap ${bothUnits(end.root)}` : '';
-  return `${[said.join(''), ...placeOf(part)].join(', ')}; ${preparationInWords(end.preparation)}${root}`;
+  return `${[said.join(''), ...placeOf(part, end.fitUp), ...marks].join(', ')}; ${preparationInWords(end.preparation)}${root}`;
 }
 
 /** How the edge is made, in shop words: `bevel`, `bevel, blunt 1.2 mm`, `square`, `square, from the inside`. */
@@ -140,7 +150,10 @@ function endFollows(report: EndReport, tube: Tube): string[] {
   const say = sayer(tube);
   const placed = ({ setback, station }: Place): string =>
     `${say(setback)} at ${stationInWords(station, cope.joint.section)}`;
-  const lines = [`throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`];
+  const lines = [
+    ...fitUpAloud(cope, say),
+    `throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`,
+  ];
   if (dihedrals) {
     const range = `${writeWhole(dihedrals.least.angle)} to ${writeWhole(dihedrals.most.angle)}`;
     lines.push(`the surfaces meet at ${range}: ${weldInWords(report)}`);

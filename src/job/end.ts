@@ -1,14 +1,17 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
 import { millimetres, writeAngle } from '../measure/write.ts';
+import { jointAngleInWaysAt } from './angle-ways.ts';
+import { clockAt, isMark } from './clock-ways.ts';
 import { complain, type Desk, type Spot } from './desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA } from './fields.ts';
 import { readHeader } from './header.ts';
-import type { End, Header, MitreHeader, Part, Section } from './job.ts';
+import type { End, EndName, Header, MitreHeader, Part, Section } from './job.ts';
+import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
 import { halfAcross, headerInWords, reachOf, sectionInWords } from './shape.ts';
-import { angleAt, jointAngleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
+import { angleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
 
 /** What an end has to know of its tube. */
 export interface OwnTube {
@@ -21,7 +24,7 @@ export interface OwnTube {
 const WANTED = '`plain`, or a map with `onto` and `angle`';
 
 /** Reads one end: `plain`, or a map with `onto` and `angle`. */
-export function readEnd(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
+export function readEnd(desk: Desk, spot: Spot, tube: OwnTube, name: EndName): End | undefined {
   if (spot.spoilt) return undefined;
   const { node } = spot;
   if (isScalar(node) && typeof node.value === 'string' && node.value.trim().toLowerCase() === 'plain') {
@@ -30,7 +33,7 @@ export function readEnd(desk: Desk, spot: Spot, tube: OwnTube): End | undefined 
   if (isSeq(node)) return readUnion(desk, spot, tube);
   if (!isMap(node)) return notA(desk, spot, WANTED);
   const fields = fieldsOf(desk, spot, 'end');
-  return fields && readCoped(desk, spot, fields, tube);
+  return fields && readCoped(desk, spot, fields, tube, name);
 }
 
 /** Several headers that the end lands on at once. How its edge is made, its tube says. */
@@ -38,7 +41,7 @@ function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
   const spots = itemsOf(desk, spot, 'a list of headers, each a map with `onto` and `angle`') ?? [];
   const parts = spots.map((item) => {
     const fields = fieldsOf(desk, item, 'part');
-    return fields && readPart(desk, item, fields, tube);
+    return fields && readPart(desk, item, fields, tube, 'list');
   });
   const preparation = prepare(desk, { unclear: false }, tube.edges, tube.wall);
   const [first, ...others] = parts.filter((part) => part !== undefined);
@@ -47,16 +50,30 @@ function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
   return { kind: 'coped', parts: [first, ...others], preparation, ...(tube.root && { root: tube.root }) };
 }
 
-function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): End | undefined {
-  const part = readPart(desk, spot, fields, tube);
+function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: EndName): End | undefined {
+  const part = readPart(desk, spot, fields, tube, name);
   const seam = angleAt(desk, fields.get('seam'));
   const root = fields.has('root') ? rootAt(desk, fields.get('root')) : tube.root;
   const preparation = prepare(desk, readEdgeAsk(desk, fields), tube.edges, tube.wall);
   if (part === undefined || preparation === undefined) return undefined;
-  return { kind: 'coped', parts: [part], preparation, ...(root && { root }), ...(seam && { seam }) };
+  const fitUp = isMark(fields.get('clock')) && { clock: true, between: false };
+  return {
+    kind: 'coped',
+    parts: [part],
+    preparation,
+    ...(root && { root }),
+    ...(seam && { seam }),
+    ...(fitUp && { fitUp }),
+  };
 }
 
-function readPart(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): Part | undefined {
+function readPart(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  tube: OwnTube,
+  at: EndName | 'list',
+): Part | undefined {
   const header = fields.get('onto');
   if (header === undefined) {
     const instead = 'the header it lands on, or `plain` for a square cut';
@@ -64,7 +81,7 @@ function readPart(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): Part |
   }
   const onto = header && readHeader(desk, header);
   const angle = readAngleOnto(desk, spot, fields, onto);
-  const clock = fields.has('clock') ? angleAt(desk, fields.get('clock')) : NO_ANGLE;
+  const clock = readClock(desk, fields, tube.section, angle, at);
   const offset = fields.has('offset') ? lengthAt(desk, fields.get('offset'), 'any') : noLength(desk);
   const shift = fields.has('shift') ? lengthAt(desk, fields.get('shift'), 'any') : noLength(desk);
   const flat = onto?.kind === 'plate' || onto?.kind === 'mitre';
@@ -78,6 +95,22 @@ function readPart(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube): Part |
   return onto && angle && clock && offset && shift && { onto, angle, clock, offset, shift };
 }
 
+/** The station of the header: told, measured, or marked on the tube at the frame. */
+function readClock(
+  desk: Desk,
+  fields: Fields,
+  section: Section | undefined,
+  angle: Angle | undefined,
+  at: EndName | 'list',
+): Angle | undefined {
+  const spot = fields.get('clock');
+  if (spot === undefined) return NO_ANGLE;
+  if (!isMark(spot)) return clockAt(desk, spot, section);
+  const refused = noMark(at, section);
+  if (refused) return complain(desk, spot, 'mark', refused.why, refused.instead);
+  return angle && markedClock(angle);
+}
+
 /** The angle as asked; a mitre has none to ask for, since it halves the turn. */
 function readAngleOnto(desk: Desk, spot: Spot, fields: Fields, onto: Header | undefined): Angle | undefined {
   if (onto?.kind === 'mitre') {
@@ -89,7 +122,7 @@ function readAngleOnto(desk: Desk, spot: Spot, fields: Fields, onto: Header | un
     const instead = 'the angle between tube and header, as in 60deg';
     return missing(desk, spot, 'angle', 'the joint needs its angle', instead);
   }
-  return jointAngleAt(desk, fields.get('angle'));
+  return jointAngleInWaysAt(desk, fields.get('angle') ?? spot);
 }
 
 /**

@@ -142,6 +142,17 @@ export function textOf(desk: Desk, spot: Spot, wanted: string): string | undefin
   return node.value;
 }
 
+/** Whether a map stands here, as where something was measured in place of a plain value. */
+export function isMapAt(spot: Spot): boolean {
+  return isMap(spot.node);
+}
+
+/** The word that stands here, in small letters; undefined where there is none. */
+export function wordOf({ node, spoilt }: Spot): string | undefined {
+  if (spoilt || !isScalar(node) || typeof node.value !== 'string') return undefined;
+  return node.value.trim().toLowerCase();
+}
+
 /** Complains that a value has another shape than what is wanted here. */
 export function notA(desk: Desk, spot: Spot, wanted: string): undefined {
   complain(desk, spot, 'shape', shapeOf(desk, spot), wanted);

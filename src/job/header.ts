@@ -1,11 +1,12 @@
 import { degrees, type Length } from '../measure/units.ts';
 import { asWritten } from '../measure/write.ts';
 import { complain, type Desk, type Spot } from './desk.ts';
+import { diameterAt } from './diameter.ts';
 import { type Fields, fieldsOf, textOf } from './fields.ts';
 import type { Header } from './job.ts';
 import type { KeyPlace } from './keys.ts';
 import { needed, readRectangle } from './rectangle.ts';
-import { diameterAt, pipeAt } from './size.ts';
+import { pipeAt } from './size.ts';
 import { angleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
 
 /** The kinds of header, each by the key that says which it is. */

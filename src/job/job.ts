@@ -31,14 +31,39 @@ export interface Tube {
   readonly name: string;
   readonly section: Section;
   readonly wall?: Length;
-  /** Work point to work point. Stated whenever both ends are. */
-  readonly between?: Length;
+  /**
+   * Work point to work point, or what was measured in its place. There whenever both ends are, unless end B's length
+   * is marked at the frame.
+   */
+  readonly between?: Length | MeasuredBetween;
   readonly allowance: Length;
   readonly pair: boolean;
   /** How many of each hand. */
   readonly copies: number;
   readonly ends: Ends;
 }
+
+/** The length as measured in ways that take the solved ends to come to a number; the first of several is taken. */
+export interface MeasuredBetween {
+  readonly ways: readonly [BetweenReading, ...BetweenReading[]];
+}
+
+/** One measured length of a tube, and between what. */
+export type BetweenReading =
+  | {
+      /**
+       * `faces`: along the tube's axis, header surface to header surface; `overall`: long point to long point;
+       * `seated`: along the spine from the edge of the seated end A to the level of end B's length mark.
+       */
+      readonly way: 'work-points' | 'faces' | 'overall' | 'seated';
+      readonly length: Length;
+    }
+  | {
+      /** Along the line of the tube's outside at this station, header to header; a length is mm round the outside. */
+      readonly way: 'straightedge';
+      readonly length: Length;
+      readonly at: Angle | Length;
+    };
 
 /** The shape of the tube that is coped. */
 export type Section = RoundSection | RectangularSection;
@@ -80,6 +105,14 @@ export interface CopedEnd {
   readonly root?: Length;
   /** Where the leaf's seam is, if the job says so: a station, or on a rectangular tube mm round it. */
   readonly seam?: Angle | Length;
+  /** What is marked on the tube at the frame, with end A seated, and not known as a number. End B only. */
+  readonly fitUp?: FitUp;
+}
+
+/** At least one of the two is true. With `clock` the stations of this end count from the rotation mark. */
+export interface FitUp {
+  readonly clock: boolean;
+  readonly between: boolean;
 }
 
 export interface Part {

@@ -29,6 +29,10 @@ export const KEYS = {
   box: ['wide', 'deep', 'corner', 'wall', 'roll'],
   bend: ['od', 'pipe', 'radius', 'centre'],
   margin: ['left', 'right', 'top', 'bottom'],
+  girth: ['girth', 'tape'],
+  angle: ['off-square', 'rise', 'run', 'triangle', 'acute', 'read-at'],
+  clock: ['arc'],
+  between: ['faces', 'straightedge', 'at', 'overall', 'seated'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type KeyPlace = keyof typeof KEYS;
@@ -46,6 +50,10 @@ const PLACE_NAMES: Readonly<Record<KeyPlace, string>> = {
   box: 'under `box`',
   bend: 'under `bend`',
   margin: 'under `margin`',
+  girth: 'under `od`',
+  angle: 'under `angle`',
+  clock: 'under `clock`',
+  between: 'under `between`',
 };
 
 /** The key that was meant by one that is not known at this place, if it looks like a slip. */
@@ -81,4 +89,8 @@ const PLACES: readonly KeyPlace[] = [
   'box',
   'bend',
   'margin',
+  'girth',
+  'angle',
+  'clock',
+  'between',
 ];

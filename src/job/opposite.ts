@@ -1,11 +1,22 @@
 import type { Angle, Length } from '../measure/units.ts';
-import type { End, Ends, Header, Part, Tube } from './job.ts';
+import type { BetweenReading, End, Ends, Header, MeasuredBetween, Part, Tube } from './job.ts';
 
 /** The opposite hand of a tube: stations run the other way, so clock, offset, roll, centre and seam change sign. */
 export function mirroredTube(tube: Tube): Tube {
   const { A, B } = tube.ends;
   const ends: Ends = { ...(A && { A: mirroredEnd(A) }), ...(B && { B: mirroredEnd(B) }) };
-  return { ...tube, ends };
+  const { between } = tube;
+  return { ...tube, ends, ...(between && 'ways' in between && { between: mirroredBetween(between) }) };
+}
+
+function mirroredBetween({ ways: [first, ...others] }: MeasuredBetween): MeasuredBetween {
+  return { ways: [mirroredReading(first), ...others.map(mirroredReading)] };
+}
+
+function mirroredReading(reading: BetweenReading): BetweenReading {
+  if (reading.way !== 'straightedge') return reading;
+  const { at } = reading;
+  return { ...reading, at: 'rad' in at ? mirroredAngle(at) : mirroredLength(at) };
 }
 
 function mirroredEnd(end: End): End {
@@ -41,9 +52,11 @@ function mirroredLength(length: Length): Length {
   return length.mm === 0 ? length : { ...length, mm: -length.mm, wrote: mirroredWords(length.wrote) };
 }
 
-/** `35deg` becomes `-35deg`, and back. */
+/** `35deg` becomes `-35deg`, and back; `arc 9.7mm` becomes `arc -9.7mm`. What a mark is called has no sign. */
 function mirroredWords(wrote: string): string {
-  const unsigned = wrote.replace(/^[-+\u2010-\u2015\u2212\uFE58\uFE63\uFF0B\uFF0D]\s*/, '');
-  const negative = unsigned !== wrote && !/^[+\uFF0B]/.test(wrote);
-  return negative ? unsigned : `-${unsigned}`;
+  if (wrote === 'mark') return wrote;
+  const [, name = '', size = ''] = /^((?:arc )?)(.*)$/s.exec(wrote) ?? [];
+  const unsigned = size.replace(/^[-+\u2010-\u2015\u2212\uFE58\uFE63\uFF0B\uFF0D]\s*/, '');
+  const negative = unsigned !== size && !/^[+\uFF0B]/.test(size);
+  return `${name}${negative ? '' : '-'}${unsigned}`;
 }

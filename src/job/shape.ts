@@ -45,6 +45,13 @@ export function reachOf(section: Section): Mm {
   return Math.hypot(wide.mm / 2 - corner.mm, deep.mm / 2 - corner.mm) + corner.mm;
 }
 
+/** The way round a tube's outside. */
+export function girthOf(section: Section): Mm {
+  if (section.kind === 'round') return Math.PI * section.od.mm;
+  const { wide, deep, corner } = section;
+  return 2 * (wide.mm + deep.mm) + (2 * Math.PI - 8) * corner.mm;
+}
+
 /** The length in whose unit a tube's size was written. */
 export function sizeOf(section: Section): {
   readonly unit: 'mm' | 'cm' | 'm' | 'in' | 'ft';

@@ -1,9 +1,9 @@
-import { isScalar } from 'yaml';
 import { readGauge } from '../measure/gauge.ts';
-import { namesPipe, type PipeSize, readPipe } from '../measure/pipe.ts';
+import { type PipeSize, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { asWritten, millimetres } from '../measure/write.ts';
-import { complain, type Desk, IN_A_FILE, type Spot } from './desk.ts';
+import { complain, type Desk, type Spot } from './desk.ts';
+import { diameterAt } from './diameter.ts';
 import { type Fields, fieldsOf, textOf } from './fields.ts';
 import type { Section } from './job.ts';
 import type { Wall } from './preparation.ts';
@@ -77,21 +77,6 @@ function sectionOf(od: Length | undefined): Section | undefined {
 function sizeMissing(desk: Desk, tube: Spot): undefined {
   const instead = `its outside diameter, as in 38.1mm or 1-1/2in, or ${desk.say.setting('pipe', 'NPS 1-1/2')}`;
   return missing(desk, tube, 'od', 'the tube needs a size', instead);
-}
-
-/** An outside diameter. The name of a pipe in its place is told what it comes to and where it may stand. */
-export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
-  const text = isScalar(spot?.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
-  if (spot === undefined || spot.spoilt || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
-  const pipe = readPipe(text, desk.bareUnit);
-  const ways = [
-    ...(pipe.ok ? [`its outside diameter, ${millimetres(pipe.value.od.mm)}mm`] : ['its outside diameter']),
-    // No flag names a header by its pipe.
-    ...(of === 'tube' || desk.say === IN_A_FILE
-      ? [`${desk.say.setting('pipe', text.trim())} in its place`]
-      : []),
-  ];
-  return complain(desk, spot, 'length', 'that is the name of a size and no length', ways.join(', or '));
 }
 
 /** A pipe by the name of its size. */

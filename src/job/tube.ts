@@ -1,8 +1,11 @@
 import type { Length } from '../measure/units.ts';
+import { betweenAt } from './between-ways.ts';
+import { isMark } from './clock-ways.ts';
 import { complain, type Desk, type Spot } from './desk.ts';
 import { type OwnTube, readEnd } from './end.ts';
 import { type Fields, fieldsOf } from './fields.ts';
-import type { End, Ends, Preparation, Tube } from './job.ts';
+import type { End, Ends, MeasuredBetween, Preparation, Section, Tube } from './job.ts';
+import { withLengthMark } from './mark.ts';
 import { complainOfIdleAsk, readEdgeAsk } from './preparation.ts';
 import { rootAt } from './root.ts';
 import { readSize } from './size.ts';
@@ -20,25 +23,37 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
   if (fields === undefined) return undefined;
   const name = wordsAt(desk, fields.get('name')) ?? `tube ${position}`;
   const { section, wall } = readSize(desk, spot, fields);
-  const between = lengthAt(desk, fields.get('between'), 'positive');
+  const between = readBetween(desk, fields, section);
   const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more') ?? TEN_MM;
   const pair = yesOrNoAt(desk, fields.get('pair')) ?? defaults.pair;
   const copies = copiesAt(desk, fields.get('copies')) ?? defaults.copies;
   const root = rootAt(desk, fields.get('root'));
-  const ends = readEnds(desk, spot, fields, {
-    section,
-    wall,
-    edges: readEdgeAsk(desk, fields),
-    ...(root && { root }),
-  });
+  const own = { section, wall, edges: readEdgeAsk(desk, fields), ...(root && { root }) };
+  const ends = readEnds(desk, spot, fields, own, between);
   if (section === undefined || ends === undefined) return undefined;
   const known = typeof wall === 'string' ? {} : { wall };
   return { name, section, ...known, ...(between && { between }), allowance, pair, copies, ends };
 }
 
+/** The length, as told or measured; none where it is marked at the frame. */
+function readBetween(
+  desk: Desk,
+  fields: Fields,
+  section: Section | undefined,
+): Length | MeasuredBetween | undefined {
+  const spot = fields.get('between');
+  return spot && !isMark(spot) ? betweenAt(desk, spot, section) : undefined;
+}
+
 const TEN_MM: Length = { mm: 10, wrote: '10 mm', unit: 'mm' };
 
-function readEnds(desk: Desk, tube: Spot, fields: Fields, own: OwnTube): Ends | undefined {
+function readEnds(
+  desk: Desk,
+  tube: Spot,
+  fields: Fields,
+  own: OwnTube,
+  between: Length | MeasuredBetween | undefined,
+): Ends | undefined {
   const spot = fields.get('ends');
   if (spot === undefined) return missing(desk, tube, 'ends', 'there is no end to cope', ENDS_EXAMPLE);
   const named = fieldsOf(desk, spot, 'ends');
@@ -48,8 +63,14 @@ function readEnds(desk: Desk, tube: Spot, fields: Fields, own: OwnTube): Ends | 
     const why = 'a tube with two ends has a length between their work points';
     missing(desk, tube, 'between', why, 'its length, as in 600mm, or one end alone');
   }
-  const [A, B] = [a && readEnd(desk, a, own), b && readEnd(desk, b, own)];
-  if ((a && !A) || (b && !B)) return undefined;
+  const A = a && readEnd(desk, a, own, 'A');
+  const asRead = b && readEnd(desk, b, own, 'B');
+  if ((a && !A) || (b && !asRead)) return undefined;
+  const lengthAsk = fields.get('between');
+  const marked = lengthAsk !== undefined && isMark(lengthAsk);
+  const B = marked ? withLengthMark(desk, lengthAsk, asRead) : asRead;
+  if (marked && !B) return undefined;
+  if (lengthAsk && between && 'ways' in between && !(A && B) && !named.strange) oneEnd(desk, lengthAsk);
   const preparations = [A, B].flatMap(preparationOf);
   complainOfIdleAsk(desk, own.edges, preparations);
   // With nothing to cope and both ends named it is a blank, which is cut to length all the same.
@@ -57,6 +78,11 @@ function readEnds(desk: Desk, tube: Spot, fields: Fields, own: OwnTube): Ends | 
     return complain(desk, spot, 'no-end', 'there is no end to cope', ENDS_EXAMPLE);
   }
   return { ...(A && { A }), ...(B && { B }) };
+}
+
+function oneEnd(desk: Desk, between: Spot): void {
+  const why = 'what is measured from one end to the other takes both ends to come to a length';
+  complain(desk, between, 'one-end', why, 'both ends as well, or a length from work point to work point');
 }
 
 const ENDS_EXAMPLE = 'an end, as in `A: { onto: { od: 44.5mm }, angle: 60deg }`';

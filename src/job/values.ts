@@ -52,7 +52,11 @@ export const NO_ANGLE: Angle = { rad: 0, wrote: '0', unit: 'deg' };
 /** An angle between a tube's body and a header's axis: over 0 and under 180 degrees. */
 export function jointAngleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   const angle = angleAt(desk, spot);
-  if (spot === undefined || angle === undefined) return undefined;
+  return spot && angle && inJointRange(desk, spot, angle);
+}
+
+/** Complains of an angle that no joint has; gives back any other. */
+export function inJointRange(desk: Desk, spot: Spot, angle: Angle): Angle | undefined {
   const size = degrees(angle.rad);
   if (size > 1e-9 && size < 180 - 1e-9) return angle;
   const why = 'at 0 or 180 degrees the tube runs along the header, and beyond there is no joint';

@@ -15,8 +15,10 @@ export interface Length {
   readonly mm: Mm;
   readonly wrote: string;
   readonly unit: LengthUnit;
-  /** The words name a size of a standard and measure nothing: `16 BWG`, `NPS 2`. */
+  /** The words are not the length itself: they name a size, `16 BWG`, or what was measured, `girth 120mm`. */
   readonly byName?: true;
+  /** Where it was measured in another way, or in several: what was read and what it came to, for the person. */
+  readonly readings?: readonly string[];
 }
 
 /** An angle as a person wrote it, and what it came to. */
@@ -24,6 +26,10 @@ export interface Angle {
   readonly rad: Radians;
   readonly wrote: string;
   readonly unit: AngleUnit;
+  /** The words are not the angle itself but what was measured: `rise 7in, run 12in`. */
+  readonly byName?: true;
+  /** As of a length. */
+  readonly readings?: readonly string[];
 }
 
 export function radians(degrees: number): Radians {

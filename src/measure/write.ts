@@ -71,8 +71,12 @@ export function writeAngle(rad: Radians): string {
   return `${shortDecimal(degrees(rad))}°`;
 }
 
-/** The person's own words for an angle, with a degree sign where they left the unit out. */
+/**
+ * The person's own words for an angle, with a degree sign where they left the unit out; one that was measured in
+ * another way with what it came to before them: `30.26° (rise 7in, run 12in)`.
+ */
 export function angleAsWritten(angle: Angle): string {
+  if (angle.byName) return `${writeAngle(angle.rad)} (${angle.wrote})`;
   return /[\p{L}°]/u.test(plainSpelling(angle.wrote)) ? angle.wrote : `${angle.wrote}°`;
 }
 

@@ -2,6 +2,7 @@ import type { CopedEnd, End, Part, Preparation, Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { type Curve, traceCurve } from './curve.ts';
 import { type Extremes, extremesOf } from './extremes.ts';
+import { type FitUpMarks, fitUpOf } from './fit-up.ts';
 import { type Joint, jointOf } from './joint.ts';
 import type { Line } from './line.ts';
 import { bluntLine, squareLine, wallLine } from './lines.ts';
@@ -31,6 +32,8 @@ export interface Cope extends Extremes {
   readonly other?: Line;
   /** The direction of the heel from the tube's axis, as an angle from station 0; a union has none. */
   readonly heel?: Radians;
+  /** Of an end that is marked at the frame: what to lay on the marks. */
+  readonly fitUp?: FitUpMarks;
 }
 
 /** Solves one end. Deterministic; throws nothing for an end that `job/` accepted. */
@@ -45,7 +48,19 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
   const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
   const { turn } = joint.section;
   const extremes = extremesOf(edges.cut, turn, clockStation(joint, end), ringOf(end.preparation));
-  return { kind: 'coped', end, joint, outside, ...walled, ...edges, ...extremes, ...heelOf(end.parts) };
+  const heel = heelOf(end.parts);
+  const fitUp = fitUpOf(end, { joint, outside, ...heel });
+  return {
+    kind: 'coped',
+    end,
+    joint,
+    outside,
+    ...walled,
+    ...edges,
+    ...extremes,
+    ...heel,
+    ...(fitUp && { fitUp }),
+  };
 }
 
 /** A blunt line has hills too narrow for the usual ring. */

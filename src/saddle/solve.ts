@@ -1,3 +1,4 @@
+import { betweenInWords } from '../job/between-ways.ts';
 import { type Complaint, Refusal } from '../job/complaint.ts';
 import type { Job, Tube } from '../job/job.ts';
 import { mirroredTube } from '../job/opposite.ts';
@@ -9,6 +10,8 @@ import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { sectionOf } from './joint.ts';
 import { homeStation } from './peaks.ts';
+import { type ReadLength, readLengths } from './readings.ts';
+import { complaintsOfLengths } from './readings-told.ts';
 
 export type Hand = 'as-drawn' | 'opposite';
 
@@ -19,9 +22,11 @@ export interface TubeSolution {
   readonly hand: Hand;
   readonly section: Section;
   readonly ends: { readonly A?: EndSolution; readonly B?: EndSolution };
-  /** Stated when both ends are. */
+  /** How its length was measured and what each way came to; none where an end is lacking or it is only marked. */
+  readonly readings: readonly ReadLength[];
+  /** Stated when both ends are and the length is known. */
   readonly lengths?: Lengths;
-  /** From end A's heel to end B's heel, in (-pi, pi]; left out where an end has none. */
+  /** From end A's heel to end B's heel, in (-pi, pi]; left out where an end has none, or its rotation is marked. */
   readonly twist?: Radians;
 }
 
@@ -34,7 +39,10 @@ export interface Lengths {
   readonly blank: Mm;
   /** Throat to throat. */
   readonly throats: Mm;
-  /** The shortest line that is left along the tube, cut to cut. Not positive where the copes cross. */
+  /**
+   * The shortest line that is left along the tube, cut to cut. Not positive where the copes cross. Of an end whose
+   * rotation is marked, as it is turned at best.
+   */
   readonly shortest: Mm;
 }
 
@@ -45,6 +53,8 @@ export interface Lengths {
 export function solveJob(job: Job): readonly TubeSolution[] {
   const asDrawn = job.tubes.map((tube) => solveTube(tube));
   const [first, ...others] = asDrawn.flatMap((solution, place) => [
+    ...complaintsOfLengths(job, solution.readings, `tubes[${place}].between`),
+    ...lengthMarkMisses(job, solution, place),
     ...copesCross(job, solution, place),
     ...bendsCross(job, solution, place),
   ]);
@@ -54,11 +64,21 @@ export function solveJob(job: Job): readonly TubeSolution[] {
   );
 }
 
-function copesCross(job: Job, { tube, lengths }: TubeSolution, place: number): Complaint[] {
+function lengthMarkMisses(job: Job, { ends: { B } }: TubeSolution, place: number): Complaint[] {
+  if (B?.kind !== 'coped' || !B.fitUp?.between || B.fitUp.lengthSetback !== undefined) return [];
+  const misreading = {
+    read: 'between: mark',
+    why: "the line of the tube at the header's centre line passes beside the header, so no length can be marked on it",
+    instead: 'a length, or less offset at end B',
+  };
+  return [complainAt(job, `tubes[${place}].between`, 'mark', misreading)];
+}
+
+function copesCross(job: Job, { readings, lengths }: TubeSolution, place: number): Complaint[] {
   if (!lengths || lengths.shortest > 0) return [];
   const least = millimetres(Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10);
   const misreading = {
-    read: `between: ${tube.between?.wrote ?? ''}`,
+    read: `between: ${readings.map(({ reading }) => betweenInWords(reading)).join(' and ')}`,
     why: `the cuts of its two ends cross by ${millimetres(-lengths.shortest)} mm and leave no tube between them`,
     instead: `at least ${least} mm, measured from work point to work point`,
   };
@@ -82,12 +102,15 @@ export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {
   const A = tube.ends.A && solveEnd(tube, tube.ends.A);
   const B = tube.ends.B && solveEnd(tube, tube.ends.B);
   const section = sectionOf(tube.section);
+  const readings = A && B ? readLengths(tube, A, B, section) : [];
+  const between = readings[0]?.came;
   return {
     tube,
     hand,
     section,
     ends: { ...(A && { A }), ...(B && { B }) },
-    ...(A && B && tube.between && { lengths: lengthsOf(A, B, section, tube.between.mm, tube.allowance.mm) }),
+    readings,
+    ...(A && B && between?.ok && { lengths: lengthsOf(A, B, section, between.value, tube.allowance.mm) }),
     ...(A && B && twistOf(A, B)),
   };
 }
@@ -111,8 +134,15 @@ function lengthsOf(A: EndSolution, B: EndSolution, section: Section, between: Mm
 
 const STATIONS = 720;
 
-/** The most that the two cuts take off one line along the tube, to within what half a degree can hide. */
+/**
+ * The most that the two cuts take off one line along the tube, to within what half a degree can hide; where they can
+ * still be turned against each other, what they take off at least.
+ */
 function deepestPair(A: EndSolution, B: EndSolution, section: Section): Mm {
+  if (B.kind === 'coped' && B.fitUp?.clock) {
+    if (A.kind === 'plain') return B.throat.setback;
+    return Math.max(A.throat.setback + B.longPoint.setback, A.longPoint.setback + B.throat.setback);
+  }
   const setback = (end: EndSolution, station: number): Mm =>
     end.kind === 'plain' ? 0 : end.cut(station).setback;
   let deepest = Number.NEGATIVE_INFINITY;
@@ -125,6 +155,7 @@ function deepestPair(A: EndSolution, B: EndSolution, section: Section): Mm {
 
 function twistOf(A: EndSolution, B: EndSolution): { twist?: Radians } {
   if (A.kind === 'plain' || B.kind === 'plain' || A.heel === undefined || B.heel === undefined) return {};
+  if (B.fitUp?.clock) return {};
   const turn = homeStation(B.heel - A.heel, 2 * Math.PI);
   return { twist: turn > Math.PI + 1e-12 ? turn - 2 * Math.PI : turn };
 }

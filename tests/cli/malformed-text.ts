@@ -131,7 +131,7 @@ export function binary(random: Random): Malformed {
 const HUGE: Readonly<Record<string, (random: Random, n: number) => readonly [Tree | string, number?]>> = {
   'a long name': (random, n) => [changed(goodJob(random), 'tube.name', 'rung '.repeat(n + 20).trim()), 1],
   'a long number': (random, n) => [changed(goodJob(random), 'tube.od', '9'.repeat(n + 60)), 1],
-  'a long list for a number': (random, n) => [changed(goodJob(random), 'tube.od', [...'9'.repeat(n)]), 1],
+  'a long list for a number': (random, n) => [changed(goodJob(random), 'tube.wall', [...'9'.repeat(n)]), 1],
   'a long key': (random, n) => [
     changed(goodJob(random), `tube.${'x'.repeat(Math.min(1000, n + 20))}`, '5'),
     1,

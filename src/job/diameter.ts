@@ -1,0 +1,57 @@
+import { isScalar } from 'yaml';
+import { diameterOfGirth } from '../measure/girth.ts';
+import { namesPipe, readPipe } from '../measure/pipe.ts';
+import type { Length } from '../measure/units.ts';
+import { asWritten, millimetres } from '../measure/write.ts';
+import { comparedLengths } from './agreement.ts';
+import { complain, type Desk, IN_A_FILE, type Spot } from './desk.ts';
+import { isMapAt } from './fields.ts';
+import { agreed } from './several.ts';
+import { lengthAt } from './values.ts';
+import { givenAt, measuredAt, type Way } from './ways.ts';
+
+/**
+ * An outside diameter: plain, by the way round it, or a list of such that has to agree. The name of a pipe in its place
+ * is told what it comes to and where it may stand.
+ */
+export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
+  if (spot === undefined) return undefined;
+  const read = (way: Spot): Length | undefined =>
+    isMapAt(way) ? measuredAt(desk, way, 'girth', [GIRTH]) : plainDiameterAt(desk, way, of);
+  return agreed(desk, spot, givenAt(desk, spot, DIAMETER, read), comparedLengths(desk.bareUnit));
+}
+
+const DIAMETER = 'a length such as 38.1mm or 1-1/2in, or { girth: 120mm }';
+
+/** From the way round it by a tape, which is taken to be without thickness unless that is told. */
+const GIRTH: Way<Length> = {
+  key: 'girth',
+  options: ['tape'],
+  example: '{ girth: 4-3/4in }',
+  read(desk, at, fields) {
+    const girth = lengthAt(desk, at('girth'), 'positive');
+    const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
+    if (!girth || !tape) return undefined;
+    const mm = diameterOfGirth(girth.mm, tape.mm);
+    const words = `girth ${asWritten(girth)}${tape.mm > 0 ? ` with a tape ${asWritten(tape)} thick` : ''}`;
+    if (mm > 0) return { mm, wrote: words, unit: girth.unit, byName: true };
+    const why = `a tape ${asWritten(tape)} thick leaves nothing of ${asWritten(girth)} round it`;
+    return complain(desk, at('tape'), 'girth', why, 'the thickness of the tape itself, such as 0.1mm');
+  },
+};
+
+const NO_TAPE: Length = { mm: 0, wrote: '0', unit: 'mm' };
+
+function plainDiameterAt(desk: Desk, spot: Spot, of: 'tube' | 'header'): Length | undefined {
+  const text = isScalar(spot.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
+  if (spot.spoilt || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
+  const pipe = readPipe(text, desk.bareUnit);
+  const ways = [
+    ...(pipe.ok ? [`its outside diameter, ${millimetres(pipe.value.od.mm)}mm`] : ['its outside diameter']),
+    // No flag names a header by its pipe.
+    ...(of === 'tube' || desk.say === IN_A_FILE
+      ? [`${desk.say.setting('pipe', text.trim())} in its place`]
+      : []),
+  ];
+  return complain(desk, spot, 'length', 'that is the name of a size and no length', ways.join(', or '));
+}
