@@ -3,6 +3,7 @@ import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper.ts';
 import type { Printer } from '../job/printer.ts';
+import { jobWithSeated } from '../job/seated.ts';
 import { drawLeaf } from '../leaf/draw-leaf.ts';
 import { drawFootprint } from '../leaf/footprint-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
@@ -19,14 +20,16 @@ export interface PrintOptions extends EndFlags {
   readonly as: 'pdf' | 'svg' | 'dxf';
   readonly footprints: boolean;
   readonly printer?: string;
+  readonly seated?: string;
   readonly out?: string;
 }
 
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
-  const { as, footprints, printer: printerName, out, ...flags } = options;
+  const { as, footprints, printer: printerName, seated, out, ...flags } = options;
   const printer = printerName === undefined ? undefined : await savedPrinter(printerName, shell);
-  const { job, name } = await readAsk(path, flags, shell);
+  const { job: asked, name } = await readAsk(path, flags, shell);
+  const job = seated === undefined ? asked : jobWithSeated(asked, seated);
   const { paper, margins } = job.sheet;
   const small = printer && tooSmall(paper, margins, printer);
   if (small)

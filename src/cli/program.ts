@@ -45,6 +45,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       'also the outline that each end leaves on its header, to mark the landing and the vent',
       false,
     )
+    .addOption(seatedOption())
     .option('--printer <name>', 'draw for a saved printer, so that its bars read true')
     .option('--out <file>', "where to; - is standard output (default: the job's name, in this folder)")
     .action(async (job: string | undefined, options: PrintOptions) => {
@@ -73,6 +74,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       .description('say what was understood, what follows and what to watch; writes no file'),
   )
     .addOption(new Option('--as <format>', 'how to say it').choices(['text', 'json']).default('text'))
+    .addOption(seatedOption())
     .option('--strict', 'exit with 2 if there is a warning', false)
     .action(async (job: string | undefined, options: CheckOptions) => {
       const { check } = await import('./check.ts');
@@ -92,6 +94,11 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
   addPrinterCommands(program, shell);
   addAidCommands(program, shell);
   return program;
+}
+
+function seatedOption(): Option {
+  const what = "after the first cut: along the spine, from end A's edge to end B's length mark";
+  return new Option('--seated <length>', what);
 }
 
 /** A job, or in its place the flags for one end. */

@@ -76,10 +76,16 @@ function distanceWords(
 ): { distance: string; shortDistance: string } {
   const otherName = end === 'A' ? 'B' : 'A';
   const other = ends[otherName];
+  const own = ends[end];
+  const mark = own?.kind === 'coped' ? own.fitUp?.lengthSetback : undefined;
   const say = (mm: Mm, to: string): { distance: string; shortDistance: string } => ({
     distance: `${inBoth(mm, units)} along the spine to ${to}`,
     shortDistance: `${inBoth(mm, units)} to ${to}`,
   });
+  if (mark !== undefined) {
+    const toMark = `${inBoth(base - mark, units)} to the length mark`;
+    return { distance: toMark, shortDistance: toMark };
+  }
   if (!other || !lengths) return say(base, 'the work point');
   if (other.kind === 'plain') return say(lengths.between - base, `end ${otherName}, cut square`);
   const apart = lengths.between - base - baseSetbackOf(other, units);

@@ -4,6 +4,7 @@ import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Fact } from './fact.ts';
+import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
@@ -19,6 +20,7 @@ export function factsOf(
     ...(job ? [{ label: 'job', text: spelled(job) }] : []),
     ...sizeFacts(solution, cope, units),
     ...turnFacts(solution, cope),
+    ...fitUpFacts(cope, units),
     ...lengthFacts(solution, units),
     { label: 'edge', text: edgeWords(cope, units) },
     ...(cope.end.root

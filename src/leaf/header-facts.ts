@@ -8,16 +8,22 @@ import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
-export function headerFacts({ parts }: CopedEnd, units: 'mm' | 'in'): Fact[] {
-  return parts.flatMap((part, i) => partFacts(part, parts.length > 1 ? headerName(i) : 'header', units));
+export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in'): Fact[] {
+  const name = (i: number): string => (parts.length > 1 ? headerName(i) : 'header');
+  return parts.flatMap((part, i) => partFacts(part, name(i), units, fitUp?.clock ? 'mark' : 'spine'));
 }
 
-/** One header of an end, under this name. */
-export function partFacts(part: Part, name: string, units: 'mm' | 'in'): Fact[] {
+/** One header of an end, under this name, its stations counted from the spine or from the rotation mark. */
+export function partFacts(
+  part: Part,
+  name: string,
+  units: 'mm' | 'in',
+  datum: 'spine' | 'mark' = 'spine',
+): Fact[] {
   return [
     { label: name, text: spelled(headerInWords(part.onto)) },
     ...angleFacts(part, units),
-    ...placeFacts(part),
+    ...placeFacts(part, datum),
   ];
 }
 
@@ -45,7 +51,7 @@ function piecesWords({ turn }: MitreHeader, { pieces, radius }: Segments, units:
 
 type Segments = NonNullable<MitreHeader['segments']>;
 
-function placeFacts({ onto, clock, offset, shift }: Part): Fact[] {
+function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark'): Fact[] {
   const facts: Fact[] = [];
   const turned = `${writeAngle(homeStation(clock.rad, 2 * Math.PI))}, to the right of the spine`;
   if (onto.kind === 'mitre') {
@@ -53,12 +59,12 @@ function placeFacts({ onto, clock, offset, shift }: Part): Fact[] {
       label: 'clock',
       text: `the inside of the corner is ${clock.rad === 0 ? 'on the spine' : turned}`,
     });
-  } else if (clock.rad !== 0) {
+  } else if (clock.rad !== 0 && datum === 'spine') {
     facts.push({ label: 'clock', text: turned });
   }
   if (offset.mm !== 0) {
     const way = homeStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
-    const text = `${wrote(offset)}: the header passes on the side ${writeAngle(way)} round from the spine`;
+    const text = `${wrote(offset)}: the header passes on the side ${writeAngle(way)} round from the ${datum}`;
     facts.push({ label: 'offset', text });
   }
   if (shift.mm !== 0) {

@@ -58,13 +58,15 @@ const DASH_GAP: Mm = 1;
 /** Each quarter line's station, beside it at the base edge. */
 export function stationLabels(body: Body): Mark[] {
   return quarters(body.flat.turn).flatMap((station) => {
-    const text = quarterName(body.flat, station);
+    const text = quarterName(body, station);
     const block = { lines: [text], size: station === 0 ? TEXT : SMALL };
     return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
   });
 }
 
-function quarterName({ section }: Flat, station: number): string {
+function quarterName({ flat: { section }, cope }: Body, station: number): string {
+  // An end whose rotation is marked at the frame counts its stations from that mark.
+  if (station === 0 && cope.fitUp?.clock) return 'rotation mark 0°';
   if (countsInAngles(section)) return station === 0 ? 'spine 0°' : writeAngle(station);
   return station === 0 ? 'spine 0' : stationInWords(station, section);
 }

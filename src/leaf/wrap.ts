@@ -4,6 +4,7 @@ import { ARROWS, arrowMarks } from './arrow.ts';
 import { type Body, placesFor, placesForWords } from './body.ts';
 import { curveStroke } from './cut-line.ts';
 import type { Box, Drawing, Mark, Stroke } from './drawing.ts';
+import { type FitUpLines, fitUpLines, fitUpNames } from './fit-up-lines.ts';
 import { across, type Flat, height } from './flat.ts';
 import { hatch } from './hatch.ts';
 import { SMALL, shortened, TEXT } from './lettering.ts';
@@ -50,13 +51,15 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const tab = tabMarks(body);
   const edges = [...edgeSegments(body), ...tickSegments(body)];
   addBarrier(field, edges, 0.5);
-  const { marks, beside } = letter(body, changesOf(cope.cut, curve), words);
+  const fitUp = fitUpLines(body);
+  const { marks, beside } = letter(body, changesOf(cope.cut, curve), words, fitUp);
   const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
     ...(baseEdge ? [stroke('outline', baseEdge)] : []),
     ...seamAndTicks.map((segment) => stroke('seam', segment)),
     ...tab,
     ...guideMarks(field),
+    ...(fitUp?.marks ?? []),
     ...hatch(flat, cut, field),
     ...(otherStroke ? [otherStroke] : []),
     cutStroke,
@@ -93,6 +96,7 @@ function letter(
   body: Body,
   changes: readonly Change[],
   words: WrapWords,
+  fitUp: FitUpLines | undefined,
 ): { marks: Mark[]; beside: string[] } {
   const { flat, cope, field } = body;
   const marks: Mark[] = [];
@@ -106,8 +110,9 @@ function letter(
   const bar = zoneBar(body, zones);
   const over = changeMarks(body, changes);
   const places = placeNames(body, namedPlaces(cope));
-  marks.push(...(bar ?? []), ...over.marks, ...places.marks);
-  const beside = [...over.beside, ...places.beside];
+  const laid = fitUp ? fitUpNames(body, fitUp) : { marks: [], beside: [] };
+  marks.push(...(bar ?? []), ...over.marks, ...places.marks, ...laid.marks);
+  const beside = [...over.beside, ...places.beside, ...laid.beside];
   const weld =
     bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
   const spine = across(flat, 0);
