@@ -1,6 +1,7 @@
 import type { Mm } from '../measure/units.ts';
+import { findEdge } from './edge.ts';
 import { type CurvePiece, fitPiece, type Tip } from './fit-piece.ts';
-import type { Line, LinePoint } from './line.ts';
+import type { Line } from './line.ts';
 import { homeStation } from './peaks.ts';
 
 /** Pieces in order of station, each starting where the last one ended; a jump in setback is a step of the line. */
@@ -95,40 +96,6 @@ function traceStretch(line: Line, scale: Mm, first: Look, last: Look, pieces: Cu
   traceStretch(line, scale, first, nearSide, pieces);
   traceStretch(line, scale, lookAt(line, scale, edge, to), last, pieces);
 }
-
-/**
- * The station where the region at `low` ends. Where the line runs on evenly it is found as nearly as the drawing can
- * show; a step or a graze is found to 1e-13, which leaves less than 1e-4 mm of setback.
- */
-function findEdge(line: Line, low: number, high: number, region: number): number {
-  let inside = low;
-  let outside = high;
-  let before = line(inside);
-  let after = line(outside);
-  while (outside - inside > SHARP_EDGE && !runsOn(before, after, outside - inside)) {
-    const middle = (inside + outside) / 2;
-    // Far round a large rectangular tube neighbouring numbers stand further apart than that.
-    if (middle <= inside || middle >= outside) break;
-    const point = line(middle);
-    if (point.region === region) [inside, before] = [middle, point];
-    else [outside, after] = [middle, point];
-  }
-  return outside;
-}
-
-const SHARP_EDGE = 1e-13;
-
-/** How little a kink or a step may show, in mm, to be passed over while an edge is sought. */
-const UNSEEN: Mm = 5e-5;
-
-/** Whether two near points belong to one line whose bend between them does not show. */
-function runsOn(a: LinePoint, b: LinePoint, apart: number): boolean {
-  const rise = ((a.slope + b.slope) / 2) * apart;
-  const bend = Math.abs(b.slope - a.slope) * apart;
-  return apart < NEAR_EDGE && bend < UNSEEN && Math.abs(b.setback - a.setback - rise) < UNSEEN;
-}
-
-const NEAR_EDGE = 1e-3;
 
 function fitSpan(line: Line, scale: Mm, first: Look, last: Look, pieces: CurvePiece[]): void {
   const length = last.tip.station - first.tip.station;

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { Line } from './line.ts';
-import { highestOf } from './peaks.ts';
+import { highestOnRing, ringOf } from './peaks.ts';
 
 /** A point of a line that matters: its station in [0, turn) and its setback. */
 export interface Place {
@@ -22,16 +22,12 @@ const STEPS = 48;
  * even. A line with narrow hills, as a blunt one has, wants more `steps` than the usual.
  */
 export function extremesOf(line: Line, turn: number, start: number, steps = STEPS): Extremes {
-  const ring = Array.from({ length: steps }, (_, i) => line(start + (i * turn) / steps).setback);
-  const onRing = (station: number): Mm => ring[Math.round(((station - start) / turn) * steps)] ?? 0;
-  const farthest = highestOf(
-    (at) => -line(at).setback,
-    turn,
-    start,
-    steps,
-    (at) => -onRing(at),
-  );
-  const deepest = highestOf((at) => line(at).setback, turn, start, steps, onRing);
+  const depth = (station: number): Mm => line(station).setback;
+  const reach = (station: number): Mm => -line(station).setback;
+  const depths = ringOf(depth, turn, start, steps);
+  const reaches = { ...depths, heights: depths.heights.map((setback) => -setback) };
+  const deepest = highestOnRing(depth, depths);
+  const farthest = highestOnRing(reach, reaches);
   return {
     longPoint: { station: farthest?.station ?? start, setback: -(farthest?.height ?? 0) },
     throat: { station: deepest?.station ?? start, setback: deepest?.height ?? 0 },

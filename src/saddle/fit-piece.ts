@@ -43,6 +43,7 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: M
     if (!isHandle(a + stepA) || !isHandle(b + stepB)) break;
     a += stepA;
     b += stepB;
+    if (Math.abs(stepA) + Math.abs(stepB) < SMALL_STEP) break;
   }
   const stations = quad(first.station, last.station, a * lead.x, b * trail.x);
   const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
@@ -51,6 +52,9 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: M
 
 /** A crossing this near, in mm, needs no further round. */
 const SETTLED: Mm = 2e-4;
+
+/** After so small a step of the handles the next would not show: the error shrinks as its square. */
+const SMALL_STEP = 0.02;
 
 /** Newton's method mends no miss larger than this, in mm: of those that it did mend, one in a thousand was as large. */
 const HOPELESS: Mm = 0.5;

@@ -11,41 +11,62 @@ export function wallLine(joint: Joint, depth: Mm): Line {
 
 /** Where the line of the wall at this station and depth meets what the end lands on, or is trimmed beside it. */
 export function meetAt({ section, landings }: Joint, station: number, depth: Mm): LinePoint {
-  const outside = section.at(station);
-  return meet(landings, depth === 0 ? outside : inwards(outside, depth), depth, 0);
+  return meet(landings, inwards(section.at(station), depth), depth, 0);
 }
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
 export function squareLine({ section, landings }: Joint, depth: Mm): Line {
   return (station) => {
     const outer = section.at(station);
-    const inner = inwards(outer, depth);
-    let deepest = deeper(meet(landings, outer, 0, 0), meet(landings, inner, depth, 1));
-    for (const landing of landings) {
-      for (const along of crestsOf(landing, outer, inner)) {
-        const within = along * depth;
-        deepest = deeper(deepest, meet(landings, inwards(outer, within), within, 2));
-      }
-    }
-    return deepest;
+    const share = deepestShare(landings, outer, depth);
+    const place = share === 0 ? 0 : share === 1 ? 1 : 2;
+    return meet(landings, inwards(outer, share * depth), share * depth, place);
   };
 }
 
-function deeper(first: LinePoint, second: LinePoint): LinePoint {
-  return second.setback > first.setback ? second : first;
+/** How far through the wall, 0 to 1, it meets what the end lands on deepest. */
+function deepestShare(landings: Joint['landings'], outer: WallPoint, depth: Mm): number {
+  const shares =
+    landings.length === 1
+      ? sharesOn(landings[0], outer, depth)
+      : landings.flatMap((landing) => sharesOn(landing, outer, depth));
+  return shares.length === 1 && shares[0] !== undefined
+    ? shares[0]
+    : deepestOf(shares, landings, outer, depth);
+}
+
+function sharesOn(landing: Landing, { x, y, nx, ny }: WallPoint, depth: Mm): readonly number[] {
+  const towards = towardsClock(landing, x, y);
+  const past = pastClock(landing, x, y);
+  return landing.solid.crests(
+    towards,
+    past,
+    towards - depth * towardsClock(landing, nx, ny),
+    past - depth * pastClock(landing, nx, ny),
+  );
+}
+
+function deepestOf(
+  shares: readonly number[],
+  landings: Joint['landings'],
+  { x, y, nx, ny }: WallPoint,
+  depth: Mm,
+): number {
+  let deepest = Number.NEGATIVE_INFINITY;
+  let best = 0;
+  for (const share of shares) {
+    const within = share * depth;
+    const setback = setbackAt(landings, x - within * nx, y - within * ny);
+    if (setback > deepest) {
+      deepest = setback;
+      best = share;
+    }
+  }
+  return best;
 }
 
 /** Regions of one place in the wall: the outside, the inside, a crest between. */
 const REGIONS = 1024;
-
-function crestsOf(landing: Landing, outer: WallPoint, inner: WallPoint): readonly number[] {
-  return landing.solid.crests(
-    towardsClock(landing, outer.x, outer.y),
-    pastClock(landing, outer.x, outer.y),
-    towardsClock(landing, inner.x, inner.y),
-    pastClock(landing, inner.x, inner.y),
-  );
-}
 
 /**
  * The outside line with its feather taken off by `land`: the square line of the outermost `land` of the wall where
@@ -83,6 +104,19 @@ function bluntShare(thinness: number): number {
   return t * t * (3 - 2 * t);
 }
 
+/** The setback of `meet` alone, without the rest of the point: the square line compares several. */
+function setbackAt(landings: Joint['landings'], x: Mm, y: Mm): Mm {
+  let touched = Number.NEGATIVE_INFINITY;
+  let missed = Number.NEGATIVE_INFINITY;
+  for (const landing of landings) {
+    const towards = towardsClock(landing, x, y);
+    const entry = landing.solid.enter(towards, pastClock(landing, x, y));
+    if (entry) touched = Math.max(touched, entry.z + landing.shift);
+    else missed = Math.max(missed, towards * landing.trimClimb + landing.shift);
+  }
+  return touched > Number.NEGATIVE_INFINITY ? touched : missed;
+}
+
 /** The deepest header touched; only where none is touched, the deepest plane to which a missed line is trimmed. */
 function meet(landings: Joint['landings'], wall: WallPoint, depth: Mm, place: number): LinePoint {
   let met = meetOne(landings[0], 0, wall, depth, place);
@@ -98,17 +132,17 @@ function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm, pla
   const x = towardsClock(landing, wall.x, wall.y);
   const y = pastClock(landing, wall.x, wall.y);
   const dx = towardsClock(landing, wall.dx, wall.dy);
-  const entry = landing.solid.enter(x, y);
-  if (!entry) {
-    const region = place * REGIONS + part * PATCHES + PATCHES - 1;
-    return { setback: x * trimClimb + shift, slope: dx * trimClimb, contact: false, part, region, depth };
-  }
   const dy = pastClock(landing, wall.dx, wall.dy);
-  const { nx, ny, nz } = entry;
-  const region = place * REGIONS + part * PATCHES + entry.patch;
-  // A line that only just touches runs along the trim plane.
-  const slope = nz > 0 ? -(nx * dx + ny * dy) / nz : dx * trimClimb;
-  return { setback: entry.z + shift, slope, contact: true, part, region, depth };
+  const entry = landing.solid.enter(x, y);
+  return {
+    setback: (entry ? entry.z : x * trimClimb) + shift,
+    // A line that only just touches runs along the trim plane.
+    slope: entry && entry.nz > 0 ? -(entry.nx * dx + entry.ny * dy) / entry.nz : dx * trimClimb,
+    contact: entry !== undefined,
+    part,
+    region: place * REGIONS + part * PATCHES + (entry ? entry.patch : PATCHES - 1),
+    depth,
+  };
 }
 
 /** A header has fewer patches than this, missing it counted as one. */

@@ -10,9 +10,27 @@ export interface Peak {
 /** Heights within this of each other are equal, in mm (or radians). */
 const TIE: Mm = 1e-9;
 
+/** Samples of a function at equal steps, once round from `start`. */
+export interface Ring {
+  readonly start: number;
+  readonly turn: number;
+  readonly heights: readonly number[];
+}
+
+export function ringOf(
+  height: (station: number) => number,
+  turn: number,
+  start: number,
+  steps: number,
+): Ring {
+  const heights: number[] = [];
+  for (let i = 0; i < steps; i++) heights.push(height(start + (i * turn) / steps));
+  return { start, turn, heights };
+}
+
 /**
  * The highest place of a function round the tube; of equals the one with the least station. It may have kinks and
- * be -Infinity where it does not count. A ring of `steps` samples from `start` finds the hills; each hill between
+ * be -Infinity where it does not count. A ring of `steps` samples from station 0 finds the hills; each hill between
  * two samples is climbed. `rough` may stand in for a dear function on the ring. Undefined where the function counts
  * nowhere.
  */
@@ -24,41 +42,51 @@ export function highestOf(
   rough: (station: number) => number = height,
   brinks: readonly number[] = [],
 ): Peak | undefined {
-  const hills = [
-    ...hillsOf(height, turn, start, steps, rough),
-    ...besideBrinks(height, turn, turn / steps, brinks, rough),
-  ];
-  if (hills.length === 0) return undefined;
+  const hills = hillsOf(height, ringOf(rough, turn, start, steps));
+  return highest([...hills, ...besideBrinks(height, turn, turn / steps, brinks, rough)]);
+}
+
+/** The same from a ring of the function's own heights. */
+export function highestOnRing(height: (station: number) => number, ring: Ring): Peak | undefined {
+  return highest(hillsOf(height, ring));
+}
+
+function highest(hills: readonly Peak[]): Peak | undefined {
   const best = Math.max(...hills.map((hill) => hill.height));
   const equals = hills.filter((hill) => hill.height >= best - TIE);
   return equals.sort((a, b) => a.station - b.station)[0];
 }
 
 /** Every hill that could be the highest, judged by the ring's own unevenness. */
-function hillsOf(
-  height: (station: number) => number,
-  turn: number,
-  start: number,
-  steps: number,
-  rough: (station: number) => number,
-): Peak[] {
-  const step = turn / steps;
-  const ring = Array.from({ length: steps }, (_, i) => rough(start + i * step));
-  const highest = Math.max(...ring);
+function hillsOf(height: (station: number) => number, { start, turn, heights }: Ring): Peak[] {
+  const highest = Math.max(...heights);
   if (highest === Number.NEGATIVE_INFINITY) return [];
+  const step = turn / heights.length;
   const hills: Peak[] = [];
-  ring.forEach((here, i) => {
-    const before = ring[(i + steps - 1) % steps] ?? here;
-    const after = ring[(i + 1) % steps] ?? here;
-    if (here < before || here < after || here === Number.NEGATIVE_INFINITY) return;
-    const middle = start + i * step;
+  let before = heights.at(-1) ?? highest;
+  for (let i = 0; i < heights.length; i++) {
+    const here = heights[i] ?? highest;
+    const after = heights[i + 1] ?? heights[0] ?? highest;
     const drop = Math.max(finite(here - before), finite(here - after)) + STEADY;
-    if (here + 2 * drop < highest) return;
-    const top = climb(height, middle - step, middle + step);
-    const station = height(top) > here + SAME ? top : middle;
-    hills.push({ station: homeStation(station, turn), height: height(station) });
-  });
+    if (here >= before && here >= after && here + 2 * drop >= highest) {
+      hills.push(climbed(height, start + i * step, step, here, turn));
+    }
+    before = here;
+  }
   return hills;
+}
+
+/** The top of the hill round a sample, which may be the top itself. */
+function climbed(
+  height: (station: number) => number,
+  middle: number,
+  step: number,
+  here: number,
+  turn: number,
+): Peak {
+  const top = climb(height, middle - step, middle + step);
+  const station = height(top) > here + SAME ? top : middle;
+  return { station: homeStation(station, turn), height: height(station) };
 }
 
 /**

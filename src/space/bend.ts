@@ -35,7 +35,7 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
 
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
       const entry = (t: number): Mm | undefined => enterAt(x0 + t * (x1 - x0), y0 + t * (y1 - y0));
-      return [highestAlong(entry), ...brinksAlong(entry)];
+      return [0, 1, highestAlong(entry), ...brinksAlong(entry)];
     },
 
     distance: way,

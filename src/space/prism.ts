@@ -26,10 +26,11 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
     // Along (dx, dy) the entry is stationary where the outline's slope dp/dq is -dx cos(angle) / dy.
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
       const dy = y1 - y0;
-      if (dy === 0) return [];
+      if (dy === 0) return [0, 1];
       const q = profile.leaning(Math.atan(((x1 - x0) * cos) / dy));
       const places = q === undefined ? profile.brinks : [q, ...profile.brinks];
-      return places.map((place) => (place + offset - y0) / dy).filter((along) => along > 0 && along < 1);
+      const between = places.map((place) => (place + offset - y0) / dy);
+      return [0, 1, ...between.filter((along) => along > 0 && along < 1)];
     },
 
     distance(x: Mm, y: Mm, z: Mm): Mm {

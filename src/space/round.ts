@@ -24,18 +24,18 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
     },
 
     // Along a direction (dx, dy) the entry is stationary where d = radius c sign(s) / sqrt(c^2 + s^2),
-    // with c = dx cos(angle) and s = dy.
+    // with c = dx cos(angle) and s = dy; where the header is touched all the way it rises to there and falls beyond.
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
       const c = (x1 - x0) * cos;
       const s = y1 - y0;
-      if (s === 0) return NOWHERE;
+      if (s === 0) return c > 0 ? INNER : OUTER;
       const d = (radius * c * Math.sign(s)) / Math.sqrt(c * c + s * s);
       const along = (d + offset - y0) / s;
-      const crest = along > 0 && along < 1 ? [along] : NOWHERE;
       const brink = radius + 2 * TOUCH;
-      if (Math.abs(y0 - offset) < brink && Math.abs(y1 - offset) < brink) return crest;
-      const brinks = [-brink, brink].map((side) => (side + offset - y0) / s);
-      return [...crest, ...brinks.filter((place) => place > 0 && place < 1)];
+      if (Math.abs(y0 - offset) < brink && Math.abs(y1 - offset) < brink) {
+        return along <= 0 ? OUTER : along >= 1 ? INNER : [along];
+      }
+      return [0, 1, inWall(along), inWall((offset - brink - y0) / s), inWall((offset + brink - y0) / s)];
     },
 
     distance(x: Mm, y: Mm, z: Mm): Mm {
@@ -49,7 +49,12 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
   };
 }
 
-const NOWHERE: readonly number[] = [];
+function inWall(along: number): number {
+  return Math.min(1, Math.max(0, along));
+}
+
+const OUTER: readonly number[] = [0];
+const INNER: readonly number[] = [1];
 
 /** cos(pi / 2) is 0, not 6e-17: a square joint has no heel to lean to. */
 export function exactCosine(angle: Radians): number {

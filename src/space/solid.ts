@@ -9,9 +9,10 @@ export interface Solid {
   enter(x: Mm, y: Mm): Entry | undefined;
 
   /**
-   * How far along the straight way from one point of the wall's thickness to another, 0 to 1, the entry may lie
-   * deeper than at both ends, and where a line first passes by: what it is trimmed to may lie deeper than what is met
-   * beside it. The square line asks this: its deepest point can lie inside the wall.
+   * The places on the straight way from one point of the wall's thickness to another, 0 to 1, of which one lies
+   * deepest: the ends, a crest between, and where a line first passes by, for what it is trimmed to may lie deeper
+   * than what is met beside it. A solid that knows better gives fewer. The square line asks this: its deepest point
+   * can lie inside the wall.
    */
   crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[];
 
