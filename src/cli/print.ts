@@ -4,9 +4,8 @@ import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper.ts';
 import type { Printer } from '../job/printer.ts';
 import { jobWithSeated } from '../job/seated.ts';
-import { drawLeaf } from '../leaf/draw-leaf.ts';
-import { drawFootprint } from '../leaf/footprint-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
+import { contextOf, leavesOf } from '../leaf/leaves-of.ts';
 import { lacking } from '../leaf/letters.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
@@ -94,14 +93,9 @@ function drawLeaves(
   shell: Shell,
 ): readonly Leaf[] {
   const progress = progressOn(shell, solutions.length, 'tubes');
-  const context = { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+  const context = contextOf(job);
   const leaves = solutions.flatMap((solution) => {
-    const drawn = (['A', 'B'] as const).flatMap((name) => {
-      const end = solution.ends[name];
-      if (end?.kind !== 'coped') return [];
-      const marked = footprints ? end.end.parts.map((_, i) => drawFootprint(solution, name, i, context)) : [];
-      return [drawLeaf(solution, name, context), ...marked];
-    });
+    const drawn = leavesOf(solution, context, footprints);
     progress.step();
     return drawn;
   });
