@@ -8,7 +8,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf } from '../leaf/leaves-of.ts';
 import { lacking } from '../leaf/letters.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
-import { laySheets } from '../tiler/lay-sheets.ts';
+import { type FrontPages, laySheets } from '../tiler/lay-sheets.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import { progressOn } from './progress.ts';
@@ -18,6 +18,7 @@ import { refuse } from './trouble.ts';
 export interface PrintOptions extends EndFlags {
   readonly as: 'pdf' | 'svg' | 'dxf';
   readonly footprints: boolean;
+  readonly leavesOnly: boolean;
   readonly printer?: string;
   readonly seated?: string;
   readonly out?: string;
@@ -25,7 +26,7 @@ export interface PrintOptions extends EndFlags {
 
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
-  const { as, footprints, printer: printerName, seated, out, ...flags } = options;
+  const { as, footprints, leavesOnly, printer: printerName, seated, out, ...flags } = options;
   const printer = printerName === undefined ? undefined : await savedPrinter(printerName, shell);
   const { job: asked, name } = await readAsk(path, flags, shell);
   const job = seated === undefined ? asked : jobWithSeated(asked, seated);
@@ -34,7 +35,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
   if (small)
     throw refuse('paper-small', 'command line', paper.name, small, 'a larger paper or smaller margins');
   tellLacking(job, shell);
-  const leaves = drawLeaves(job, solveJob(job), footprints, shell);
+  const solutions = solveJob(job);
+  const leaves = drawLeaves(job, solutions, footprints, shell);
   if (leaves.length === 0) {
     const why = 'no end is coped, so there is no leaf to print';
     throw refuse(
@@ -46,12 +48,14 @@ export async function print(path: string | undefined, options: PrintOptions, she
     );
   }
   const target = out ?? `${name}.${as}`;
-  const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, shell) : undefined;
+  const pack = as === 'pdf' && path !== undefined && !leavesOnly ? await packOf(job, solutions) : undefined;
+  const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, pack, shell) : undefined;
   if (as === 'svg') await writeResult(target, await svgOf(leaves), shell);
   if (as === 'dxf') await writeResult(target, await dxfOf(leaves), shell);
   if (target === '-') return;
   const on = sheets === undefined ? 'at true size' : `on ${counted(sheets, 'sheet', 'sheets')}`;
-  shell.err(`${target}: ${counted(leaves.length, 'leaf', 'leaves')} ${on}\n`);
+  const also = pack ? ' and the shop pack' : '';
+  shell.err(`${target}: ${counted(leaves.length, 'leaf', 'leaves')}${also} ${on}\n`);
 }
 
 /** Gives the number of sheets. */
@@ -61,10 +65,11 @@ async function printPdf(
   name: string,
   target: string,
   printer: Printer | undefined,
+  front: FrontPages | undefined,
   shell: Shell,
 ): Promise<number> {
   const title = job.title ?? name;
-  const set = laySheets(leaves, job.sheet, { job: title }, printer);
+  const set = laySheets(leaves, job.sheet, { job: title }, printer, front);
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
   await writeResult(target, bytes, shell);
   return set.count;
@@ -78,6 +83,12 @@ async function svgOf(leaves: readonly Leaf[]): Promise<string> {
 async function dxfOf(leaves: readonly Leaf[]): Promise<string> {
   const { inkDxf } = await import('../ink/dxf.ts');
   return inkDxf(leaves);
+}
+
+/** Loaded only for a whole job: flags ask for one end. */
+async function packOf(job: Job, solutions: readonly TubeSolution[]): Promise<FrontPages> {
+  const { shopPack } = await import('../shop/pack.ts');
+  return shopPack(job, solutions);
 }
 
 /** Loaded only for those who have one. */

@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { addAidCommands } from './aid-commands.ts';
 import type { CheckOptions } from './check.ts';
+import type { CutListOptions } from './cutlist.ts';
 import type { OrdinatesOptions } from './ordinates.ts';
 import type { PrintOptions } from './print.ts';
 import { addPrinterCommands } from './printer-commands.ts';
@@ -45,6 +46,11 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       'also the outline that each end leaves on its header, to mark the landing and the vent',
       false,
     )
+    .option(
+      '--leaves-only',
+      'leave out the shop pack: cut list, order of work, stock, a ticket for each tube',
+      false,
+    )
     .addOption(seatedOption())
     .option('--printer <name>', 'draw for a saved printer, so that its bars read true')
     .option('--out <file>', "where to; - is standard output (default: the job's name, in this folder)")
@@ -79,6 +85,20 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .action(async (job: string | undefined, options: CheckOptions) => {
       const { check } = await import('./check.ts');
       end(await check(job, options, shell));
+    });
+
+  program
+    .command('cutlist')
+    .description('print what to cut: blanks, lengths, angles, and from which of the stock that the job tells')
+    .argument('<job>', 'a job file, or - for standard input')
+    .addOption(
+      new Option('--as <format>', 'how to write it').choices(['text', 'csv', 'json']).default('text'),
+    )
+    .addOption(seatedOption())
+    .option('--out <file>', 'where to; - is standard output', '-')
+    .action(async (job: string, options: CutListOptions) => {
+      const { cutlist } = await import('./cutlist.ts');
+      await cutlist(job, options, shell);
     });
 
   program

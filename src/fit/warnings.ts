@@ -5,6 +5,7 @@ import { millimetres, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { stationInWords } from '../saddle/station.ts';
+import type { Dihedrals } from './dihedrals.ts';
 import { acuteOf, type EndReport } from './end-report.ts';
 
 export type WarningCode = 'misses' | 'wider' | 'heel-angle' | 'feather' | 'stand-off' | 'gap' | 'short';
@@ -22,7 +23,7 @@ const LEAST_HEEL = radians(30);
 const KNIFE_EDGE = radians(15);
 const MOST_STAND_OFF: Mm = 1;
 /** A 1/16 in filler rod goes in: common practice, no source. */
-const ROD: Mm = 1.6;
+export const ROD: Mm = 1.6;
 
 /** Every warning about one coped end, in the order in which a person would meet them. */
 export function endWarnings(tube: Tube, name: EndName, report: EndReport): readonly Warning[] {
@@ -107,11 +108,16 @@ function heelAngle({ angle }: Part): Found {
   return { code: 'heel-angle', text };
 }
 
+/** Whether a bevelled end is left with an edge as thin as a knife's, which is taken off by hand. */
+export function isKnife({ end }: Cope, dihedrals: Dihedrals | undefined): boolean {
+  const { preparation } = end;
+  if (preparation.edge !== 'bevel' || preparation.blunt || !dihedrals) return false;
+  return Math.PI - dihedrals.most.angle < KNIFE_EDGE - 1e-12;
+}
+
 function feather({ cope, dihedrals }: EndReport): Found {
-  const { preparation } = cope.end;
-  if (preparation.edge !== 'bevel' || preparation.blunt || !dihedrals) return undefined;
+  if (!dihedrals || !isKnife(cope, dihedrals)) return undefined;
   const thin = Math.PI - dihedrals.most.angle;
-  if (thin >= KNIFE_EDGE - 1e-12) return undefined;
   const text =
     `The edge runs out to a knife of ${writeAngle(thin)} at ${at(dihedrals.most.station, cope)}. It cuts fingers and ` +
     'burns away under the arc: take it off with `blunt`, about half the wall.';

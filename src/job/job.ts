@@ -8,10 +8,24 @@ export interface Job {
   readonly units: 'mm' | 'in';
   readonly sheet: SheetAsk;
   readonly tubes: readonly Tube[];
+  /** What the shop has to cut from; the same lengths of every size of tube. */
+  readonly stock?: Stock;
   /** The text of the job file, to travel inside the PDF. Flags are turned into such a text first. */
   readonly source: string;
   /** Where each value was written; `locate` and `complainAt` read it. */
   readonly origin?: Origin;
+}
+
+export interface Stock {
+  readonly lengths: readonly StockLength[];
+  /** What one cut takes off the length. */
+  readonly kerf: Length;
+}
+
+export interface StockLength {
+  readonly length: Length;
+  /** How many of it there are. */
+  readonly count: number;
 }
 
 export interface SheetAsk {

@@ -2,7 +2,20 @@ import { nearest } from './nearest.ts';
 
 /** Where a key may stand: the person's name for the place, and the keys it knows. */
 export const KEYS = {
-  file: ['copeleaf', 'units', 'job', 'tube', 'tubes', 'pair', 'copies', 'paper', 'margin', 'paper-thickness'],
+  file: [
+    'copeleaf',
+    'units',
+    'job',
+    'tube',
+    'tubes',
+    'pair',
+    'copies',
+    'stock',
+    'kerf',
+    'paper',
+    'margin',
+    'paper-thickness',
+  ],
   tube: [
     'name',
     'od',

@@ -5,6 +5,7 @@ import { type Fields, fieldsOf, itemsOf } from './fields.ts';
 import type { Job, Tube } from './job.ts';
 import type { Paper } from './paper.ts';
 import { readSheet } from './sheet.ts';
+import { readStock } from './stock.ts';
 import { firstLine, type JobText, parseJobText } from './text.ts';
 import { readTube } from './tube.ts';
 import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './values.ts';
@@ -92,12 +93,14 @@ function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefin
   const title = wordsAt(desk, fields.get('job'));
   const sheet = readSheet(desk, root, fields, defaults);
   const tubes = readTubes(desk, root, fields);
+  const stock = readStock(desk, fields);
   const origin = { file: desk.text.file, places: desk.places };
   return {
     ...(title !== undefined && { title }),
     units: desk.bareUnit,
     sheet,
     tubes,
+    ...(stock && { stock }),
     source: desk.text.source,
     origin,
   };

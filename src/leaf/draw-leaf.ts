@@ -33,7 +33,7 @@ export interface LeafContext {
 export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
-  const units = isMetric(sizeOf(solution.tube.section).unit) ? 'mm' : 'in';
+  const units = unitsOf(solution);
   const { section } = solution;
   const { girth, turn } = section;
   const names = namesOf(solution, endName);
@@ -58,6 +58,11 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     card: drawCard(`card of ${key}`, names, [...facts, edge], wrap.beside, cope),
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
+}
+
+/** The unit in which a tube's size was written. */
+export function unitsOf({ tube }: TubeSolution): 'mm' | 'in' {
+  return isMetric(sizeOf(tube.section).unit) ? 'mm' : 'in';
 }
 
 /** Where a union's cut goes over from one header to another. */

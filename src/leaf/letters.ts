@@ -55,8 +55,12 @@ export function lacking(text: string): string[] {
  * it lacks as nothing at all, and a hole in a name or a dimension is worse than an ugly one. Never throws.
  */
 export function spelled(text: string): string {
+  if (PLAIN.test(text)) return text;
   return Array.from(text.normalize('NFC'), (sign) => (has(sign) ? sign : spelledSign(sign))).join('');
 }
+
+/** Signs of ASCII, all of which the font has: most texts are made of nothing else. */
+const PLAIN = /^[ -~]*$/;
 
 function has(sign: string): boolean {
   return LETTERS.has(sign.codePointAt(0) ?? 0);

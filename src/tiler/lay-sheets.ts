@@ -1,5 +1,6 @@
 import type { SheetAsk } from '../job/job.ts';
 import type { Printer } from '../job/printer.ts';
+import type { Box, Mark } from '../leaf/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { moved } from './boxes.ts';
@@ -18,9 +19,15 @@ export interface LaidSheets extends SheetSet {
 }
 
 /**
+ * The pages before the leaves, for the room that a sheet's furniture leaves, in the sheet's coordinates. Each is drawn when its
+ * sheet is asked for.
+ */
+export type FrontPages = (room: Box) => readonly (() => readonly Mark[])[];
+
+/**
  * Lays leaves on as few sheets as it can, all of one orientation, each with its calibration bars and the words that
  * matter. Lengths in mm. A leaf too large for a sheet is cut into tiles; on a roll, pages are as long as they need. Sheets
- * drawn for a printer say so. The same leaves give the same sheets. Throws a RangeError
+ * drawn for a printer say so; `front` pages come first and are counted with them. The same leaves give the same sheets. Throws a RangeError
  * where the paper leaves less than 110 mm each way inside its margins, or a leaf's card is larger than a sheet.
  */
 export function laySheets(
@@ -28,30 +35,48 @@ export function laySheets(
   ask: SheetAsk,
   words: { job: string },
   printer?: Printer,
+  front?: FrontPages,
 ): LaidSheets {
-  const lay = ask.paper.roll ? layOnRoll : fewest;
-  const layout = lay(leaves, ask, words, printer);
-  const numbers = new Map(layout.fillings.map((filling, index) => [filling, index + 1]));
+  const layout = ask.paper.roll
+    ? layOnRoll(leaves, ask, words, printer, front && ROOM_FOR_FRONT)
+    : fewest(leaves, ask, words, printer);
+  const pages = front?.(layout.furniture.content) ?? [];
+  const count = pages.length + layout.fillings.length;
+  const numbers = new Map(layout.fillings.map((filling, index) => [filling, pages.length + index + 1]));
   return {
     width: layout.page.width,
     height: layout.page.height,
     ...(layout.page.stretch && { stretch: layout.page.stretch }),
-    count: layout.fillings.length,
+    count,
     sheets: {
       *[Symbol.iterator]() {
-        for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers);
+        for (const [index, draw] of pages.entries()) yield frontSheet(layout, draw(), index + 1, count);
+        for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers, count);
       },
     },
   };
 }
 
+/** How high a roll's pages are at least where pages of words come before the leaves. */
+const ROOM_FOR_FRONT: Mm = 240;
+
+function frontSheet({ page, furniture }: Layout, marks: readonly Mark[], number: number, of: number): Sheet {
+  const drawing = {
+    name: `front ${number}`,
+    box: page.printable,
+    marks: [...furniture.sheetLine(number, of), ...marks],
+  };
+  return { placements: [...furniture.placements, { drawing, at: { x: 0, y: 0 }, turn: 0 }] };
+}
+
 function sheetOf(
-  { page, furniture, fillings, lift }: Layout,
+  { page, furniture, lift }: Layout,
   filling: Filling,
   numbers: Map<Filling, number>,
+  count: number,
 ): Sheet {
   const number = numbers.get(filling) ?? 0;
-  const line = furniture.sheetLine(number, fillings.length);
+  const line = furniture.sheetLine(number, count);
   const name = `sheet ${number}`;
   const spot = filling.tile;
   const own = (marks: Placement['drawing']['marks']): Placement => ({

@@ -12,17 +12,21 @@ import { pagesOf } from './page.ts';
 /** As long as a bench takes. Pages off a roll are longer only where a leaf would have to be cut for it. */
 const HANDY: Mm = 1200;
 
-/** Lays leaves on pages off a roll: as long as the fullest needs, to a whole millimetre, and all of one length. */
+/**
+ * Lays leaves on pages off a roll: as long as the fullest needs, to a whole millimetre, and all of one length; at least so long
+ * that `least` mm are left inside the furniture.
+ */
 export function layOnRoll(
   leaves: readonly Leaf[],
   ask: SheetAsk,
   words: { job: string },
   printer?: Printer,
+  least: Mm = BARS_LENGTH,
 ): Layout {
   const handy = fewest(leaves, ofLength(ask, HANDY), words, printer);
-  if (tiles(handy) === 0) return cutOff(handy, ask, words, printer);
+  if (tiles(handy) === 0) return cutOff(handy, ask, words, least, printer);
   const longest = fewest(leaves, ask, words, printer);
-  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, words, printer);
+  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, words, least, printer);
 }
 
 function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
@@ -30,10 +34,10 @@ function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
 }
 
 /** The same layout on pages that end under what lies lowest, and leave room for the bars to read up. */
-function cutOff(layout: Layout, ask: SheetAsk, words: { job: string }, printer?: Printer): Layout {
+function cutOff(layout: Layout, ask: SheetAsk, words: { job: string }, least: Mm, printer?: Printer): Layout {
   const { content, printable, height, stretch } = { ...layout.page, content: layout.furniture.content };
   const lowest = Math.min(...layout.fillings.map(lowestOf));
-  const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - BARS_LENGTH));
+  const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
   const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
   const furniture = furnish(page, { job: words.job, paper: ask.paper.name, ...(printer && { printer }) });

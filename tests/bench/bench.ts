@@ -8,7 +8,14 @@ import type { Bench, Row } from './row.ts';
  * ratios of things measured in turn in one run: absolute times say nothing from one machine to the next. To add one,
  * write a file that exports `bench` and name it here.
  */
-const BENCHES = ['end-solved', 'round-lines', 'million-joints', 'one-end-process', 'thousand-tubes'];
+const BENCHES = [
+  'end-solved',
+  'round-lines',
+  'million-joints',
+  'one-end-process',
+  'thousand-tubes',
+  'nesting',
+];
 
 const OUT = 'out/bench';
 

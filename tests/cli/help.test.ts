@@ -37,7 +37,7 @@ describe('help', () => {
     expect(out).toMatch(new RegExp(`^Usage: copeleaf ${name} `));
     const flags = out.split('\n').filter((line) => /^ {2}(-\w, )?--/.test(line));
     expect(flags.length).toBeGreaterThan(2);
-    for (const flag of flags) expect(flag).toMatch(/^ {2}(-\w, )?--[a-z]+( <[a-z]+>)? {2,}\S.{5,}/);
+    for (const flag of flags) expect(flag).toMatch(/^ {2}(-\w, )?--[a-z-]+( <[a-z]+>)? {2,}\S.{5,}/);
   });
 
   it.each([

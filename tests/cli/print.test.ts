@@ -117,7 +117,7 @@ describe('an end printed from flags', () => {
   it('carries a job that prints the same file again', async () => {
     const pdf = bytesOf(['print', ...ONE_END, '--out', '-']);
     const folder = folderWith({ 'cope.yaml': attachmentOf(await reread(pdf)) });
-    expect(copeleaf(folder, ['print', 'cope.yaml']).code).toBe(0);
+    expect(copeleaf(folder, ['print', 'cope.yaml', '--leaves-only']).code).toBe(0);
     expect(readFileSync(join(folder, 'cope.pdf')).equals(pdf)).toBe(true);
   });
 });
@@ -129,24 +129,28 @@ describe('where the sheets go', () => {
     const elsewhere = folderWith({ 'side rail.v2.yaml': job });
     const folder = folderWith();
     const { code, out, err } = copeleaf(folder, ['print', join(elsewhere, 'side rail.v2.yaml')]);
-    expect({ code, out, err }).toEqual({ code: 0, out: '', err: 'side rail.v2.pdf: 1 leaf on 1 sheet\n' });
+    expect({ code, out, err }).toEqual({
+      code: 0,
+      out: '',
+      err: 'side rail.v2.pdf: 1 leaf and the shop pack on 3 sheets\n',
+    });
     expect([namesIn(folder), namesIn(elsewhere)]).toEqual([['side rail.v2.pdf'], ['side rail.v2.yaml']]);
   });
 
   it.each([
-    ['flags', ONE_END, ''],
-    ['standard input', ['-'], job],
-  ] as const)('is cope.pdf for %s', (_, args, input) => {
+    ['flags', ONE_END, '', '1 leaf on 1 sheet'],
+    ['standard input', ['-'], job, '1 leaf and the shop pack on 3 sheets'],
+  ] as const)('is cope.pdf for %s', (_, args, input, what) => {
     const folder = folderWith();
     const { code, out, err } = copeleaf(folder, ['print', ...args], { input });
-    expect({ code, out, err }).toEqual({ code: 0, out: '', err: 'cope.pdf: 1 leaf on 1 sheet\n' });
+    expect({ code, out, err }).toEqual({ code: 0, out: '', err: `cope.pdf: ${what}\n` });
     expect(namesIn(folder)).toEqual(['cope.pdf']);
   });
 
   it('is the file that --out names, in place of an older one', () => {
     const folder = folderWith({ 'job.yaml': job, 'mine.pdf': 'old' });
     const { err } = copeleaf(folder, ['print', 'job.yaml', '--out', 'mine.pdf']);
-    expect(err).toBe('mine.pdf: 1 leaf on 1 sheet\n');
+    expect(err).toBe('mine.pdf: 1 leaf and the shop pack on 3 sheets\n');
     expect(readFileSync(join(folder, 'mine.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(namesIn(folder)).toEqual(['job.yaml', 'mine.pdf']);
   });
@@ -198,7 +202,7 @@ describe('a long run', () => {
     const { code, out, err } = copeleaf(folder, ['print', 'many.yaml']);
     expect({ code, out, err }).toEqual({ code: 0, out: '', err: expect.stringMatching(/^many.pdf: .*\n$/) });
     const sheets = (await reread(readFileSync(join(folder, 'many.pdf')))).getPageCount();
-    expect(err).toBe(`many.pdf: 200 leaves on ${sheets} sheets\n`);
+    expect(err).toBe(`many.pdf: 200 leaves and the shop pack on ${sheets} sheets\n`);
     expect(sheets).toBeGreaterThan(10);
   });
 
@@ -221,6 +225,6 @@ describe('a long run', () => {
     expect(counted.split('\r').slice(1)).toEqual(
       Array.from({ length: 6 }, (_, i) => `${(i + 1) * 10} of 60 tubes`),
     );
-    expect(last).toMatch(/^many\.pdf: 60 leaves on \d+ sheets\n$/);
+    expect(last).toMatch(/^many\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/);
   });
 });

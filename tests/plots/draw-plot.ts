@@ -7,6 +7,7 @@ import type { Box, Drawing } from '../../src/leaf/drawing.ts';
 import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { type Hand, solveJob } from '../../src/saddle/solve.ts';
+import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
@@ -43,6 +44,16 @@ export function sheetPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
     return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }), page);
+  };
+  return { name, draw };
+}
+
+/** One page of a job's shop pack, by its place from 0. */
+export function packPlot(name: string, source: string, page: number): Plot {
+  const draw = () => {
+    const job = read(source);
+    const front = shopPack(job, solveJob(job));
+    return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }, undefined, front), page);
   };
   return { name, draw };
 }

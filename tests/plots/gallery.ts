@@ -3,12 +3,42 @@ import { bevelSheet } from '../../src/tiler/aids/bevel.ts';
 import { girthSheet } from '../../src/tiler/aids/girth.ts';
 import { rulerSheet } from '../../src/tiler/aids/ruler.ts';
 import type { Raster } from '../ink/raster.ts';
-import { aidPlot, footprintPlot, leafPicture, leafPlot, type Plot, sheetPlot } from './draw-plot.ts';
+import {
+  aidPlot,
+  footprintPlot,
+  leafPicture,
+  leafPlot,
+  type Plot,
+  packPlot,
+  sheetPlot,
+} from './draw-plot.ts';
 
 const TUBE = '  name: bunk stay\n  od: 31.75\n  wall: 2.4\n';
 const one = (end: string, tube = TUBE): string =>
   `copeleaf: 1\npaper: A4\ntube:\n${tube}  ends: { A: ${end} }\n`;
 const ROUND = 'onto: { od: 38.1 }, angle: 48';
+
+/** Three tubes, one of them a pair, and stock to cut them from. */
+const LISTED = `copeleaf: 1
+paper: A4
+stock: [6m x 2, 2.4m]
+tubes:
+${TUBE.replace('  name', '  - name').replaceAll('\n  ', '\n    ')}    between: 710
+    pair: true
+    copies: 2
+    ends: { A: { ${ROUND} }, B: { onto: { od: 44.5 }, angle: 60, clock: 90 } }
+  - name: deck rung
+    od: 25.4
+    wall: 2
+    between: 420
+    copies: 4
+    ends: { A: { onto: { od: 44.5 }, angle: 90 }, B: { onto: { od: 44.5 }, angle: 90 } }
+  - name: winch stay
+    od: 31.75
+    wall: 2.4
+    between: mark
+    ends: { A: { onto: { od: 38.1 }, angle: 62 }, B: { onto: { od: 38.1 }, angle: 48, clock: mark } }
+`;
 
 /** One question each; what to look for stands in reference-plots/README.md. */
 export const PLOTS: readonly Plot[] = [
@@ -30,11 +60,19 @@ export const PLOTS: readonly Plot[] = [
     one('{ onto: { od: 76.1 }, angle: 60, clock: 30 }', '  section: { wide: 50, deep: 30 }\n  wall: 3\n'),
     'A',
   ),
+  leafPlot(
+    'fit-up',
+    `copeleaf: 1\npaper: A4\ntube:\n${TUBE}  between: mark\n  ends: { A: { ${ROUND} }, B: { ${ROUND}, offset: 2, clock: mark } }\n`,
+    'B',
+  ),
   footprintPlot('footprint', one(`{ ${ROUND}, offset: 3 }`)),
   sheetPlot('sheet-a4', sample('rung'), 0),
   sheetPlot('sheet-letter', sample('brace'), 0),
   sheetPlot('tile-1', sample('mast-foot'), 0),
   sheetPlot('tile-2', sample('mast-foot'), 1),
+  packPlot('ticket', sample('drawbar-brace'), 1),
+  packPlot('ticket-sideways', sample('brace'), 2),
+  packPlot('lists', LISTED, 0),
   aidPlot('aid-ruler', one(`{ ${ROUND} }`), rulerSheet),
   aidPlot('aid-girth', one(`{ ${ROUND} }`), girthSheet),
   aidPlot('aid-bevel', one(`{ ${ROUND} }`), bevelSheet),

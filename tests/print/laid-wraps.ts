@@ -18,11 +18,11 @@ export interface Printed {
   readonly pdf: Uint8Array;
 }
 
-/** Prints a job of samples/ with the built command, as a process. */
+/** Prints the leaves of a job of samples/ with the built command, as a process. */
 export function printedSample(name: string): Printed {
   const source = readFileSync(fileURLToPath(new URL(`../../samples/${name}.yaml`, import.meta.url)), 'utf8');
   const folder = folderWith({ 'job.yaml': source });
-  const { code, err } = copeleaf(folder, ['print', 'job.yaml']);
+  const { code, err } = copeleaf(folder, ['print', '--leaves-only', 'job.yaml']);
   if (code !== 0) throw new Error(err);
   return { source, pdf: readFileSync(`${folder}/job.pdf`) };
 }

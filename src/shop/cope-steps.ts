@@ -1,0 +1,107 @@
+import { baseSetbackOf } from '../leaf/base-edge.ts';
+import { unitsOf } from '../leaf/draw-leaf.ts';
+import { wrote } from '../leaf/names.ts';
+import { writeAngle } from '../measure/write.ts';
+import { landingName, type NamedEnd, type Piece } from './piece.ts';
+import { ROD_IN_WORDS } from './rod.ts';
+
+/** Cutting one end: where its leaf lies, why this end now, and how the edge is made. */
+export function copeStep(piece: Piece, end: NamedEnd, turn: 'first' | 'second'): string {
+  const lead = `Cut end ${end.name}${turn === 'first' && piece.second ? ' first' : ''}`;
+  const placed = turn === 'first' ? placedFirst(piece, end) : placedSecond(piece, end);
+  const same = turn === 'second' && piece.first && edgeWords(piece.first) === edgeWords(end);
+  return `${lead}: ${placed} ${same ? `Edge as at end ${piece.first.name}.` : edgeWords(end)}`;
+}
+
+function placedFirst(piece: Piece, end: NamedEnd): string {
+  const { solution, second, say } = piece;
+  const plain = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
+  if (!second && solution.lengths) {
+    const apart = solution.lengths.between - baseOf(piece, end);
+    return `the base edge of its leaf lies ${say(apart)} from end ${plain}, cut square.`;
+  }
+  const little =
+    'slide its leaf out until the long point just stays on the tube: as little off as gives a full cut';
+  if (!second) return `${little}.`;
+  return `${whyFirst(end, second)} ${upper(little)}. Mark its base edge.`;
+}
+
+function whyFirst(end: NamedEnd, other: NamedEnd): string {
+  if (other.cope.fitUp) return 'the other is marked with this one seated.';
+  const [own, its] = [end, other].map(({ cope }) => cope.throat.setback - cope.longPoint.setback);
+  if (Math.abs((own ?? 0) - (its ?? 0)) < 1e-6) return 'both ends are alike.';
+  if ((own ?? 0) < (its ?? 0)) return 'it matters less, for its cut is the shallower one.';
+  return 'its header comes first in the order of work.';
+}
+
+function placedSecond(piece: Piece, end: NamedEnd): string {
+  const { fitUp } = end.cope;
+  const { lengths } = piece.solution;
+  const { first, say } = piece;
+  const turned = fitUp?.clock ? 'its rotation mark’s line on the rotation mark' : 'its spine on the spine';
+  if (fitUp?.lengthSetback !== undefined) {
+    return `lay its leaf with ${turned} and its length mark’s line on the length mark.`;
+  }
+  if (!lengths || !first) return `lay its leaf with ${turned}.`;
+  const apart = lengths.between - baseOf(piece, end) - baseOf(piece, first);
+  const where = apart >= 0 ? say(apart) : `${say(-apart)} back`;
+  return `lay its leaf with ${turned}, its base edge ${where} from the one marked at end ${first.name}.`;
+}
+
+function baseOf({ solution }: Piece, { cope }: NamedEnd): number {
+  return baseSetbackOf(cope, unitsOf(solution));
+}
+
+function edgeWords({ cope }: NamedEnd): string {
+  const { preparation } = cope.end;
+  if (preparation.edge === 'square') {
+    return preparation.from === 'inside'
+      ? 'Cut on the solid line with the torch held radially.'
+      : 'Cut on the solid line and leave the face square.';
+  }
+  const land = preparation.blunt ? `, a land of ${wrote(preparation.blunt)} left where it is thin` : '';
+  return `Cut on the solid line and bevel the inner edge ${cope.other ? 'back to the dashed one' : 'until it seats'}${land}.`;
+}
+
+/** Trying one end where it goes. */
+export function seatStep(end: NamedEnd): string {
+  const { preparation, root } = end.cope.end;
+  const on = landingName(end);
+  if (root && root.mm > 0)
+    return `Hold end ${end.name} at ${on} with a root gap of ${wrote(root)} all round; file where it is less.`;
+  if (preparation.edge === 'square')
+    return `Seat end ${end.name} on ${on}: its inner edge touches all round, and the gap outside is filled with weld.`;
+  return `Seat end ${end.name} on ${on}: file until no ${ROD_IN_WORDS} rod goes in.`;
+}
+
+/** The marks that a fitted end is laid on, made with the first one in its place. */
+export function markSteps({ first }: Piece, { cope, name }: NamedEnd): string[] {
+  const { fitUp } = cope;
+  if (!fitUp || !first) return [];
+  const nearest = `where the centre line of end ${name}’s header comes nearest the acute side`;
+  const rotation = `With end ${first.name} seated, scribe the rotation mark along the tube ${nearest}.`;
+  const line = fitUp.clock ? 'On that line' : `With end ${first.name} seated, on the line ${nearest},`;
+  const length = `${line} mark the length where the tube’s outside, prolonged, meets the header.`;
+  return [...(fitUp.clock ? [rotation] : []), ...(fitUp.lengthSetback === undefined ? [] : [length])];
+}
+
+/** The last look before the second end: most tubes are spoilt there. */
+export function facingStep({ solution, first }: Piece, end: NamedEnd): string {
+  const { tube, hand, twist } = solution;
+  const own = tube.pair ? ` This tube is ${hand === 'opposite' ? 'the opposite hand' : 'as drawn'}.` : '';
+  const arrows = `Check which way end ${end.name} faces before you cut: the two arrows point away from one another`;
+  if (end.cope.fitUp?.clock) return `${arrows}, and hold the leaf up to the header.${own}`;
+  if (twist === undefined || !first) return `${arrows}.${own}`;
+  return `${arrows}, and ${twistWords(twist)}.${own}`;
+}
+
+function twistWords(twist: number): string {
+  const names = 'the heel of end B';
+  if (Math.abs(twist) < 1e-9) return `${names} is on one line with that of end A`;
+  if (Math.abs(Math.abs(twist) - Math.PI) < 1e-9) return `${names} is opposite that of end A`;
+  return `${names} stands ${writeAngle(Math.abs(twist))} to the ${twist > 0 ? 'right' : 'left'} of that of end A, with B up`;
+}
+
+function upper(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

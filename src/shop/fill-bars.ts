@@ -1,0 +1,83 @@
+import type { Mm } from '../measure/units.ts';
+import { SAME } from './least-stock.ts';
+
+/** The places of the pieces that go into each bar, and of those that found no room. */
+export interface Filling {
+  readonly bars: readonly (readonly number[])[];
+  readonly left: readonly number[];
+}
+
+/** Each piece, in this order, into the bar where it leaves least: best fit. */
+export function bestFit(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+  const free = [...rooms];
+  const bars: number[][] = rooms.map(() => []);
+  const left: number[] = [];
+  for (const piece of order) {
+    const size = sizes[piece] ?? 0;
+    let best = -1;
+    for (const [bar, room] of free.entries()) {
+      if (room >= size - SAME && (best < 0 || room < (free[best] ?? 0))) best = bar;
+    }
+    if (best < 0) left.push(piece);
+    else {
+      bars[best]?.push(piece);
+      free[best] = (free[best] ?? 0) - size;
+    }
+  }
+  return { bars, left };
+}
+
+/** How many pieces are tried for one bar before the fullest so far is taken. */
+const TRIES = 1_000;
+
+/**
+ * Each bar in turn as full as it can be, with the first piece of the order that fits it: least slack (J. N. D. Gupta and
+ * J. C. Ho, A new heuristic algorithm for the one-dimensional bin-packing problem, 1999, from memory).
+ */
+export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+  let left = [...order];
+  const bars = rooms.map((room) => {
+    const first = left.find((piece) => (sizes[piece] ?? 0) <= room + SAME);
+    if (first === undefined) return [];
+    const others = left.filter((piece) => piece !== first);
+    const filled = [first, ...fullest(sizes, others, room - (sizes[first] ?? 0))];
+    const taken = new Set(filled);
+    left = left.filter((piece) => !taken.has(piece));
+    return filled;
+  });
+  return { bars, left };
+}
+
+/** Of these pieces those that fill a room best, by a search that ends when it is full or has looked long enough. */
+function fullest(sizes: readonly Mm[], order: readonly number[], room: Mm): readonly number[] {
+  const pieces = order.map((piece) => ({ piece, size: sizes[piece] ?? 0 })).sort((a, b) => b.size - a.size);
+  const restOf: Mm[] = [];
+  pieces.reduceRight((rest, { size }, i) => {
+    restOf[i] = rest + size;
+    return rest + size;
+  }, 0);
+  let best: readonly number[] = [];
+  let slack = room;
+  let tries = 0;
+  const chosen: number[] = [];
+  const search = (from: number, free: Mm): void => {
+    if (free < slack - SAME) {
+      slack = free;
+      best = [...chosen];
+    }
+    let skipped = Number.NaN;
+    for (let i = from; i < pieces.length; i++) {
+      if (slack <= SAME || tries > TRIES || free - (restOf[i] ?? 0) >= slack - SAME) return;
+      const { piece, size } = pieces[i] ?? { piece: 0, size: 0 };
+      // One that is as long as one just passed over fills no better.
+      if (size > free + SAME || size === skipped) continue;
+      tries++;
+      chosen.push(piece);
+      search(i + 1, free - size);
+      chosen.pop();
+      skipped = size;
+    }
+  };
+  search(0, room);
+  return best;
+}

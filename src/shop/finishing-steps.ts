@@ -1,0 +1,59 @@
+import { dihedralsOf } from '../fit/dihedrals.ts';
+import { isKnife } from '../fit/warnings.ts';
+import { CLEAN } from '../leaf/clean-to.ts';
+import { isMitred, landingName, type NamedEnd, type Piece } from './piece.ts';
+
+export function deburrStep({ solution }: Piece): string {
+  const { A, B } = solution.ends;
+  return `Deburr ${A && B ? 'both ends' : 'the end'} inside and out.`;
+}
+
+/** Only where an end is bevelled to an edge like a knife's and nothing takes it off. */
+export function knifeStep(ends: readonly NamedEnd[]): string[] {
+  const sharp = ends.filter(({ cope }) => isKnife(cope, dihedralsOf(cope)));
+  if (sharp.length === 0) return [];
+  return [
+    `Take the knife edge off ${namesOf(sharp)} to about half the wall: it cuts fingers and burns away.`,
+  ];
+}
+
+export function landingStep(ends: readonly NamedEnd[]): string[] {
+  const landing = landed(ends);
+  if (landing.length === 0) return [];
+  const on = [...new Set(landing.map(landingName))].join(' and ');
+  return [`Hold the tube in its place and scribe round it on ${on}: its landing.`];
+}
+
+/** A tube that is welded shut at both ends needs a way out for its air. */
+export function ventStep({ solution, second }: Piece): string[] {
+  if (!second) return [];
+  const coped = (['A', 'B'] as const).flatMap((name): NamedEnd[] => {
+    const cope = solution.ends[name];
+    return cope?.kind === 'coped' ? [{ name, cope }] : [];
+  });
+  const landing = landed(coped);
+  if (landing.length < 2) return [];
+  const hollow = landing.some(({ cope }) => cope.end.parts.some(({ onto }) => onto.kind !== 'plate'));
+  const where = hollow ? 'inside one landing, through the header’s wall' : 'in the tube itself';
+  return [`Drill a vent ${where}: welded shut, it would burst.`];
+}
+
+export function cleanStep(ends: readonly NamedEnd[]): string[] {
+  if (ends.length === 0) return [];
+  const both = landed(ends).length > 0 ? ' and round each landing' : '';
+  return [`Clean bright ${CLEAN} mm (1 in) back from the edges${both}.`];
+}
+
+/** How it goes in. */
+export function setSteps({ first, second }: Piece): string[] {
+  if (!first || !second || isMitred(first) || isMitred(second)) return [];
+  return ['Set it in by hand: do not spring the frame to make it fit. Tack, and check again.'];
+}
+
+function landed(ends: readonly NamedEnd[]): readonly NamedEnd[] {
+  return ends.filter((end) => !isMitred(end));
+}
+
+function namesOf(ends: readonly NamedEnd[]): string {
+  return ends.map(({ name }) => `end ${name}`).join(' and ');
+}

@@ -1,0 +1,56 @@
+import type { Mark, Point } from '../leaf/drawing.ts';
+import type { Fact } from '../leaf/fact.ts';
+import { folded } from '../leaf/lettering.ts';
+import { CAP_HEIGHT, spelled } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import { heightOf, type Line, setLines } from '../tiler/paragraph.ts';
+import { outline } from '../tiler/strokes.ts';
+
+/** Marks from a top edge down, and where they end. */
+export interface Laid {
+  readonly marks: readonly Mark[];
+  readonly foot: Mm;
+}
+
+/** What goes down a page whole: drawn under a point, or moved to the next page where it has no room. */
+export interface Item {
+  readonly lay: (at: Point, width: Mm) => Laid;
+  /** It stays with what follows it. */
+  readonly heading?: boolean;
+}
+
+/** A text in lines of one size, no wider than `width`, under `at`. */
+export function layText(text: string, size: Mm, at: Point, width: Mm): Laid {
+  const lines = folded(spelled(text), size, width).map((line): Line => ({ text: line, size }));
+  return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
+}
+
+/** Facts one under the other, their values in line. */
+export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm): Laid {
+  const labels = LABELS * size;
+  const marks: Mark[] = [];
+  let foot = at.y;
+  for (const { label, text } of facts) {
+    const name = layText(label, size, { x: at.x, y: foot }, labels);
+    const value = layText(text, size, { x: at.x + labels, y: foot }, width - labels);
+    marks.push(...name.marks, ...value.marks);
+    foot = Math.min(name.foot, value.foot) - 0.15 * size;
+  }
+  return { marks, foot };
+}
+
+/** Room for the longest label, in ems. */
+const LABELS = 6.2;
+
+/** A box to tick, level with the capitals of the first line under `at`. */
+export function tickBox(at: Point, size: Mm): Mark {
+  const side = CAP_HEIGHT * size;
+  const top = at.y - 0.33 * size;
+  return outline(
+    'frame',
+    { x: at.x, y: top },
+    { x: at.x + side, y: top },
+    { x: at.x + side, y: top - side },
+    { x: at.x, y: top - side },
+  );
+}

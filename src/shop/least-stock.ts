@@ -1,0 +1,96 @@
+import type { Mm } from '../measure/units.ts';
+
+/** One length that the shop has, and how many of it. */
+export interface StockKind {
+  readonly length: Mm;
+  readonly count: number;
+}
+
+/** How many of each kind of stock are taken, in the order of the kinds, and how long they are together. */
+export interface Choice {
+  readonly taken: readonly number[];
+  readonly total: Mm;
+}
+
+/** Sums of lengths closer than this are the same, mm. */
+export const SAME: Mm = 1e-6;
+
+/**
+ * A lower bound on how many bins of size `bin` these sizes need: L2 of S. Martello and P. Toth, Lower bounds and
+ * reduction procedures for the bin packing problem (1990), from memory. For a bound a up to half a bin, sizes over
+ * bin - a go alone, those over half a bin go one in each, and what is left of those down to a has to find room in
+ * what these leave; the greatest such count over all a is proved.
+ */
+export function leastBins(sizes: readonly Mm[], bin: Mm): number {
+  const smalls = sizes.filter((size) => size <= bin / 2 + SAME);
+  const bounds = [...new Set([0, ...smalls])].map((bound) => {
+    const alone = sizes.filter((size) => size > bin - bound + SAME);
+    const large = sizes.filter((size) => size <= bin - bound + SAME && size > bin / 2 + SAME);
+    const small = smalls.filter((size) => size >= bound - SAME);
+    const over = sum(small) - (large.length * bin - sum(large));
+    return alone.length + large.length + Math.max(0, Math.ceil(over / bin - SAME));
+  });
+  return Math.max(...bounds);
+}
+
+/** More ways to choose than this are not looked through. */
+const MOST_CHOICES = 60_000;
+
+/**
+ * The ways to choose stock that no bound rules out, the shortest together first, and none longer than `most`. `sizes` are
+ * the pieces, each with one kerf: n pieces and n - 1 cuts fit a length L where their sizes come to no more than L + kerf.
+ * Two bounds are kept for every kind of stock: the pieces that fit none shorter need L2 bins of the longest kind, and their
+ * sizes need room, among the kinds that are as long. The first choice's total bounds every packing from below.
+ * Undefined where there are too many ways to look through.
+ */
+export function choices(
+  sizes: readonly Mm[],
+  kinds: readonly StockKind[],
+  kerf: Mm,
+  most: Mm,
+): readonly Choice[] | undefined {
+  const order = kinds.map((_, i) => i).sort((a, b) => lengthAt(kinds, b) - lengthAt(kinds, a));
+  const longest = lengthAt(kinds, order[0] ?? 0);
+  let ways = new Map<string, Way>([['', { taken: kinds.map(() => 0), count: 0, total: 0 }]]);
+  for (const [place, kind] of order.entries()) {
+    const next = order[place + 1];
+    const shorter = next === undefined ? Number.NEGATIVE_INFINITY : lengthAt(kinds, next) + kerf;
+    const due = sizes.filter((size) => size > shorter + SAME);
+    const least = due.length === 0 ? 0 : leastBins(due, longest + kerf);
+    const room = sum(due);
+    const more = new Map<string, Way>();
+    for (const way of ways.values()) {
+      for (const taken of takings(way, kinds[kind], most)) {
+        const { count, total } = taken;
+        if (count < least || total + kerf * count < room - SAME) continue;
+        const key = `${count} ${total.toFixed(4)}`;
+        if (!more.has(key)) more.set(key, { ...taken, taken: way.taken.with(kind, count - way.count) });
+        if (more.size > MOST_CHOICES) return undefined;
+      }
+    }
+    ways = more;
+  }
+  return [...ways.values()].sort((a, b) => a.total - b.total || a.count - b.count);
+}
+
+interface Way extends Choice {
+  readonly count: number;
+}
+
+function takings(way: Way, kind: StockKind | undefined, most: Mm): Way[] {
+  if (!kind) return [];
+  const room = Math.floor((most - way.total + SAME) / kind.length);
+  return Array.from({ length: Math.max(0, Math.min(kind.count, room)) + 1 }, (_, n) => ({
+    taken: way.taken,
+    count: way.count + n,
+    total: way.total + n * kind.length,
+  }));
+}
+
+function lengthAt(kinds: readonly StockKind[], place: number): Mm {
+  return kinds[place]?.length ?? 0;
+}
+
+export function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

@@ -1,0 +1,30 @@
+import type { Job } from '../job/job.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import type { FrontPages } from '../tiler/lay-sheets.ts';
+import { cutList } from './cut-list.ts';
+import { listPages } from './list-pages.ts';
+import { firstEnds, orderOfWork } from './order.ts';
+import { stockPlan } from './stock.ts';
+import { ticketsOf } from './ticket.ts';
+import { ticketPages } from './ticket-page.ts';
+
+/**
+ * The shop pack of a job: its lists, then a ticket for each tube of each hand. Gives what stands on each page in the room
+ * that a sheet's furniture leaves, for `laySheets` to put before the leaves.
+ */
+export function shopPack(job: Job, solutions: readonly TubeSolution[]): FrontPages {
+  const stages = orderOfWork(solutions);
+  const stock = stockPlan(job, solutions);
+  const tickets = ticketsOf(solutions, firstEnds(stages));
+  const lists = {
+    units: job.units,
+    rows: cutList(solutions),
+    stages,
+    ticketOf: ({ solution }: { solution: TubeSolution }) => solutions.indexOf(solution) + 1,
+    ...(stock && { stock }),
+  };
+  return (room) => [
+    ...listPages(lists, room).map((marks) => () => marks),
+    ...tickets.flatMap((ticket) => ticketPages(ticket, room)),
+  ];
+}

@@ -1,0 +1,67 @@
+import type { EndName, Part } from '../job/job.ts';
+import { unitsOf } from '../leaf/draw-leaf.ts';
+import { inBoth } from '../leaf/names.ts';
+import type { Mm } from '../measure/units.ts';
+import { asWritten } from '../measure/write.ts';
+import type { Cope } from '../saddle/cope.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+
+/** One coped end and its letter. */
+export interface NamedEnd {
+  readonly name: EndName;
+  readonly cope: Cope;
+}
+
+/** A tube as it is worked on: its coped ends in the order they are cut. */
+export interface Piece {
+  readonly solution: TubeSolution;
+  readonly first?: NamedEnd;
+  readonly second?: NamedEnd;
+  /** It is the only tube of its job. */
+  readonly alone: boolean;
+  /** Writes a length in the unit of the tube's size, and in the other. */
+  readonly say: (mm: Mm) => string;
+}
+
+/** `first` is the end that comes first in the order of work. */
+export function pieceOf(solution: TubeSolution, first: EndName | undefined, alone: boolean): Piece {
+  const units = unitsOf(solution);
+  const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
+  const [one, two] = names.flatMap((name): NamedEnd[] => {
+    const cope = solution.ends[name];
+    return cope?.kind === 'coped' ? [{ name, cope }] : [];
+  });
+  return {
+    solution,
+    ...(one && { first: one }),
+    ...(two && { second: two }),
+    alone,
+    say: (mm) => inBoth(mm, units),
+  };
+}
+
+/** What an end lands on, in few words: `the 38.1 mm header`. */
+export function landingName({ cope }: NamedEnd): string {
+  const { parts } = cope.end;
+  return parts.length > 1 ? 'its headers' : headerName(parts[0]);
+}
+
+function headerName({ onto }: Part): string {
+  switch (onto.kind) {
+    case 'round':
+      return `the ${asWritten(onto.od)} header`;
+    case 'bend':
+      return `the bent ${asWritten(onto.od)} header`;
+    case 'box':
+      return `the ${asWritten(onto.wide)} x ${asWritten(onto.deep)} box`;
+    case 'plate':
+      return 'the plate';
+    case 'mitre':
+      return 'the next piece';
+  }
+}
+
+/** Whether an end meets another end of the same tube and no header. */
+export function isMitred({ cope }: NamedEnd): boolean {
+  return cope.end.parts.every(({ onto }) => onto.kind === 'mitre');
+}

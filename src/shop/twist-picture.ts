@@ -1,0 +1,72 @@
+import type { Box, Mark, Point } from '../leaf/drawing.ts';
+import { widthOf } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import type { EndSolution } from '../saddle/cope.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import type { Section } from '../space/section.ts';
+import { SMALL, words } from '../tiler/paragraph.ts';
+import { line } from '../tiler/strokes.ts';
+
+const STEPS = 72;
+const LETTERS: Mm = 2.8;
+
+/**
+ * The tube seen from end B along its axis, its spine up, with a line at each end's heel: the one picture in which a tube and its
+ * opposite hand can't be taken for one another. Undefined where an end has no heel or its rotation is not known.
+ */
+export function twistPicture({ ends, twist, section }: TubeSolution): ((box: Box) => Mark[]) | undefined {
+  const [heelA, heelB] = [heelOf(ends.A), heelOf(ends.B)];
+  if (twist === undefined || heelA === undefined || heelB === undefined) return undefined;
+  return (box) => drawn(section, { heelA, heelB, same: Math.abs(twist) < 1e-9 }, box);
+}
+
+interface Heels {
+  readonly heelA: number;
+  readonly heelB: number;
+  readonly same: boolean;
+}
+
+function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[] {
+  const centre = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
+  const scale = (Math.min(box.right - box.left, box.top - box.bottom) / 2 - 6) / section.reach;
+  // The one who looks sees B in front: stations grow to the left, and the spine is turned up.
+  const onPage = (x: number, y: number): Point => ({ x: centre.x - scale * y, y: centre.y + scale * x });
+  const outline = Array.from({ length: STEPS }, (_, i) => {
+    const [from, to] = [i, i + 1].map((n) => section.at((n * section.turn) / STEPS));
+    return line('picture', onPage(from?.x ?? 0, from?.y ?? 0), onPage(to?.x ?? 0, to?.y ?? 0));
+  });
+  return [
+    ...outline,
+    ...pointer(section, heelA, same ? 'A, B' : 'A', onPage),
+    ...(same ? [] : pointer(section, heelB, 'B', onPage)),
+    line('picture', onPage(0.86 * section.at(0).x, 0), onPage(section.at(0).x, 0)),
+    ...spineWord(onPage),
+  ];
+}
+
+function spineWord(onPage: (x: number, y: number) => Point): Mark[] {
+  const at = onPage(0, 0);
+  return [words('spine up', SMALL, { x: at.x - widthOf('spine up', SMALL) / 2, y: at.y - 0.7 })];
+}
+
+function heelOf(end: EndSolution | undefined): number | undefined {
+  return end?.kind === 'coped' ? end.heel : undefined;
+}
+
+/** A line outwards from the tube, with the end's letter beyond. */
+function pointer(
+  section: Section,
+  heel: number,
+  name: string,
+  onPage: (x: number, y: number) => Point,
+): Mark[] {
+  const { x, y } = section.at(section.towards(heel));
+  const near = Math.hypot(x, y);
+  const out = (far: Mm): Point => onPage(far * Math.cos(heel), far * Math.sin(heel));
+  const [from, to] = [out(near), out(near + 0.2 * section.reach)];
+  const [dx, dy] = [Math.sign(Math.round((to.x - from.x) * 100)), to.y - from.y];
+  const wide = widthOf(name, LETTERS);
+  const aside = dx < 0 ? -wide - 0.6 : dx > 0 ? 0.6 : -wide / 2;
+  const up = Math.abs(to.x - from.x) > Math.abs(dy) ? -1 : dy > 0 ? 0.8 : -2.9;
+  return [line('picture', from, to), words(name, LETTERS, { x: to.x + aside, y: to.y + up })];
+}

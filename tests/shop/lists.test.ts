@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../../src/shop/cut-list.ts';
+import { stockPlan } from '../../src/shop/stock.ts';
+import { stockAsData, stockAsText } from '../../src/shop/stock-in-words.ts';
+import { readSample } from '../job/sample.ts';
+
+// Square onto round headers: each end's heel line is the header's radius deep, so overall lengths follow by hand.
+const JOB = `copeleaf: 1
+stock: [2m, 1m x 2]
+kerf: 4
+tubes:
+  - name: rung, low
+    od: 25
+    wall: 2
+    between: 500
+    copies: 3
+    ends: { A: { onto: { plate: {} }, angle: 90 }, B: plain }
+  - name: brace
+    od: 30
+    between: 700
+    pair: true
+    ends: { A: { onto: { od: 42.4 }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50, clock: 35 } }
+  - name: stay
+    od: 30
+    between: mark
+    ends: { A: { onto: { od: 42.4 }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50, clock: mark } }
+`;
+
+describe('the cut list', () => {
+  const solutions = solveJob(readSample(JOB));
+  const rows = cutList(solutions);
+
+  test('has a row for each tube and hand, with its numbers', () => {
+    expect(rows.map(({ tube, hand, copies, blank }) => [tube, hand, copies, blank])).toEqual([
+      ['rung, low', 'as-drawn', 3, 510],
+      ['brace', 'as-drawn', 1, 710],
+      ['brace', 'opposite', 1, 710],
+      ['stay', 'as-drawn', 1, undefined],
+    ]);
+  });
+
+  test('as CSV quotes what holds a comma, and says what is cut square and what is not known', () => {
+    const [head, rung, brace, opposite, stay] = cutListAsCsv(rows).trimEnd().split('\n');
+    expect(head).toBe('tube,hand,copies,size,wall,blank,overall,between,angleA,angleB,twist');
+    expect(rung).toBe('"rung, low",as-drawn,3,"25 mm (~31/32 in, 0.984)",2,510,500,500,90,square,');
+    expect(brace).toMatch(/^brace,as-drawn,1,"30 mm [^"]*",,710,[\d.]+,700,60,50,35$/);
+    expect(opposite).toMatch(/^brace,opposite,.*,700,60,50,-35$/);
+    expect(stay).toMatch(/^stay,as-drawn,1,"30 mm [^"]*",,,,,60,50,$/);
+  });
+
+  test('as data leaves out what is not known', () => {
+    const [rung, brace, , stay] = JSON.parse(JSON.stringify(cutListAsData(rows)));
+    expect(rung).toMatchObject({ name: 'rung, low', copies: 3, blank: 510, ends: { B: { angles: [] } } });
+    expect(brace).toMatchObject({ twist: 35, ends: { A: { angles: [60] }, B: { angles: [50] } } });
+    for (const key of ['blank', 'overall', 'between', 'twist']) expect(stay).not.toHaveProperty(key);
+  });
+
+  test('as text keeps its columns, in the unit of the job', () => {
+    const lines = cutListAsText(rows, 'mm').split('\n');
+    expect(lines[0]).toContain('mm');
+    const blank = lines[2]?.indexOf('blank') ?? -1;
+    expect(lines[3]?.slice(blank, blank + 5)).toBe('510.0');
+    expect(cutListAsText(rows, 'in').split('\n')[0]).toContain('inches');
+  });
+});
+
+describe('the stock plan', () => {
+  const job = readSample(JOB);
+  const plan = stockPlan(job, solveJob(job));
+
+  test('nests each size by itself, names bars and offcuts, and tells what has no length yet', () => {
+    expect(plan?.sizes.map(({ bars }) => bars.map(({ name, blanks }) => [name, blanks.length]))).toEqual([
+      // 3 x 510 and two cuts are 1538: one of 2 m, less than both of 1 m hold.
+      [['2m no. 1', 3]],
+      // 2 x 710 and a cut are 1424.
+      [['2m no. 1', 2]],
+    ]);
+    const offcuts = plan?.sizes.flatMap(({ bars }) =>
+      bars.map(({ offcutName, offcut }) => [offcutName, offcut]),
+    );
+    // Each piece takes its kerf with it: 2000 - 3 x 514, 2000 - 2 x 714.
+    expect(offcuts).toEqual([
+      ['offcut 1', 458],
+      ['offcut 2', 572],
+    ]);
+    expect(plan?.unknown.map(({ tube }) => tube.name)).toEqual(['stay']);
+  });
+
+  test('says in words how near the bound it is', () => {
+    expect(plan && stockAsText(plan, 'mm')).toContain('1 length, 2000 mm together: no nesting takes less.');
+  });
+
+  test('says what finds no stock', () => {
+    const short = readSample(JOB.replace('[2m, 1m x 2]', '[1m, 0.6m]'));
+    const poor = stockPlan(short, solveJob(short));
+    const text = poor ? stockAsText(poor, 'mm') : '';
+    expect(text).toContain('there is not enough stock');
+    expect(text).toContain('No stock for: rung, low 510 mm');
+    expect(JSON.parse(JSON.stringify(poor && stockAsData(poor))).sizes[0]).not.toHaveProperty('least');
+  });
+
+  test('is none where the job tells no stock', () => {
+    const without = readSample(JOB.replace('stock: [2m, 1m x 2]\n', ''));
+    expect(stockPlan(without, solveJob(without))).toBeUndefined();
+  });
+});

@@ -1,0 +1,134 @@
+import { describe, expect, test } from 'vitest';
+import { leastBins, type StockKind } from '../../src/shop/least-stock.ts';
+import { nest } from '../../src/shop/nesting.ts';
+import { between, randomFrom, SEED } from '../outside/random-joints.ts';
+
+const KERF = 3;
+
+/** What is wrong with a nesting, told from what was asked and from nothing of how it was found. */
+function faults(
+  pieces: readonly number[],
+  kinds: readonly StockKind[],
+  kerf: number,
+  { bars, left, total }: ReturnType<typeof nest>,
+): string[] {
+  const placed = [...bars.flatMap((bar) => bar.pieces), ...left].sort((a, b) => a - b);
+  const found: string[] = [];
+  if (placed.join() !== pieces.map((_, i) => i).join()) found.push('a piece is lost or doubled');
+  for (const { length, pieces: own, offcut } of bars) {
+    const used = own.reduce((sum, piece) => sum + (pieces[piece] ?? 0), 0);
+    if (used + (own.length - 1) * kerf > length + 1e-6) found.push(`${used} and cuts in ${length}`);
+    if (Math.abs(Math.max(0, length - used - own.length * kerf) - offcut) > 1e-6)
+      found.push('a wrong offcut');
+  }
+  for (const { length } of kinds) {
+    const have = kinds.reduce((sum, kind) => sum + (kind.length === length ? kind.count : 0), 0);
+    if (bars.filter((bar) => bar.length === length).length > have)
+      found.push(`more than ${have} of ${length}`);
+  }
+  if (Math.abs(bars.reduce((sum, bar) => sum + bar.length, 0) - total) > 1e-6) found.push('a wrong total');
+  return found;
+}
+
+/** The least stock that holds all pieces, by trying every bar for every piece; infinite where none does. */
+function leastByTrying(pieces: readonly number[], lengths: readonly number[], kerf: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  const free = lengths.map((length) => length + kerf);
+  const place = (n: number): void => {
+    const size = pieces[n];
+    if (size === undefined) {
+      const taken = lengths.filter((length, i) => (free[i] ?? 0) < length + kerf - 1e-9);
+      least = Math.min(
+        least,
+        taken.reduce((sum, length) => sum + length, 0),
+      );
+      return;
+    }
+    for (const [i, room] of free.entries()) {
+      if (room < size + kerf - 1e-9) continue;
+      free[i] = room - size - kerf;
+      place(n + 1);
+      free[i] = room;
+    }
+  };
+  place(0);
+  return least;
+}
+
+describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
+  test.each([
+    ['one length', [{ length: 6000, count: 999 }]],
+    [
+      'two lengths',
+      [
+        { length: 6000, count: 999 },
+        { length: 2400, count: 12 },
+      ],
+    ],
+  ])('200 of them take at most one length more than the bound proves: %s', (_, kinds) => {
+    const random = randomFrom(SEED + 21);
+    for (let n = 0; n < 4; n++) {
+      const pieces = Array.from({ length: 200 }, () => Math.round(between(random, 250, 1900) * 10) / 10);
+      const nesting = nest(pieces, kinds, KERF);
+      expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
+      expect(nesting.left).toEqual([]);
+      expect(nesting.total - (nesting.least ?? Number.NaN)).toBeLessThanOrEqual(6000);
+    }
+  });
+
+  test('no nesting of a few pieces takes less than the bound, and the one found is the best by trying all', () => {
+    const random = randomFrom(SEED + 22);
+    for (let n = 0; n < 60; n++) {
+      const pieces = Array.from({ length: 6 }, () => Math.round(between(random, 200, 2300)));
+      const kinds = [
+        { length: 3000, count: 3 },
+        { length: 2400, count: 2 },
+        { length: 1300, count: 1 },
+      ];
+      const nesting = nest(pieces, kinds, KERF);
+      const least = leastByTrying(pieces, [3000, 3000, 3000, 2400, 2400, 1300], KERF);
+      expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
+      expect(nesting.left.length > 0).toBe(least === Number.POSITIVE_INFINITY);
+      if (nesting.left.length > 0) continue;
+      expect(nesting.least, `${pieces}`).toBeLessThanOrEqual(least + 1e-6);
+      expect(nesting.total, `${pieces}`).toBeCloseTo(least, 6);
+    }
+  });
+
+  test('gives the same nesting again', () => {
+    const random = randomFrom(SEED + 23);
+    const pieces = Array.from({ length: 60 }, () => between(random, 300, 2500));
+    const kinds = [{ length: 6000, count: 40 }];
+    expect(nest(pieces, kinds, KERF)).toEqual(nest(pieces, kinds, KERF));
+  });
+
+  test('counts the kerf of every cut, and none after the last piece that ends the bar', () => {
+    const bars = (piece: number): number =>
+      nest([piece, piece, piece], [{ length: 6000, count: 9 }], 3).bars.length;
+    // Three pieces and two cuts: 3 x 1998 + 2 x 3 = 6000.
+    expect([bars(1998), bars(1998.1)]).toEqual([1, 2]);
+  });
+
+  test('says what finds no stock: what is too long, and what there is not enough for', () => {
+    const nesting = nest([6500, 2000, 2000, 2000, 2000], [{ length: 6000, count: 1 }], KERF);
+    expect(nesting.left.length).toBe(3);
+    expect(nesting.left).toContain(0);
+    expect(nesting.least).toBeUndefined();
+  });
+
+  test('of nothing is nothing', () => {
+    expect(nest([], [{ length: 6000, count: 1 }], KERF)).toMatchObject({ bars: [], left: [], total: 0 });
+  });
+});
+
+describe('the bound on how many bins pieces need', () => {
+  test.each([
+    ['what comes to more than two bins', [5, 5, 5, 5, 1], 10, 3],
+    ['pieces over half a bin, one in each', [6, 6, 6, 6], 10, 4],
+    ['what has no room beside large ones', [7, 7, 7, 4, 4, 4], 10, 5],
+    ['what fits beside large ones', [7, 7, 7, 3, 3, 3], 10, 3],
+    ['nothing', [], 10, 0],
+  ])('is met by %s', (_, sizes, bin, least) => {
+    expect(leastBins(sizes, bin)).toBe(least);
+  });
+});

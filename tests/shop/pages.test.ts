@@ -1,0 +1,129 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { inkPdf } from '../../src/ink/pdf.ts';
+import type { Job } from '../../src/job/job.ts';
+import type { Paper } from '../../src/job/paper.ts';
+import { readJob } from '../../src/job/read-job.ts';
+import type { Box, Drawing, Words } from '../../src/leaf/drawing.ts';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { shopPack } from '../../src/shop/pack.ts';
+import { furnish } from '../../src/tiler/furniture.ts';
+import { pagesOf } from '../../src/tiler/page.ts';
+import { A4 } from '../job/sample.ts';
+import { faultsOf, textsOf } from '../leaf/collisions.ts';
+
+const FOLDERS = ['samples', 'templates'] as const;
+const JOBS = FOLDERS.flatMap((folder) =>
+  readdirSync(new URL(`../../${folder}`, import.meta.url)).map((file) => `${folder}/${file}`),
+);
+const LETTER = { name: 'letter', width: 215.9, height: 279.4 };
+const SMALL = { name: '130x137mm', width: 130, height: 137 };
+
+function jobOf(file: string, paper: Paper): Job {
+  const text = readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
+  return readJob(text, file, { paper, insistOnPaper: paper });
+}
+
+/** The pages of a job's pack, in each way that the paper can lie. */
+function packs(job: Job): readonly (readonly Drawing[])[] {
+  return pagesOf(job.sheet).map((page) => {
+    const room = furnish(page, { job: 'sea kayak trailer', paper: job.sheet.paper.name }).content;
+    return shopPack(job, solveJob(job))(room).map((draw) => pageOf(room, draw()));
+  });
+}
+
+function pageOf(room: Box, marks: Drawing['marks']): Drawing {
+  const hair = 0.2;
+  const { left, right, top, bottom } = room;
+  return {
+    name: 'page',
+    box: { left: left - hair, right: right + hair, top: top + hair, bottom: bottom - hair },
+    marks,
+  };
+}
+
+function stepSizes({ marks }: Drawing): number[] {
+  return marks.flatMap((mark) =>
+    mark.kind === 'words' && /^(Cut|Deburr|Clean)/.test(mark.text) ? [mark.size] : [],
+  );
+}
+
+describe.each([A4, LETTER])('the pack of every sample and starter on $name', (paper) => {
+  test.each(JOBS)('%s: one page a ticket, steps of 10 pt or more, no word on a word or a line', (file) => {
+    const job = jobOf(file, paper);
+    for (const pages of packs(job)) {
+      const tickets = pages.filter((page) => textsOf(page).some((text) => text.startsWith('Ticket ')));
+      expect(tickets.length).toBe(solveJob(job).length);
+      for (const page of pages) expect(faultsOf(page)).toEqual([]);
+      // 10 pt are 3.53 mm.
+      for (const ticket of tickets) expect(Math.min(...stepSizes(ticket))).toBeGreaterThan(3.53);
+    }
+  });
+});
+
+test.each(JOBS)(
+  'on the smallest paper %s goes on over pages, and no word lies on another or beyond the room',
+  (file) => {
+    for (const pages of packs(jobOf(file, SMALL))) {
+      for (const page of pages) expect(faultsOf(page)).toEqual([]);
+    }
+  },
+);
+
+describe('forty tubes with long names and much stock', () => {
+  const tubes = Array.from(
+    { length: 20 },
+    (_, i) =>
+      `  - { name: brace of the upper cradle at the drawbar number ${i}, od: 30, wall: 2, pair: true, copies: ${1 + (i % 6)}, between: ${500 + 37 * i}, ends: { A: { onto: { od: 42.4 }, angle: 60 }, B: { onto: { od: ${40 + (i % 4)} }, angle: 50, clock: 35, offset: 2 } } }\n`,
+  );
+  const job = readJob(`copeleaf: 1\nstock: [6m x 30, 2.4m x 4]\ntubes:\n${tubes.join('')}`, 'many', {
+    paper: A4,
+  });
+  const [upright = []] = packs(job);
+
+  test('have a page each, and lists with nothing on top of anything', () => {
+    for (const page of upright) expect(faultsOf(page)).toEqual([]);
+    const tickets = upright.filter((page) => textsOf(page).some((text) => text.startsWith('Ticket ')));
+    expect(tickets.length).toBe(40);
+  });
+
+  test('stand in the lists, each once in the cut list and with both ends in the order of work', () => {
+    const lists = upright.flatMap(textsOf).join(' ');
+    for (let i = 0; i < 20; i++) {
+      for (const end of ['A', 'B'])
+        expect(lists).toContain(
+          `end ${end} of brace of the upper cradle at the drawbar number ${i}, as drawn`,
+        );
+    }
+  });
+});
+
+test('a hand’s black bar stands at the left as drawn and at the right for the opposite hand', () => {
+  const job = jobOf('samples/brace.yaml', LETTER);
+  const [upright = []] = packs(job);
+  const bars = upright.flatMap(({ marks }) => {
+    const name = marks.find(
+      (mark): mark is Words => mark.kind === 'words' && /^(as drawn|opposite hand)$/.test(mark.text),
+    );
+    const bar = marks.find((mark) => mark.kind === 'fill' && mark.purpose === 'frame');
+    return name && bar?.kind === 'fill' ? [[name.text, bar.path.start.x < name.at.x]] : [];
+  });
+  expect(bars).toEqual([
+    ['as drawn', true],
+    ['opposite hand', false],
+  ]);
+});
+
+test('a pack goes into a PDF with names in other scripts', async () => {
+  const job = readJob(
+    'copeleaf: 1\ntube: { name: "Στήριγμα, распорка ⌀ 漢", od: 30, between: 600, ends: { A: { onto: { od: 40 }, angle: 60 }, B: plain } }\n',
+    'job',
+    { paper: A4 },
+  );
+  const [pages = []] = packs(job);
+  const sheets = pages.map((drawing, i) => ({
+    placements: [{ drawing: { ...drawing, name: `page ${i}` }, at: { x: 0, y: 0 }, turn: 0 as const }],
+  }));
+  const bytes = await inkPdf({ width: 210, height: 297, sheets }, { title: 'pack', jobName: 'pack' });
+  expect(bytes.length).toBeGreaterThan(1000);
+});
