@@ -28,7 +28,8 @@ export function boxProfile(size: BoxSize): Profile {
     if (q < lowest - TOUCH || q > highest + TOUCH) return undefined;
     const home = Math.min(highest, Math.max(lowest, q));
     const stretch = stretches.find(({ from, to }) => home <= to && to > from) ?? stretches.at(-1);
-    return stretch?.at(home);
+    const met = stretch?.at(home);
+    return met && home !== q && met.np < UPRIGHT ? { ...met, np: 0, nq: Math.sign(q) } : met;
   };
   const middle = top(0)?.p ?? 0;
   const walk = wayRound(coreDeep, coreWide, corner);
@@ -54,6 +55,9 @@ export function boxProfile(size: BoxSize): Profile {
     },
   };
 }
+
+/** A normal whose part towards p is less than this, where a line just touches a round corner, is square to p but for rounding. */
+const UPRIGHT = 1e-7;
 
 /** A face or an arc as it shows from above: its reach in q, the lean of its normals, and its points. */
 interface Stretch {

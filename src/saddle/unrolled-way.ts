@@ -1,0 +1,69 @@
+import type { Mm } from '../measure/units.ts';
+import { inwards } from '../space/section.ts';
+import type { Unrolled } from '../space/solid.ts';
+import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import type { Line } from './line.ts';
+import type { Stretch } from './stretches.ts';
+
+/** The exact outline that a stretch of a line leaves on one header, unrolled flat, by a parameter from 0 to 1. */
+export type UnrolledWay = (t: number) => Pose;
+
+/** A point of the outline and the unit direction in which it runs on. */
+export interface Pose {
+  readonly at: Unrolled;
+  readonly round: number;
+  readonly along: number;
+  /** How many mm a unit of the parameter moves it. */
+  readonly speed: Mm;
+}
+
+/**
+ * The parameter rests at both ends: at a graze the line runs off as a square root of the station, and so is even in the
+ * parameter all the same.
+ */
+export function unrolledWay(joint: Joint, landing: Landing, line: Line, { from, to }: Stretch): UnrolledWay {
+  return (t) => {
+    const station = t < 0.5 ? from + (to - from) * eased(t) : to - (to - from) * eased(1 - t);
+    const { at, round, along, speed } = poseAt(joint, landing, line, station, t < 0.5 ? 1 : -1);
+    return { at, round, along, speed: speed * (to - from) * 6 * t * (1 - t) };
+  };
+}
+
+function eased(t: number): number {
+  return t * t * (3 - 2 * t);
+}
+
+const STEP: Mm = 1e-4;
+
+/**
+ * The outline runs square to both outward normals: along the tube's tangent t, climbing dz = -(n t) / nz. Scaled by
+ * nz that direction is finite even where the line grazes. How it unrolls is seen by steps to the side that `ahead`
+ * tells, for beyond an edge it runs another way. The speed is that of the station.
+ */
+function poseAt(joint: Joint, landing: Landing, line: Line, station: number, ahead: -1 | 1): Pose {
+  const { setback, slope, depth } = line(station);
+  const wall = inwards(joint.section.at(station), depth);
+  const { solid, shift } = landing;
+  const x = towardsClock(landing, wall.x, wall.y);
+  const y = pastClock(landing, wall.x, wall.y);
+  const z = setback - shift;
+  const dx = towardsClock(landing, wall.dx, wall.dy);
+  const dy = pastClock(landing, wall.dx, wall.dy);
+  const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: 0, nz: 0 };
+  // A line that only just touches runs along the trim plane.
+  const [scale, dz] = nz > 0 ? [nz, -(nx * dx + ny * dy)] : [1, slope];
+  const size = STEP / Math.hypot(dx * scale, dy * scale, dz);
+  const seen = (steps: number): Unrolled =>
+    solid.unroll(x + dx * scale * size * steps, y + dy * scale * size * steps, z + dz * size * steps);
+  const at = seen(0);
+  const { round, along } = rateOf(at, seen, ahead);
+  const length = Math.hypot(round, along);
+  return { at, round: round / length, along: along / length, speed: length / (size * scale) };
+}
+
+/** The change in a step, by differences of three points to one side. */
+function rateOf(at: Unrolled, seen: (steps: number) => Unrolled, ahead: -1 | 1): Unrolled {
+  const [near, far] = [seen(ahead), seen(2 * ahead)];
+  const rate = (key: keyof Unrolled): number => (ahead * (4 * near[key] - far[key] - 3 * at[key])) / 2;
+  return { round: rate('round'), along: rate('along') };
+}
