@@ -52,7 +52,10 @@ function poseAt(joint: Joint, landing: Landing, line: Line, station: number, ahe
   const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: 0, nz: 0 };
   // A line that only just touches runs along the trim plane.
   const [scale, dz] = nz > 0 ? [nz, -(nx * dx + ny * dy)] : [1, slope];
-  const size = STEP / Math.hypot(dx * scale, dy * scale, dz);
+  const rate = Math.hypot(dx * scale, dy * scale, dz);
+  // Inside a corner that is as round as the wall is thick the line stands still.
+  if (rate < STILL) return { at: solid.unroll(x, y, z), round: 0, along: 0, speed: 0 };
+  const size = STEP / rate;
   const seen = (steps: number): Unrolled =>
     solid.unroll(x + dx * scale * size * steps, y + dy * scale * size * steps, z + dz * size * steps);
   const at = seen(0);
@@ -60,6 +63,9 @@ function poseAt(joint: Joint, landing: Landing, line: Line, station: number, ahe
   const length = Math.hypot(round, along);
   return { at, round: round / length, along: along / length, speed: length / (size * scale) };
 }
+
+/** Of the station's rate: less than this is nought but for rounding. */
+const STILL = 1e-12;
 
 /** The change in a step, by differences of three points to one side. */
 function rateOf(at: Unrolled, seen: (steps: number) => Unrolled, ahead: -1 | 1): Unrolled {
