@@ -52,7 +52,7 @@ function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
 
 function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: EndName): End | undefined {
   const part = readPart(desk, spot, fields, tube, name);
-  const seam = angleAt(desk, fields.get('seam'));
+  const seam = readSeam(desk, fields.get('seam'), tube.section);
   const root = fields.has('root') ? rootAt(desk, fields.get('root')) : tube.root;
   const preparation = prepare(desk, readEdgeAsk(desk, fields), tube.edges, tube.wall);
   if (part === undefined || preparation === undefined) return undefined;
@@ -65,6 +65,15 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
     ...(seam && { seam }),
     ...(fitUp && { fitUp }),
   };
+}
+
+/** A station: an angle, or on a rectangular tube how far round its outside from the spine. */
+function readSeam(
+  desk: Desk,
+  spot: Spot | undefined,
+  section: Section | undefined,
+): Angle | Length | undefined {
+  return section?.kind === 'rectangular' ? lengthAt(desk, spot, 'any') : angleAt(desk, spot);
 }
 
 function readPart(

@@ -23,6 +23,17 @@ describe('a job file is read with every default filled in', () => {
     });
   });
 
+  test('the seam is an angle on round tube, and so far round from the spine on rectangular tube', () => {
+    const end = '{ onto: { plate: {} }, angle: 60, seam: -22.5 }';
+    const seamOn = (sort: string): unknown => {
+      const file = `copeleaf: 1\ntube:\n  ${sort}\n  wall: 2\n  ends: { A: ${end} }\n`;
+      const coped = readSample(file).tubes[0]?.ends.A;
+      return coped?.kind === 'coped' && coped.seam;
+    };
+    expect(seamOn('od: 38.1')).toMatchObject({ rad: (-22.5 * Math.PI) / 180 });
+    expect(seamOn('section: { wide: 40, deep: 20, corner: 4 }')).toMatchObject({ mm: -22.5 });
+  });
+
   test('one end alone needs no length', () => {
     const job = readSample(oneTube('{ A: { onto: { od: 44.5 }, angle: 60 } }'));
     expect(job).toMatchObject({
