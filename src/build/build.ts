@@ -3,10 +3,11 @@ import { fileURLToPath } from 'node:url';
 import { build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
+import { makePage } from './page.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
-/** Makes everything in dist/: the command and the library, after the font they carry. */
+/** Makes everything in dist/: the command, the library and the page, after the font they carry. */
 export async function build(): Promise<void> {
   await makeFont();
   await mkdir(`${ROOT}dist`, { recursive: true });
@@ -30,6 +31,7 @@ export async function build(): Promise<void> {
     banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
     logLevel: 'warning',
   });
+  await makePage();
   await dropStale(Object.keys(metafile.outputs));
   // The font's licence asks to go where the font goes.
   await copyFile(`${ROOT}node_modules/dejavu-fonts-ttf/LICENSE`, `${ROOT}dist/FONT-LICENSE`);

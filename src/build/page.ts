@@ -1,0 +1,89 @@
+import { createHash } from 'node:crypto';
+import { rename, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { build as bundle } from 'esbuild';
+import { leanPdfLib } from './lean-pdf-lib.ts';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Makes the page, one file with everything in it, and gives its text. */
+export async function makePage(): Promise<string> {
+  const [script, style] = await Promise.all([bundled('src/page/main.tsx'), styled()]);
+  const page = pageOf(script, style);
+  const target = `${ROOT}dist/copeleaf.html`;
+  // Several test runs may build at once; none may see half a file.
+  await writeFile(`${target}.${process.pid}`, page);
+  await rename(`${target}.${process.pid}`, target);
+  return page;
+}
+
+async function bundled(entry: string): Promise<string> {
+  const { outputFiles } = await bundle({
+    absWorkingDir: ROOT,
+    entryPoints: [entry],
+    bundle: true,
+    write: false,
+    minify: true,
+    platform: 'browser',
+    target: 'es2022',
+    format: 'iife',
+    mainFields: ['module', 'main'],
+    // yaml and others ship a browser's version beside the one for Node.
+    conditions: ['browser'],
+    plugins: [leanPdfLib],
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    define: { 'process.env.NODE_ENV': '"production"' },
+    logLevel: 'warning',
+  });
+  const [file] = outputFiles;
+  if (!file) throw new Error(`nothing was bundled of ${entry}`);
+  // What would end the script element inside it is written in another way that means the same in a string.
+  return file.text.trim().replaceAll('</script', '<\\/script');
+}
+
+async function styled(): Promise<string> {
+  const { outputFiles } = await bundle({
+    absWorkingDir: ROOT,
+    entryPoints: ['src/page/page.css'],
+    write: false,
+    minify: true,
+    logLevel: 'warning',
+  });
+  return outputFiles[0]?.text.trim() ?? '';
+}
+
+/** Nothing may be fetched and nothing sent; only these scripts and this style are run. */
+function pageOf(script: string, style: string): string {
+  const policy = [
+    "default-src 'none'",
+    `script-src '${hashOf(script)}'`,
+    `style-src '${hashOf(style)}'`,
+    'img-src data:',
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>Copeleaf</title>
+<link rel="icon" href="data:,">
+<style>${style}</style>
+</head>
+<body>
+<div id="page"><noscript>Copeleaf computes in your browser, so it needs JavaScript.</noscript></div>
+<script>${script}</script>
+</body>
+</html>
+`;
+}
+
+function hashOf(text: string): string {
+  return `sha256-${createHash('sha256').update(text).digest('base64')}`;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await makePage();

@@ -1,0 +1,177 @@
+import type { EndName } from '../job/job.ts';
+import { KEYS } from '../job/keys.ts';
+import { useBench } from './bench.ts';
+import { Entry, idOf } from './entry.tsx';
+import { hasAt, type Path, valueAt } from './job-doc.ts';
+import { KindChoice } from './kind-choice.tsx';
+import {
+  asksAngle,
+  asksOffset,
+  type EndKind,
+  endKindAt,
+  HEADER_KINDS,
+  HEADER_NAMES,
+  HEADERS,
+  headerKindAt,
+  newHeader,
+  partPaths,
+} from './kinds.ts';
+import { MeasureRow } from './measure-row.tsx';
+import { ANGLE, BLUNT, CLOCK, CLOCK_AT_B, OFFSET, ROOT, SEAM, SHIFT } from './measures.ts';
+
+const END_KINDS: Readonly<Record<EndKind, string>> = {
+  none: 'no end here',
+  one: 'lands on a header',
+  several: 'lands on several',
+  plain: 'is cut off square',
+};
+
+interface EndRowProps {
+  readonly tube: Path;
+  readonly name: EndName;
+}
+
+/** All that is asked about one end: what it lands on, how it is turned, how its edge is made. */
+export function EndFields({ tube, name }: EndRowProps) {
+  const { doc } = useBench();
+  const end = [...tube, 'ends', name];
+  const kind = endKindAt(doc, end);
+  return (
+    <>
+      <EndKindChoice end={end} name={name} kind={kind} />
+      {(kind === 'one' || kind === 'several') &&
+        partPaths(doc, end).map((part, i, all) => (
+          <HeaderFields key={idOf(part)} part={part} name={name} place={i} of={all.length} />
+        ))}
+      {kind === 'several' && <AddHeader end={end} />}
+      {kind === 'one' && <EdgeFields end={end} name={name} />}
+    </>
+  );
+}
+
+function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: EndKind }) {
+  const { doc, write } = useBench();
+  const kinds: readonly EndKind[] = ['one', 'several', 'plain', 'none'];
+  const turn = (to: EndKind): void => {
+    const [first = end] = partPaths(doc, end);
+    const kept =
+      kind === 'one' || kind === 'several' ? valueAt(doc, first, KEYS[to === 'one' ? 'end' : 'part']) : {};
+    if (to === 'none') write([[end, undefined]]);
+    if (to === 'plain') write([[end, 'plain']]);
+    if (to === 'one') write([[end, kept]]);
+    if (to === 'several') write([[end, [kept, {}]]]);
+  };
+  return (
+    <div class="end-kind">
+      <label for={`kind-${name}`}>End {name}</label>
+      <select
+        id={`kind-${name}`}
+        value={kind}
+        onChange={(event) => {
+          const chosen = kinds.find((each) => each === event.currentTarget.value);
+          if (chosen) turn(chosen);
+        }}
+      >
+        {kinds.map((each) => (
+          <option key={each} value={each}>
+            {END_KINDS[each]}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+function AddHeader({ end }: { end: Path }) {
+  const { doc, write } = useBench();
+  const next = partPaths(doc, end).length;
+  return (
+    <button type="button" class="quiet" onClick={() => write([[[...end, next], {}]])}>
+      Add a header
+    </button>
+  );
+}
+
+function HeaderFields({ part, name, place, of }: { part: Path; name: EndName; place: number; of: number }) {
+  const { doc, write } = useBench();
+  const kind = headerKindAt(doc, part);
+  const { within, measures } = HEADERS[kind];
+  const whose = of > 1 ? `end ${name}, header ${place + 1}` : `end ${name}`;
+  const base = [...part, 'onto', ...within];
+  return (
+    <div class="header-fields">
+      {of > 1 && (
+        <p class="numbered">
+          Header {place + 1}
+          <button type="button" class="quiet" onClick={() => write([[part, undefined]])}>
+            Remove
+          </button>
+        </p>
+      )}
+      <KindChoice
+        legend={`What ${whose} lands on`}
+        name={idOf([...part, 'kind'])}
+        kinds={HEADER_KINDS}
+        chosen={kind}
+        labels={HEADER_NAMES}
+        onChoose={(chosen) => write([[[...part, 'onto'], newHeader(chosen)], ...droppedBy(part, chosen)])}
+      />
+      <div class="fields">
+        {measures.map((measure) => (
+          <MeasureRow key={measure.label} base={base} measure={measure} part={`${name}.header`} of={whose} />
+        ))}
+        {asksAngle(kind) && <MeasureRow base={part} measure={ANGLE} part={`${name}.angle`} of={whose} />}
+        <MeasureRow
+          base={part}
+          measure={name === 'B' && of === 1 ? CLOCK_AT_B : CLOCK}
+          part={`${name}.clock`}
+          of={whose}
+        />
+        {asksOffset(kind) && <MeasureRow base={part} measure={OFFSET} part={`${name}.offset`} of={whose} />}
+        {of > 1 && <MeasureRow base={part} measure={SHIFT} part={`${name}.offset`} of={whose} />}
+      </div>
+    </div>
+  );
+
+  /** What the chosen kind can't have. */
+  function droppedBy(at: Path, chosen: (typeof HEADER_KINDS)[number]): [Path, undefined][] {
+    const keys = [...(asksOffset(chosen) ? [] : ['offset']), ...(asksAngle(chosen) ? [] : ['angle'])];
+    return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
+  }
+}
+
+const EDGE = {
+  at: ['edge'],
+  label: 'edge',
+  reads: ['', 'bevel', 'square'],
+  example: '',
+  optional: true,
+} as const;
+const FROM = {
+  at: ['from'],
+  label: 'square from',
+  reads: ['', 'outside', 'inside'],
+  example: '',
+  optional: true,
+} as const;
+
+/** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
+function EdgeFields({ end, name }: { end: Path; name: EndName }) {
+  const { doc } = useBench();
+  const keys = ['edge', 'blunt', 'from', 'root', 'seam'];
+  const told = keys.some((key) => hasAt(doc, [...end, key]));
+  const part = `${name}.edge`;
+  const of = `end ${name}`;
+  return (
+    <details open={told}>
+      <summary>Edge and seam of this end</summary>
+      <div class="fields">
+        <Entry base={end} blank={EDGE} part={part} fullName={`edge of ${of}`} />
+        <MeasureRow base={end} measure={BLUNT} part={part} of={of} />
+        <Entry base={end} blank={FROM} part={part} fullName={`square from which side, ${of}`} />
+        <MeasureRow base={end} measure={ROOT} part={part} of={of} />
+        <MeasureRow base={end} measure={SEAM} part={part} of={of} />
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest';
+import { emptyJob, withValue } from '../../src/page/edit.ts';
+import { docOf, wordsAt } from '../../src/page/job-doc.ts';
+import { workOut } from '../../src/page/outcome.ts';
+import { SAMPLE } from '../job/sample.ts';
+
+describe('a value that is written into a job', () => {
+  test('leaves every other line as it was, comments too', () => {
+    const edited = withValue(SAMPLE, ['tube', 'between'], '25in');
+    const lines = SAMPLE.split('\n');
+    expect(edited.split('\n').map((line, i) => line === lines[i])).toEqual(
+      lines.map((line) => !line.includes('between')),
+    );
+    expect(edited).toContain('between: 25in # work point to work point');
+  });
+
+  test.each(['1-1/2"', '38,1', "60°30'", '# 7', ' 3 ', 'a: b', 'null', "it's", '38.10'])(
+    'is read again as it was written: %s',
+    (words) => {
+      for (const path of [
+        ['tube', 'od'],
+        ['tube', 'ends', 'A', 'onto', 'od'],
+      ])
+        expect(wordsAt(docOf(withValue(SAMPLE, path, words)), path)).toBe(words);
+    },
+  );
+
+  test('takes its usual place among the keys, whatever was filled in first', () => {
+    const angle = withValue(emptyJob('mm', 'A4'), ['tube', 'ends', 'A', 'angle'], '60');
+    const header = withValue(angle, ['tube', 'ends', 'A', 'onto', 'od'], '44.5');
+    const tube = withValue(header, ['tube', 'od'], '38.1');
+    expect(tube).toBe(`copeleaf: 1
+units: mm
+tube:
+  od: 38.1
+  ends:
+    A: { onto: { od: 44.5 }, angle: 60 }
+paper: A4
+`);
+    expect(workOut(tube).kind).toBe('read');
+  });
+});
+
+describe('a mistake', () => {
+  const problemsIn = (text: string) => {
+    const outcome = workOut(text);
+    return outcome.kind === 'refused' ? outcome.problems : [];
+  };
+
+  test('is found at the field that it is about', () => {
+    const wrong = withValue(SAMPLE, ['tube', 'ends', 'B', 'angle'], '480deg');
+    expect(problemsIn(wrong).map(({ path, lacking }) => ({ path, lacking }))).toEqual([
+      { path: ['tube', 'ends', 'B', 'angle'], lacking: false },
+    ]);
+  });
+
+  test('is told at the length where only the solved ends show it', () => {
+    const wrong = withValue(SAMPLE, ['tube', 'between'], '1in');
+    expect(problemsIn(wrong).map(({ path }) => path)).toEqual([['tube', 'between']]);
+  });
+
+  test('is none where nothing was written yet: the fields that the joint waits for', () => {
+    expect(problemsIn(emptyJob('mm', 'A4'))).toMatchObject([
+      { path: ['tube', 'od'], lacking: true },
+      { path: ['tube', 'ends', 'A', 'onto'], lacking: true },
+      { path: ['tube', 'ends', 'A', 'angle'], lacking: true },
+    ]);
+  });
+});
