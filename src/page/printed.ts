@@ -4,6 +4,7 @@ import type { Printer } from '../job/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf } from '../leaf/leaves-of.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { shopPack } from '../shop/pack.ts';
 import { type LaidSheets, laySheets } from '../tiler/lay-sheets.ts';
 
 /** All leaves of a job, in the order in which they are printed. */
@@ -25,7 +26,7 @@ export function sheetsOfJob(
   printer?: Printer,
 ): LaidSheets {
   const leaves = leavesOfJob(job, solutions, footprints);
-  return laySheets(leaves, job.sheet, { job: job.title ?? name }, printer);
+  return laySheets(leaves, job.sheet, { job: job.title ?? name }, printer, shopPack(job, solutions));
 }
 
 /** The PDF of a whole job, byte for byte the one that the command makes of its file. */
