@@ -13,6 +13,8 @@ export interface BRepKernel {
   sheet(middle: Point, normal: Point, half: number): Body;
   /** The curves in which the surfaces of two bodies meet. */
   section(a: Body, b: Body): readonly SectionCurve[];
+  /** Two bodies as one. */
+  fuse(a: Body, b: Body): Body;
   /** One body with another cut off it; the boolean that a notch takes. */
   cut(from: Body, off: Body): Body;
 }
@@ -48,6 +50,12 @@ export async function loadBRepKernel(): Promise<BRepKernel> {
       halfRing(kernel, centre, axis, first, ringRadius, tubeRadius),
     sheet: (middle, normal, half) => sheet(kernel, middle, normal, half),
     section: (a, b) => section(kernel, a, b),
+    fuse(a, b) {
+      const operation = new kernel.BRepAlgoAPI_Fuse(a.shape, b.shape);
+      const body = bodyOf(operation.Shape());
+      operation.delete();
+      return body;
+    },
     cut(from, off) {
       const operation = new kernel.BRepAlgoAPI_Cut(from.shape, off.shape);
       const body = bodyOf(operation.Shape());

@@ -3,20 +3,22 @@ import type { AskedBend, AskedEnd, AskedPart } from './asked-end.ts';
 import { type Body, type BRepKernel, headerBody, loadBRepKernel } from './b-rep-kernel.ts';
 import { endUnderTest } from './end-under-test.ts';
 import { outsideRectangle, partAt, wallOf } from './implicit-headers.ts';
-import { cross, type EndName, type HeaderFrame, headerFrame, type Point } from './implicit-solids.ts';
+import { cross, type EndName, type HeaderFrame, headerFrame, less, type Point } from './implicit-solids.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
 import { randomFrom, SEED } from './random-joints.ts';
 import { distanceTo, type Sampled, sampled } from './section-curves.ts';
 
 // OpenCascade (LGPL, a development dependency) as an oracle for every kind: the section of the tube's surface with a
-// plate, a bar with sharp or filleted edges, half a ring and two bars for a bend. A section whose own points lie off
-// one of the two surfaces is passed over, counted, and another is drawn.
+// plate, a bar with sharp or filleted edges, half a ring and two bars for a bend, and with the headers of a union fused
+// into one body. A section whose own points lie off one of the two surfaces is passed over, counted, and another is drawn.
 
 const AGREE = 1e-6;
 const SOUND = 2e-7;
 const ENDS_A_KIND = 8;
 const STATIONS = 16;
-const KINDS: readonly EndKind[] = ['plate', 'mitre', 'round', 'box', 'sharp', 'rolled', 'bend'];
+const KINDS: readonly EndKind[] = ['plate', 'mitre', 'round', 'box', 'sharp', 'rolled', 'bend', 'union'];
+/** In mm, an edge between two headers of a union. */
+const PLACED = 1e-3;
 
 let kernel: BRepKernel;
 beforeAll(async () => {
@@ -30,9 +32,10 @@ describe(`points of our line lie on the kernel's section (JOINT_SEED=${SEED})`, 
   ]);
   test.each(cases)('$tube tube on $kind', ({ kind, tube }) => {
     const random = randomFrom(SEED + 200 + KINDS.indexOf(kind) * 2 + (tube === 'round' ? 0 : 1));
-    let [compared, passedOver, worst] = [0, 0, 0];
+    let [compared, passedOver, worst, edges] = [0, 0, 0, 0];
     for (let ends = 0; ends < ENDS_A_KIND; ) {
       const ask = drawn(randomEnd(random, kind, tube));
+      if (kind === 'union' && ask.parts.some(({ header }) => header.kind === 'bend')) continue;
       const end: EndName = ends % 2 === 0 ? 'A' : 'B';
       const depth = ends % 3 === 0 && hasInside(ask) ? ask.wall : 0;
       const curves = sectionOf(ask, end, depth);
@@ -45,14 +48,21 @@ describe(`points of our line lie on the kernel's section (JOINT_SEED=${SEED})`, 
           worst = Math.max(worst, apart);
           compared++;
         }
+        for (const point of meetingPoints(ask, end, depth)) {
+          const off = awayFromEnds(curves, point);
+          if (!(off <= PLACED))
+            expect.fail(`an edge ${off} mm off: depth ${depth}, ${end}, ${spellEnd(ask)}`);
+          edges++;
+        }
       } else passedOver++;
       for (const { curve } of curves) curve.free();
     }
     console.info(
-      `${tube} on ${kind}: ${compared} points, worst ${worst.toExponential(2)} mm; ${passedOver} sections passed over`,
+      `${tube} on ${kind}: ${compared} points, worst ${worst.toExponential(2)} mm; ${edges} edges; ${passedOver} sections passed over`,
     );
     expect(compared).toBeGreaterThan(ENDS_A_KIND * STATIONS * 0.4);
     expect(passedOver).toBeLessThanOrEqual(2 * ENDS_A_KIND);
+    if (kind === 'union') expect(edges).toBeGreaterThan(0);
   });
 });
 
@@ -82,7 +92,8 @@ function contactPoints(ask: AskedEnd, end: EndName, depth: number): Point[] {
 
 /** How far the kernel's own points lie off tube or header, at worst. */
 function offBothSurfaces(curves: readonly Sampled[], ask: AskedEnd, end: EndName, depth: number): number {
-  const header = partAt(end, ask.parts[0]).solid;
+  const headers = ask.parts.map((part) => partAt(end, part).solid);
+  const header = (point: Point): number => Math.min(...headers.map((solid) => solid(point)));
   const { tube } = ask;
   const offTube = ([x, y]: Point): number =>
     tube.kind === 'round'
@@ -102,14 +113,51 @@ function narrowed({ wide, deep, corner }: Rectangle, depth: number): Rectangle {
   return { wide: wide - 2 * depth, deep: deep - 2 * depth, corner: corner - depth };
 }
 
+/** Where the line passes from one header to another that it touches too, without a step. */
+function meetingPoints(ask: AskedEnd, end: EndName, depth: number): Point[] {
+  const { outside, inside } = endUnderTest(ask);
+  const line = depth === 0 ? outside : inside;
+  const { turn, at } = wallOf(ask);
+  const step = turn / 720;
+  return Array.from({ length: 720 }, (_, i) => i * step).flatMap((from) => {
+    let [low, high] = [from, from + step];
+    const { part } = line(low);
+    if (line(high).part === part) return [];
+    for (let middle = (low + high) / 2; low < middle && middle < high; middle = (low + high) / 2) {
+      if (line(middle).part === part) low = middle;
+      else high = middle;
+    }
+    const [before, after] = [line(low), line(high)];
+    const meets = before.contact && after.contact && Math.abs(before.setback - after.setback) < PLACED / 10;
+    const [x, y] = at(low, depth);
+    return meets ? [[x, y, end === 'A' ? before.setback : -before.setback]] : [];
+  });
+}
+
+/** How far a point lies from the nearest end of the kernel's curves. */
+function awayFromEnds(curves: readonly Sampled[], point: Point): number {
+  const ends = curves.flatMap(({ points }) => [points[0], points.at(-1)]);
+  return Math.min(...ends.map((at) => (at ? Math.hypot(...less(at, point)) : Number.POSITIVE_INFINITY)));
+}
+
 function sectionOf(ask: AskedEnd, end: EndName, depth: number): readonly Sampled[] {
-  const [part] = ask.parts;
-  const reach = reachOf(ask, part);
+  const { parts } = ask;
+  const reach = Math.max(...parts.map((part) => reachOf(ask, part) + Math.abs(part.shift)));
   const tube = tubeBody(ask, depth, reach);
-  const headers = headerBodies(part, end, reach);
-  const curves = headers.flatMap((header) => kernel.section(tube, header));
-  for (const body of [tube, ...headers]) body.free();
+  const headers = parts.flatMap((part) => headerBodies(part, end, reach, parts.length > 1));
+  const landing = parts.length > 1 ? [fused(headers)] : headers;
+  const curves = landing.flatMap((body) => kernel.section(tube, body));
+  for (const body of new Set([tube, ...headers, ...landing])) body.free();
   return sampled(curves);
+}
+
+function fused([first, ...others]: readonly Body[]): Body {
+  if (!first) throw new Error('there is a header to fuse');
+  return others.reduce((one, other) => {
+    const both = kernel.fuse(one, other);
+    if (one !== first) one.free();
+    return both;
+  }, first);
 }
 
 function reachOf({ tube }: AskedEnd, { header, angle, offset }: AskedPart): number {
@@ -128,12 +176,19 @@ function tubeBody({ tube }: AskedEnd, depth: number, reach: number): Body {
   return kernel.bar(start, [0, 0, 1], [0, 1, 0], narrowed(tube, depth), 2 * reach);
 }
 
-function headerBodies({ header, ...place }: AskedPart, end: EndName, reach: number): readonly Body[] {
-  const frame = headerFrame({ end, ...place });
+function headerBodies(
+  { header, shift, ...place }: AskedPart,
+  end: EndName,
+  reach: number,
+  solid: boolean,
+): readonly Body[] {
+  const unmoved = headerFrame({ end, ...place });
+  const frame = { ...unmoved, origin: mixed(unmoved.origin, 1, [0, 0, end === 'A' ? shift : -shift], 1) };
   const { origin, along, aside, up } = frame;
   switch (header.kind) {
     case 'plate':
     case 'mitre':
+      if (solid) return [plateBody(frame, reach)];
       return [kernel.sheet(origin, up, 2 * reach)];
     case 'round':
       return [headerBody(kernel, frame, header.radius, 2 * reach)];
@@ -146,6 +201,17 @@ function headerBodies({ header, ...place }: AskedPart, end: EndName, reach: numb
     case 'bend':
       return bendBodies(header, frame, reach);
   }
+}
+
+/** A plate as a block below its surface. */
+function plateBody({ origin, along, up }: HeaderFrame, reach: number): Body {
+  return kernel.bar(
+    origin,
+    mixed(up, -1, up, 0),
+    along,
+    { wide: 4 * reach, deep: 4 * reach, corner: 0 },
+    2 * reach,
+  );
 }
 
 function bendBodies(
