@@ -1,6 +1,7 @@
 import { baseSetbackOf } from '../leaf/base-edge.ts';
 import { unitsOf } from '../leaf/draw-leaf.ts';
 import { wrote } from '../leaf/names.ts';
+import { sideNames } from '../leaf/sides.ts';
 import { writeAngle } from '../measure/write.ts';
 import { landingName, type NamedEnd, type Piece } from './piece.ts';
 import { ROD_IN_WORDS } from './rod.ts';
@@ -44,8 +45,10 @@ function placedSecond(piece: Piece, end: NamedEnd): string {
   }
   if (!lengths || !first) return `lay its leaf with ${turned}.`;
   const apart = lengths.between - baseOf(piece, end) - baseOf(piece, first);
-  const where = apart >= 0 ? say(apart) : `${say(-apart)} back`;
-  return `lay its leaf with ${turned}, its base edge ${where} from the one marked at end ${first.name}.`;
+  const marked = `the one marked at end ${first.name}`;
+  const where =
+    apart >= 0 ? `${say(apart)} from ${marked}` : `${say(-apart)} beyond ${marked}: the leaves overlap`;
+  return `lay its leaf with ${turned}, its base edge ${where}.`;
 }
 
 function baseOf({ solution }: Piece, { cope }: NamedEnd): number {
@@ -92,11 +95,11 @@ export function facingStep({ solution, first }: Piece, end: NamedEnd): string {
   const arrows = `Check which way end ${end.name} faces before you cut: the two arrows point away from one another`;
   if (end.cope.fitUp?.clock) return `${arrows}, and hold the leaf up to the header.${own}`;
   if (twist === undefined || !first) return `${arrows}.${own}`;
-  return `${arrows}, and ${twistWords(twist)}.${own}`;
+  return `${arrows}, and ${twistWords(twist, sideNames(end.cope.end.parts[0]).heel)}.${own}`;
 }
 
-function twistWords(twist: number): string {
-  const names = 'the heel of end B';
+function twistWords(twist: number, side: string): string {
+  const names = `the ${side} of end B`;
   if (Math.abs(twist) < 1e-9) return `${names} is on one line with that of end A`;
   if (Math.abs(Math.abs(twist) - Math.PI) < 1e-9) return `${names} is opposite that of end A`;
   return `${names} stands ${writeAngle(Math.abs(twist))} to the ${twist > 0 ? 'right' : 'left'} of that of end A, with B up`;

@@ -17,14 +17,12 @@ export interface Piece {
   readonly solution: TubeSolution;
   readonly first?: NamedEnd;
   readonly second?: NamedEnd;
-  /** It is the only tube of its job. */
-  readonly alone: boolean;
   /** Writes a length in the unit of the tube's size, and in the other. */
   readonly say: (mm: Mm) => string;
 }
 
 /** `first` is the end that comes first in the order of work. */
-export function pieceOf(solution: TubeSolution, first: EndName | undefined, alone: boolean): Piece {
+export function pieceOf(solution: TubeSolution, first: EndName | undefined): Piece {
   const units = unitsOf(solution);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
   const [one, two] = names.flatMap((name): NamedEnd[] => {
@@ -35,7 +33,6 @@ export function pieceOf(solution: TubeSolution, first: EndName | undefined, alon
     solution,
     ...(one && { first: one }),
     ...(two && { second: two }),
-    alone,
     say: (mm) => inBoth(mm, units),
   };
 }

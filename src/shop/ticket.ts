@@ -33,7 +33,7 @@ export function ticketsOf(
 ): readonly Ticket[] {
   return solutions.map((solution, place) => {
     const { tube, hand } = solution;
-    const piece = pieceOf(solution, first.get(solution), solutions.length === 1);
+    const piece = pieceOf(solution, first.get(solution));
     const twin = solutions.findIndex((other) => other.tube.name === tube.name && other.hand !== hand);
     return {
       solution,
