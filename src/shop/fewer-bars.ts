@@ -9,9 +9,9 @@ export interface Packing {
 }
 
 /** How often a handful of bars is packed anew, how many make a handful, and how long each is tried. */
-const HANDFULS = 400;
-const MOST_BARS = 7;
-const TRIES = 2_500;
+const HANDFULS = 800;
+const MOST_BARS = 9;
+const TRIES = 1_000;
 
 /**
  * Does without one bar after another: takes a handful of bars, always the same ones in turn, and packs their pieces anew into all

@@ -48,6 +48,38 @@ export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms
   return { bars, left };
 }
 
+/**
+ * Each bar in turn with as many pieces as go into one: of the short pieces that come to no more than a bar for each so many, the
+ * longest and those that go best with it. Where only two or three go into a bar, least slack alone would waste short pieces
+ * beside long ones.
+ */
+export function mostPieces(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+  const sizeOf = (piece: number): Mm => sizes[piece] ?? 0;
+  let left = [...order].sort((a, b) => sizeOf(a) - sizeOf(b));
+  const bars = rooms.map((room) => {
+    const pool = shortOnes(left.map(sizeOf), room);
+    const last = left[pool - 1];
+    if (last === undefined) return [];
+    const filled = [last, ...fullest(sizes, left.slice(0, pool - 1), room - sizeOf(last))];
+    const taken = new Set(filled);
+    left = left.filter((piece) => !taken.has(piece));
+    return filled;
+  });
+  return { bars, left };
+}
+
+/** How many of these sizes, the shortest first, come to no more than a room for every so many of them. */
+function shortOnes(sizes: readonly Mm[], room: Mm): number {
+  const sums: Mm[] = [];
+  for (const size of sizes) if (size <= room + SAME) sums.push((sums.at(-1) ?? 0) + size);
+  const together = sums.filter((sum) => sum <= room + SAME).length;
+  for (let many = together; many > 0; many--) {
+    const pool = sums.filter((sum, i) => sum * many <= room * (i + 1) + SAME).length;
+    if (pool >= many) return pool;
+  }
+  return 0;
+}
+
 /** Of these pieces those that fill a room best, by a search that ends when it is full or has looked long enough. */
 function fullest(sizes: readonly Mm[], order: readonly number[], room: Mm): readonly number[] {
   const pieces = order.map((piece) => ({ piece, size: sizes[piece] ?? 0 })).sort((a, b) => b.size - a.size);

@@ -16,12 +16,33 @@ export interface Choice {
 export const SAME: Mm = 1e-6;
 
 /**
- * A lower bound on how many bins of size `bin` these sizes need: L2 of S. Martello and P. Toth, Lower bounds and
+ * A lower bound on how many bins of size `bin` these sizes need, the greater of two: by how many pieces a bin holds, and L2 of S. Martello and P. Toth, Lower bounds and
  * reduction procedures for the bin packing problem (1990), from memory. For a bound a up to half a bin, sizes over
  * bin - a go alone, those over half a bin go one in each, and what is left of those down to a has to find room in
  * what these leave; the greatest such count over all a is proved.
  */
 export function leastBins(sizes: readonly Mm[], bin: Mm): number {
+  return Math.max(leastByPairs(sizes, bin), leastByCount(sizes, bin));
+}
+
+/**
+ * A lower bound from how many pieces a bin holds. Let bins of `many` pieces or more hold n pieces together. These are no shorter than the n
+ * shortest of all, and no bin holds more than `most`, so there are at least max(n / most, shortest n / bin) such bins; all
+ * others hold `many` - 1 at most. The least over all n is proved for every `many`.
+ */
+function leastByCount(sizes: readonly Mm[], bin: Mm): number {
+  const sums: Mm[] = [0];
+  for (const size of sizes.toSorted((a, b) => a - b)) sums.push((sums.at(-1) ?? 0) + size);
+  const most = sums.filter((sum) => sum <= bin + SAME).length - 1;
+  const bounds = Array.from({ length: Math.max(0, most - 1) }, (_, i) => {
+    const many = i + 2;
+    const bins = sums.map((sum, n) => Math.max(n / most, sum / bin) + (sizes.length - n) / (many - 1));
+    return Math.ceil(Math.min(...bins) - SAME);
+  });
+  return Math.max(0, ...bounds);
+}
+
+function leastByPairs(sizes: readonly Mm[], bin: Mm): number {
   const smalls = sizes.filter((size) => size <= bin / 2 + SAME);
   const bounds = [...new Set([0, ...smalls])].map((bound) => {
     const alone = sizes.filter((size) => size > bin - bound + SAME);

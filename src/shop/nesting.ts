@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { fewerBars } from './fewer-bars.ts';
-import { bestFit, type Filling, leastSlack } from './fill-bars.ts';
+import { bestFit, type Filling, leastSlack, mostPieces } from './fill-bars.ts';
 import { type Choice, choices, SAME, type StockKind, sum } from './least-stock.ts';
 import { byTrying } from './try-bars.ts';
 
@@ -20,8 +20,7 @@ export interface Nesting {
   /** Together of the stock that is taken. */
   readonly total: Mm;
   /**
-   * No way to nest these pieces into this stock takes less: proved. Undefined where some found no stock, or where the
-   * ways to choose are too many to look through.
+   * No way to nest these pieces into this stock takes less: proved. Undefined where some found no stock.
    */
   readonly least?: Mm;
 }
@@ -37,12 +36,21 @@ export function nest(pieces: readonly Mm[], kinds: readonly StockKind[], kerf: M
   const known = greedy(sizes, stock, kerf);
   if (known.filling.left.length > 0 || pieces.length === 0) return nestingOf(pieces, known, kerf);
   const ways = choices(sizes, stock, kerf, sum(known.lengths));
-  const first = ways?.[0];
-  if (ways === undefined || first === undefined) return nestingOf(pieces, known, kerf);
+  const first = ways?.[0] ?? { total: leastByRoom(sizes, stock, kerf) };
+  if (ways === undefined || pieces.length > MOST_SEARCHED)
+    return { ...nestingOf(pieces, known, kerf), least: first.total };
   const fewer = withFewer(known, sizes, kerf, first.total);
   const better = ways.filter(({ total }) => total < sum(fewer.lengths) - SAME);
   const best = firstThatHolds(sizes, stock, kerf, better) ?? fewer;
   return { ...nestingOf(pieces, best, kerf), least: first.total };
+}
+
+/** More pieces than this are nested by the first ways alone, which come the nearer to the bound the more there are. */
+const MOST_SEARCHED = 600;
+
+/** What the pieces need by their sizes alone: n pieces of a length L leave room for n kerfs and take L + kerf. */
+function leastByRoom(sizes: readonly Mm[], kinds: readonly StockKind[], kerf: Mm): Mm {
+  return sum(sizes) * Math.min(...kinds.map(({ length }) => length / (length + kerf)));
 }
 
 function withFewer({ lengths, filling }: Packed, sizes: readonly Mm[], kerf: Mm, least: Mm): Packed {
@@ -70,7 +78,7 @@ function nestingOf(pieces: readonly Mm[], { lengths, filling }: Packed, kerf: Mm
   return { bars, left: filling.left, total: sum(bars.map(({ length }) => length)) };
 }
 
-const MOST_WAYS = 5;
+const MOST_WAYS = 3;
 
 /** The first choice of stock into which all pieces are found to go. */
 function firstThatHolds(
@@ -95,7 +103,7 @@ function packed(sizes: readonly Mm[], lengths: readonly Mm[], kerf: Mm): Filling
   let best: Filling | undefined;
   for (let shake = 0; shake < ORDERS; shake++) {
     const order = longestFirst(sizes, shake);
-    for (const fill of [bestFit, leastSlack]) {
+    for (const fill of [bestFit, leastSlack, mostPieces]) {
       const filling = fill(sizes, order, rooms);
       if (filling.left.length === 0) return filling;
       if (!best || filling.left.length < best.left.length) best = filling;
@@ -122,9 +130,9 @@ function greedy(sizes: readonly Mm[], kinds: readonly StockKind[], kerf: Mm): Pa
     const lengths = all.toSorted((a, b) => way * (b - a));
     const rooms = lengths.map((length) => length + kerf);
     const order = longestFirst(sizes, 0);
-    return [firstFit, leastSlack, bestFit].map((fill) =>
-      shortened({ lengths, filling: fill(sizes, order, rooms) }, sizes, kerf),
-    );
+    const fills =
+      sizes.length > MOST_SEARCHED ? [firstFit, bestFit] : [firstFit, leastSlack, bestFit, mostPieces];
+    return fills.map((fill) => shortened({ lengths, filling: fill(sizes, order, rooms) }, sizes, kerf));
   });
   const [best] = tries.sort(
     (a, b) => a.filling.left.length - b.filling.left.length || sum(a.lengths) - sum(b.lengths),

@@ -68,7 +68,8 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
   ])('200 of them take at most one length more than the bound proves: %s', (_, kinds) => {
     const random = randomFrom(SEED + 21);
     for (let n = 0; n < 4; n++) {
-      const pieces = Array.from({ length: 200 }, () => Math.round(between(random, 250, 1900) * 10) / 10);
+      const longest = n % 2 === 0 ? 1900 : 3000;
+      const pieces = Array.from({ length: 200 }, () => Math.round(between(random, 250, longest) * 10) / 10);
       const nesting = nest(pieces, kinds, KERF);
       expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
       expect(nesting.left).toEqual([]);
@@ -116,6 +117,15 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
     expect(nesting.least).toBeUndefined();
   });
 
+  test('two thousand blanks are nested too, within one length of the bound', () => {
+    const random = randomFrom(SEED + 24);
+    const pieces = Array.from({ length: 2000 }, () => Math.round(between(random, 250, 1900)));
+    const kinds = [{ length: 6000, count: 999 }];
+    const nesting = nest(pieces, kinds, KERF);
+    expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
+    expect(nesting.total - (nesting.least ?? Number.NaN)).toBeLessThanOrEqual(6000);
+  });
+
   test('of nothing is nothing', () => {
     expect(nest([], [{ length: 6000, count: 1 }], KERF)).toMatchObject({ bars: [], left: [], total: 0 });
   });
@@ -127,6 +137,8 @@ describe('the bound on how many bins pieces need', () => {
     ['pieces over half a bin, one in each', [6, 6, 6, 6], 10, 4],
     ['what has no room beside large ones', [7, 7, 7, 4, 4, 4], 10, 5],
     ['what fits beside large ones', [7, 7, 7, 3, 3, 3], 10, 3],
+    ['pieces of which no more than two go into one', [4, 4, 4, 4, 4, 4, 4], 10, 4],
+    ['short ones that make room for no third long one', [3.2, 3.2, 3.2, 4.5, 4.5, 4.5, 4.5], 10, 3],
     ['nothing', [], 10, 0],
   ])('is met by %s', (_, sizes, bin, least) => {
     expect(leastBins(sizes, bin)).toBe(least);
