@@ -40,7 +40,7 @@ export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm)
 }
 
 /** Room for the longest label, in ems. */
-const LABELS = 6.2;
+const LABELS = 5.9;
 
 /** A box to tick, level with the capitals of the first line under `at`. */
 export function tickBox(at: Point, size: Mm): Mark {

@@ -46,7 +46,7 @@ export function layColumn(ticket: Ticket, manner: Manner, box: Box): Laid {
   const marks: Mark[] = [];
   let top = box.top;
   for (const block of blocksOf(ticket, manner)) {
-    const width = manner.pictures ? 0.56 * across(box) : across(box);
+    const width = manner.pictures ? 0.62 * across(box) : across(box);
     const facts = layBlock(block, manner, { ...box, top, right: box.left + width });
     const right = { left: box.left + width + 2, right: box.right, top, bottom: top - PICTURE };
     const picture = manner.pictures ? block.draw(right) : { marks: [], foot: top };

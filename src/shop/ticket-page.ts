@@ -52,7 +52,7 @@ function layTicket(ticket: Ticket, box: Box, manner: Manner): Laid {
     return { marks: [...head.marks, ...steps.marks], foot: steps.foot };
   }
   if (isWide(box)) {
-    const side = 0.33 * across(box);
+    const side = 0.36 * across(box);
     const facts = layColumn(ticket, manner, { ...box, top, right: box.left + side });
     const left = box.left + side + 2 * GUTTER;
     const steps = laySteps(ticket, manner.steps, { x: left, y: top }, box.right - left);
