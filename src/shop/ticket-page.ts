@@ -20,6 +20,7 @@ const READ: Mm = 3.6;
 const MANNERS: readonly Manner[] = [
   { steps: LARGE, facts: PLAIN, pictures: true },
   { steps: READ, facts: PLAIN, pictures: true },
+  { steps: READ, facts: SMALL, pictures: true },
   { steps: READ, facts: PLAIN, pictures: false },
   { steps: PLAIN, facts: SMALL, pictures: true },
   { steps: PLAIN, facts: SMALL, pictures: false },
@@ -52,7 +53,7 @@ function layTicket(ticket: Ticket, box: Box, manner: Manner): Laid {
     return { marks: [...head.marks, ...steps.marks], foot: steps.foot };
   }
   if (isWide(box)) {
-    const side = 0.36 * across(box);
+    const side = 0.35 * across(box);
     const facts = layColumn(ticket, manner, { ...box, top, right: box.left + side });
     const left = box.left + side + 2 * GUTTER;
     const steps = laySteps(ticket, manner.steps, { x: left, y: top }, box.right - left);

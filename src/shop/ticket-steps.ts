@@ -25,5 +25,5 @@ export function layStep(step: string, copies: number, size: Mm, at: Point, width
   const indent = boxes * pitch + 0.5 * size;
   const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
   const laid = layText(step, size, { x: at.x + indent, y: at.y }, width - indent);
-  return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.35 * size };
+  return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.28 * size };
 }
