@@ -151,7 +151,7 @@ function endFollows(report: EndReport, tube: Tube): string[] {
   const placed = ({ setback, station }: Place): string =>
     `${say(setback)} at ${stationInWords(station, cope.joint.section)}`;
   const lines = [
-    ...fitUpAloud(cope, say),
+    ...fitUpAloud(cope, say).flatMap((line) => wrapped(line, 90)),
     `throat ${placed(cope.throat)}; long point ${placed(cope.longPoint)}`,
   ];
   if (dihedrals) {

@@ -53,9 +53,9 @@ export function fitUpNames(
   return { marks, beside };
 }
 
-const ON_LENGTH_MARK = ['length mark: lay this line on it', 'on the length mark', 'length'];
+const ON_LENGTH_MARK = ['length mark: lay this line on it', 'on the length mark', 'length mark'];
 const ON_ROTATION_MARK = ['lay this line on the rotation mark', 'on the rotation mark', 'mark'];
-const UNDER_LENGTH_MARK = ['the length mark lies on this line', 'length mark'];
+const UNDER_LENGTH_MARK = ['the length mark lies on this line', 'mark on this line'];
 
 const CLEAR: Mm = 0.5;
 const BESIDE: Mm = 0.8;

@@ -75,7 +75,7 @@ function strayOf(frame: RoundFrame, wrap: Drawing, x: number, station: number): 
   const radius = frame.tube.od / 2;
   const onLine = (angle: number) => rayTo(frame, 'B', radius * Math.cos(angle), radius * Math.sin(angle));
   const mark = onLine(heelOf(frame, 'B')) ?? Number.NaN;
-  const level = guideAt(wrap, /length mark: lay|on the length mark|^length$/, false);
+  const level = guideAt(wrap, /length mark: lay|on the length mark|^length mark$/, false);
   const perMm = (2 * Math.PI) / (Math.PI * (frame.tube.od + PAPER_THICKNESS));
   const [cut] = strokesOf(wrap, 'cut');
   const points = cut ? pointsAlong(cut.path, 3) : [];
@@ -126,5 +126,38 @@ tube:
     const texts = textsOf(wrapOf(job));
     expect(texts.filter((text) => text.includes('length mark'))).toEqual([]);
     expect(texts.join(' ')).toContain('to the base edge of end A');
+  });
+});
+
+const TUBES = ['od: 14', 'od: 80', 'section: { wide: 50, deep: 30, corner: 5 }'];
+const HEADERS = ['{ od: 90 }', '{ plate: {} }', '{ box: { wide: 100, deep: 60, corner: 8 } }'];
+
+describe.each(TUBES)('on a tube of %s every kind of header', (tube) => {
+  test.each(HEADERS)('%s has its lines named, and no word on a line', (onto) => {
+    for (const angle of [40, 90, 120]) {
+      for (const clock of tube.startsWith('od') ? ['77', 'mark'] : ['77']) {
+        for (const edge of ['bevel', 'square']) {
+          const job = `copeleaf: 1
+tube:
+  ${tube}
+  wall: 2
+  edge: ${edge}
+  between: mark
+  ends: { A: plain, B: { onto: ${onto}, angle: ${angle}, clock: ${clock} } }
+`;
+          const [solution] = solveJob(readSample(job));
+          if (!solution) throw new Error('a job has a tube');
+          const { wrap, card } = drawLeaf(solution, 'B', { paperThickness: PAPER_THICKNESS });
+          expect([...faultsOf(wrap), ...faultsOf(card)], job).toEqual([]);
+          // What finds no room on a small wrap stands on its card.
+          const texts = [...textsOf(wrap), ...textsOf(card)];
+          const named = texts.filter((text) =>
+            /length mark: lay this|^on the length mark$|^length mark$/.test(text),
+          );
+          expect(named.length, job).toBeGreaterThan(0);
+          expect(texts.join(' ').includes('rotation mark'), job).toBe(clock === 'mark');
+        }
+      }
+    }
   });
 });
