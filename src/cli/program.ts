@@ -111,6 +111,15 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
       await starter(name, options, shell);
     });
 
+  program
+    .command('page')
+    .description('show the page: the same tool in a browser, on this machine alone')
+    .option('--out <file>', 'write it as one file instead; - is standard output')
+    .action(async (options: { out?: string }) => {
+      const { page } = await import('./page.ts');
+      await page(options, shell);
+    });
+
   addPrinterCommands(program, shell);
   addAidCommands(program, shell);
   return program;

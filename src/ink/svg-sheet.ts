@@ -1,4 +1,5 @@
 import { SVG, type Svg, withWindow } from '@svgdotjs/svg.js';
+import type { Drawing } from '../leaf/drawing.ts';
 import type { Placement, Sheet, SheetSet } from '../tiler/sheets.ts';
 import { written } from './number.ts';
 import type { SvgWindow } from './svg.ts';
@@ -38,4 +39,19 @@ function addPlacement(root: Svg, { drawing, at, turn, clip }: Placement, height:
     .group()
     .attr({ transform: `translate(${written(at.x)} ${written(height - at.y)}) rotate(${-90 * turn})` });
   addMarks({ group, made: new Map() }, drawing.marks, ({ x, y }) => ({ x, y: -y }));
+}
+
+/** One drawing alone, as an element for a page to show: a unit is a millimetre. Throws as `inkSheetSvg` does. */
+export function inkDrawingSvg({ box, marks }: Drawing, window: SvgWindow): SVGSVGElement {
+  return withWindow(window, () => {
+    const [left, top] = [written(box.left), written(-box.top)];
+    const [width, height] = [written(box.right - box.left), written(box.top - box.bottom)];
+    const root = SVG().attr({
+      viewBox: `${left} ${top} ${width} ${height}`,
+      'font-family': FONTS,
+      'xml:space': 'preserve',
+    });
+    addMarks({ group: root.group(), made: new Map() }, marks, ({ x, y }) => ({ x, y: -y }));
+    return root.node;
+  });
 }

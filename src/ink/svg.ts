@@ -19,11 +19,6 @@ export function inkSvg(leaves: readonly Leaf[], window: SvgWindow): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${source.replaceAll('&nbsp;', '&#160;')}\n`;
 }
 
-/** The same as an element, for a page to show. Throws as `inkSvg` does. */
-export function inkSvgElement(leaves: readonly Leaf[], window: SvgWindow): SVGSVGElement {
-  return withWindow(window, () => pictureOf(leaves).node);
-}
-
 function pictureOf(leaves: readonly Leaf[]): Svg {
   const sheet = sideBySide(leaves);
   const [width, height] = [written(sheet.width), written(sheet.height)];

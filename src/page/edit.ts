@@ -12,7 +12,11 @@ export function withValue(text: string, path: Path, value: Value | undefined): s
   if (typeof value === 'string' && isScalar(standing) && typeof standing.value === 'string') {
     const [from, to] = standing.range ?? [];
     // Rewriting the whole would move comments that stand beside keys.
-    if (from !== undefined && to !== undefined) return text.slice(0, from) + spelled(value) + text.slice(to);
+    if (from !== undefined && to !== undefined) {
+      // An empty value begins at its colon or dash.
+      const gap = /[:-]$/.test(text.slice(0, from)) ? ' ' : '';
+      return text.slice(0, from) + gap + spelled(value) + text.slice(to);
+    }
   }
   if (value !== undefined) put(doc, path, value);
   else if (doc.hasIn(path)) doc.deleteIn(path);

@@ -1,14 +1,11 @@
 import { render } from 'preact';
-import { paperOfRegion } from '../job/regional-paper.ts';
 import { App } from './app.tsx';
-import { emptyJob } from './edit.ts';
 import { loadFont } from './font.ts';
-
-const region = new Intl.Locale(navigator.language).region ?? '';
+import { keptJob } from './keep.ts';
+import { startOf } from './start.ts';
 
 loadFont();
 const room = document.getElementById('page');
-if (room) {
-  const start = emptyJob(region === 'US' ? 'in' : 'mm', paperOfRegion(region).name);
-  render(<App start={start} />, room);
-}
+if (room) render(<App start={startOf(location.hash, keptJob(), navigator.language)} />, room);
+// Another link put into this tab's address is another job.
+addEventListener('hashchange', () => location.reload());

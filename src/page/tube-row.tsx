@@ -44,14 +44,24 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         <Entry base={tube} blank={COPIES} part="tube" fullName="copies of the tube" />
         <PairBox tube={tube} />
       </div>
-      <KindChoice
-        legend="Section of the tube"
-        name={idOf([...tube, 'section-kind'])}
-        kinds={['section-round', 'section-rectangular']}
-        chosen={`section-${kind}`}
-        labels={SECTION_NAMES}
-        onChoose={(chosen) => turn(chosen === 'section-round' ? 'round' : 'rectangular')}
-      />
+      <div class="shapes">
+        <KindChoice
+          legend="Section of the tube"
+          name={idOf([...tube, 'section-kind'])}
+          kinds={['section-round', 'section-rectangular']}
+          chosen={`section-${kind}`}
+          labels={SECTION_NAMES}
+          onChoose={(chosen) => turn(chosen === 'section-round' ? 'round' : 'rectangular')}
+        />
+        <KindChoice
+          legend="How the edge is made"
+          name={idOf([...tube, 'edge-kind'])}
+          kinds={['bevel', 'square']}
+          chosen={edge}
+          labels={EDGE_NAMES}
+          onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
+        />
+      </div>
       <div class="fields">
         {measures.map((measure) => (
           <MeasureRow
@@ -67,14 +77,6 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         )}
         {both && <MeasureRow base={tube} measure={BETWEEN} part="tube.between" of="the tube" />}
       </div>
-      <KindChoice
-        legend="How the edge is made"
-        name={idOf([...tube, 'edge-kind'])}
-        kinds={['bevel', 'square']}
-        chosen={edge}
-        labels={EDGE_NAMES}
-        onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
-      />
       <details open={['blunt', 'from', 'root', 'allowance'].some((key) => hasAt(doc, [...tube, key]))}>
         <summary>Blunt, root and allowance</summary>
         <div class="fields">

@@ -1,7 +1,18 @@
-import { useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
+import { useBench } from './bench.ts';
+import { Cautions } from './cautions.tsx';
+import { nameOf } from './job-name.ts';
+import { Lacking } from './lacking.tsx';
 import { LeafView } from './leaf-view.tsx';
 import type { Notes } from './notes.ts';
+import { NumbersView } from './numbers-view.tsx';
+import { sheetsOfJob } from './printed.ts';
+import type { Printing } from './printing.ts';
+import { SheetsView } from './sheets-view.tsx';
 import type { Shown } from './shown.ts';
+import { SpaceView } from './space-view.tsx';
+import { Tabs } from './tabs.tsx';
+import { TextView } from './text-view.tsx';
 
 interface ViewsProps {
   /** The last job that could be read. */
@@ -10,22 +21,72 @@ interface ViewsProps {
   readonly stale: boolean;
   readonly notes: Notes;
   readonly text: string;
+  readonly printing: Printing;
+  readonly onWrite: (text: string, typing: string) => void;
 }
 
+const NAMES = ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file'] as const;
+
 /** What comes of the job, one view at a time. */
-export function Views({ shown, stale }: ViewsProps) {
-  const [end, setEnd] = useState<'A' | 'B'>('A');
-  if (!shown) return <section class="views" aria-label="Views" />;
-  const ends = (['A', 'B'] as const).filter((name) => shown.solution.ends[name]?.kind === 'coped');
-  const chosen = ends.includes(end) ? end : ends[0];
+export function Views(props: ViewsProps) {
+  const { shown, stale, text, onWrite } = props;
+  const [name, setName] = useState<(typeof NAMES)[number]>('Leaf');
   return (
-    <section class={`views${stale ? ' is-stale' : ''}`} aria-label="Views">
-      {ends.map((name) => (
-        <button type="button" key={name} aria-pressed={name === chosen} onClick={() => setEnd(name)}>
-          Leaf {name}
-        </button>
-      ))}
-      {chosen && <LeafView job={shown.job} solution={shown.solution} end={chosen} />}
+    <section class={`views${stale && shown ? ' is-stale' : ''}`} aria-label="Views">
+      <Tabs label="Views" names={NAMES} chosen={name} onChoose={setName}>
+        <Lacking />
+        {stale && shown && <p class="aside">Below is the joint as it was before.</p>}
+        {name === 'Job file' ? (
+          <TextView text={text} onWrite={onWrite} />
+        ) : (
+          shown && <ShownView {...props} shown={shown} name={name} />
+        )}
+        <Cautions />
+      </Tabs>
     </section>
+  );
+}
+
+type ShownViewProps = ViewsProps & { readonly shown: Shown; readonly name: (typeof NAMES)[number] };
+
+function ShownView({ shown, notes, printing, name }: ShownViewProps) {
+  const { doc } = useBench();
+  const { footprints, printer } = printing;
+  const called = nameOf(doc);
+  const lay = useCallback(
+    () => sheetsOfJob(shown.job, shown.solutions, called, footprints, printer),
+    [shown, called, footprints, printer],
+  );
+  switch (name) {
+    case 'Leaf':
+      return <Leaves shown={shown} />;
+    case 'Sheets':
+      return <SheetsView lay={lay} />;
+    case '3D':
+      return <SpaceView solution={shown.solution} />;
+    default:
+      return <NumbersView shown={shown} notes={notes} />;
+  }
+}
+
+function Leaves({ shown }: { readonly shown: Shown }) {
+  const [end, setEnd] = useState<'A' | 'B'>('A');
+  const ends = (['A', 'B'] as const).filter((each) => shown.solution.ends[each]?.kind === 'coped');
+  const chosen = ends.includes(end) ? end : ends[0];
+  if (!chosen)
+    return <p class="aside">No end is coped, so there is no leaf. Numbers has the length to cut.</p>;
+  return (
+    <>
+      {ends.length > 1 && (
+        <div class="tools">
+          {ends.map((each) => (
+            <button type="button" key={each} aria-pressed={each === chosen} onClick={() => setEnd(each)}>
+              End {each}
+            </button>
+          ))}
+        </div>
+      )}
+      <LeafView job={shown.job} solution={shown.solution} end={chosen} />
+    </>
   );
 }

@@ -25,6 +25,12 @@ describe('a value that is written into a job', () => {
     },
   );
 
+  test('fills in what was left empty', () => {
+    const empty = withValue(SAMPLE, ['tube', 'between'], { faces: '' });
+    const filled = withValue(empty, ['tube', 'between', 'faces'], '22in');
+    expect(wordsAt(docOf(filled), ['tube', 'between', 'faces'])).toBe('22in');
+  });
+
   test('takes its usual place among the keys, whatever was filled in first', () => {
     const angle = withValue(emptyJob('mm', 'A4'), ['tube', 'ends', 'A', 'angle'], '60');
     const header = withValue(angle, ['tube', 'ends', 'A', 'onto', 'od'], '44.5');

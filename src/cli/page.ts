@@ -1,0 +1,52 @@
+import { readFile } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { writeResult } from './files.ts';
+import type { Shell } from './shell.ts';
+
+export interface PageOptions {
+  readonly out?: string;
+}
+
+/** `copeleaf page`: writes the page to a file, or shows it to a browser on this machine until it is stopped. */
+export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
+  const text = await readFile(new URL('dist/copeleaf.html', shell.home));
+  if (out !== undefined) {
+    await writeResult(out, text, shell);
+    if (out !== '-') shell.err(`${out}: open it in a browser; it needs no network\n`);
+    return;
+  }
+  const server = serverOf(text);
+  const port = await listening(server, USUAL_PORT).catch(() => listening(server, ANY_PORT));
+  await shell.out(`http://127.0.0.1:${port}/\n`);
+  shell.err('Open that address in a browser on this machine. Ctrl-C ends it.\n');
+  await new Promise((done) => server.once('close', done));
+}
+
+/** The same each time where it is free: a browser keeps the last job and the printers by the address, port and all. */
+const USUAL_PORT = 42673;
+const ANY_PORT = 0;
+
+function serverOf(text: Buffer): Server {
+  return createServer(({ url, method }, response) => {
+    const found = (method === 'GET' || method === 'HEAD') && /^\/(\?.*)?$/.test(url ?? '');
+    response.writeHead(found ? 200 : 404, {
+      'content-type': found ? 'text/html; charset=utf-8' : 'text/plain; charset=utf-8',
+      'cache-control': 'no-store',
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'no-referrer',
+    });
+    response.end(found ? text : 'There is only one page here: /\n');
+  });
+}
+
+/** Only this machine can reach it. Gives the port. */
+function listening(server: Server, port: number): Promise<number> {
+  return new Promise((done, failed) => {
+    server.once('error', failed);
+    server.listen(port, '127.0.0.1', () => {
+      server.off('error', failed);
+      const at = server.address();
+      done(typeof at === 'object' && at ? at.port : port);
+    });
+  });
+}

@@ -1,0 +1,25 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** A window over the page; the browser keeps the focus in it and closes it on Escape. */
+export function Dialog({ title, onClose, children }: DialogProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog ref={dialog} onClose={onClose} aria-labelledby="dialog-title">
+      <div class="dialog-head">
+        <h2 id="dialog-title">{title}</h2>
+        <button type="button" onClick={() => dialog.current?.close()}>
+          Close
+        </button>
+      </div>
+      {children}
+    </dialog>
+  );
+}

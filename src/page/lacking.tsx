@@ -1,0 +1,71 @@
+import { useBench } from './bench.ts';
+import { idOf } from './entry.tsx';
+import { keyOf, type Path } from './job-doc.ts';
+
+/** What the joint still waits for, each leading to its field; and mistakes that no field shows. */
+export function Lacking() {
+  const { outcome } = useBench();
+  if (outcome.kind === 'read') return null;
+  const lacking = outcome.problems.filter((problem) => problem.lacking);
+  const wrong = outcome.problems.filter((problem) => !problem.lacking);
+  return (
+    <div class="lacking">
+      {lacking.length > 0 && (
+        <>
+          <h2>Still to fill in</h2>
+          <ul>
+            {lacking.map(({ path, complaint }) => (
+              <li key={keyOf(path)}>
+                <button type="button" class="jump" onClick={() => goTo(path)}>
+                  {placeInWords(path)}
+                </button>{' '}
+                {complaint.why}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {wrong.length > 0 && (
+        <>
+          <h2>What can’t be read</h2>
+          <ul>
+            {wrong.map(({ path, complaint }) => (
+              <li key={`${keyOf(path)} ${complaint.code}`}>
+                <button type="button" class="jump" onClick={() => goTo(path)}>
+                  {placeInWords(path) || `line ${complaint.line ?? 1}`}
+                </button>{' '}
+                <code>{complaint.read}</code>: {complaint.why}. Write {complaint.instead}.
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The field of a value, or the first one inside it, or the nearest round it. */
+function goTo(path: Path): void {
+  for (let outer = path; outer.length > 0; outer = outer.slice(0, -1)) {
+    const id = idOf(outer);
+    const field =
+      document.getElementById(id) ?? document.querySelector(`input[id^="${id}-"], select[id^="${id}-"]`);
+    if (field instanceof HTMLElement) {
+      field.focus();
+      return;
+    }
+  }
+}
+
+/** Where a value stands, as people say it: `end A, angle`. */
+function placeInWords(path: Path): string {
+  const steps = path.filter((step) => step !== 'ends' && step !== 'tube' && step !== 'tubes');
+  return steps
+    .map((step) => {
+      if (typeof step === 'number') return `no. ${step + 1}`;
+      if (step === 'A' || step === 'B') return `end ${step}`;
+      if (step === 'onto') return 'header';
+      return step === 'od' ? 'size' : step;
+    })
+    .join(', ');
+}

@@ -1,0 +1,22 @@
+import { strFromU8, strToU8, unzlibSync, zlibSync } from 'fflate';
+
+const MARK = '#job=';
+
+/** The whole job as the fragment of an address: deflated, in base64 for addresses (RFC 4648, 5). */
+export function fragmentOf(text: string): string {
+  const bytes = zlibSync(strToU8(text), { level: 9 });
+  const signs = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
+  return MARK + btoa(signs).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+}
+
+/** The job that a fragment carries; undefined where there is none, `damaged` where it can't be read. */
+export function jobInFragment(fragment: string): string | 'damaged' | undefined {
+  if (!fragment.startsWith(MARK)) return undefined;
+  try {
+    const signs = atob(fragment.slice(MARK.length).replaceAll('-', '+').replaceAll('_', '/'));
+    const text = strFromU8(unzlibSync(Uint8Array.from(signs, (sign) => sign.charCodeAt(0))));
+    return text.trim() === '' ? 'damaged' : text;
+  } catch {
+    return 'damaged';
+  }
+}
