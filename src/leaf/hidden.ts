@@ -36,13 +36,21 @@ function fine(line: Line): Point[] {
   ];
 }
 
-/** Whether a ray to the right crosses the shape's outline an odd number of times. */
+/** Nearer than this to the outline, mm, a point is on it: sines differ in their last bits from one machine to the next. */
+const RIM = 1e-6;
+
+/** Whether a ray to the right crosses the shape's outline an odd number of times. What lies on the outline shows. */
 function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
   let inside = false;
-  shape.forEach((to, i) => {
+  for (const [i, to] of shape.entries()) {
     const from = shape.at(i - 1) ?? to;
-    if (from.y > y !== to.y > y && x < from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x))
-      inside = !inside;
-  });
+    if (from.y > y !== to.y > y) {
+      const past = from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x) - x;
+      if (Math.abs(past) < RIM) return false;
+      if (past > 0) inside = !inside;
+    } else if (Math.abs(from.y - y) < RIM && Math.abs(to.y - y) < RIM) {
+      if (x > Math.min(from.x, to.x) - RIM && x < Math.max(from.x, to.x) + RIM) return false;
+    }
+  }
   return inside;
 }
