@@ -39,8 +39,8 @@ export function drawFootprint(
   const asked = cope.end.parts[part];
   if (!asked) throw new RangeError(`End ${endName} of ${solution.tube.name} has no header ${part + 1}.`);
   const units = isMetric(sizeOf(solution.tube.section).unit) ? 'mm' : 'in';
-  const outline = footprintOf(cope, cope.outside, part);
-  const length = footprintLength(cope, cope.outside, part);
+  const outline = footprintOf(cope, 0, part);
+  const length = footprintLength(cope, 0, part);
   const header = cope.end.parts.length > 1 ? headerName(part) : 'header';
   const names = { ...namesOf(solution, endName), use: 'footprint: to mark by, not to cut' };
   const title = `${titleOf(names)}, footprint${header === 'header' ? '' : ` on ${header}`}`;
@@ -104,7 +104,9 @@ function drawSheet(
   titles: readonly string[],
 ): { drawing: Drawing; beside: string[] } {
   const solid = outlineStrokes('guide', flat, outline);
-  const inside = cope.inside ? outlineStrokes('other-edge', flat, footprintOf(cope, cope.inside, part)) : [];
+  const inside = cope.thickness
+    ? outlineStrokes('other-edge', flat, footprintOf(cope, cope.thickness, part))
+    : [];
   const points = solid.flatMap(({ path }) => [path.start, ...segmentsOf(path, 1.5).map(({ to }) => to)]);
   const clean = points.length > 0 ? cleanTo(points) : [];
   const edge = edgeOf(clean, flat.half);

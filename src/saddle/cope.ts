@@ -22,6 +22,8 @@ export interface Cope extends Extremes {
   readonly joint: Joint;
   /** Where the tube's outer surface touches the header. */
   readonly outside: Line;
+  /** With a wall only: how thick it is. */
+  readonly thickness?: Mm;
   /** Where its inner surface does; with a wall only. */
   readonly inside?: Line;
   /** Deep enough that a face cut square to the tube fouls nowhere; with a wall only. */
@@ -44,6 +46,7 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
   const walled = tube.wall && {
     inside: wallLine(joint, tube.wall.mm),
     square: squareLine(joint, tube.wall.mm),
+    thickness: tube.wall.mm,
   };
   const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
   const { turn } = joint.section;

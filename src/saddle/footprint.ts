@@ -3,7 +3,7 @@ import type { Unrolled } from '../space/solid.ts';
 import type { Cope } from './cope.ts';
 import { bezier } from './fit-piece.ts';
 import type { Landing } from './joint.ts';
-import type { Line } from './line.ts';
+import { meetAt } from './lines.ts';
 import { stretchesOf } from './stretches.ts';
 import { type Pose, type UnrolledWay, unrolledWay } from './unrolled-way.ts';
 
@@ -17,9 +17,9 @@ export interface Outline {
 /** A cubic Bézier on the unrolled header, by its four control points. */
 export type OutlinePiece = readonly [Unrolled, Unrolled, Unrolled, Unrolled];
 
-/** The footprint of one edge of the wall, `outside` or `inside` of the cope, on the header at this place of its list. */
-export function footprintOf(cope: Cope, line: Line, part: number): Outline {
-  const { closed, runs } = runsOf(cope, line, part);
+/** The footprint of the wall's edge `depth` in from its outside, on the header at this place of the end's list. */
+export function footprintOf(cope: Cope, depth: Mm, part: number): Outline {
+  const { closed, runs } = runsOf(cope, depth, part);
   return { closed, runs: runs.map((run) => run.flatMap((way) => cubicsAlong(way, 0, 1))) };
 }
 
@@ -27,8 +27,8 @@ export function footprintOf(cope: Cope, line: Line, part: number): Outline {
  * How long the exact outline is, in mm, as it lies on the unrolled header. On a surface that unrolls without
  * stretching it is as long as the line on the tube where it meets that header.
  */
-export function footprintLength(cope: Cope, line: Line, part: number): Mm {
-  const ways = runsOf(cope, line, part).runs.flat();
+export function footprintLength(cope: Cope, depth: Mm, part: number): Mm {
+  const ways = runsOf(cope, depth, part).runs.flat();
   return ways.reduce((sum, way) => sum + lengthOf(way, 0, 1), 0);
 }
 
@@ -38,11 +38,11 @@ interface Runs {
 }
 
 /** The stretches of the line that meet this header, strung together where one goes on from the other. */
-function runsOf({ joint }: Cope, line: Line, part: number): Runs {
+function runsOf({ joint }: Cope, depth: Mm, part: number): Runs {
   const landing = landingAt(joint.landings, part);
-  const stretches = stretchesOf(joint, line);
+  const stretches = stretchesOf(joint, depth);
   const touching = stretches.map(({ from, to }) => {
-    const middle = line((from + to) / 2);
+    const middle = meetAt(joint, (from + to) / 2, depth);
     return middle.contact && middle.part === part;
   });
   const closed = touching.every(Boolean);
@@ -50,7 +50,7 @@ function runsOf({ joint }: Cope, line: Line, part: number): Runs {
   stretches.forEach((stretch, i) => {
     if (!touching[i]) return;
     if (i === 0 || !touching[i - 1]) runs.push([]);
-    runs.at(-1)?.push(unrolledWay(joint, landing, line, stretch));
+    runs.at(-1)?.push(unrolledWay(joint, landing, depth, stretch));
   });
   return { closed, runs: !closed && touching[0] && touching.at(-1) ? joined(runs) : runs };
 }

@@ -13,8 +13,6 @@ export interface LinePoint {
   readonly part: number;
   /** Changes where the line crosses an edge: the curve breaks there. */
   readonly region: number;
-  /** How deep inside the wall this point lies. */
-  readonly depth: Mm;
 }
 
 /** Of two headers met on one line of the wall the one that counts: a touched one, and of those the deeper. */

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { inwards, type WallPoint } from '../space/section.ts';
+import type { WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
@@ -11,7 +11,7 @@ export function wallLine(joint: Joint, depth: Mm): Line {
 
 /** Where the line of the wall at this station and depth meets what the end lands on, or is trimmed beside it. */
 export function meetAt({ section, landings }: Joint, station: number, depth: Mm): LinePoint {
-  return meet(landings, inwards(section.at(station), depth), depth, 0);
+  return meet(landings, section.at(station), depth, 0);
 }
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
@@ -20,7 +20,7 @@ export function squareLine({ section, landings }: Joint, depth: Mm): Line {
     const outer = section.at(station);
     const share = deepestShare(landings, outer, depth);
     const place = share === 0 ? 0 : share === 1 ? 1 : 2;
-    return meet(landings, inwards(outer, share * depth), share * depth, place);
+    return meet(landings, outer, share * depth, place);
   };
 }
 
@@ -90,7 +90,6 @@ export function bluntLine(joint: Joint, land: Mm): Line {
       part: plain.part,
       // The fade begins and ends at edges of its own.
       region: plain.region + REGIONS * (full.region + 1) * (share < 1 ? 1 : REGIONS),
-      depth: full.depth * share,
     };
   };
 }
@@ -117,22 +116,28 @@ function setbackAt(landings: Joint['landings'], x: Mm, y: Mm): Mm {
   return touched > Number.NEGATIVE_INFINITY ? touched : missed;
 }
 
-/** The deepest header touched; only where none is touched, the deepest plane to which a missed line is trimmed. */
-function meet(landings: Joint['landings'], wall: WallPoint, depth: Mm, place: number): LinePoint {
-  let met = meetOne(landings[0], 0, wall, depth, place);
+/**
+ * Where the wall line `depth` below a point of the outside ends: at the deepest header touched; only where none is
+ * touched, at the deepest plane to which a missed line is trimmed.
+ */
+function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: number): LinePoint {
+  let met = meetOne(landings[0], 0, outer, depth, place);
   for (let part = 1; part < landings.length; part++) {
     const landing = landings[part];
-    if (landing) met = touchedOrDeeper(met, meetOne(landing, part, wall, depth, place));
+    if (landing) met = touchedOrDeeper(met, meetOne(landing, part, outer, depth, place));
   }
   return met;
 }
 
-function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm, place: number): LinePoint {
+function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {
   const { trimClimb, shift } = landing;
-  const x = towardsClock(landing, wall.x, wall.y);
-  const y = pastClock(landing, wall.x, wall.y);
-  const dx = towardsClock(landing, wall.dx, wall.dy);
-  const dy = pastClock(landing, wall.dx, wall.dy);
+  const inX = outer.x - depth * outer.nx;
+  const inY = outer.y - depth * outer.ny;
+  const rate = 1 - depth * outer.bend;
+  const x = towardsClock(landing, inX, inY);
+  const y = pastClock(landing, inX, inY);
+  const dx = rate * towardsClock(landing, outer.dx, outer.dy);
+  const dy = rate * pastClock(landing, outer.dx, outer.dy);
   const entry = landing.solid.enter(x, y);
   return {
     setback: (entry ? entry.z : x * trimClimb) + shift,
@@ -141,7 +146,6 @@ function meetOne(landing: Landing, part: number, wall: WallPoint, depth: Mm, pla
     contact: entry !== undefined,
     part,
     region: place * REGIONS + part * PATCHES + (entry ? entry.patch : PATCHES - 1),
-    depth,
   };
 }
 

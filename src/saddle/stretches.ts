@@ -1,7 +1,7 @@
+import type { Mm } from '../measure/units.ts';
 import { climb } from '../space/climb.ts';
 import { inwards } from '../space/section.ts';
 import { type Joint, pastClock, towardsClock } from './joint.ts';
-import type { Line, LinePoint } from './line.ts';
 import { meetAt } from './lines.ts';
 import { homeStation } from './peaks.ts';
 
@@ -12,14 +12,14 @@ export interface Stretch {
 }
 
 /**
- * The line parted wherever it meets something else, at the tube's own corners, and at its sides, where on a header as
+ * The line of the wall `depth` in, parted wherever it meets something else, at the tube's own corners, and at its sides, where on a header as
  * wide as the tube it has a kink: stretches in order of station, from 0 once round. Unlike the breaks of a drawn curve these
  * are exact, for a hair beyond an edge the line runs another way.
  */
-export function stretchesOf(joint: Joint, line: Line): readonly Stretch[] {
+export function stretchesOf(joint: Joint, depth: Mm): readonly Stretch[] {
   const { turn, corners } = joint.section;
   const breaks = [
-    ...edgesOf(joint, line),
+    ...edgesOf(joint, depth),
     ...[...corners, ...sidesOf(joint)].map((at) => ({ before: at - HAIR * turn, after: at + HAIR * turn })),
   ].sort((a, b) => a.before - b.before);
   const starts = [0, ...breaks.map(({ after }) => after)];
@@ -46,18 +46,16 @@ function sidesOf({ section, landings }: Joint): number[] {
 }
 
 /** Where the line meets something else: between neighbours of a ring of looks, found to the last bit. */
-function edgesOf(joint: Joint, line: Line): Break[] {
-  const looks = looksOf(joint, line);
-  const met = (station: number): number => metBy(joint, line(station), station);
+function edgesOf(joint: Joint, depth: Mm): Break[] {
+  const looks = looksOf(joint, depth);
+  const met = (station: number): number => metBy(joint, station, depth);
   return looks.flatMap((from, i) => edgesBetween(met, from, looks[i + 1] ?? joint.section.turn));
 }
 
 /** The region, told apart from where the line but touches that header, as near as counts: there it runs another way. */
-function metBy(
-  { section, landings }: Joint,
-  { part, region, contact, depth }: LinePoint,
-  station: number,
-): number {
+function metBy(joint: Joint, station: number, depth: Mm): number {
+  const { section, landings } = joint;
+  const { part, region, contact } = meetAt(joint, station, depth);
   const landing = landings[part];
   if (!contact || !landing) return region;
   const { x, y } = inwards(section.at(station), depth);
@@ -85,10 +83,10 @@ function edgesBetween(met: (station: number) => number, from: number, to: number
 const LOOKS = 240;
 
 /** Where to look for regions: a ring, and wherever one could hide between two stations of it. */
-function looksOf(joint: Joint, line: Line): number[] {
+function looksOf(joint: Joint, depth: Mm): number[] {
   const { turn } = joint.section;
   const ring = Array.from({ length: LOOKS }, (_, i) => (i * turn) / LOOKS);
-  const hidden = showingsOf(joint, line).flatMap((showing) => topsOf(showing, turn));
+  const hidden = showingsOf(joint, depth).flatMap((showing) => topsOf(showing, turn));
   return [...ring, ...hidden.map((station) => homeStation(station, turn))].sort((a, b) => a - b);
 }
 
@@ -96,7 +94,7 @@ function looksOf(joint: Joint, line: Line): number[] {
  * What has a top where a narrow region hides: the tube's reach to either side, for another face or the open beside the
  * header, and how far another header stands above what is met, as long as it does not.
  */
-function showingsOf(joint: Joint, line: Line): Array<(station: number) => number> {
+function showingsOf(joint: Joint, depth: Mm): Array<(station: number) => number> {
   const { section, landings } = joint;
   return landings.flatMap((landing) => {
     const reach = (station: number): number => {
@@ -105,8 +103,8 @@ function showingsOf(joint: Joint, line: Line): Array<(station: number) => number
     };
     const alone: Joint = { section, landings: [landing] };
     const above = (station: number): number => {
-      const met = line(station);
-      const own = meetAt(alone, station, met.depth);
+      const met = meetAt(joint, station, depth);
+      const own = meetAt(alone, station, depth);
       return own.contact ? own.setback - met.setback : Number.NEGATIVE_INFINITY;
     };
     return [reach, (station: number) => -reach(station), ...(landings.length > 1 ? [above] : [])];

@@ -2,10 +2,10 @@ import type { Mm } from '../measure/units.ts';
 import { inwards } from '../space/section.ts';
 import type { Unrolled } from '../space/solid.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
-import type { Line } from './line.ts';
+import { meetAt } from './lines.ts';
 import type { Stretch } from './stretches.ts';
 
-/** The exact outline that a stretch of a line leaves on one header, unrolled flat, by a parameter from 0 to 1. */
+/** The exact outline that a stretch of a wall line leaves on one header, unrolled flat, by a parameter from 0 to 1. */
 export type UnrolledWay = (t: number) => Pose;
 
 /** A point of the outline and the unit direction in which it runs on. */
@@ -21,10 +21,10 @@ export interface Pose {
  * The parameter rests at both ends: at a graze the line runs off as a square root of the station, and so is even in the
  * parameter all the same.
  */
-export function unrolledWay(joint: Joint, landing: Landing, line: Line, { from, to }: Stretch): UnrolledWay {
+export function unrolledWay(joint: Joint, landing: Landing, depth: Mm, { from, to }: Stretch): UnrolledWay {
   return (t) => {
     const station = t < 0.5 ? from + (to - from) * eased(t) : to - (to - from) * eased(1 - t);
-    const { at, round, along, speed } = poseAt(joint, landing, line, station, t < 0.5 ? 1 : -1);
+    const { at, round, along, speed } = poseAt(joint, landing, depth, station, t < 0.5 ? 1 : -1);
     return { at, round, along, speed: speed * (to - from) * 6 * t * (1 - t) };
   };
 }
@@ -40,8 +40,8 @@ const STEP: Mm = 1e-4;
  * nz that direction is finite even where the line grazes. How it unrolls is seen by steps to the side that `ahead`
  * tells, for beyond an edge it runs another way. The speed is that of the station.
  */
-function poseAt(joint: Joint, landing: Landing, line: Line, station: number, ahead: -1 | 1): Pose {
-  const { setback, slope, depth } = line(station);
+function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahead: -1 | 1): Pose {
+  const { setback, slope } = meetAt(joint, station, depth);
   const wall = inwards(joint.section.at(station), depth);
   const { solid, shift } = landing;
   const x = towardsClock(landing, wall.x, wall.y);

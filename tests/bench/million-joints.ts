@@ -72,18 +72,41 @@ function examine(ask: RandomJoint, random: Random, found: Findings): void {
   const onB = roundBar(headerFrame({ end: 'B', ...ask }), ask.header);
   for (const station of [between(random, 0, 2 * Math.PI), grazeStation(ask, random)]) {
     if (!Number.isFinite(dihedralAt(joint, station))) note(found, 'notANumber', ask, station);
-    for (const line of [lines.outside, lines.inside, lines.square]) {
-      const { setback, contact, depth } = line(station);
+    for (const [name, line] of Object.entries(lines)) {
+      const { setback, contact } = line(station);
       if (!Number.isFinite(setback)) note(found, 'notANumber', ask, station);
       if (!contact) continue;
       found.contacts++;
-      const radius = ask.tube - depth;
-      const at = (z: number): Point => [radius * Math.cos(station), radius * Math.sin(station), z];
-      const off = Math.max(Math.abs(onA(at(setback))), Math.abs(onB(at(-setback))));
+      const depths = name === 'square' ? [0, ask.wall] : name === 'inside' ? [ask.wall, ask.wall] : [0, 0];
+      const off = Math.max(
+        offThrough(onA, ask, station, setback, depths),
+        offThrough(onB, ask, station, -setback, depths),
+      );
       found.worst = Math.max(found.worst, off);
       if (!(off <= ON_SURFACE)) note(found, 'offSurface', ask, station);
     }
   }
+}
+
+/**
+ * How far the header stands off, or into, a radial cut through the wall between two depths, at one setback. Along a
+ * straight way the square of the distance to a round bar's axis is a parabola, which three of its points tell.
+ */
+function offThrough(
+  bar: (point: Point) => number,
+  { tube, header }: RandomJoint,
+  station: number,
+  z: number,
+  [from = 0, to = 0]: readonly number[],
+): number {
+  const offAt = (depth: number): number =>
+    bar([(tube - depth) * Math.cos(station), (tube - depth) * Math.sin(station), z]);
+  const [first, middle, last] = [from, (from + to) / 2, to].map((depth) => (offAt(depth) + header) ** 2);
+  const bend = (first ?? 0) - 2 * (middle ?? 0) + (last ?? 0);
+  const nearest =
+    bend > 0 ? (from + to) / 2 + ((to - from) * ((first ?? 0) - (last ?? 0))) / (4 * bend) : from;
+  const within = [from, to, Math.min(to, Math.max(from, nearest))];
+  return Math.abs(Math.min(...within.map(offAt)));
 }
 
 function drawAll(ask: RandomJoint, random: Random, found: Findings): void {

@@ -121,8 +121,34 @@ function compareSquare(
     tally.compared++;
     tally.worst = Math.max(tally.worst, apart);
     if (deepest > faces + 10 * AGREE) tally.crests++;
-  } else if (onBrink(headers, ...line(square.depth), square)) tally.brinks++;
-  else expect.fail(`square ${square.setback} (depth ${square.depth}) is not ${deepest}: ${what}`);
+  } else if (
+    brinksThrough(headers, line, ask.wall).some((depth) => onBrink(headers, ...line(depth), square))
+  ) {
+    tally.brinks++;
+  } else expect.fail(`square ${square.setback} is not ${deepest}: ${what}`);
+}
+
+/** The depths at which a line of the wall lands differently from its neighbour, and both faces of the wall. */
+function brinksThrough(
+  headers: readonly Header[],
+  line: (depth: number) => [number, number],
+  wall: number,
+): readonly number[] {
+  const touched = (depth: number): string =>
+    headers.map((header) => landingOnAll([header], ...line(depth)).contact).join();
+  const samples = Array.from({ length: 10 * THROUGH + 1 }, (_, i) => (i * wall) / (10 * THROUGH));
+  const brinks = samples.slice(1).flatMap((depth, i) => {
+    let [low, high] = [samples[i] ?? 0, depth];
+    if (touched(low) === touched(high)) return [];
+    while (high - low > 1e-13) {
+      const middle = (low + high) / 2;
+      if (middle <= low || middle >= high) break;
+      if (touched(middle) === touched(low)) low = middle;
+      else high = middle;
+    }
+    return [low, high];
+  });
+  return [0, wall, ...brinks];
 }
 
 const THROUGH = 24;

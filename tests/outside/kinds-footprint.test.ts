@@ -37,7 +37,7 @@ describe(`the footprint on every header that unrolls (JOINT_SEED=${SEED})`, () =
           if (part.header.kind === 'bend') return;
           const wrap = wrapOn(part);
           const { solid } = partAt('A', part);
-          for (const piece of footprintOf(cope, cope.outside, place).runs.flat()) {
+          for (const piece of footprintOf(cope, 0, place).runs.flat()) {
             for (const end of [piece[0], piece[3]]) {
               const point = wrap(end);
               const off = Math.max(Math.abs(offTube(ask.tube, point)), Math.abs(solid(point)));
@@ -65,7 +65,7 @@ describe(`the footprint on every header that unrolls (JOINT_SEED=${SEED})`, () =
       let [closed, open] = [0, 0];
       eachEnd(kind, tube, (ask, cope) => {
         if (ask.parts.length > 1) return;
-        const outline = footprintOf(cope, cope.outside, 0);
+        const outline = footprintOf(cope, 0, 0);
         const whole = touchesAllRound(ask);
         if (outline.closed !== whole) expect.fail(`closed ${outline.closed}: ${spellEnd(ask)}`);
         if (whole) closed++;
@@ -80,7 +80,7 @@ describe(`the footprint on every header that unrolls (JOINT_SEED=${SEED})`, () =
     let [compared, worst] = [0, 0];
     eachEnd(kind, tube, (ask, cope) => {
       if (!touchesAllRound(ask) || ask.parts.some(({ header }) => header.kind === 'bend')) return;
-      const parts = ask.parts.map((_, place) => footprintLength(cope, cope.outside, place));
+      const parts = ask.parts.map((_, place) => footprintLength(cope, 0, place));
       const off = Math.abs(parts.reduce((sum, length) => sum + length, 0) - lengthOnTube(cope));
       worst = Math.max(worst, off);
       compared++;
@@ -137,7 +137,7 @@ function lengthOnTube(cope: Cope): number {
   const breaks: readonly (readonly [number, number])[] = [
     [0, 0],
     ...edgesOf(cope),
-    ...stretchesOf(cope.joint, cope.outside).map(({ to }, i, all) => [to, all[i + 1]?.from ?? turn] as const),
+    ...stretchesOf(cope.joint, 0).map(({ to }, i, all) => [to, all[i + 1]?.from ?? turn] as const),
     ...corners.map((corner) => [corner - beside, corner + beside] as const),
     [turn, turn],
   ];
