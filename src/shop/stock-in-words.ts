@@ -25,7 +25,7 @@ export function barInWords({ blanks, offcut, offcutName }: PlannedBar, units: 'm
 /** How the nesting stands against the least that is proved. */
 export function boundInWords({ bars, total, least, left }: SizePlan, units: 'mm' | 'in'): string {
   const taken = `${bars.length} ${bars.length === 1 ? 'length' : 'lengths'}, ${shortLength(total, units)} together`;
-  if (left.length > 0) return `${taken}; there is not enough stock.`;
+  if (left.length > 0) return `${taken}; not every blank has found stock.`;
   if (least === undefined) return `${taken}.`;
   const bound = shortLength(least, units);
   return total - least < 1e-6

@@ -95,7 +95,7 @@ describe('the stock plan', () => {
     const short = readSample(JOB.replace('[2m, 1m x 2]', '[1m, 0.6m]'));
     const poor = stockPlan(short, solveJob(short));
     const text = poor ? stockAsText(poor, 'mm') : '';
-    expect(text).toContain('there is not enough stock');
+    expect(text).toContain('not every blank has found stock');
     expect(text).toContain('No stock for: rung, low 510 mm');
     expect(JSON.parse(JSON.stringify(poor && stockAsData(poor))).sizes[0]).not.toHaveProperty('least');
   });

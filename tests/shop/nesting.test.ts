@@ -117,6 +117,22 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
     expect(nesting.least).toBeUndefined();
   });
 
+  test('stock that is just enough is enough', () => {
+    const random = randomFrom(SEED + 25);
+    for (let n = 0; n < 40; n++) {
+      // Four lengths cut up at random, the pieces mixed: they go back into the four.
+      const cuts = Array.from({ length: 4 }, () => {
+        const first = Math.round(between(random, 500, 1500));
+        const second = Math.round(between(random, 500, 1500));
+        return [first, second, 4000 - first - second - 2 * KERF];
+      });
+      const pieces = cuts.flat().sort((a, b) => (a % 97) - (b % 97));
+      const nesting = nest(pieces, [{ length: 4000, count: 4 }], KERF);
+      expect(faults(pieces, [{ length: 4000, count: 4 }], KERF, nesting)).toEqual([]);
+      expect(nesting.left, `${pieces}`).toEqual([]);
+    }
+  });
+
   test('two thousand blanks are nested too, within one length of the bound', () => {
     const random = randomFrom(SEED + 24);
     const pieces = Array.from({ length: 2000 }, () => Math.round(between(random, 250, 1900)));

@@ -49,7 +49,6 @@ describe('a ticket has the steps that its tube needs, and no others', () => {
 describe('the steps carry this tube’s numbers', () => {
   test('its blank, how much longer that is, and why', () => {
     expect(stepsFor(BY_NUMBERS)).toContain('Cut the blank 610 mm (~24-1/32 in) long, 10 mm');
-    // At 35 degrees on an equal header the toe's line reaches beyond the work point: 15 / tan 35 - 15 / sin 35 < 0.
     const slant = stepsFor(
       '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 35 }, B: { onto: { plate: {} }, angle: 35 } }\n',
     );
