@@ -33,13 +33,13 @@ export function fitPiece(line: Line, scale: Mm, first: Tip, last: Tip, enough: M
   for (let round = 0; round < 3; round++) {
     const stations = quad(first.station, last.station, a * lead.x, b * trail.x);
     const setbacks = quad(first.setback, last.setback, a * lead.z, b * trail.z);
-    const [r1, a1, b1] = miss(line, stations, setbacks, lead, trail, 1 / 3);
-    const [r2, a2, b2] = miss(line, stations, setbacks, lead, trail, 2 / 3);
-    const missed = Math.abs(r1) + Math.abs(r2);
+    const near = missAt(line, stations, setbacks, lead, trail, 1 / 3);
+    const far = missAt(line, stations, setbacks, lead, trail, 2 / 3);
+    const missed = Math.abs(near.by) + Math.abs(far.by);
     if (missed < SETTLED || missed > HOPELESS) break;
-    const size = a1 * b2 - a2 * b1;
-    const stepA = (r2 * b1 - r1 * b2) / size;
-    const stepB = (r1 * a2 - r2 * a1) / size;
+    const size = near.perLead * far.perTrail - far.perLead * near.perTrail;
+    const stepA = (far.by * near.perTrail - near.by * far.perTrail) / size;
+    const stepB = (near.by * far.perLead - far.by * near.perLead) / size;
     if (!isHandle(a + stepA) || !isHandle(b + stepB)) break;
     a += stepA;
     b += stepB;
@@ -78,22 +78,21 @@ function quad(first: number, last: number, lead: number, trail: number): Quad {
   return [first, first + lead, last + trail, last];
 }
 
-/** By how much the piece misses the line at t, and how that changes with each handle. */
-function miss(
-  line: Line,
-  stations: Quad,
-  setbacks: Quad,
-  lead: Way,
-  trail: Way,
-  t: number,
-): [number, number, number] {
+/** By how much a piece misses the line somewhere, and how that changes with each handle. */
+interface Miss {
+  readonly by: Mm;
+  readonly perLead: number;
+  readonly perTrail: number;
+}
+
+function missAt(line: Line, stations: Quad, setbacks: Quad, lead: Way, trail: Way, t: number): Miss {
   const point = line(bezier(stations, t));
   const u = 1 - t;
-  return [
-    bezier(setbacks, t) - point.setback,
-    3 * u * u * t * (lead.z - point.slope * lead.x),
-    3 * u * t * t * (trail.z - point.slope * trail.x),
-  ];
+  return {
+    by: bezier(setbacks, t) - point.setback,
+    perLead: 3 * u * u * t * (lead.z - point.slope * lead.x),
+    perTrail: 3 * u * t * t * (trail.z - point.slope * trail.x),
+  };
 }
 
 /**
@@ -127,9 +126,9 @@ function awayFrom(line: Line, scale: Mm, station: number, setback: Mm, enough: M
 }
 
 /** A point of a cubic Bézier, one coordinate, at t from 0 to 1. */
-export function bezier([a, b, c, d]: Quad, t: number): number {
+export function bezier(quad: Quad, t: number): number {
   const u = 1 - t;
-  return u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
+  return u * u * u * quad[0] + 3 * u * u * t * quad[1] + 3 * u * t * t * quad[2] + t * t * t * quad[3];
 }
 
 /** How fast that coordinate grows with t. */
