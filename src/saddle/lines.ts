@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { WallPoint } from '../space/section.ts';
+import { speedWithin, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
@@ -133,11 +133,11 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
   const { trimClimb, shift } = landing;
   const inX = outer.x - depth * outer.nx;
   const inY = outer.y - depth * outer.ny;
-  const rate = 1 - depth * outer.bend;
+  const speed = speedWithin(outer.run, depth);
   const x = towardsClock(landing, inX, inY);
   const y = pastClock(landing, inX, inY);
-  const dx = rate * towardsClock(landing, outer.dx, outer.dy);
-  const dy = rate * pastClock(landing, outer.dx, outer.dy);
+  const dx = speed * towardsClock(landing, -outer.ny, outer.nx);
+  const dy = speed * pastClock(landing, -outer.ny, outer.nx);
   const entry = landing.solid.enter(x, y);
   return {
     setback: (entry ? entry.z : x * trimClimb) + shift,

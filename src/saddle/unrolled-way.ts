@@ -47,8 +47,8 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   const x = towardsClock(landing, wall.x, wall.y);
   const y = pastClock(landing, wall.x, wall.y);
   const z = setback - shift;
-  const dx = towardsClock(landing, wall.dx, wall.dy);
-  const dy = pastClock(landing, wall.dx, wall.dy);
+  const dx = wall.run.speed * towardsClock(landing, -wall.ny, wall.nx);
+  const dy = wall.run.speed * pastClock(landing, -wall.ny, wall.nx);
   const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: 0, nz: 0 };
   // A line that only just touches runs along the trim plane.
   const [scale, dz] = nz > 0 ? [nz, -(nx * dx + ny * dy)] : [1, slope];

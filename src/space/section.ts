@@ -23,25 +23,33 @@ export interface Section {
 export interface WallPoint {
   readonly x: Mm;
   readonly y: Mm;
-  /** How fast it moves with the station, at the same depth. */
-  readonly dx: number;
-  readonly dy: number;
-  /** Outward unit normal of the tube's outside at this station. */
+  /** Outward unit normal of the tube's outside at this station. The outside runs on towards (-ny, nx). */
   readonly nx: number;
   readonly ny: number;
-  /** How sharply the outside bends here, 1/mm: 0 on a face. */
+  readonly run: Run;
+}
+
+/** How the outside runs on from a point. A face, or a corner, has one for all its points. */
+export interface Run {
+  /** How fast the point moves with the station. */
+  readonly speed: number;
+  /** How sharply the outside bends, 1/mm: 0 on a face. */
   readonly bend: number;
 }
 
+/** How fast a point of the wall moves with the station, `depth` further in. */
+export function speedWithin({ speed, bend }: Run, depth: Mm): number {
+  return speed * (1 - depth * bend);
+}
+
 /** The point of the wall `depth` further in along the normal of a point of the outside. */
-export function inwards(outside: WallPoint, depth: Mm): WallPoint {
-  const { x, y, dx, dy, nx, ny, bend } = outside;
-  const rate = 1 - depth * bend;
-  return { x: x - depth * nx, y: y - depth * ny, dx: dx * rate, dy: dy * rate, nx, ny, bend };
+export function inwards({ x, y, nx, ny, run }: WallPoint, depth: Mm): WallPoint {
+  return { x: x - depth * nx, y: y - depth * ny, nx, ny, run: { ...run, speed: speedWithin(run, depth) } };
 }
 
 /** A round tube of this outside radius. Stations are angles. */
 export function roundSection(radius: Mm): Section {
+  const run: Run = { speed: radius, bend: 1 / radius };
   return {
     turn: 2 * Math.PI,
     girth: 2 * Math.PI * radius,
@@ -51,9 +59,7 @@ export function roundSection(radius: Mm): Section {
     at(station: Radians): WallPoint {
       const nx = Math.cos(station);
       const ny = Math.sin(station);
-      const x = radius * nx;
-      const y = radius * ny;
-      return { x, y, dx: -y, dy: x, nx, ny, bend: 1 / radius };
+      return { x: radius * nx, y: radius * ny, nx, ny, run };
     },
   };
 }
@@ -143,12 +149,15 @@ function sidesOf({ wide, deep, corner }: RectangleSize): readonly Side[] {
 function faceSide(quarter: number, out: Mm, from: Mm, length: Mm): Side {
   return {
     length,
-    at: (way) => turnedPoint(quarter, { x: out, y: from + way, dx: 0, dy: 1, nx: 1, ny: 0, bend: 0 }),
+    at: (way) => turnedPoint(quarter, { x: out, y: from + way, nx: 1, ny: 0, run: STRAIGHT }),
   };
 }
 
+const STRAIGHT: Run = { speed: 1, bend: 0 };
+
 /** The corner after the face of this quarter. */
 function cornerSide(quarter: number, out: Mm, across: Mm, radius: Mm): Side {
+  const run: Run = { speed: 1, bend: 1 / radius };
   return {
     length: (Math.PI / 2) * radius,
     at: (way) => {
@@ -156,7 +165,7 @@ function cornerSide(quarter: number, out: Mm, across: Mm, radius: Mm): Side {
       const ny = Math.sin(way / radius);
       const x = out + radius * nx;
       const y = across + radius * ny;
-      return turnedPoint(quarter, { x, y, dx: -ny, dy: nx, nx, ny, bend: 1 / radius });
+      return turnedPoint(quarter, { x, y, nx, ny, run });
     },
   };
 }
@@ -168,15 +177,13 @@ const QUARTERS = [
   [0, -1],
 ] as const;
 
-function turnedPoint(quarter: number, { x, y, dx, dy, nx, ny, bend }: WallPoint): WallPoint {
+function turnedPoint(quarter: number, { x, y, nx, ny, run }: WallPoint): WallPoint {
   const [cos, sin] = QUARTERS[quarter & 3] ?? QUARTERS[0];
   return {
     x: x * cos - y * sin,
     y: x * sin + y * cos,
-    dx: dx * cos - dy * sin,
-    dy: dx * sin + dy * cos,
     nx: nx * cos - ny * sin,
     ny: nx * sin + ny * cos,
-    bend,
+    run,
   };
 }
