@@ -1,4 +1,4 @@
-import type { Point } from './drawing.ts';
+import type { Box, Point } from './drawing.ts';
 import { point } from './path.ts';
 import type { Line } from './picture.ts';
 
@@ -8,8 +8,9 @@ const STEPS = 24;
 export function shownOf(line: Line, shape: readonly Point[]): Line[] {
   const shown: [Point, ...Point[]][] = [];
   let open: [Point, ...Point[]] | undefined;
+  const bounds = boundsOf(shape);
   for (const at of fine(line)) {
-    if (isInside(at, shape)) {
+    if (isWithin(at, bounds) && isInside(at, shape)) {
       open = undefined;
     } else if (open) {
       open.push(at);
@@ -19,6 +20,17 @@ export function shownOf(line: Line, shape: readonly Point[]): Line[] {
     }
   }
   return shown.filter((part) => part.length > 1);
+}
+
+function boundsOf(shape: readonly Point[]): Box {
+  const xs = shape.map(({ x }) => x);
+  const ys = shape.map(({ y }) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
+}
+
+/** Most points of a header lie beside the tube altogether, and need no closer look. */
+function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
+  return x > left && x < right && y > bottom && y < top;
 }
 
 function fine(line: Line): Point[] {
@@ -42,8 +54,10 @@ const RIM = 1e-6;
 /** Whether a ray to the right crosses the shape's outline an odd number of times. What lies on the outline shows. */
 function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
   let inside = false;
-  for (const [i, to] of shape.entries()) {
-    const from = shape.at(i - 1) ?? to;
+  let last = shape.at(-1);
+  for (const to of shape) {
+    const from = last ?? to;
+    last = to;
     if (from.y > y !== to.y > y) {
       const past = from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x) - x;
       if (Math.abs(past) < RIM) return false;
