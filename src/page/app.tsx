@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { type Bench, BenchContext } from './bench.ts';
 import { Board } from './board.tsx';
-import { withValues } from './edit.ts';
+import { replaced, withValues } from './edit.ts';
 import { ghostTube } from './ghost.ts';
 import { begin, changed } from './history.ts';
 import { docOf, keyOf, tubePaths, unitsOf } from './job-doc.ts';
@@ -72,7 +72,12 @@ export function App({ start }: { readonly start: Start }) {
       units: unitsOf(doc),
       outcome,
       problemsAt: (path) => problems.get(keyOf(path)) ?? [],
-      write: (values, typing) => write(withValues(text, values), typing),
+      write: (values, typing) => {
+        const [[path, value] = [[], undefined], ...others] = values;
+        // What is typed mostly takes the place of what was there: the file need not be read again for that.
+        const typed = others.length === 0 ? replaced(text, doc, path, value) : undefined;
+        write(typed ?? withValues(text, values), typing);
+      },
       settle: () => change({ kind: 'settle' }),
       pointAt,
     };

@@ -1,13 +1,22 @@
 import { Document, isMap, isScalar, isSeq, Pair, YAMLMap, type YAMLSeq } from 'yaml';
 import { KEYS, type KeyPlace } from '../job/keys.ts';
-import { docOf, type Path, type Value } from './job-doc.ts';
+import { docOf, type JobDoc, type Path, type Value } from './job-doc.ts';
 
 /**
  * The text of the job with one value put in place of what is at the path; undefined takes it away. What else is in the file stays as it
  * is written, comments and all, and a new key takes its usual place. Throws `Refusal` where the text is no YAML.
  */
 export function withValue(text: string, path: Path, value: Value | undefined): string {
-  const doc = docOf(text);
+  return replaced(text, docOf(text), path, value) ?? rewritten(text, path, value);
+}
+
+/** The same where words take the place of words; undefined where they don't. `doc` is of this text, and stays as it is. */
+export function replaced(
+  text: string,
+  doc: JobDoc,
+  path: Path,
+  value: Value | undefined,
+): string | undefined {
   const standing = doc.getIn(path, true);
   if (typeof value === 'string' && isScalar(standing) && typeof standing.value === 'string') {
     const [from, to] = standing.range ?? [];
@@ -18,6 +27,11 @@ export function withValue(text: string, path: Path, value: Value | undefined): s
       return text.slice(0, from) + gap + spelled(value) + text.slice(to);
     }
   }
+  return undefined;
+}
+
+function rewritten(text: string, path: Path, value: Value | undefined): string {
+  const doc = docOf(text);
   if (value !== undefined) put(doc, path, value);
   else if (doc.hasIn(path)) doc.deleteIn(path);
   return doc.toString({ lineWidth: 0 });

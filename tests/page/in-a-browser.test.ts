@@ -225,3 +225,19 @@ atThePage(
     expect(await page.getByRole('combobox', { name: 'draw sheets for' }).textContent()).toContain('workshop');
   },
 );
+
+describe('the joint in space', () => {
+  atThePage('is not run before it is asked for, and is turned by keys', async ({ page }) => {
+    await fillBrace(page);
+    await page.locator('.paper svg').first().waitFor();
+    expect(await page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
+    await page.getByRole('tab', { name: '3D' }).click();
+    const canvas = page.locator('.stage canvas');
+    await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
+    const before = await canvas.screenshot();
+    await canvas.focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowUp');
+    expect((await canvas.screenshot()).equals(before)).toBe(false);
+  });
+});

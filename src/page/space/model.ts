@@ -1,0 +1,140 @@
+import type { EndName } from '../../job/job.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Cope, EndSolution } from '../../saddle/cope.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { inwards } from '../../space/section.ts';
+import { landingsOf } from './landings.ts';
+import { type Mesh, type Place, strip } from './mesh.ts';
+
+/** What is shown in space, in the tube's frame: the origin at end A's work point, z towards B. Lengths in mm. */
+export interface Model {
+  readonly tube: readonly Mesh[];
+  readonly waste: readonly Mesh[];
+  readonly headers: readonly Mesh[];
+  readonly cuts: readonly (readonly Place[])[];
+  readonly spine: readonly Place[];
+  readonly words: readonly { readonly text: string; readonly at: Place }[];
+  /** How far it reaches from its middle, and where that is. */
+  readonly middle: Place;
+  readonly reach: Mm;
+  /** The tube is shown shorter than it is, so that its ends are seen. */
+  readonly short: boolean;
+}
+
+const STEPS = 144;
+/** How much of a tube is shown between its throats, in reaches. */
+const LONGEST = 12;
+
+/** Makes the model of one tube. */
+export function modelOf(solution: TubeSolution): Model {
+  const { ends, lengths, section } = solution;
+  const { reach } = section;
+  const depth = (end: EndSolution | undefined): Mm =>
+    end?.kind === 'coped' ? Math.max(end.throat.setback, 0) : 0;
+  const most = depth(ends.A) + depth(ends.B) + LONGEST * reach;
+  const short = lengths === undefined || lengths.between > most;
+  const between = Math.min(lengths?.between ?? most, most);
+  const frame = (name: EndName): Frame => ({
+    name,
+    z: (setback) => (name === 'A' ? setback : between - setback),
+  });
+  const shape = shapeOf(solution, between);
+  const coped = (['A', 'B'] as const).flatMap((name) => {
+    const end = ends[name];
+    return end?.kind === 'coped' ? [{ name, cope: end, frame: frame(name) }] : [];
+  });
+  const headers = coped.flatMap(({ cope, frame: at }) => landingsOf(cope, at.z));
+  const low = ends.A?.kind === 'coped' ? -2 * reach : 0;
+  const high = ends.B?.kind === 'coped' ? between + 2 * reach : between;
+  return {
+    tube: shape.tube,
+    waste: coped.map(({ cope, frame: at }) => wasteOf(cope, at)),
+    headers,
+    cuts: coped.map(({ cope, frame: at }) =>
+      stationsOf(cope.joint.section.turn).map((s) => onOutside(cope, s, at.z(cope.cut(s).setback))),
+    ),
+    spine: shape.spine,
+    words: [
+      ...coped.flatMap(({ name, cope, frame: at }) => wordsOf(name, cope, at)),
+      { text: 'spine', at: middleOf(shape.spine, 1.15) },
+    ],
+    middle: [0, 0, (low + high) / 2],
+    reach: Math.max((high - low) / 2, 3 * reach),
+    short,
+  };
+}
+
+interface Frame {
+  readonly name: EndName;
+  /** From a setback of this end to z of the tube. */
+  readonly z: (setback: Mm) => Mm;
+}
+
+function stationsOf(turn: number): readonly number[] {
+  return Array.from({ length: STEPS + 1 }, (_, i) => (i * turn) / STEPS);
+}
+
+/** The wall between both cuts, its two faces among it, and the spine. */
+function shapeOf({ ends, section, tube }: TubeSolution, between: Mm): { tube: Mesh[]; spine: Place[] } {
+  const wall = tube.wall?.mm;
+  const edge = (end: EndSolution | undefined, station: number, inner: boolean): Mm => {
+    if (end?.kind !== 'coped') return 0;
+    if (inner && end.end.preparation.edge === 'bevel' && end.inside) return end.inside(station).setback;
+    return end.cut(station).setback;
+  };
+  const at = (station: number, inner: boolean, z: Mm): Place => {
+    const point = section.at(station);
+    const { x, y } = inner && wall !== undefined ? inwards(point, wall) : point;
+    return [x, y, z];
+  };
+  const stations = stationsOf(section.turn);
+  const rim = (inner: boolean, name: EndName) =>
+    stations.map((s) =>
+      at(s, inner, name === 'A' ? edge(ends.A, s, inner) : between - edge(ends.B, s, inner)),
+    );
+  const outside = strip(rim(false, 'A'), rim(false, 'B'));
+  const [low, high] = [edge(ends.A, 0, false), between - edge(ends.B, 0, false)];
+  const lifted = (z: Mm): Place => {
+    const { x, y, nx, ny } = section.at(0);
+    const lift = 0.012 * section.reach;
+    return [x + lift * nx, y + lift * ny, z];
+  };
+  const spine = [lifted(low), lifted(high)];
+  if (wall === undefined) return { tube: [outside], spine };
+  const inside = strip(rim(true, 'A'), rim(true, 'B'));
+  const faces = (['A', 'B'] as const).map((name) => strip(rim(false, name), rim(true, name)));
+  return { tube: [outside, inside, ...faces], spine };
+}
+
+/** What is cut off: the outside from the cut to where the tube reaches furthest, and a little more. */
+function wasteOf(cope: Cope, { z }: Frame): Mesh {
+  const stations = stationsOf(cope.joint.section.turn);
+  const end = cope.longPoint.setback - 0.25 * cope.joint.section.reach;
+  return strip(
+    stations.map((s) => onOutside(cope, s, z(cope.cut(s).setback))),
+    stations.map((s) => onOutside(cope, s, z(end))),
+  );
+}
+
+function onOutside({ joint }: Cope, station: number, z: Mm, away = 1): Place {
+  const { x, y } = joint.section.at(station);
+  return [x * away, y * away, z];
+}
+
+function wordsOf(name: EndName, cope: Cope, { z }: Frame): { text: string; at: Place }[] {
+  const { section } = cope.joint;
+  const deep = Math.max(cope.throat.setback, 0);
+  const opposite = section.towards(cope.end.parts[0].clock.rad + Math.PI);
+  const heel = cope.heel === undefined ? undefined : section.towards(cope.heel);
+  return [
+    { text: name, at: onOutside(cope, section.towards(Math.PI / 2), z(deep + 1.2 * section.reach), 1.4) },
+    { text: 'waste', at: onOutside(cope, opposite, z(cope.longPoint.setback - 0.2 * section.reach), 1.1) },
+    ...(heel === undefined
+      ? []
+      : [{ text: 'heel', at: onOutside(cope, heel, z(cope.cut(heel).setback), 1.1) }]),
+  ];
+}
+
+function middleOf([a = [0, 0, 0], b = a]: readonly Place[], away: number): Place {
+  return [(away * (a[0] + b[0])) / 2, (away * (a[1] + b[1])) / 2, (a[2] + b[2]) / 2];
+}

@@ -1,0 +1,134 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { fill, fillBrace, fromMenu } from './at-the-page.ts';
+import { openPage, startBrowser } from './browser.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => browser?.close());
+
+/** What axe finds on the page by the rules of WCAG 2.2 at levels A and AA, and its own best practice. */
+async function findings(page: Page): Promise<readonly string[]> {
+  // Put in by the debugger: the page's own policy would refuse it.
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const axe: unknown = Reflect.get(globalThis, 'axe');
+    if (typeof axe !== 'object' || axe === null) throw new Error('axe did not load');
+    const run: unknown = Reflect.get(axe, 'run');
+    if (typeof run !== 'function') throw new Error('axe does not run');
+    const { violations } = await run(document, { resultTypes: ['violations'] });
+    return violations.map(
+      ({ id, nodes }: { id: string; nodes: { html: string }[] }) =>
+        `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`,
+    );
+  });
+}
+
+describe.each([
+  [1280, 900, false],
+  [1280, 900, true],
+  [390, 844, false],
+  [390, 844, true],
+] as const)('axe at %i x %i, dark: %s', (width, height, dark) => {
+  test('finds nothing: with a mistake and a warning, in the numbers, in a window', async (context) => {
+    if (!browser) return context.skip();
+    const { page, context: own } = await openPage(browser, { width, height, dark });
+    await fillBrace(page);
+    await fill(page, 'angle, end B', '20');
+    await page.locator('.watch').first().waitFor();
+    await page.getByRole('tab', { name: 'Numbers' }).click();
+    await fill(page, 'wall, the tube', 'thick');
+    expect(await findings(page)).toEqual([]);
+    await fromMenu(page, 'Printer set-up');
+    expect(await findings(page)).toEqual([]);
+    await own.close();
+  });
+});
+
+test('axe finds nothing in an empty form, and in any view', async (context) => {
+  if (!browser) return context.skip();
+  const { page, context: own } = await openPage(browser);
+  expect(await findings(page)).toEqual([]);
+  await fillBrace(page);
+  for (const view of ['Leaf', 'Sheets', '3D', 'Job file']) {
+    await page.getByRole('tab', { name: view }).click();
+    await page
+      .locator({ Leaf: '.paper svg', Sheets: '.sheets svg', '3D': '.afloat span' }[view] ?? '#job-text')
+      .first()
+      .waitFor();
+    expect(await findings(page), view).toEqual([]);
+  }
+  await own.close();
+});
+
+test('axe does find what is wrong: a field without its name', async (context) => {
+  if (!browser) return context.skip();
+  const { page, context: own } = await openPage(browser);
+  await page.evaluate(() => document.querySelector('main')?.append(document.createElement('input')));
+  expect(await findings(page)).toMatchObject([expect.stringContaining('label')]);
+  await own.close();
+});
+
+test.each([320, 390, 640])('nothing reaches past the side of a window %i pixels wide', async (width) => {
+  if (!browser) return;
+  const { page, context } = await openPage(browser, { width, height: 800 });
+  await fillBrace(page);
+  for (const view of ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file']) {
+    await page.getByRole('tab', { name: view }).click();
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide, view).toBeLessThanOrEqual(width);
+  }
+  await context.close();
+});
+
+test('by keyboard alone: a joint is filled in, a header’s kind chosen, a view and a PDF reached', async (context) => {
+  if (!browser) return context.skip();
+  const { page, context: own } = await openPage(browser);
+  const reach = async (name: string): Promise<void> => {
+    for (let i = 0; i < 80; i++) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => {
+        const { activeElement: on } = document;
+        if (on === document.body) return '';
+        return `${on?.getAttribute('aria-label') ?? ''} ${on?.textContent ?? ''} ${on?.id ?? ''} ${on instanceof HTMLInputElement ? on.value : ''}`;
+      });
+      if (at.includes(name)) return;
+    }
+    throw new Error(`no way by Tab to ${name}`);
+  };
+  await reach('outside diameter, the tube');
+  await page.keyboard.type('38.1');
+  await reach('outside diameter, end A');
+  await page.keyboard.type('44.5');
+  await reach('angle, end A');
+  await reach('at-tube-ends-A-angle');
+  await page.keyboard.type('60');
+  await page.locator('.paper svg').first().waitFor();
+  await reach('tab-Leaf');
+  await page.keyboard.press('ArrowRight');
+  await page.locator('.sheets svg').first().waitFor();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
+  await page.locator('.numbers table').waitFor();
+  await page.reload();
+  await reach('round');
+  await reach('round');
+  await page.keyboard.press('ArrowRight');
+  await page.getByRole('textbox', { name: 'deep, end A', exact: true }).waitFor();
+  await page.keyboard.press('ArrowLeft');
+  await fill(page, 'outside diameter, end A', '44.5');
+  await page.evaluate(() => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    getSelection()?.removeAllRanges();
+  });
+  await reach('Save PDF');
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  expect(download.suggestedFilename()).toBe('cope.pdf');
+  await own.close();
+});
