@@ -15,7 +15,7 @@ import {
   Vector3,
   WebGLRenderer,
 } from 'three';
-import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
+import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import type { Place, Mesh as Triangles } from './mesh.ts';
 import type { Model } from './model.ts';
 
