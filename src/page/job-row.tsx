@@ -2,6 +2,7 @@ import { PAPERS } from '../job/paper.ts';
 import { useBench } from './bench.ts';
 import { Entry } from './entry.tsx';
 import { hasAt, unitsOf, wordsAt } from './job-doc.ts';
+import { StockFields } from './stock-fields.tsx';
 
 const TITLE = { at: ['job'], label: 'job', reads: 'words', example: 'sea kayak trailer' } as const;
 const PAPER = { at: ['paper'], label: 'paper', reads: 'words', example: 'A4', list: 'papers' } as const;
@@ -12,6 +13,8 @@ const THICKNESS = {
   reads: 'length',
   example: '0.10mm',
 } as const;
+
+const EDGES = ['left', 'right', 'top', 'bottom'] as const;
 
 /** What holds for the whole job: its title, the unit of bare numbers, the paper. */
 export function JobFields() {
@@ -44,7 +47,22 @@ export function JobFields() {
           ))}
         </datalist>
         {own && <Entry base={[]} blank={MARGIN} part="job" fullName="margin on all four sides" />}
+        {!own &&
+          EDGES.map((edge) => (
+            <Entry
+              key={edge}
+              base={['margin']}
+              blank={{
+                at: [edge],
+                label: `margin ${edge}`,
+                reads: 'length',
+                example: edge === 'bottom' ? '17mm' : '10mm',
+              }}
+              part="job"
+            />
+          ))}
         <Entry base={[]} blank={THICKNESS} part="job" />
+        <StockFields />
       </div>
     </details>
   );

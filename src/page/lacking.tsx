@@ -59,10 +59,12 @@ function goTo(path: Path): void {
 
 /** Where a value stands, as people say it: `end A, angle`. */
 function placeInWords(path: Path): string {
-  const steps = path.filter((step) => step !== 'ends' && step !== 'tube' && step !== 'tubes');
+  const ofEnd = path.includes('ends');
+  const steps = path.filter((step) => step !== 'ends' && step !== 'tubes' && !(ofEnd && step === 'tube'));
   return steps
     .map((step) => {
-      if (typeof step === 'number') return `no. ${step + 1}`;
+      if (typeof step === 'number')
+        return ofEnd && path.indexOf(step) > 1 ? `header ${step + 1}` : `tube ${step + 1}`;
       if (step === 'A' || step === 'B') return `end ${step}`;
       if (step === 'onto') return 'header';
       return step === 'od' ? 'size' : step;

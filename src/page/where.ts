@@ -21,7 +21,9 @@ export function problemsOf(text: string, complaints: readonly Complaint[]): read
     const [outermost = [], innermost = []] = [there[0], there.at(-1)];
     if (complaint.code === 'missing') {
       const key = /`([\w-]+)`/.exec(complaint.read)?.[1];
-      return { complaint, path: key === undefined ? outermost : [...outermost, key], lacking: true };
+      // A header that is lacking altogether is waited for at its size, which is what most begin with.
+      const lacks = key === undefined ? [] : key === 'onto' ? ['onto', 'od'] : [key];
+      return { complaint, path: [...outermost, ...lacks], lacking: true };
     }
     const empty = complaint.code === 'shape' && wordsAt(doc, innermost).trim() === '';
     return { complaint, path: innermost, lacking: empty && /no value/.test(complaint.why) };

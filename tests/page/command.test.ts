@@ -3,7 +3,8 @@ import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, test } from 'vitest';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
 
 const BUILT = readFileSync(new URL('../../dist/copeleaf.html', import.meta.url));
@@ -37,4 +38,17 @@ test('the page is one file whose content policy lets it fetch nothing', () => {
   expect(policy).toContain("default-src 'none'");
   expect(policy).not.toMatch(/unsafe|https?:|\*|connect-src/);
   expect(text).not.toMatch(/<(script|link|img)[^>]* (src|href)="(?!data:,)/);
+});
+
+describe('the page’s file, compressed', () => {
+  const KILOBYTE = 1000;
+  const packed = (text: string): number => gzipSync(text, { level: 9 }).length / KILOBYTE;
+  const text = BUILT.toString('utf8');
+  const without = text.replace(/<script type="text\/plain" id="space-part">[^<]*<\/script>/, '');
+
+  test('is at most 650 KB, and 500 KB without what shows joints in space', () => {
+    expect(without.length).toBeLessThan(text.length);
+    expect(packed(text)).toBeLessThan(650);
+    expect(packed(without)).toBeLessThan(500);
+  });
 });

@@ -68,7 +68,7 @@ describe('a mistake', () => {
   test('is none where nothing was written yet: the fields that the joint waits for', () => {
     expect(problemsIn(emptyJob('mm', 'A4'))).toMatchObject([
       { path: ['tube', 'od'], lacking: true },
-      { path: ['tube', 'ends', 'A', 'onto'], lacking: true },
+      { path: ['tube', 'ends', 'A', 'onto', 'od'], lacking: true },
       { path: ['tube', 'ends', 'A', 'angle'], lacking: true },
     ]);
   });

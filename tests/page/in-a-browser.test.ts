@@ -241,3 +241,16 @@ describe('the joint in space', () => {
     expect((await canvas.screenshot()).equals(before)).toBe(false);
   });
 });
+
+atThePage('stock lengths and a margin of one’s own are in the job file', async (opened) => {
+  const { page } = opened;
+  await fillBrace(page);
+  await page.locator('details.job summary').click();
+  await press(page, 'Add a stock length');
+  await fill(page, 'stock 1', '6m x 3');
+  await press(page, 'Add a stock length');
+  await fill(page, 'stock 2', '1.2m');
+  await fill(page, 'margin on all four sides', '12');
+  expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
+  await expectSameAsCommand(opened);
+});
