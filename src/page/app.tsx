@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { type Bench, BenchContext } from './bench.ts';
 import { Board } from './board.tsx';
 import { replaced, withValues } from './edit.ts';
@@ -45,7 +45,8 @@ export function App({ start }: { readonly start: Start }) {
   if (shown) last.current = shown;
   const notes = useNotes(shown?.solution);
   const ghost = useMemo(ghostTube, []);
-  useEffect(() => {
+  // At once, and not after the next picture: the window may be shut before that.
+  useLayoutEffect(() => {
     if (!guest) keepJob(text);
   }, [text, guest]);
   useUndoKeys(change);

@@ -4,12 +4,13 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 /** Where a Chromium of the system's may be. */
 const ON_THE_SYSTEM = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
-/** WebGL without a graphics card; nothing that loosens what a page may do. */
+/** WebGL without a graphics card, the rest drawn without its make-believe; nothing that loosens what a page may do. */
 const ARGS = [
   '--no-sandbox',
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
   '--ignore-gpu-blocklist',
+  '--disable-gpu-compositing',
 ];
 
 /** The page as it is built. */
@@ -89,7 +90,7 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
   const troubles: string[] = [];
   page.on('request', (request) => {
     const address = request.url();
-    if (!address.startsWith(PAGE) && !/^(blob|data):/.test(address)) requests.push(address);
+    if (!address.startsWith(PAGE) && !/^(blob:|data:|about:blank)/.test(address)) requests.push(address);
   });
   page.on('pageerror', (error) => troubles.push(String(error)));
   page.on('console', (message) => {
@@ -97,4 +98,10 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
   });
   await page.goto(`${PAGE}${fragment}`);
   return { page, context, requests, troubles };
+}
+
+/** Goes away from the page as people do, so that the browser has what the page kept. */
+export async function leave(page: Page): Promise<void> {
+  await page.goto('about:blank');
+  await page.close();
 }

@@ -75,17 +75,20 @@ test('axe does find what is wrong: a field without its name', async (context) =>
   await own.close();
 });
 
-test.each([320, 390, 640])('nothing reaches past the side of a window %i pixels wide', async (width) => {
-  if (!browser) return;
-  const { page, context } = await openPage(browser, { width, height: 800 });
-  await fillBrace(page);
-  for (const view of ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file']) {
-    await page.getByRole('tab', { name: view }).click();
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide, view).toBeLessThanOrEqual(width);
-  }
-  await context.close();
-});
+test.for([320, 390, 640])(
+  'nothing reaches past the side of a window %i pixels wide',
+  async (width, context) => {
+    if (!browser) return context.skip();
+    const { page, context: own } = await openPage(browser, { width, height: 800 });
+    await fillBrace(page);
+    for (const view of ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file']) {
+      await page.getByRole('tab', { name: view }).click();
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide, view).toBeLessThanOrEqual(width);
+    }
+    await own.close();
+  },
+);
 
 test('by keyboard alone: a joint is filled in, a header’s kind chosen, a view and a PDF reached', async (context) => {
   if (!browser) return context.skip();

@@ -4,7 +4,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
 import { choose, fill, fillBrace, fromMenu, pick, press, saved, savedJob, savedPdf } from './at-the-page.ts';
-import { type Opened, type Opening, openPage, startBrowser } from './browser.ts';
+import { leave, type Opened, type Opening, openPage, startBrowser } from './browser.ts';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -126,23 +126,23 @@ describe('the last job', () => {
     const link = await page.getByRole('textbox', { name: 'link' }).inputValue();
     await page.keyboard.press('Escape');
     await fill(page, 'name of the tube', 'my own');
-    await page.close();
+    await leave(page);
 
     const fragment = link.slice(link.indexOf('#'));
     const linked = await openPage(browser, { context, fragment });
     const name = linked.page.getByRole('textbox', { name: 'name of the tube', exact: true });
     expect(await name.inputValue()).toBe('bunk stay');
     await fill(linked.page, 'wall, the tube', '3');
-    await linked.page.close();
+    await leave(linked.page);
 
     const back = await openPage(browser, { context });
     const own = back.page.getByRole('textbox', { name: 'name of the tube', exact: true });
     expect(await own.inputValue()).toBe('my own');
-    await back.page.close();
+    await leave(back.page);
 
     const again = await openPage(browser, { context, fragment });
     await press(again.page, 'Keep this one in its place');
-    await again.page.close();
+    await leave(again.page);
     const kept = await openPage(browser, { context });
     expect(await kept.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue()).toBe(
       'bunk stay',
