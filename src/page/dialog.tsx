@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 interface DialogProps {
   readonly title: string;
@@ -10,7 +10,7 @@ interface DialogProps {
 /** A window over the page; the browser keeps the focus in it and closes it on Escape. */
 export function Dialog({ title, onClose, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  useLayoutEffect(() => dialog.current?.showModal(), []);
   return (
     <dialog ref={dialog} onClose={onClose} aria-labelledby="dialog-title">
       <div class="dialog-head">

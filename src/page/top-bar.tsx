@@ -36,11 +36,20 @@ export function TopBar(props: TopBarProps) {
     const sheets = sheetsOfJob(job.job, job.solutions, name, printing.footprints, printing.printer);
     return pdfOfJob(job.job, sheets, name);
   };
+  /** Such as a paper that a printer's factor leaves too small. */
+  const sayWhyNot = (error: unknown): undefined => {
+    if (!(error instanceof RangeError)) throw error;
+    say(`This can’t be printed so: ${error.message}`);
+  };
   const out = (ending: string, make: (job: Shown) => Promise<[string | Uint8Array, string]>) => async () => {
     if (!shown) return;
-    const [data, type] = await make(shown);
-    save(`${name}.${ending}`, data, type);
-    say(`${name}.${ending} is saved.`);
+    try {
+      const [data, type] = await make(shown);
+      save(`${name}.${ending}`, data, type);
+      say(`${name}.${ending} is saved.`);
+    } catch (error) {
+      sayWhyNot(error);
+    }
   };
   const print = async (): Promise<void> => {
     if (!shown) return;

@@ -1,4 +1,5 @@
 import { useCallback, useState } from 'preact/hooks';
+import { lacking } from '../leaf/letters.ts';
 import { useBench } from './bench.ts';
 import { Cautions } from './cautions.tsx';
 import { nameOf } from './job-name.ts';
@@ -35,6 +36,7 @@ export function Views(props: ViewsProps) {
     <section class={`views${stale && shown ? ' is-stale' : ''}`} aria-label="Views">
       <Tabs label="Views" names={NAMES} chosen={name} onChoose={setName}>
         <Lacking />
+        <StrangeSigns shown={shown} />
         {stale && shown && <p class="aside">Below is the joint as it was before.</p>}
         {name === 'Job file' ? (
           <TextView text={text} onWrite={onWrite} />
@@ -89,4 +91,12 @@ function Leaves({ shown }: { readonly shown: Shown }) {
       <LeafView job={shown.job} solution={shown.solution} end={chosen} />
     </>
   );
+}
+
+/** What the sheets' font lacks is printed as its code, and said. */
+function StrangeSigns({ shown }: { readonly shown: Shown | undefined }) {
+  if (!shown) return null;
+  const signs = lacking([shown.job.title ?? '', ...shown.job.tubes.map(({ name }) => name)].join(''));
+  if (signs.length === 0) return null;
+  return <p class="aside">The sheets’ font has no {signs.join(' ')}: printed as a code in its place.</p>;
 }

@@ -75,6 +75,23 @@ describe('the PDF is the command’s, byte for byte', () => {
   });
 });
 
+describe('an end that lands on several headers, of a rectangular tube', () => {
+  atThePage('is filled in header by header, and its PDF is the command’s', async (opened) => {
+    const { page } = opened;
+    await pick(page, 'rectangular', 'Section of the tube');
+    await fill(page, 'wide, the tube', '40');
+    await fill(page, 'deep, the tube', '30');
+    await fill(page, 'wall, the tube', '2');
+    await choose(page, 'End A', 'several');
+    await fill(page, 'outside diameter, end A, header 1', '60.3');
+    await fill(page, 'angle, end A, header 1', '45');
+    await pick(page, 'plate', 'What end A, header 2 lands on');
+    await fill(page, 'angle, end A, header 2', '60');
+    await fill(page, 'shift along the tube, end A, header 2', '-5');
+    await expectSameAsCommand(opened);
+  });
+});
+
 describe('a mistake', () => {
   atThePage('stands under its field and is tied to it; the joint stays', async ({ page }) => {
     await fillBrace(page);
@@ -125,7 +142,9 @@ describe('the last job', () => {
     await fromMenu(page, 'Link to this job');
     const link = await page.getByRole('textbox', { name: 'link' }).inputValue();
     await page.keyboard.press('Escape');
+    await page.locator('dialog').waitFor({ state: 'detached' });
     await fill(page, 'name of the tube', 'my own');
+    await page.locator('.paper', { hasText: 'my own' }).waitFor();
     await leave(page);
 
     const fragment = link.slice(link.indexOf('#'));
