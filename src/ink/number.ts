@@ -4,5 +4,18 @@
  */
 export function written(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be drawn.`);
-  return String(Math.round(value * 1e4) / 1e4);
+  // By whole numbers, which are spelled far faster than fractions.
+  const steps = Math.round(Math.abs(value) * STEPS);
+  const whole = Math.floor(steps / STEPS);
+  const rest = steps - whole * STEPS;
+  const sign = value < 0 && steps > 0 ? '-' : '';
+  return rest === 0 ? `${sign}${whole}` : `${sign}${whole}.${decimalsOf(rest)}`;
+}
+
+const STEPS = 1e4;
+
+function decimalsOf(rest: number): string {
+  let digits = rest + STEPS;
+  while (digits % 10 === 0) digits /= 10;
+  return String(digits).slice(1);
 }

@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { compact } from './compact.ts';
 import { drawLeaf, type LeafContext } from './draw-leaf.ts';
 import { drawFootprint } from './footprint-leaf.ts';
 import type { Leaf } from './leaf.ts';
@@ -15,6 +16,10 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
     const marked = footprints ? end.end.parts.map((_, i) => drawFootprint(solution, name, i, context)) : [];
-    return [drawLeaf(solution, name, context), ...marked];
+    return [drawLeaf(solution, name, context), ...marked].map(kept);
   });
+}
+
+function kept(leaf: Leaf): Leaf {
+  return { ...leaf, wrap: compact(leaf.wrap), card: compact(leaf.card) };
 }
