@@ -26,7 +26,9 @@ export function cleanTo(outline: readonly Point[]): Point[] {
   });
 }
 
-function middleOf(points: readonly Point[]): Point {
+/** The middle of the box round some points; the origin where there are none. */
+export function middleOf(points: readonly Point[]): Point {
+  if (points.length === 0) return point(0, 0);
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
   return point((Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2);

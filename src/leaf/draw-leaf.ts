@@ -38,8 +38,13 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const { girth, turn } = section;
   const names = namesOf(solution, endName);
   const places = namedPlaces(cope).map((place) => place.station);
-  const named = [...places, ...quarters(turn), ...foldStations(section)];
-  const seam = seamOf(cope, named, changes(cope), solution.hand === 'opposite' ? -1 : 1);
+  const named = [...places, ...quarters(turn)];
+  const seam = seamOf(
+    cope,
+    named,
+    [...changes(cope), ...foldStations(section)],
+    solution.hand === 'opposite' ? -1 : 1,
+  );
   const flat = flatOf(endName, section, seam, context.paperThickness);
   const base = baseSetbackOf(cope, units);
   const facts = factsOf(solution, cope, context.job, units);

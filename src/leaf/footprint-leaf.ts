@@ -8,7 +8,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import { stationInWords } from '../saddle/station.ts';
 import type { Unrolled } from '../space/solid.ts';
 import { drawCard } from './card.ts';
-import { CLEAN, cleanTo, dashes } from './clean-to.ts';
+import { CLEAN, cleanTo, dashes, middleOf } from './clean-to.ts';
 import type { LeafContext } from './draw-leaf.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from './drawing.ts';
 import type { Fact } from './fact.ts';
@@ -199,6 +199,7 @@ function notesOf(
   clean: readonly Point[],
   titles: readonly string[],
 ): Note[] {
+  const middle = middleOf(clean);
   const highest = clean.reduce((a, b) => (b.y > a.y && b.y < edge.top ? b : a), point(0, 0));
   const full = edge.top === flat.half && edge.bottom === -flat.half;
   return [
@@ -208,7 +209,7 @@ function notesOf(
       near: point(edge.left + 24, edge.top - 4 - 4 * i),
       size: i === 0 ? TEXT : SMALL,
     })),
-    { text: cope.inside ? 'vent inside the dashed outline' : 'vent well inside', near: point(0, 0) },
+    { text: cope.inside ? 'vent inside the dashed outline' : 'vent well inside', near: middle },
     { text: 'faces the tube', near: point(edge.left + 12, 2.5) },
     { text: 'work point', near: point(9, edge.bottom + 3) },
     { text: 'clean to the long dashes', near: point(highest.x + 12, highest.y - 3) },

@@ -92,15 +92,20 @@ function roundAngle(station: number): string {
   return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
 }
 
-/** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
-export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: Mark[]; beside: string[] } {
-  const clusters = clustersOf(body.flat, places);
-  const ticks = clusters
-    .flatMap(({ xs }) => xs)
+/** Short marks at the places that lie on no guide. They come before all words, which then keep off them. */
+export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
+  const ticks = places
+    .map(({ station }) => across(body.flat, station))
     .filter((x) => !isOnGuide(body.flat, x))
     .map((x) => leaderAt(body, x, TICK));
   addBarrier(body.field, ticks, CLEAR);
-  const marks: Mark[] = ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+}
+
+/** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
+export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: Mark[]; beside: string[] } {
+  const clusters = clustersOf(body.flat, places);
+  const marks: Mark[] = [];
   const beside: string[] = [];
   for (const { text, xs } of clusters) {
     const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);

@@ -27,11 +27,16 @@ export function changesOf(line: Line, curve: Curve): Change[] {
   });
 }
 
-/** A tick across the cut at each change, between the names of the two headers. What found no room comes back in words. */
-export function changeMarks(body: Body, changes: readonly Change[]): { marks: Mark[]; beside: string[] } {
+/** A tick across the cut at each change. They come before all words, which then keep off them. */
+export function changeTicks(body: Body, changes: readonly Change[]): Mark[] {
   const ticks = changes.map(({ station }) => tickAt(body, across(body.flat, station)));
   addBarrier(body.field, ticks, CLEAR);
-  const marks: Mark[] = ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+}
+
+/** The names of the two headers on both sides of each change. What found no room comes back in words. */
+export function changeNames(body: Body, changes: readonly Change[]): { marks: Mark[]; beside: string[] } {
+  const marks: Mark[] = [];
   const beside: string[] = [];
   for (const change of changes) {
     const found = place(body.field, namesAt(body, change));

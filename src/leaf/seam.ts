@@ -9,14 +9,9 @@ const OFF: Mm = 6;
 
 /**
  * The station of the seam: what the job says, else where the cut is shallowest and smoothest, off the spine and off
- * the places that are named, and well off the changes from one header to another. `way` is -1 for the opposite hand, so that twins have mirrored seams.
+ * the places that are named, and well off the `edges`: folds, and changes from one header to another. `way` is -1 for the opposite hand, so that twins have mirrored seams.
  */
-export function seamOf(
-  cope: Cope,
-  named: readonly number[],
-  changes: readonly number[],
-  way: 1 | -1,
-): number {
+export function seamOf(cope: Cope, named: readonly number[], edges: readonly number[], way: 1 | -1): number {
   const { turn, girth } = cope.joint.section;
   const asked = cope.end.seam;
   if (asked) return homeStation('rad' in asked ? asked.rad : asked.mm, turn);
@@ -31,7 +26,7 @@ export function seamOf(
     const lean = Math.min(10, Math.abs((slope * turn) / girth));
     const depth = ((setback - cope.longPoint.setback) / deep) * Math.min(1, deep / 10);
     const isNear = (place: number): boolean => gap(station, place, turn) * (girth / turn) < off;
-    const crowd = changes.some(isNear) ? 3 : crowded.some(isNear) ? 0.5 : 0;
+    const crowd = edges.some(isNear) ? 3 : crowded.some(isNear) ? 0.5 : 0;
     const spine = gap(station, 0, turn) * (girth / turn) < girth / 8 ? 4 : 0;
     const cost = depth + lean + crowd + spine;
     if (cost < least - 1e-7) {

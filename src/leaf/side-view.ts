@@ -31,6 +31,7 @@ export function viewsOf(cope: Cope, end: EndName): readonly [JointView, ...Joint
     caption: `seen from ${stationTowards(cope, -Math.PI / 2)}`,
   };
   const facing = stationTowards(cope, 0);
+  if (parts.length > 1 && parts.every((part) => isInPlane(part, parts[0]))) return [side];
   if (parts.length > 1) {
     const other = (box: Box): Mark[] => drawn(unionPicture(cope, fromClock(k), k, end), box);
     return [side, { draw: other, caption: `seen from ${facing}` }];
@@ -40,6 +41,11 @@ export function viewsOf(cope: Cope, end: EndName): readonly [JointView, ...Joint
     side,
     { draw: (box) => drawn(endPicture(cope, parts[0], k), box), caption: `along the header, from ${facing}` },
   ];
+}
+
+/** Whether the side view shows a part as well as it shows the first one. */
+function isInPlane({ clock, offset }: Part, first: Part): boolean {
+  return offset.mm === 0 && Math.abs(Math.sin(clock.rad - first.clock.rad)) < 1e-9;
 }
 
 /** An offset, a box's shape and a bend out of the plane of the two axes don't show from the side. */

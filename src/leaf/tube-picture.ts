@@ -16,6 +16,12 @@ export interface TubeLines {
   readonly shape: readonly Point[];
 }
 
+/** Whether a point's place between two others, left and right, is off both by more than a hair's share. */
+function isWithin({ x }: Point, left: Point, right: Point): boolean {
+  const share = (x - left.x) / (right.x - left.x);
+  return share > 0.1 && share < 0.9;
+}
+
 const STEPS = 240;
 
 /** The tube from its cut to `body` mm of setback; the frame is that of the header with this clock. */
@@ -39,7 +45,8 @@ export function tubeLines({ joint, outside }: Cope, clock: Radians, view: View, 
   const cut = (station: number): Point => place(station, outside(station).setback);
   const edges = bendsOf(section)
     .map(({ from, to }) => (from + to) / 2)
-    .filter((station) => facing(station) > 0.2);
+    .filter((station) => facing(station) > 0.2)
+    .filter((station) => isWithin(place(station, body), place(first, body), place(last, body)));
   const side = (station: number): Line => [cut(station), place(station, body)];
   const [left, right] = [place(first, body), place(last, body)];
   const saddle = near.map(cut);
