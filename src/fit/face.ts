@@ -2,8 +2,8 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { meetAt } from '../saddle/lines.ts';
 
-/** The cut face of an end: the setback at which its metal begins, by station and by depth in from the outside. */
-export type Face = (station: number, depth: Mm) => Mm;
+/** The cut face of an end: at a station, the setback at which its metal begins by depth in from the outside. */
+export type Face = (station: number) => (depth: Mm) => Mm;
 
 /**
  * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer
@@ -13,21 +13,28 @@ export type Face = (station: number, depth: Mm) => Mm;
 export function faceOf(cope: Cope): Face {
   const { preparation, root } = cope.end;
   const gap = root?.mm ?? 0;
-  const follow: Face = (station, depth) => meetAt(cope.joint, station, depth).setback;
-  const square: Face = (station) => cope.cut(station).setback - gap;
-  if (preparation.edge === 'square') return square;
+  const follow: Face = (station) => (depth) => meetAt(cope.joint, station, depth).setback;
+  const square = (station: number): Mm => cope.cut(station).setback - gap;
+  if (preparation.edge === 'square') {
+    return (station) => {
+      const setback = square(station);
+      return () => setback;
+    };
+  }
   const land = preparation.blunt?.mm ?? 0;
   if (land === 0) return follow;
-  return (station, depth) => {
-    const bevelled = follow(station, depth);
-    return depth <= land ? Math.max(bevelled, square(station, depth)) : bevelled;
+  return (station) => {
+    const bevelled = follow(station);
+    const blunted = square(station);
+    return (depth) => (depth <= land ? Math.max(bevelled(depth), blunted) : bevelled(depth));
   };
 }
 
 /** The face cut from a leaf printed at the wrong scale: stations about the spine, and setbacks, alike. */
 export function scaledFace(face: Face, scale: number, turn: number): Face {
-  return (station, depth) => {
+  return (station) => {
     const fromSpine = station - turn * Math.round(station / turn);
-    return scale * face(fromSpine / scale, depth);
+    const there = face(fromSpine / scale);
+    return (depth) => scale * there(depth);
   };
 }

@@ -24,7 +24,9 @@ export function gapOf(cope: Cope, wall: Mm): Gap {
   if (preparation.edge === 'bevel' && !preparation.blunt) return { station: 0, mm: 0 };
   const face = faceOf(cope);
   const brinks = brinksOf(cope.joint, wall);
-  const slide = slideToTouch(cope.joint, face, wall, brinks);
+  // The square line touches everywhere as it stands: that is how it is made.
+  const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside';
+  const slide = touchesAsCut ? 0 : slideToTouch(cope.joint, face, wall, brinks);
   return widestGap(cope.joint, face, slide, touches(cope.joint), brinks);
 }
 
@@ -39,7 +41,7 @@ export function widestGap(
   const gap = (station: number): Mm => {
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
     const { x, y } = joint.section.at(station);
-    return clearance(joint, x, y, face(station, 0) + slide);
+    return clearance(joint, x, y, face(station)(0) + slide);
   };
   const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, brinks);
   return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };

@@ -13,17 +13,26 @@ const STATIONS = 180;
  * where it slides on. The greatest foul over the face, outer edge to inner, found by sampling and climbing.
  */
 export function slideToTouch(joint: Joint, face: Face, wall: Mm, brinks: readonly number[]): Mm {
-  const foul = (station: number, depth: Mm): Mm => {
-    const met = meetAt(joint, station, depth);
-    return met.contact ? met.setback - face(station, depth) : Number.NEGATIVE_INFINITY;
+  const foulAt = (station: number): Foul => {
+    const there = face(station);
+    return (depth) => {
+      const met = meetAt(joint, station, depth);
+      return met.contact ? met.setback - there(depth) : Number.NEGATIVE_INFINITY;
+    };
   };
-  const rough = (station: number): Mm => Math.max(...LAYERS.map((layer) => foul(station, layer * wall)));
-  const fine = (station: number): Mm => deepestFoul((depth) => foul(station, depth), wall);
+  const rough = (station: number): Mm => {
+    const foul = foulAt(station);
+    return Math.max(...LAYERS.map((layer) => foul(layer * wall)));
+  };
+  const fine = (station: number): Mm => deepestFoul(foulAt(station), wall);
   const { turn } = joint.section;
   return highestOf(fine, turn, 0, STATIONS, rough, brinks)?.height ?? 0;
 }
 
-function deepestFoul(foul: (depth: Mm) => Mm, wall: Mm): Mm {
+/** How far the face at one station, by depth, reaches into what is landed on. */
+type Foul = (depth: Mm) => Mm;
+
+function deepestFoul(foul: Foul, wall: Mm): Mm {
   const fouls = LAYERS.map((layer) => foul(layer * wall));
   const most = Math.max(...fouls);
   if (wall === 0) return most;

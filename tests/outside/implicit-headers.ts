@@ -1,4 +1,4 @@
-import type { AskedBend, AskedBox, AskedEnd, AskedHeader, AskedPart } from './asked-end.ts';
+import type { AskedBend, AskedBox, AskedEnd, AskedHeader, AskedPart, AskedTube } from './asked-end.ts';
 import {
   dot,
   type EndName,
@@ -33,6 +33,26 @@ export function partAt(end: EndName, part: AskedPart): Header {
 function reachOf({ radius, bendRadius }: AskedBend): number {
   return bendRadius + 2 * radius;
 }
+
+/** Whether a bend, as far as its arc and what is near it reach, lies in the tube's body beyond the joint. */
+export function crossesBody(tube: AskedTube, part: AskedPart): boolean {
+  if (part.header.kind !== 'bend') return false;
+  const header = partAt('A', { ...part, shift: 0 });
+  const { turn, at } = wallOf({ tube });
+  const stations = Array.from({ length: AROUND }, (_, i) => (i * turn) / AROUND);
+  return stations.some((station) => {
+    const [x, y] = at(station, 0);
+    const { setback } = landingOfLine(header, x, y);
+    for (let z = setback + 0.1; z < setback + 2 * (header.nearestWithin ?? 0); ) {
+      const outside = header.solid([x, y, z]);
+      if (outside < 0) return true;
+      z += Math.max(0.1, outside);
+    }
+    return false;
+  });
+}
+
+const AROUND = 48;
 
 function movedAlong(way: number): (solid: Implicit) => Implicit {
   return (solid) =>

@@ -41,7 +41,6 @@ describe(`random ends agree with the brute force at A and B (JOINT_SEED=${SEED})
         `the wall, ${brinks} on a brink, worst ${worst.toExponential(2)} mm apart`,
     );
     expect(compared).toBeGreaterThan(ENDS_A_KIND * STATIONS * 4);
-    // On a bend a square line's deepest point is now and then a graze itself, seen to 3e-4 mm by either.
     expect(brinks).toBeLessThan(compared / 100);
     expectHard(kind, tally);
   });

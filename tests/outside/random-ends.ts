@@ -1,4 +1,5 @@
 import type { AskedEnd, AskedHeader, AskedPart, AskedTube } from './asked-end.ts';
+import { crossesBody } from './implicit-headers.ts';
 import { between, type Random } from './random-joints.ts';
 
 /** What a random end lands on; `rolled` is a box turned out of the plane of the axes, `sharp` one without radii. */
@@ -24,10 +25,10 @@ export function randomEnd(random: Random, kind: EndKind, tubeKind: AskedTube['ki
   const tube = randomTube(random, tubeKind);
   const across = halfOf(tube);
   const wall = across * (random() < 0.3 ? between(random, 0.35, 0.8) : between(random, 0.04, 0.35));
-  if (kind !== 'union') return { tube, wall, parts: [randomPart(random, kind, across)] };
+  if (kind !== 'union') return { tube, wall, parts: [clearPart(random, kind, tube)] };
   const kinds: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'bend'];
   const draw = (): AskedPart => {
-    const part = randomPart(random, kinds[Math.floor(random() * kinds.length)] ?? 'round', across);
+    const part = clearPart(random, kinds[Math.floor(random() * kinds.length)] ?? 'round', tube);
     return { ...part, shift: between(random, -0.6, 0.6) * across };
   };
   const others = random() < 0.4 ? [draw(), draw()] : [draw()];
@@ -39,6 +40,14 @@ function randomTube(random: Random, kind: AskedTube['kind']): AskedTube {
   const [a, b] = [between(random, 10, 60), between(random, 10, 60)];
   const corner = random() < 0.2 ? 0 : (Math.min(a, b) / 2) * between(random, 0.05, 0.95);
   return { kind, wide: Math.max(a, b), deep: Math.min(a, b), corner };
+}
+
+/** A part whose bend, if it is one, does not come back to the tube's body, which is refused. */
+function clearPart(random: Random, kind: EndKind, tube: AskedTube): AskedPart {
+  for (;;) {
+    const part = randomPart(random, kind, halfOf(tube));
+    if (!crossesBody(tube, part)) return part;
+  }
 }
 
 function halfOf(tube: AskedTube): number {
