@@ -57,13 +57,16 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
   });
   const edge = { label: 'base edge', text: distances.distance };
+  const ticks = wrap.ticked ? [{ label: 'ticks', text: TICKS }] : [];
   return {
     title,
     wrap: wrap.drawing,
-    card: drawCard(`card of ${key}`, names, [...facts, edge], wrap.beside, cope),
+    card: drawCard(`card of ${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope),
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
 }
+
+const TICKS = 'short, at the cut: there it goes over to another face or past the header.';
 
 /** The unit in which a tube's size was written. */
 export function unitsOf({ tube }: TubeSolution): 'mm' | 'in' {

@@ -7,8 +7,9 @@ import type { Box, Drawing, Mark, Stroke } from './drawing.ts';
 import { type FitUpLines, fitUpLines, fitUpNames } from './fit-up-lines.ts';
 import { across, type Flat, height } from './flat.ts';
 import { hatch } from './hatch.ts';
+import { kinksOf, kinkTicks } from './kinks.ts';
 import { SMALL, shortened, TEXT } from './lettering.ts';
-import { namedPlaces, placeNames, placeTicks } from './named-places.ts';
+import { type NamedPlace, namedPlaces, placeNames, placeTicks } from './named-places.ts';
 import type { Names } from './names.ts';
 import { type Change, changeNames, changesOf, changeTicks } from './part-changes.ts';
 import { type Segment, segmentsOf, strokeOf } from './path.ts';
@@ -34,6 +35,8 @@ export interface Wrap {
   readonly cut: readonly Segment[];
   /** What found no room on the wrap, to stand on the card. */
   readonly beside: readonly string[];
+  /** Whether there are ticks at the kinks of the cut, for the card to say what they are. */
+  readonly ticked: boolean;
 }
 
 /** The flat pattern of one end: lines first, then each word where it is free of them and of the words before it. */
@@ -52,7 +55,13 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const edges = [...edgeSegments(body), ...tickSegments(body)];
   addBarrier(field, edges, 0.5);
   const fitUp = fitUpLines(body);
-  const { marks, beside } = letter(body, changesOf(cope.cut, curve), words, fitUp);
+  const changes = changesOf(cope.cut, curve);
+  const named = namedPlaces(cope);
+  const marked = [...named, ...changes].map(({ station }) => across(flat, station));
+  const ticks = kinkTicks(body, kinksOf(flat, cope.cut, curve), marked);
+  // Ticks come before all words, which then keep off them.
+  const known = [...placeTicks(body, named), ...changeTicks(body, changes)];
+  const { marks, beside } = letter(body, named, changes, words, fitUp);
   const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
     ...(baseEdge ? [stroke('outline', baseEdge)] : []),
@@ -63,9 +72,11 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
     ...hatch(flat, cut, field),
     ...(otherStroke ? [otherStroke] : []),
     cutStroke,
+    ...ticks,
+    ...known,
     ...marks,
   ];
-  return { drawing: { name, box, marks: all }, cut, beside };
+  return { drawing: { name, box, marks: all }, cut, beside, ticked: ticks.length > 0 };
 }
 
 function stroke(purpose: 'outline' | 'seam', { from, to }: Segment): Stroke {
@@ -94,6 +105,7 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
 
 function letter(
   body: Body,
+  named: readonly NamedPlace[],
   changes: readonly Change[],
   words: WrapWords,
   fitUp: FitUpLines | undefined,
@@ -105,8 +117,6 @@ function letter(
     if (found) marks.push(...found);
     else if (otherwise) beside.push(otherwise);
   };
-  const named = namedPlaces(cope);
-  marks.push(...placeTicks(body, named), ...changeTicks(body, changes));
   marks.push(...stationLabels(body), ...foldLabel(body));
   const zones = zonesOf(cope);
   const bar = zoneBar(body, zones);

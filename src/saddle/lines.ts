@@ -149,5 +149,13 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
   };
 }
 
+/**
+ * The header's face that a point of a line is on, or that header's miss: a whole number, the same for every place in the wall,
+ * where `region` tells apart whether the outside, the inside or a crest between meets it.
+ */
+export function faceOf({ region }: Pick<LinePoint, 'region'>): number {
+  return region % REGIONS;
+}
+
 /** A header has fewer patches than this, missing it counted as one. */
 const PATCHES = 32;

@@ -53,6 +53,14 @@ export const PLOTS: readonly Plot[] = [
   leafPlot('plate', one('{ onto: { plate: {} }, angle: 60 }'), 'A'),
   leafPlot('mitre', one('{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }'), 'A'),
   leafPlot('box', one('{ onto: { box: { wide: 50, deep: 30, wall: 3 } }, angle: 60 }'), 'A'),
+  leafPlot(
+    'kinks',
+    one(
+      '{ onto: { box: { wide: 40, deep: 40, wall: 3 } }, angle: 60, clock: 20 }',
+      '  od: 48.3\n  wall: 2.6\n',
+    ),
+    'A',
+  ),
   leafPlot('bend', one('{ onto: { bend: { od: 44.5, radius: 150, centre: 90 } }, angle: 80 }'), 'A'),
   leafPlot('union', one(`[ { ${ROUND} }, { onto: { od: 50 }, angle: 80, clock: 100 } ]`), 'A'),
   leafPlot(
