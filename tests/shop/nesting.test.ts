@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { leastBins, type StockKind } from '../../src/shop/least-stock.ts';
 import { nest } from '../../src/shop/nesting.ts';
-import { between, randomFrom, SEED } from '../outside/random-joints.ts';
-
-const KERF = 3;
+import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
+import { DRAWS, KERF } from './nesting-draws.ts';
 
 /** What is wrong with a nesting, told from what was asked and from nothing of how it was found. */
 function faults(
@@ -55,46 +54,101 @@ function leastByTrying(pieces: readonly number[], lengths: readonly number[], ke
   return least;
 }
 
+/** Lengths beyond those that were cut up, so that no piece is left without. */
+const SPARE = 5;
+
+/** How many draws of each sort; `npm run bench` takes more. */
+const EACH = 2;
+
 describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
+  test.each(DRAWS)(
+    '200 of them take at most one length more than the bound proves: $what',
+    ({ draw, stock }) => {
+      const random = randomFrom(SEED + 21);
+      for (let n = 0; n < EACH; n++) {
+        const pieces = draw(random);
+        const nesting = nest(pieces, stock, KERF);
+        expect(faults(pieces, stock, KERF, nesting)).toEqual([]);
+        expect(nesting.left).toEqual([]);
+        const longest = Math.max(...nesting.bars.map(({ length }) => length));
+        const over = nesting.total - (nesting.least ?? Number.NaN);
+        expect(over).toBeLessThanOrEqual(longest);
+        expect(over).toBeGreaterThanOrEqual(0);
+      }
+    },
+  );
+
   test.each([
-    ['one length', [{ length: 6000, count: 999 }]],
+    ['one length', [[6000, 60]], 4],
     [
       'two lengths',
       [
-        { length: 6000, count: 999 },
-        { length: 2400, count: 12 },
+        [6000, 40],
+        [4100, 20],
       ],
+      3,
     ],
-  ])('200 of them take at most one length more than the bound proves: %s', (_, kinds) => {
-    const random = randomFrom(SEED + 21);
-    for (let n = 0; n < 4; n++) {
-      const longest = n % 2 === 0 ? 1900 : 3000;
-      const pieces = Array.from({ length: 200 }, () => Math.round(between(random, 250, longest) * 10) / 10);
-      const nesting = nest(pieces, kinds, KERF);
-      expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
-      expect(nesting.left).toEqual([]);
-      expect(nesting.total - (nesting.least ?? Number.NaN)).toBeLessThanOrEqual(6000);
-    }
+    [
+      'three lengths, all that there is',
+      [
+        [7300, 20],
+        [6000, 20],
+        [2400, 20],
+      ],
+      3,
+    ],
+  ] as const)('the bound is no more than what pieces were cut from: %s', (_, bars, most) => {
+    const random = randomFrom(SEED + 26);
+    const cut = bars.flatMap(([length, count]) => Array.from({ length: count }, () => length));
+    // Cut up at random, with nothing left but the kerf, so that they are known to go back into these bars.
+    const pieces = cut.flatMap((length) => {
+      const many = 1 + Math.floor(random() * most);
+      const shares = Array.from({ length: many }, () => between(random, 0.4, 1));
+      const room = length - (many - 1) * KERF;
+      return shares.map((share) => (share / shares.reduce((a, b) => a + b, 0)) * room);
+    });
+    const stock = bars.map(([length, count]) => ({ length, count: count + SPARE }));
+    const mixed = pieces.toSorted((a, b) => (a % 97) - (b % 97));
+    expect(nest(mixed, stock, KERF).least).toBeLessThanOrEqual(cut.reduce((a, b) => a + b, 0) + 1e-6);
   });
 
-  test('no nesting of a few pieces takes less than the bound, and the one found is the best by trying all', () => {
-    const random = randomFrom(SEED + 22);
-    for (let n = 0; n < 60; n++) {
-      const pieces = Array.from({ length: 6 }, () => Math.round(between(random, 200, 2300)));
-      const kinds = [
-        { length: 3000, count: 3 },
-        { length: 2400, count: 2 },
-        { length: 1300, count: 1 },
-      ];
-      const nesting = nest(pieces, kinds, KERF);
-      const least = leastByTrying(pieces, [3000, 3000, 3000, 2400, 2400, 1300], KERF);
-      expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
-      expect(nesting.left.length > 0).toBe(least === Number.POSITIVE_INFINITY);
-      if (nesting.left.length > 0) continue;
-      expect(nesting.least, `${pieces}`).toBeLessThanOrEqual(least + 1e-6);
-      expect(nesting.total, `${pieces}`).toBeCloseTo(least, 6);
-    }
-  });
+  test.each([
+    [
+      'three lengths',
+      [
+        [3000, 3],
+        [2400, 2],
+        [1300, 1],
+      ],
+      (random: Random) => Math.round(between(random, 200, 2300)),
+    ],
+    ['one length, long pieces', [[3000, 6]], (random: Random) => between(random, 900, 1600)],
+    [
+      'two lengths, three sizes',
+      [
+        [3000, 2],
+        [2000, 4],
+      ],
+      (random: Random) => 600 + 317 * Math.floor(3 * random()),
+    ],
+  ] as const)(
+    'no nesting of a few pieces takes less than the bound, and the one found is the best by trying all: %s',
+    (_, bars, piece) => {
+      const random = randomFrom(SEED + 22);
+      const kinds = bars.map(([length, count]) => ({ length, count }));
+      const lengths = bars.flatMap(([length, count]) => Array.from({ length: count }, () => length));
+      for (let n = 0; n < 60; n++) {
+        const pieces = Array.from({ length: 6 }, () => piece(random));
+        const nesting = nest(pieces, kinds, KERF);
+        const least = leastByTrying(pieces, lengths, KERF);
+        expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
+        expect(nesting.left.length > 0).toBe(least === Number.POSITIVE_INFINITY);
+        if (nesting.left.length > 0) continue;
+        expect(nesting.least, `${pieces}`).toBeLessThanOrEqual(least + 1e-6);
+        expect(nesting.total, `${pieces}`).toBeCloseTo(least, 6);
+      }
+    },
+  );
 
   test('gives the same nesting again', () => {
     const random = randomFrom(SEED + 23);
