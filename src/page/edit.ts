@@ -1,4 +1,15 @@
-import { Document, isMap, isScalar, isSeq, Pair, YAMLMap, type YAMLSeq } from 'yaml';
+import {
+  Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type Node,
+  Pair,
+  Scalar,
+  visit,
+  YAMLMap,
+  type YAMLSeq,
+} from 'yaml';
 import { KEYS, type KeyPlace } from '../job/keys.ts';
 import { docOf, type JobDoc, type Path, type Value } from './job-doc.ts';
 
@@ -54,8 +65,18 @@ function put(doc: Document.Parsed, path: Path, value: Value): void {
   if (last === undefined) return;
   const parent = collectionAt(doc, path.slice(0, -1));
   const node = doc.createNode(value);
+  quoteEmptyItems(isSeq(parent) ? doc.createNode([node]) : node);
   if (isSeq(parent) || parent.has(last)) parent.set(last, node);
   else insert(parent, new Pair(doc.createNode(last), node), placeOf(path.slice(0, -1)));
+}
+
+/** A bare list in brackets can't hold an empty item: it would be a comma too many. */
+function quoteEmptyItems(node: Node): void {
+  visit(node, {
+    Scalar(key, scalar) {
+      if (typeof key === 'number' && scalar.value === '') scalar.type = Scalar.QUOTE_DOUBLE;
+    },
+  });
 }
 
 /** The map or list at a path; maps are made where nothing is. */

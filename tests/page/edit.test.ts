@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { emptyJob, withValue } from '../../src/page/edit.ts';
-import { docOf, wordsAt } from '../../src/page/job-doc.ts';
+import { countAt, docOf, wordsAt } from '../../src/page/job-doc.ts';
 import { workOut } from '../../src/page/outcome.ts';
 import { SAMPLE } from '../job/sample.ts';
 
@@ -29,6 +29,18 @@ describe('a value that is written into a job', () => {
     const empty = withValue(SAMPLE, ['tube', 'between'], { faces: '' });
     const filled = withValue(empty, ['tube', 'between', 'faces'], '22in');
     expect(wordsAt(docOf(filled), ['tube', 'between', 'faces'])).toBe('22in');
+  });
+
+  test('may be a list of empty ones, in brackets or not, to be filled in later', () => {
+    const inBrackets = emptyJob('mm', 'A4').replace('A: {}', 'A: { onto: { od: 44.5 } }');
+    for (const text of [inBrackets, SAMPLE]) {
+      const at = ['tube', 'ends', 'A', 'angle'];
+      const empty = withValue(text, at, { triangle: ['', '', ''] });
+      const filled = withValue(empty, [...at, 'triangle', 2], '208');
+      expect([0, 1, 2].map((i) => wordsAt(docOf(filled), [...at, 'triangle', i]))).toEqual(['', '', '208']);
+    }
+    const oneMore = withValue(`${inBrackets}stock: [6m]\n`, ['stock', 1], '');
+    expect(countAt(docOf(oneMore), ['stock'])).toBe(2);
   });
 
   test('takes its usual place among the keys, whatever was filled in first', () => {
