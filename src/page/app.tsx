@@ -20,6 +20,7 @@ import { statusOf } from './status.ts';
 import { TopBar } from './top-bar.tsx';
 import { Tubes } from './tubes.tsx';
 import { useFiles } from './use-files.ts';
+import { useKeptFocus } from './use-kept-focus.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 import { Views } from './views.tsx';
 import type { Problem } from './where.ts';
@@ -50,6 +51,7 @@ export function App({ start }: { readonly start: Start }) {
     if (!guest) keepJob(text);
   }, [text, guest]);
   useUndoKeys(change);
+  useKeptFocus();
   const write = (next: string, typing?: string): void =>
     change({ kind: 'write', text: next, ...(typing !== undefined && { touched: typing }) });
   const replace = (next: string): void => {

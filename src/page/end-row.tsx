@@ -2,6 +2,7 @@ import type { EndName } from '../job/job.ts';
 import { KEYS } from '../job/keys.ts';
 import { useBench } from './bench.ts';
 import { Entry, idOf } from './entry.tsx';
+import { Fold } from './fold.tsx';
 import { hasAt, type Path, valueAt } from './job-doc.ts';
 import { KindChoice } from './kind-choice.tsx';
 import {
@@ -43,7 +44,7 @@ export function EndFields({ tube, name }: EndRowProps) {
         partPaths(doc, end).map((part, i, all) => (
           <HeaderFields key={idOf(part)} part={part} name={name} place={i} of={all.length} />
         ))}
-      {kind === 'several' && <AddHeader end={end} />}
+      {kind === 'several' && <AddHeader end={end} name={name} />}
       {kind === 'one' && <EdgeFields end={end} name={name} />}
     </>
   );
@@ -82,12 +83,12 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
   );
 }
 
-function AddHeader({ end }: { end: Path }) {
+function AddHeader({ end, name }: { end: Path; name: EndName }) {
   const { doc, write } = useBench();
   const next = partPaths(doc, end).length;
   return (
     <button type="button" class="quiet" onClick={() => write([[[...end, next], {}]])}>
-      Add a header
+      Add a header to end {name}
     </button>
   );
 }
@@ -103,7 +104,12 @@ function HeaderFields({ part, name, place, of }: { part: Path; name: EndName; pl
       {of > 1 && (
         <p class="numbered">
           Header {place + 1}
-          <button type="button" class="quiet" onClick={() => write([[part, undefined]])}>
+          <button
+            type="button"
+            class="quiet"
+            aria-label={`Remove header ${place + 1} of end ${name}`}
+            onClick={() => write([[part, undefined]])}
+          >
             Remove
           </button>
         </p>
@@ -163,8 +169,7 @@ function EdgeFields({ end, name }: { end: Path; name: EndName }) {
   const part = `${name}.edge`;
   const of = `end ${name}`;
   return (
-    <details open={told}>
-      <summary>Edge and seam of this end</summary>
+    <Fold summary={`Edge and seam of ${of}`} told={told}>
       <div class="fields">
         <Entry base={end} blank={EDGE} part={part} fullName={`edge of ${of}`} />
         <MeasureRow base={end} measure={BLUNT} part={part} of={of} />
@@ -172,6 +177,6 @@ function EdgeFields({ end, name }: { end: Path; name: EndName }) {
         <MeasureRow base={end} measure={ROOT} part={part} of={of} />
         <MeasureRow base={end} measure={SEAM} part={part} of={of} />
       </div>
-    </details>
+    </Fold>
   );
 }

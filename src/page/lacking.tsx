@@ -51,6 +51,8 @@ function goTo(path: Path): void {
     const field =
       document.getElementById(id) ?? document.querySelector(`input[id^="${id}-"], select[id^="${id}-"]`);
     if (field instanceof HTMLElement) {
+      const fold = field.closest('details');
+      if (fold) fold.open = true;
       field.focus();
       return;
     }

@@ -45,7 +45,12 @@ export function SpaceView({ solution }: { readonly solution: TubeSolution }) {
           Whole
         </button>
         {ends.map((name) => (
-          <button type="button" key={name} onClick={look([1, -0.9, name === 'A' ? 0.35 : -0.35], name)}>
+          <button
+            type="button"
+            key={name}
+            aria-label={`Look at end ${name}`}
+            onClick={look([1, -0.9, name === 'A' ? 0.35 : -0.35], name)}
+          >
             End {name}
           </button>
         ))}

@@ -30,7 +30,7 @@ export function Tabs<Name extends string>({ label, names, chosen, onChoose, chil
             type="button"
             role="tab"
             key={name}
-            id={`tab-${name}`}
+            id={idOf(name)}
             aria-selected={name === chosen}
             aria-controls="view"
             tabIndex={name === chosen ? 0 : -1}
@@ -40,9 +40,14 @@ export function Tabs<Name extends string>({ label, names, chosen, onChoose, chil
           </button>
         ))}
       </div>
-      <div class="view" role="tabpanel" id="view" aria-labelledby={`tab-${chosen}`}>
+      <div class="view" role="tabpanel" id="view" aria-labelledby={idOf(chosen)}>
         {children}
       </div>
     </>
   );
+}
+
+/** Without the spaces, which would part it into several. */
+function idOf(name: string): string {
+  return `tab-${name.replaceAll(' ', '-')}`;
 }

@@ -62,8 +62,16 @@ export function TopBar(props: TopBarProps) {
   const leaves = ({ job, solutions }: Shown) => leavesOfJob(job, solutions, printing.footprints);
   const saveSvg = out('svg', async (job) => [inkSvg(leaves(job), window), 'image/svg+xml']);
   const saveDxf = out('dxf', async (job) => [inkDxf(leaves(job)), 'application/dxf']);
+  /** One that can't be used for now keeps the focus, which its last use may have left on it. */
   const button = (words: string, act: () => void, enabled = true, kind = '') => (
-    <button type="button" class={kind} disabled={!enabled} onClick={act}>
+    <button
+      type="button"
+      class={kind}
+      aria-disabled={enabled ? undefined : 'true'}
+      onClick={() => {
+        if (enabled) act();
+      }}
+    >
       {words}
     </button>
   );
@@ -98,10 +106,8 @@ export function TopBar(props: TopBarProps) {
       </div>
       <input
         ref={picker}
-        class="unseen"
         type="file"
-        tabIndex={-1}
-        aria-label="Open a job file or PDF"
+        hidden
         accept=".yaml,.yml,.pdf,application/pdf,application/yaml,text/yaml"
         onChange={(event) => {
           const [file] = event.currentTarget.files ?? [];

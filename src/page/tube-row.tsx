@@ -1,5 +1,6 @@
 import { useBench } from './bench.ts';
 import { Entry, idOf } from './entry.tsx';
+import { Fold } from './fold.tsx';
 import { hasAt, type Path, wordsAt } from './job-doc.ts';
 import { KindChoice } from './kind-choice.tsx';
 import { endKindAt, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
@@ -77,15 +78,17 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         )}
         {both && <MeasureRow base={tube} measure={BETWEEN} part="tube.between" of="the tube" />}
       </div>
-      <details open={['blunt', 'from', 'root', 'allowance'].some((key) => hasAt(doc, [...tube, key]))}>
-        <summary>Blunt, root and allowance</summary>
+      <Fold
+        summary="Blunt, root and allowance"
+        told={['blunt', 'from', 'root', 'allowance'].some((key) => hasAt(doc, [...tube, key]))}
+      >
         <div class="fields">
           <MeasureRow base={tube} measure={BLUNT} part="tube.edge" of="the tube" />
           <Entry base={tube} blank={FROM} part="tube.edge" fullName="square from which side, the tube" />
           <MeasureRow base={tube} measure={ROOT} part="tube.edge" of="the tube" />
           <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of="the tube" />
         </div>
-      </details>
+      </Fold>
     </>
   );
 

@@ -82,7 +82,13 @@ function Leaves({ shown }: { readonly shown: Shown }) {
       {ends.length > 1 && (
         <div class="tools">
           {ends.map((each) => (
-            <button type="button" key={each} aria-pressed={each === chosen} onClick={() => setEnd(each)}>
+            <button
+              type="button"
+              key={each}
+              aria-label={`End ${each}’s leaf`}
+              aria-pressed={each === chosen}
+              onClick={() => setEnd(each)}
+            >
               End {each}
             </button>
           ))}

@@ -1,0 +1,258 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openPage, startBrowser } from './browser.ts';
+import {
+  choose,
+  enter,
+  focused,
+  keptJob,
+  pressableOnly,
+  reach,
+  type Stop,
+  stops,
+  unreached,
+  walk,
+  write,
+} from './by-keyboard.ts';
+import { act, press, seenFrom } from './deeds.ts';
+
+// Nothing here is clicked, and no script moves the focus: all is done by the keys of the keyboard.
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => browser?.close());
+
+function byKeyboard(name: string, run: (page: Page) => Promise<void>, fragment = ''): void {
+  test(name, async (context) => {
+    if (!browser) return context.skip();
+    const { page, context: own, troubles } = await openPage(browser, { fragment });
+    await run(page);
+    expect(troubles).toEqual([]);
+    await own.close();
+  });
+}
+
+async function fillBrace(page: Page): Promise<void> {
+  await write(page, 'outside diameter, the tube', '31.75');
+  await write(page, 'wall, the tube', '2.4');
+  await write(page, 'outside diameter, end A', '38.1');
+  await write(page, 'angle, end A', '62');
+  await choose(page, 'End B', 'lands on a');
+  expect(await focused(page)).toBe('End B');
+  await write(page, 'outside diameter, end B', '44.5');
+  await write(page, 'angle, end B', '48');
+  await write(page, 'between work points, the tube', '619');
+}
+
+/**
+ * Everything of the page as it stands is reached by Tab both ways, with the focus in sight, and what is in this place of it does what
+ * it is for.
+ */
+async function everything(page: Page, within?: Stop['place']): Promise<void> {
+  expect(await pressableOnly(page)).toEqual([]);
+  const there = await walk(page);
+  expect(unreached(there)).toEqual([]);
+  expect(
+    there.filter(({ unseen }) => unseen !== '').map(({ all, at, unseen }) => `${all[at]?.name}: ${unseen}`),
+  ).toEqual([]);
+  const places = there.map(({ at }) => at);
+  const begins = places.indexOf(Math.min(...places));
+  const inOrder = [...places.slice(begins), ...places.slice(0, begins)];
+  expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
+  if (within === undefined) expect(unreached(await walk(page, 'Shift+Tab'))).toEqual([]);
+  for (let i = 0; i < there.length; i++) {
+    await page.keyboard.press('Tab');
+    const { all, at } = await stops(page);
+    const stop = all[at];
+    if (stop && (within === undefined || stop.place === within)) await act(page, stop);
+  }
+}
+
+describe('by keyboard alone, everything is reached, seen and done', () => {
+  byKeyboard('in an empty form', (page) => everything(page, 'views'));
+
+  byKeyboard('with two ends, and every fold open', async (page) => {
+    await fillBrace(page);
+    for (const fold of ['Blunt, root and allowance', 'Edge and seam', 'Before you cut']) {
+      const { all } = await stops(page);
+      for (const { name } of all) if (name.startsWith(fold)) await enter(page, name);
+    }
+    await everything(page);
+  });
+
+  byKeyboard('in every view, with a mistake, and with several tubes', async (page) => {
+    await fillBrace(page);
+    await write(page, 'name of the tube', 'bunk stay');
+    for (const view of ['Sheets', '3D', 'Numbers', 'Job file']) {
+      await reach(page, view);
+      await everything(page, 'views');
+    }
+    await write(page, 'angle, end A', '480');
+    await enter(page, 'Copy this tube');
+    for (const name of ['Add a tube', 'Copy this tube', 'Remove this tube', 'Tube']) {
+      const { all } = await stops(page);
+      const there = all.find((each) => each.name === name);
+      if (!there) throw new Error(`${name} is not there`);
+      await reach(page, name);
+      await act(page, there);
+    }
+    await everything(page, 'views');
+  });
+
+  byKeyboard('on several headers, of a rectangular tube, with stock to cut from', async (page) => {
+    await reach(page, 'rectangular of Section of the tube');
+    await choose(page, 'End A', 'lands on several');
+    await reach(page, 'bend of What end A, header 1 lands on');
+    await reach(page, 'box of What end A, header 2 lands on');
+    const { all } = await stops(page);
+    const fold = all.find(({ name }) => name.startsWith('Job and paper'));
+    await enter(page, fold?.name ?? '');
+    await enter(page, 'Add a stock length');
+    await everything(page, 'form');
+  });
+
+  byKeyboard('on a mitre, by measured ways', async (page) => {
+    await reach(page, 'mitre of What end A lands on');
+    await choose(page, 'how the size of the tube of the tube was measured', 'girth');
+    await choose(page, 'End B', 'lands on a');
+    await choose(page, 'how the angle of end B was measured', 'three');
+    await choose(page, 'how the between of the tube was measured', 'along');
+    await everything(page, 'form');
+  });
+});
+
+byKeyboard('every entry of the menu does its work and gives the focus back to the menu', async (page) => {
+  await fillBrace(page);
+  await reach(page, 'Job');
+  const closed = (await stops(page)).all.map(({ name }) => name);
+  await page.keyboard.press('Enter');
+  const open = await walk(page);
+  // The walk goes on to what follows, and so shuts it.
+  expect(await page.locator('details.more[open]').count()).toBe(0);
+  const entries = (open[0]?.all ?? []).filter(({ name }) => !closed.includes(name));
+  expect(entries.length).toBeGreaterThan(5);
+  for (const { name } of entries) {
+    await enter(page, 'Job');
+    await reach(page, name);
+    expect((await stops(page)).unseen, name).toBe('');
+    await chooseEntry(page, name);
+    await page.keyboard.press('Escape');
+    expect(await focused(page), name).toBe('Job');
+    expect(await page.locator('details.more[open]').count()).toBe(0);
+  }
+});
+
+byKeyboard('the printer’s window: two readings saved, chosen and forgotten', async (page) => {
+  await enter(page, 'Job');
+  await enter(page, 'Printer set-up');
+  expect(await page.locator('dialog').count()).toBe(1);
+  await write(page, 'name of the printer', 'workshop');
+  await write(page, 'bar across', 'wide');
+  await enter(page, 'Save this printer');
+  expect(await page.locator('#printer-wrong').textContent()).toMatch(/wide/);
+  expect(await focused(page)).toBe('Save this printer');
+  await write(page, 'bar across', '99.3mm');
+  await write(page, 'bar up', '100.1mm');
+  await enter(page, 'Save this printer', 'Space');
+  expect(await page.locator('dialog [role=status]').textContent()).toMatch(/workshop is saved/);
+  const there = await walk(page);
+  expect(unreached(there)).toEqual([]);
+  expect(there.map(({ all, at }) => all[at]?.name)).toHaveLength(8);
+  expect(there.filter(({ unseen }) => unseen !== '')).toEqual([]);
+  const [tab] = await Promise.all([page.context().waitForEvent('page'), enter(page, 'Open the scale sheet')]);
+  await tab.close();
+  const printer = page.getByRole('combobox', { name: 'draw sheets for' });
+  expect(await printer.inputValue()).toBe('workshop');
+  await choose(page, 'draw sheets for', 'a printer');
+  expect(await printer.inputValue()).toBe('');
+  await page.keyboard.press('ArrowDown');
+  await enter(page, 'Forget workshop');
+  expect(await page.locator('dialog option').count()).toBe(1);
+  expect(await focused(page), 'the focus after what had it is gone').toBe('draw sheets for');
+  await enter(page, 'Close');
+  await page.locator('dialog').waitFor({ state: 'detached' });
+  expect(await focused(page)).toBe('Job');
+});
+
+byKeyboard(
+  'the link’s window: the link is marked and copied, and a link’s job is kept or left',
+  async (page) => {
+    await fillBrace(page);
+    await enter(page, 'Job');
+    await enter(page, 'Link to this job');
+    expect(unreached(await walk(page))).toEqual([]);
+    await reach(page, 'link');
+    const link = await page.evaluate(() => getSelection()?.toString() ?? '');
+    expect(link).toMatch(/#job=/);
+    await enter(page, 'Copy');
+    await page.locator('dialog [role=status]', { hasText: /\w/ }).waitFor();
+    await enter(page, 'Close', 'Space');
+    expect(await focused(page)).toBe('Job');
+    await write(page, 'wall, the tube', '3');
+    for (const [answer, wall] of [
+      ['Back to my last job', '3'],
+      ['Keep this one in its place', '2.4'],
+    ] as const) {
+      await page.goto('about:blank');
+      await page.goto(link);
+      await enter(page, answer);
+      expect(await focused(page), answer).not.toBe('');
+      expect(await keptJob(page)).toContain(`wall: ${wall}\n`);
+    }
+  },
+);
+
+byKeyboard('the joint in space is turned and brought nearer, and what is long is scrolled', async (page) => {
+  await fillBrace(page);
+  await reach(page, '3D');
+  const canvas = 'The joint in three dimensions. Arrow keys turn it, plus and minus come nearer.';
+  await reach(page, canvas);
+  for (const key of ['ArrowLeft', 'ArrowUp', 'ArrowRight', 'ArrowDown', '+', '-']) {
+    const before = await seenFrom(page);
+    await page.keyboard.press(key);
+    await expect.poll(() => seenFrom(page), { message: key }).not.toBe(before);
+  }
+  await page.setViewportSize({ width: 320, height: 500 });
+  await reach(page, 'Numbers');
+  await reach(page, 'Setbacks of end A');
+  const scrolled = (): Promise<number> => page.evaluate(() => document.activeElement?.scrollLeft ?? 0);
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(scrolled).toBeGreaterThan(0);
+});
+
+/** Presses Enter on an entry of the menu, and sees what it is for come about. */
+async function chooseEntry(page: Page, name: string): Promise<void> {
+  const before = await keptJob(page);
+  if (name === 'with footprints') {
+    const box = page.getByRole('checkbox', { name });
+    await page.keyboard.press('Space');
+    expect(await box.isChecked()).toBe(true);
+    await page.keyboard.press('Space');
+    expect(await box.isChecked()).toBe(false);
+  } else if (name === 'Open a job file or PDF') {
+    const choosing = page.waitForEvent('filechooser');
+    await reach(page, name);
+    await page.keyboard.press('Enter');
+    const chooser = await choosing;
+    await chooser.setFiles({ name: 'other.yaml', mimeType: 'text/yaml', buffer: Buffer.from(before) });
+    await page.locator('.notice', { hasText: 'other.yaml is open' }).waitFor();
+  } else if (name === 'New job') {
+    await page.keyboard.press('Enter');
+    await expect.poll(() => keptJob(page)).not.toBe(before);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => keptJob(page)).toBe(before);
+  } else if (name in WINDOWS) {
+    await page.keyboard.press('Enter');
+    expect(await page.getByRole('dialog', { name: WINDOWS[name] ?? '' }).count()).toBe(1);
+    expect((await stops(page)).at).toBeGreaterThanOrEqual(0);
+  } else {
+    await press(page, name);
+  }
+}
+
+const WINDOWS: Readonly<Record<string, string>> = {
+  'Link to this job': 'Link to this job',
+  'Printer set-up': 'Printer',
+};
