@@ -8,7 +8,8 @@ export interface Bend {
 }
 
 /** The corners of a tube in order from the spine; a round one has none. Sharp corners begin and end at one station. */
-export function bendsOf({ corners }: Section): readonly Bend[] {
+export function bendsOf({ cornersAt }: Section): readonly Bend[] {
+  const corners = cornersAt(0);
   const sharp = corners.length === CORNERS;
   return Array.from({ length: corners.length === 0 ? 0 : CORNERS }, (_, i) => {
     const from = corners[sharp ? i : 2 * i] ?? 0;

@@ -1,5 +1,6 @@
 import type { CopedEnd, End, Part, Preparation, Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
+import { breaksOf } from './breaks.ts';
 import { type Curve, traceCurve } from './curve.ts';
 import { type Extremes, extremesOf } from './extremes.ts';
 import { type FitUpMarks, fitUpOf } from './fit-up.ts';
@@ -50,7 +51,8 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
   };
   const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
   const { turn } = joint.section;
-  const extremes = extremesOf(edges.cut, turn, clockStation(joint, end), ringOf(end.preparation));
+  const breaks = breaksOnCope({ end, joint, ...walled }, edges.cut);
+  const extremes = extremesOf(edges.cut, turn, clockStation(joint, end), breaks, ringOf(end.preparation));
   const heel = heelOf(end.parts);
   const fitUp = fitUpOf(end, { joint, outside, ...heel });
   return {
@@ -114,11 +116,22 @@ function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
   return { heel: homeStation(heel, 2 * Math.PI) };
 }
 
+/** Where a line may have a kink or a step: a round tube on one round header has none that shows no sign of itself. */
+function breaksOnCope(
+  { end, joint, thickness }: Pick<Cope, 'end' | 'joint' | 'thickness'>,
+  line: Line,
+): readonly number[] {
+  const [first, second] = end.parts;
+  if (!second && first.onto.kind === 'round' && joint.section.cornersAt(0).length === 0) return [];
+  return breaksOf(joint, line, thickness);
+}
+
 /** A line of the cope as Bézier pieces once round from this station, within 0.002 mm on a flat of `scale` mm a radian. */
 export function curveOf(cope: Cope, line: Line, from: number, scale: Mm): Curve {
   const { turn } = cope.joint.section;
   const { section } = cope.joint;
   const clock = cope.end.parts[0].clock.rad;
+  const breaks = breaksOnCope(cope, line);
   const quarters = [0, 1, 2, 3].map((quarter) => section.towards(clock + (quarter * Math.PI) / 2));
-  return traceCurve(line, { from, turn, nodes: [...quarters, ...section.corners], scale });
+  return traceCurve(line, { from, turn, nodes: [...quarters, ...breaks], scale });
 }

@@ -19,15 +19,21 @@ const STEPS = 48;
 
 /**
  * The long point and the throat of a line; of equals the one with the least station. `start` is where it is likely
- * even. A line with narrow hills, as a blunt one has, wants more `steps` than the usual.
+ * even, `breaks` are where it has kinks and steps. A line with narrow hills, as a blunt one has, wants more `steps` than the usual.
  */
-export function extremesOf(line: Line, turn: number, start: number, steps = STEPS): Extremes {
+export function extremesOf(
+  line: Line,
+  turn: number,
+  start: number,
+  breaks: readonly number[] = [],
+  steps = STEPS,
+): Extremes {
   const depth = (station: number): Mm => line(station).setback;
   const reach = (station: number): Mm => -line(station).setback;
   const depths = ringOf(depth, turn, start, steps);
   const reaches = { ...depths, heights: depths.heights.map((setback) => -setback) };
-  const deepest = highestOnRing(depth, depths);
-  const farthest = highestOnRing(reach, reaches);
+  const deepest = highestOnRing(depth, depths, breaks);
+  const farthest = highestOnRing(reach, reaches, breaks);
   return {
     longPoint: { station: farthest?.station ?? start, setback: -(farthest?.height ?? 0) },
     throat: { station: deepest?.station ?? start, setback: deepest?.height ?? 0 },

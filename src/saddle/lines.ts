@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { speedWithin, type WallPoint } from '../space/section.ts';
+import { speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
@@ -35,28 +35,51 @@ function deepestShare(landings: Joint['landings'], outer: WallPoint, depth: Mm):
     : deepestOf(shares, landings, outer, depth);
 }
 
-function sharesOn(landing: Landing, { x, y, nx, ny }: WallPoint, depth: Mm): readonly number[] {
-  const towards = towardsClock(landing, x, y);
-  const past = pastClock(landing, x, y);
+function sharesOn(landing: Landing, outer: WallPoint, depth: Mm): readonly number[] {
+  const straight = straightWithin(outer, depth);
+  if (straight === depth) return crestsOn(landing, outer, 0, depth);
+  const bend = straight / depth;
+  const outwards = straight > 0 ? crestsOn(landing, outer, 0, straight).map((share) => share * bend) : [];
+  const aslant = crestsOn(landing, outer, straight, depth).map((share) => bend + share * (1 - bend));
+  return [...outwards, ...aslant];
+}
+
+/** The shares of a straight way through the wall at which it may meet a header deepest. */
+function crestsOn(landing: Landing, outer: WallPoint, from: Mm, to: Mm): readonly number[] {
+  const [x0, y0] = [xWithin(outer, from), yWithin(outer, from)];
+  const [x1, y1] = [xWithin(outer, to), yWithin(outer, to)];
   return landing.solid.crests(
-    towards,
-    past,
-    towards - depth * towardsClock(landing, nx, ny),
-    past - depth * pastClock(landing, nx, ny),
+    towardsClock(landing, x0, y0),
+    pastClock(landing, x0, y0),
+    towardsClock(landing, x1, y1),
+    pastClock(landing, x1, y1),
   );
+}
+
+/** The two coordinates of `inwards`, for those who want no more and want it often. */
+function xWithin(outer: WallPoint, depth: Mm): Mm {
+  const straight = straightWithin(outer, depth);
+  const x = outer.x - straight * outer.nx;
+  return straight === depth ? x : x - (depth - straight) * Math.sign(outer.x);
+}
+
+function yWithin(outer: WallPoint, depth: Mm): Mm {
+  const straight = straightWithin(outer, depth);
+  const y = outer.y - straight * outer.ny;
+  return straight === depth ? y : y - (depth - straight) * Math.sign(outer.y);
 }
 
 function deepestOf(
   shares: readonly number[],
   landings: Joint['landings'],
-  { x, y, nx, ny }: WallPoint,
+  outer: WallPoint,
   depth: Mm,
 ): number {
   let deepest = Number.NEGATIVE_INFINITY;
   let best = 0;
   for (const share of shares) {
     const within = share * depth;
-    const setback = setbackAt(landings, x - within * nx, y - within * ny);
+    const setback = setbackAt(landings, xWithin(outer, within), yWithin(outer, within));
     if (setback > deepest) {
       deepest = setback;
       best = share;
@@ -131,9 +154,9 @@ function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: n
 
 function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {
   const { trimClimb, shift } = landing;
-  const inX = outer.x - depth * outer.nx;
-  const inY = outer.y - depth * outer.ny;
-  const speed = speedWithin(outer.run, depth);
+  const inX = xWithin(outer, depth);
+  const inY = yWithin(outer, depth);
+  const speed = straightWithin(outer, depth) < depth ? 0 : speedWithin(outer.run, depth);
   const x = towardsClock(landing, inX, inY);
   const y = pastClock(landing, inX, inY);
   const dx = speed * towardsClock(landing, -outer.ny, outer.nx);

@@ -47,8 +47,14 @@ export function highestOf(
 }
 
 /** The same from a ring of the function's own heights. */
-export function highestOnRing(height: (station: number) => number, ring: Ring): Peak | undefined {
-  return highest(hillsOf(height, ring));
+export function highestOnRing(
+  height: (station: number) => number,
+  ring: Ring,
+  brinks: readonly number[] = [],
+): Peak | undefined {
+  const { turn, heights } = ring;
+  const hills = hillsOf(height, ring);
+  return highest([...hills, ...besideBrinks(height, turn, turn / heights.length, brinks, height)]);
 }
 
 function highest(hills: readonly Peak[]): Peak | undefined {
@@ -86,7 +92,7 @@ function climbed(
 ): Peak {
   const top = climb(height, middle - step, middle + step);
   const station = height(top) > here + SAME ? top : middle;
-  return { station: homeStation(station, turn), height: height(station) };
+  return peakAt(height, station, turn);
 }
 
 /**
@@ -106,8 +112,14 @@ function besideBrinks(
     if (side.height === Number.NEGATIVE_INFINITY || side.height + 2 * side.drop < highest) return [];
     const top = climb(height, side.from, side.to);
     const station = height(top) > height(side.station) + SAME ? top : side.station;
-    return [{ station: homeStation(station, turn), height: height(station) }];
+    return [peakAt(height, station, turn)];
   });
+}
+
+/** Its height is that at its station as told: beside a step or a graze the last bit tells. */
+function peakAt(height: (station: number) => number, station: number, turn: number): Peak {
+  const home = homeStation(station, turn);
+  return { station: home, height: height(home) };
 }
 
 interface Side extends Peak {

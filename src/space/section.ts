@@ -11,8 +11,8 @@ export interface Section {
   readonly girth: Mm;
   /** How far the tube's outside reaches from its axis at most. */
   readonly reach: Mm;
-  /** Stations where a face meets a corner: lines round the tube break there. */
-  readonly corners: readonly number[];
+  /** Stations where the outline so deep in the wall has a face meet a corner: lines round the tube break there. */
+  cornersAt(depth: Mm): readonly number[];
   /** The station that lies in this direction from the axis, in radians from station 0. */
   towards(angle: Radians): number;
   /** The point of the outside at this station. */
@@ -35,6 +35,8 @@ export interface Run {
   readonly speed: number;
   /** How sharply the outside bends, 1/mm: 0 on a face. */
   readonly bend: number;
+  /** Of a rectangular tube: what it is a side of. */
+  readonly of: RectangleSize | undefined;
 }
 
 /** How fast a point of the wall moves with the station, `depth` further in. */
@@ -42,19 +44,43 @@ export function speedWithin({ speed, bend }: Run, depth: Mm): number {
   return speed * (1 - depth * bend);
 }
 
-/** The point of the wall `depth` further in along the normal of a point of the outside. */
-export function inwards({ x, y, nx, ny, run }: WallPoint, depth: Mm): WallPoint {
-  return { x: x - depth * nx, y: y - depth * ny, nx, ny, run: { ...run, speed: speedWithin(run, depth) } };
+/**
+ * How deep, up to `depth`, the wall is followed straight in from a point of the outside: where the corner is rounder
+ * than the wall is thick all the way, else as far as to the neighbouring face's wall.
+ */
+export function straightWithin({ x, y, nx, ny, run: { of } }: WallPoint, depth: Mm): Mm {
+  if (of === undefined || depth <= of.corner) return depth;
+  if (nx === 0) return Math.min(depth, of.deep / 2 - Math.abs(x));
+  if (ny === 0) return Math.min(depth, of.wide / 2 - Math.abs(y));
+  return of.corner;
+}
+
+/**
+ * The point of the wall `depth` further in from a point of the outside: along the normal, and beyond the centre of a
+ * corner towards the inner edge, on which the points of the whole corner come to lie.
+ */
+export function inwards(outer: WallPoint, depth: Mm): WallPoint {
+  const { x, y, nx, ny, run } = outer;
+  const straight = straightWithin(outer, depth);
+  const aslant = depth - straight;
+  const speed = aslant > 0 ? 0 : speedWithin(run, depth);
+  return {
+    x: x - straight * nx - aslant * Math.sign(x),
+    y: y - straight * ny - aslant * Math.sign(y),
+    nx,
+    ny,
+    run: { ...run, speed },
+  };
 }
 
 /** A round tube of this outside radius. Stations are angles. */
 export function roundSection(radius: Mm): Section {
-  const run: Run = { speed: radius, bend: 1 / radius };
+  const run: Run = { speed: radius, bend: 1 / radius, of: undefined };
   return {
     turn: 2 * Math.PI,
     girth: 2 * Math.PI * radius,
     reach: radius,
-    corners: [],
+    cornersAt: () => [],
     towards: (angle) => angle,
     at(station: Radians): WallPoint {
       const nx = Math.cos(station);
@@ -80,13 +106,17 @@ export function rectangularSection(size: RectangleSize): Section {
   const sides = sidesOf(size);
   const girth = sides.reduce((sum, side) => sum + side.length, 0);
   const { wide, deep, corner } = size;
+  const meetings = sides
+    .slice(0, -1)
+    .map((_, i) => sides.slice(0, i + 1).reduce((sum, side) => sum + side.length, 0));
   return {
     turn: girth,
     girth,
     reach: Math.hypot(wide / 2 - corner, deep / 2 - corner) + corner,
-    corners: sides
-      .slice(0, -1)
-      .map((_, i) => sides.slice(0, i + 1).reduce((sum, side) => sum + side.length, 0)),
+    cornersAt(depth: Mm): readonly number[] {
+      const beyond = depth - corner;
+      return beyond > 0 ? meetings.flatMap((at) => [at - beyond, at, at + beyond]) : meetings;
+    },
     towards: (angle) => stationTowards(angle, girth, at),
     at,
   };
@@ -129,35 +159,36 @@ function side0([first]: readonly Side[]): Side {
 }
 
 /** The half face right of the spine, then corner and face in turn, and last the half face left of the spine. */
-function sidesOf({ wide, deep, corner }: RectangleSize): readonly Side[] {
+function sidesOf(size: RectangleSize): readonly Side[] {
+  const { wide, deep, corner } = size;
   const alongWide = wide - 2 * corner;
   const alongDeep = deep - 2 * corner;
-  const sides: Side[] = [faceSide(0, deep / 2, 0, alongWide / 2)];
+  const sides: Side[] = [faceSide(size, 0, deep / 2, 0, alongWide / 2)];
   for (let quarter = 0; quarter < 4; quarter++) {
     const [out, along, next, nextLength] =
       quarter % 2 === 0
         ? [deep / 2, alongWide / 2, wide / 2, alongDeep]
         : [wide / 2, alongDeep / 2, deep / 2, alongWide];
-    if (corner > 0) sides.push(cornerSide(quarter, out - corner, along, corner));
+    if (corner > 0) sides.push(cornerSide(size, quarter, out - corner, along));
     const length = quarter === 3 ? nextLength / 2 : nextLength;
-    sides.push(faceSide(quarter + 1, next, -nextLength / 2, length));
+    sides.push(faceSide(size, quarter + 1, next, -nextLength / 2, length));
   }
   return sides;
 }
 
 /** A face `out` from the axis, whose outward normal is turned by so many quarters; it starts at `from` across. */
-function faceSide(quarter: number, out: Mm, from: Mm, length: Mm): Side {
+function faceSide(of: RectangleSize, quarter: number, out: Mm, from: Mm, length: Mm): Side {
+  const run: Run = { speed: 1, bend: 0, of };
   return {
     length,
-    at: (way) => turnedPoint(quarter, { x: out, y: from + way, nx: 1, ny: 0, run: STRAIGHT }),
+    at: (way) => turnedPoint(quarter, { x: out, y: from + way, nx: 1, ny: 0, run }),
   };
 }
 
-const STRAIGHT: Run = { speed: 1, bend: 0 };
-
 /** The corner after the face of this quarter. */
-function cornerSide(quarter: number, out: Mm, across: Mm, radius: Mm): Side {
-  const run: Run = { speed: 1, bend: 1 / radius };
+function cornerSide(of: RectangleSize, quarter: number, out: Mm, across: Mm): Side {
+  const radius = of.corner;
+  const run: Run = { speed: 1, bend: 1 / radius, of };
   return {
     length: (Math.PI / 2) * radius,
     at: (way) => {

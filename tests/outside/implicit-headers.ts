@@ -172,7 +172,11 @@ export function wallOf({ tube }: Pick<AskedEnd, 'tube'>): { readonly turn: numbe
   ];
   const arc = (Math.PI / 2) * corner;
   const turn = flats.reduce((sum, flat) => sum + flat, 0) + 4 * arc;
-  return { turn, at: (station, depth) => walk(flats, corner, deep / 2, modulo(station, turn), depth) };
+  const at: WallAt = (station, depth) => {
+    const [x, y] = walk(flats, corner, deep / 2, modulo(station, turn), depth);
+    return [keptWithin(deep / 2 - depth, x), keptWithin(wide / 2 - depth, y)];
+  };
+  return { turn, at };
 }
 
 /** Walks from the middle of a face, straight on and round each corner to the left, and steps aside by `depth`. */
@@ -199,6 +203,11 @@ function walk(
     if (left <= 0) break;
   }
   return [x - depth * Math.sin(heading), y + depth * Math.cos(heading)];
+}
+
+/** Inside a corner less round than the wall is thick the inner edge is sharp: none lies beyond the inner faces. */
+function keptWithin(inside: number, coordinate: number): number {
+  return Math.max(-inside, Math.min(inside, coordinate));
 }
 
 function modulo(station: number, turn: number): number {

@@ -42,14 +42,17 @@ describe(`random ends agree with the brute force at A and B (JOINT_SEED=${SEED})
     );
     expect(compared).toBeGreaterThan(ENDS_A_KIND * STATIONS * 4);
     expect(brinks).toBeLessThan(compared / 100);
-    expectHard(kind, tally);
+    expectHard(kind, tube, tally);
   });
 });
 
 /** The draw held what is hard. */
-function expectHard(kind: EndKind, { missed, crests }: Tally): void {
-  if (kind === 'plate' || kind === 'mitre') expect(missed + crests).toBe(0);
-  else {
+function expectHard(kind: EndKind, tube: AskedEnd['tube']['kind'], { missed, crests }: Tally): void {
+  if (kind === 'plate' || kind === 'mitre') {
+    expect(missed).toBe(0);
+    // The way through a wall bends where a corner is less round than the wall is thick.
+    if (tube === 'round') expect(crests).toBe(0);
+  } else {
     // A union is seldom missed altogether.
     if (kind !== 'union') expect(missed).toBeGreaterThan(0);
     expect(crests).toBeGreaterThan(0);

@@ -132,13 +132,13 @@ const CHORDS = 1000;
  * beside a header by less than counts as a miss, its kink is none that a scan finds.
  */
 function lengthOnTube(cope: Cope): number {
-  const { turn, corners } = cope.joint.section;
+  const { turn, cornersAt } = cope.joint.section;
   const beside = 1e-12 * turn;
   const breaks: readonly (readonly [number, number])[] = [
     [0, 0],
     ...edgesOf(cope),
     ...stretchesOf(cope.joint, 0).map(({ to }, i, all) => [to, all[i + 1]?.from ?? turn] as const),
-    ...corners.map((corner) => [corner - beside, corner + beside] as const),
+    ...cornersAt(0).map((corner) => [corner - beside, corner + beside] as const),
     [turn, turn],
   ];
   const inOrder = breaks.toSorted((a, b) => a[0] - b[0]);

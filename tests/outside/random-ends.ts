@@ -24,7 +24,9 @@ export const END_KINDS: readonly EndKind[] = [
 export function randomEnd(random: Random, kind: EndKind, tubeKind: AskedTube['kind']): AskedEnd {
   const tube = randomTube(random, tubeKind);
   const across = halfOf(tube);
-  const wall = across * (random() < 0.3 ? between(random, 0.35, 0.8) : between(random, 0.04, 0.35));
+  const wall =
+    (tube.kind === 'round' ? tube.radius : tube.deep / 2) *
+    (random() < 0.3 ? between(random, 0.35, 0.8) : between(random, 0.04, 0.35));
   if (kind !== 'union') return { tube, wall, parts: [clearPart(random, kind, tube)] };
   const kinds: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'bend'];
   const draw = (): AskedPart => {

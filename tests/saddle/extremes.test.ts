@@ -26,7 +26,13 @@ describe(`long point and throat (JOINT_SEED=${SEED})`, () => {
       const land = ask.wall * between(random, 0.1, 1);
       const lines: [string, Line][] = Object.entries(linesUnderTest(ask));
       for (const [name, line] of [...lines, ['blunt', bluntLine(jointUnderTest(ask), land)] as const]) {
-        const { longPoint, throat } = extremesOf(line, TURN, ask.clock, name === 'blunt' ? 1440 : undefined);
+        const { longPoint, throat } = extremesOf(
+          line,
+          TURN,
+          ask.clock,
+          [],
+          name === 'blunt' ? 1440 : undefined,
+        );
         const what = `${name} ${land}, ${spell(ask)}`;
         const depth = (station: number): number => line(station).setback;
         const deepest = greatest(depth);

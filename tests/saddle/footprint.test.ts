@@ -4,6 +4,7 @@ import { PAPERS } from '../../src/job/paper.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { copeUnderTest } from '../outside/end-under-test.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
 
 interface Ask {
@@ -118,4 +119,13 @@ describe(`the footprint on the header, seed ${SEED}`, () => {
     const rounds = outline.runs.flat().flatMap((piece) => [piece[0].round, piece[3].round]);
     expect(Math.min(...rounds) / beside.R).toBeCloseTo(-Math.PI / 2, 4);
   });
+});
+
+// A rectangle 3 mm inside one of 40 x 20: 2 (34 + 14). No bend of less than 3 mm outside leaves any radius within.
+it.each([0, 1, 2.5, 3])('inside corners of %d mm a wall of 3 mm has sharp ones', (corner) => {
+  const tube = { kind: 'rectangular', wide: 40, deep: 20, corner } as const;
+  const plate = { header: { kind: 'plate' }, angle: Math.PI / 2, clock: 0, offset: 0, shift: 0 } as const;
+  const cope = copeUnderTest({ tube, wall: 3, parts: [plate] });
+  expect(footprintLength(cope, 3, 0)).toBeCloseTo(96, 6);
+  expect(footprintOf(cope, 3, 0).closed).toBe(true);
 });
