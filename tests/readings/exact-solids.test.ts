@@ -2,8 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { readJob } from '../../src/job/read-job.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
 import { A4 } from '../job/sample.ts';
+import {
+  type AskedPart,
+  headerAt,
+  landedOn,
+  type Onto,
+  outsideAt,
+  turnOf,
+} from '../outside/asked-in-degrees.ts';
 import { dot, type EndName, type Point, scaled } from '../outside/implicit-solids.ts';
-import { type AskedPart, landedAt, type Onto, outsideAt, solidOf, turnOf } from '../outside/other-solids.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { bodyOf, directionOf, type Frame, heelOf, longPoint, rayTo, straightedge, walked } from './tape.ts';
 
@@ -90,11 +97,10 @@ function strayOf(frame: Frame, solution: TubeSolution): number {
   const strays = END_NAMES.flatMap((end) => {
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') throw new Error('both ends are coped');
-    const solid = [solidOf(frame[end], end)];
+    const header = headerAt(frame[end], end);
     return Array.from({ length: 24 }, (_, i) => {
       const station = (i * turnOf(frame.tube)) / 24;
-      const { x, y } = outsideAt(frame.tube, station);
-      return Math.abs(cope.outside(station).setback - landedAt(solid, end, x, y).setback);
+      return Math.abs(cope.outside(station).setback - landedOn(frame.tube, header, station).setback);
     });
   });
   return Math.max(...strays);

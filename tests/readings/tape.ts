@@ -1,5 +1,5 @@
+import { type AskedPart, type AskedTube, headerAt, outsideAt, turnOf } from '../outside/asked-in-degrees.ts';
 import type { EndName, Implicit, Point } from '../outside/implicit-solids.ts';
-import { type AskedPart, type AskedTube, outsideAt, solidOf, turnOf } from '../outside/other-solids.ts';
 
 /**
  * What a person measures at a frame, taken on the exact solids with rays and distances: no formula of a setback, and
@@ -15,7 +15,7 @@ export interface Frame {
 
 /** A header of the frame as a solid in the tube's frame. */
 function headerOf(frame: Frame, end: EndName): Implicit {
-  const { solid } = solidOf(frame[end], end);
+  const { solid } = headerAt(frame[end], end);
   if (end === 'A') return solid;
   return ([x, y, z]) => solid([x, y, z - frame.between]);
 }

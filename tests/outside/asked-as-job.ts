@@ -3,7 +3,7 @@ import { readJob } from '../../src/job/read-job.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
-import type { AskedEnd, AskedPart, AskedTube, Onto } from './other-solids.ts';
+import type { AskedEnd, AskedPart, AskedTube, Onto } from './asked-in-degrees.ts';
 import { between, type Random } from './random-joints.ts';
 
 /** A job file that asks for this end. */
@@ -76,9 +76,7 @@ function anyPaper(): Paper {
 }
 
 /** What random ends are drawn of. */
-export type AskKind = 'plate' | 'mitre' | 'sharp box' | 'round box' | 'bend' | 'union';
-
-export const ASK_KINDS: readonly AskKind[] = ['plate', 'mitre', 'sharp box', 'round box', 'bend', 'union'];
+type AskKind = 'plate' | 'mitre' | 'sharp box' | 'round box' | 'bend' | 'union';
 
 /** A random end of a kind; numbers have at most six decimals, so that the job file holds them exactly. */
 export function randomEnd(random: Random, kind: AskKind): AskedEnd {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { jobFileOf, linesOf as linesThrough, randomEnd } from './other-joints.ts';
-import { type AskedEnd, type AskedPart, turnOf } from './other-solids.ts';
+import { jobFileOf, linesOf as linesThrough, randomEnd } from './asked-as-job.ts';
+import { type AskedEnd, type AskedPart, turnOf } from './asked-in-degrees.ts';
 import { between, type Random, randomFrom, SEED } from './random-joints.ts';
 
 const NAMES = ['outside', 'inside', 'square'] as const;

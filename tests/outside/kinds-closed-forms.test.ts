@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { dihedralAt } from '../../src/saddle/dihedral.ts';
-import { copeOf } from './other-joints.ts';
-import type { AskedPart, Onto } from './other-solids.ts';
+import { copeOf } from './asked-as-job.ts';
+import type { AskedPart, Onto } from './asked-in-degrees.ts';
 
 const DEGREE = Math.PI / 180;
 const INCH = 25.4;
