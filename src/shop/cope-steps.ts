@@ -18,8 +18,7 @@ function placedFirst(piece: Piece, end: NamedEnd): string {
   const { solution, second, say } = piece;
   const plain = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
   if (!second && solution.lengths) {
-    const apart = solution.lengths.between - baseOf(piece, end);
-    return `the base edge of its leaf lies ${say(apart)} from end ${plain}, cut square.`;
+    return `the base edge of its leaf lies ${say(baseApart(piece) ?? 0)} from end ${plain}, cut square.`;
   }
   const little =
     'slide its leaf out until the long point just stays on the tube: as little off as gives a full cut';
@@ -37,18 +36,27 @@ function whyFirst(end: NamedEnd, other: NamedEnd): string {
 
 function placedSecond(piece: Piece, end: NamedEnd): string {
   const { fitUp } = end.cope;
-  const { lengths } = piece.solution;
   const { first, say } = piece;
   const turned = fitUp?.clock ? 'its rotation mark’s line on the rotation mark' : 'its spine on the spine';
   if (fitUp?.lengthSetback !== undefined) {
     return `lay its leaf with ${turned} and its length mark’s line on the length mark.`;
   }
-  if (!lengths || !first) return `lay its leaf with ${turned}.`;
-  const apart = lengths.between - baseOf(piece, end) - baseOf(piece, first);
+  const apart = baseApart(piece);
+  if (apart === undefined || !first) return `lay its leaf with ${turned}.`;
   const marked = `the one marked at end ${first.name}`;
   const where =
     apart >= 0 ? `${say(apart)} from ${marked}` : `${say(-apart)} beyond ${marked}: the leaves overlap`;
   return `lay its leaf with ${turned}, its base edge ${where}.`;
+}
+
+/**
+ * From the base edge of one end's leaf to that of the other's, or to the end that is cut square, mm; below nought where the leaves overlap.
+ * Undefined where the tube's length is not known.
+ */
+export function baseApart(piece: Piece): number | undefined {
+  const { solution, first, second } = piece;
+  if (!solution.lengths || !first) return undefined;
+  return solution.lengths.between - (second ? baseOf(piece, second) : 0) - baseOf(piece, first);
 }
 
 function baseOf({ solution }: Piece, { cope }: NamedEnd): number {
@@ -64,6 +72,17 @@ function edgeWords({ cope }: NamedEnd): string {
   }
   const land = preparation.blunt ? `, a land of ${wrote(preparation.blunt)} left where it is thin` : '';
   return `Cut on the solid line and bevel the inner edge ${cope.other ? 'back to the dashed one' : 'until it seats'}${land}.`;
+}
+
+/** A bend of many pieces: all its mitred ends are cut alike. */
+export function otherEndsSteps({ cope }: NamedEnd): string[] {
+  const [{ onto }] = cope.end.parts;
+  if (onto.kind !== 'mitre' || !onto.segments) return [];
+  const { pieces } = onto.segments;
+  const middle = pieces - 2;
+  const made =
+    middle > 0 ? `${middle} middle ${middle > 1 ? 'pieces' : 'piece'} and 2 end pieces` : '2 end pieces';
+  return [`Cut the other mitred ends likewise, ${2 * pieces - 2} in all: ${made}.`];
 }
 
 /** Trying one end where it goes. */

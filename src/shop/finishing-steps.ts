@@ -21,7 +21,8 @@ export function landingStep(ends: readonly NamedEnd[]): string[] {
   const landing = landed(ends);
   if (landing.length === 0) return [];
   const on = [...new Set(landing.map(landingName))].join(' and ');
-  return [`Hold the tube in its place and scribe round it on ${on}: its landing.`];
+  const which = landing.length > 1 ? 'both landings' : 'its landing';
+  return [`Hold the tube in place and scribe round it: ${which}, on ${on}.`];
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air. */

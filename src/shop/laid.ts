@@ -1,7 +1,7 @@
 import type { Mark, Point } from '../leaf/drawing.ts';
 import type { Fact } from '../leaf/fact.ts';
-import { folded } from '../leaf/lettering.ts';
-import { CAP_HEIGHT, spelled } from '../leaf/letters.ts';
+import { foldedTo } from '../leaf/lettering.ts';
+import { CAP_HEIGHT, spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
 import { heightOf, type Line, setLines } from '../tiler/paragraph.ts';
 import { outline } from '../tiler/strokes.ts';
@@ -19,9 +19,19 @@ export interface Item {
   readonly heading?: boolean;
 }
 
+/** A number and its unit stay on one line. */
+const A_LENGTH = /(\d) (mm|in)\b/g;
+const BOUND = '\u00a0';
+
+function unbound(word: string): string {
+  return word.replaceAll(BOUND, ' ');
+}
+
 /** A text in lines of one size, no wider than `width`, under `at`. */
 export function layText(text: string, size: Mm, at: Point, width: Mm): Laid {
-  const lines = folded(spelled(text), size, width).map((line): Line => ({ text: line, size }));
+  const words = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ').map(unbound);
+  const measured = { size, words: words.map((word) => ({ text: word, wide: widthOf(word, size) })) };
+  const lines = foldedTo(measured, width).map((line): Line => ({ text: line, size }));
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
 }
 

@@ -11,6 +11,8 @@ import { twistPicture } from './twist-picture.ts';
 /** How much a ticket shows and how large its steps are set, from what reads best to what goes on the smallest paper. */
 export interface Manner {
   readonly steps: Mm;
+  /** The numbers read from afar. */
+  readonly saw: Mm;
   readonly facts?: Mm;
   readonly pictures: boolean;
   /** Pictures are left white, where only the room they take is asked for. */
@@ -31,14 +33,17 @@ export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
     const left = box.left + i * (width + GUTTER);
     return layBlock(block, manner, { ...box, left, right: left + width });
   });
-  const foot = Math.min(...laid.map((each) => each.foot));
+  const lowest = Math.min(...laid.map((each) => each.foot));
+  const foot = manner.pictures ? lowest - UNDER / 2 : lowest;
   if (!manner.pictures) return { marks: laid.flatMap(({ marks }) => marks), foot };
   const pictures = blocks.map(({ draw }, i) => {
     const left = box.left + i * (width + GUTTER);
     return draw({ left, right: left + width, top: foot, bottom: foot - PICTURE });
   });
-  const lowest = Math.min(...pictures.map((each) => each.foot));
-  return { marks: [...laid, ...pictures].flatMap(({ marks }) => marks), foot: lowest };
+  return {
+    marks: [...laid, ...pictures].flatMap(({ marks }) => marks),
+    foot: Math.min(...pictures.map((each) => each.foot)),
+  };
 }
 
 /** Tube and ends under one another, each with its picture at its right. */

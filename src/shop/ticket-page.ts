@@ -8,6 +8,7 @@ import type { Laid } from './laid.ts';
 import type { Ticket } from './ticket.ts';
 import { layAbreast, layColumn, type Manner } from './ticket-facts.ts';
 import { layHead, NAME } from './ticket-head.ts';
+import { laySaw, SAW } from './ticket-saw.ts';
 import { layStep, laySteps } from './ticket-steps.ts';
 
 /** Between what belongs together, and between the parts of a ticket. */
@@ -16,16 +17,24 @@ const GUTTER: Mm = 5;
 /** Wider lines are tiring to read. */
 const WIDEST: Mm = 190;
 
+const GREAT: Mm = 4.5;
 const READ: Mm = 3.6;
+const NEAR: Mm = 3.4;
+const FAIR: Mm = 3.1;
 const MANNERS: readonly Manner[] = [
-  { steps: LARGE, facts: PLAIN, pictures: true },
-  { steps: READ, facts: PLAIN, pictures: true },
-  { steps: READ, facts: SMALL, pictures: true },
-  { steps: READ, facts: PLAIN, pictures: false },
-  { steps: PLAIN, facts: SMALL, pictures: true },
-  { steps: PLAIN, facts: SMALL, pictures: false },
-  { steps: SMALL, facts: SMALL, pictures: false },
-  { steps: SMALL, pictures: false },
+  { steps: GREAT, saw: SAW, facts: NEAR, pictures: true },
+  { steps: LARGE, saw: SAW, facts: NEAR, pictures: true },
+  { steps: LARGE, saw: SAW, facts: FAIR, pictures: true },
+  { steps: READ, saw: SAW, facts: NEAR, pictures: true },
+  { steps: READ, saw: SAW, facts: FAIR, pictures: true },
+  { steps: LARGE, saw: SAW, facts: PLAIN, pictures: true },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: true },
+  { steps: READ, saw: SAW, facts: SMALL, pictures: true },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: false },
+  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: true },
+  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: false },
+  { steps: SMALL, saw: LARGE, facts: SMALL, pictures: false },
+  { steps: SMALL, saw: LARGE, pictures: false },
 ];
 
 /**
@@ -47,23 +56,25 @@ function isWide(room: Box): boolean {
 
 function layTicket(ticket: Ticket, box: Box, manner: Manner): Laid {
   const head = layHead(ticket, box, manner.steps >= PLAIN ? NAME : LARGE);
-  const top = head.foot - AIR;
+  const saw = laySaw(ticket, manner.saw, { ...box, top: head.foot - 1 });
+  const upper = [...head.marks, ...saw.marks];
+  const top = saw.foot - AIR;
   if (manner.facts === undefined) {
     const steps = laySteps(ticket, manner.steps, { x: box.left, y: top }, across(box));
-    return { marks: [...head.marks, ...steps.marks], foot: steps.foot };
+    return { marks: [...upper, ...steps.marks], foot: steps.foot };
   }
   if (isWide(box)) {
-    const side = 0.35 * across(box);
+    const side = (manner.pictures ? 0.35 : 0.28) * across(box);
     const facts = layColumn(ticket, manner, { ...box, top, right: box.left + side });
     const left = box.left + side + 2 * GUTTER;
     const steps = laySteps(ticket, manner.steps, { x: left, y: top }, box.right - left);
-    return { marks: [...head.marks, ...facts.marks, ...steps.marks], foot: Math.min(facts.foot, steps.foot) };
+    return { marks: [...upper, ...facts.marks, ...steps.marks], foot: Math.min(facts.foot, steps.foot) };
   }
   const facts = layAbreast(ticket, manner, { ...box, top });
   const under = facts.foot - AIR;
   const rule = line('frame', { x: box.left, y: under }, { x: box.right, y: under });
   const steps = laySteps(ticket, manner.steps, { x: box.left, y: under - AIR / 2 }, across(box));
-  return { marks: [...head.marks, ...facts.marks, rule, ...steps.marks], foot: steps.foot };
+  return { marks: [...upper, ...facts.marks, rule, ...steps.marks], foot: steps.foot };
 }
 
 /** On paper too small for a whole ticket. */
@@ -75,9 +86,10 @@ function overPages(ticket: Ticket, box: Box): readonly (readonly Mark[])[] {
     let laid = layStep(step, ticket.copies, PLAIN, { x: box.left, y: foot }, across(box));
     if (laid.foot < box.bottom || pages.length === 0) {
       const head = layHead(ticket, box, LARGE);
-      page = [...head.marks];
+      const saw = pages.length > 0 ? head : laySaw(ticket, LARGE, { ...box, top: head.foot - 1 });
+      page = pages.length > 0 ? [...head.marks] : [...head.marks, ...saw.marks];
       pages.push(page);
-      laid = layStep(step, ticket.copies, PLAIN, { x: box.left, y: head.foot - 1 }, across(box));
+      laid = layStep(step, ticket.copies, PLAIN, { x: box.left, y: saw.foot - 1 }, across(box));
     }
     page.push(...laid.marks);
     foot = laid.foot;

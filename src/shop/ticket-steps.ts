@@ -1,6 +1,7 @@
 import type { Mark, Point } from '../leaf/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Laid, layText, tickBox } from './laid.ts';
+import type { Step } from './steps.ts';
 import type { Ticket } from './ticket.ts';
 
 /** More boxes than this beside a step are not told apart. */
@@ -19,11 +20,12 @@ export function laySteps(ticket: Ticket, size: Mm, at: Point, width: Mm): Laid {
 }
 
 /** One step under a point. */
-export function layStep(step: string, copies: number, size: Mm, at: Point, width: Mm): Laid {
-  const boxes = copies <= MOST_BOXES ? copies : 1;
+export function layStep({ text, once }: Step, copies: number, size: Mm, at: Point, width: Mm): Laid {
+  const most = copies <= MOST_BOXES ? copies : 1;
+  const boxes = once ? 1 : most;
   const pitch = 1.05 * size;
-  const indent = boxes * pitch + 0.5 * size;
+  const indent = most * pitch + 0.5 * size;
   const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
-  const laid = layText(step, size, { x: at.x + indent, y: at.y }, width - indent);
+  const laid = layText(text, size, { x: at.x + indent, y: at.y }, width - indent);
   return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.28 * size };
 }

@@ -8,9 +8,10 @@ import { wrote } from '../leaf/names.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { baseApart } from './cope-steps.ts';
 import { handInWords } from './cut-list.ts';
-import { type Piece, pieceOf } from './piece.ts';
-import { stepsOf } from './steps.ts';
+import { isMitred, type Piece, pieceOf } from './piece.ts';
+import { type Step, stepsOf } from './steps.ts';
 
 /** What a person needs to make one tube of one hand, from blank to fit. */
 export interface Ticket {
@@ -21,9 +22,11 @@ export interface Ticket {
   /** Only of a pair. */
   readonly hand?: { readonly words: string; readonly twin: number };
   readonly copies: number;
+  /** What is read from afar while the tube is cut. */
+  readonly saw: readonly Fact[];
   readonly tube: readonly Fact[];
   readonly ends: readonly { readonly name: EndName; readonly facts: readonly Fact[]; readonly cope?: Cope }[];
-  readonly steps: readonly string[];
+  readonly steps: readonly Step[];
 }
 
 /** A ticket for each tube of each hand, in the order of the job; `first` says which end of each is cut first. */
@@ -42,6 +45,7 @@ export function ticketsOf(
       name: tube.name,
       ...(tube.pair && { hand: { words: handInWords(hand), twin: twin + 1 } }),
       copies: tube.copies,
+      saw: sawFacts(piece),
       tube: tubeFacts(piece),
       ends: (['A', 'B'] as const).flatMap((name) => endFacts(piece, name)),
       steps: stepsOf(piece),
@@ -49,10 +53,39 @@ export function ticketsOf(
   });
 }
 
+function sawFacts(piece: Piece): Fact[] {
+  const { solution, first, second, say } = piece;
+  const { lengths, tube, twist } = solution;
+  const apart = baseApart(piece);
+  const square = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
+  const base = second ? 'base edge to base edge' : `base edge to end ${square}`;
+  const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
+  return [
+    ...(lengths
+      ? [{ label: tube.copies > 1 ? 'blanks' : 'blank', text: many(tube.copies, say(lengths.blank)) }]
+      : []),
+    ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: say(apart) }]),
+    ...(twist === undefined ? [] : [{ label: 'twist, heel A to heel B', text: twistInWords(twist) }]),
+    ...mitred.map(({ name, cope }) => ({
+      label: `end ${name}, off square`,
+      text: writeAngle(Math.PI / 2 - cope.end.parts[0].angle.rad),
+    })),
+  ];
+}
+
+function many(copies: number, text: string): string {
+  return copies > 1 ? `${copies} x ${text}` : text;
+}
+
+function twistInWords(twist: number): string {
+  const turned = Math.abs(twist);
+  if (turned < 1e-9 || Math.PI - turned < 1e-9) return writeAngle(turned);
+  return `${writeAngle(turned)} ${twist > 0 ? 'right' : 'left'}`;
+}
+
 function tubeFacts({ solution, say }: Piece): Fact[] {
-  const { tube, lengths, twist } = solution;
+  const { tube, lengths } = solution;
   const known = lengths && [
-    { label: 'blank', text: say(lengths.blank) },
     { label: 'long points', text: say(lengths.overall) },
     { label: 'work points', text: say(lengths.between) },
   ];
@@ -60,7 +93,6 @@ function tubeFacts({ solution, say }: Piece): Fact[] {
     { label: 'tube', text: sectionInWords(tube.section) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
     ...(known ?? [{ label: 'length', text: lengthless(solution) }]),
-    ...(twist === undefined ? [] : [{ label: 'twist', text: `${writeAngle(twist)}, from heel A to heel B` }]),
   ];
 }
 

@@ -5,6 +5,7 @@ import type { Job } from '../../src/job/job.ts';
 import type { Paper } from '../../src/job/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import type { Box, Drawing, Words } from '../../src/leaf/drawing.ts';
+import { CAP_HEIGHT } from '../../src/leaf/letters.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { furnish } from '../../src/tiler/furniture.ts';
@@ -48,17 +49,36 @@ function stepSizes({ marks }: Drawing): number[] {
   );
 }
 
-describe.each([A4, LETTER])('the pack of every sample and starter on $name', (paper) => {
-  test.each(JOBS)('%s: one page a ticket, steps of 10 pt or more, no word on a word or a line', (file) => {
-    const job = jobOf(file, paper);
-    for (const pages of packs(job)) {
-      const tickets = pages.filter((page) => textsOf(page).some((text) => text.startsWith('Ticket ')));
-      expect(tickets.length).toBe(solveJob(job).length);
-      for (const page of pages) expect(faultsOf(page)).toEqual([]);
-      // 10 pt are 3.53 mm.
-      for (const ticket of tickets) expect(Math.min(...stepSizes(ticket))).toBeGreaterThan(3.53);
-    }
+/** The numbers of a ticket that stand in larger letters than its steps, under the names `blank` and the like. */
+function sawSizes({ marks }: Drawing): number[] {
+  const all = marks.filter((mark): mark is Words => mark.kind === 'words');
+  const named = all.filter(({ text }) => /^(blanks?|base edge to|twist, heel|end [AB], off)/.test(text));
+  return named.flatMap(({ at }) => {
+    const under = all.filter((mark) => mark.at.x === at.x && mark.at.y < at.y);
+    return under.sort((a, b) => b.at.y - a.at.y)[0]?.size ?? [];
   });
+}
+
+describe.each([A4, LETTER])('the pack of every sample and starter on $name', (paper) => {
+  test.each(JOBS)(
+    '%s: one page a ticket, steps of 10 pt or more, saw numbers larger, no word on a word or a line',
+    (file) => {
+      const job = jobOf(file, paper);
+      for (const pages of packs(job)) {
+        const tickets = pages.filter((page) => textsOf(page).some((text) => text.startsWith('Ticket ')));
+        expect(tickets.length).toBe(solveJob(job).length);
+        for (const page of pages) expect(faultsOf(page)).toEqual([]);
+        // 10 pt are 3.53 mm.
+        for (const ticket of tickets) expect(Math.min(...stepSizes(ticket))).toBeGreaterThan(3.53);
+        // Read at arm's length, with both hands at the saw: letters 3.5 mm high.
+        for (const size of tickets.flatMap(sawSizes)) expect(size * CAP_HEIGHT).toBeGreaterThanOrEqual(3.5);
+        const lengths = solveJob(job).filter((solution) => solution.lengths);
+        expect(tickets.filter((ticket) => sawSizes(ticket).length > 0).length).toBeGreaterThanOrEqual(
+          lengths.length,
+        );
+      }
+    },
+  );
 });
 
 test.each(JOBS)(

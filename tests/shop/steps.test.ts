@@ -10,7 +10,11 @@ function ticketsFor(job: string) {
 }
 
 function stepsFor(tube: string): string {
-  return ticketsFor(`tube:\n  name: stay\n  od: 30\n  wall: 2\n${tube}`)[0]?.steps.join('\n') ?? '';
+  return (
+    ticketsFor(`tube:\n  name: stay\n  od: 30\n  wall: 2\n${tube}`)[0]
+      ?.steps.map(({ text }) => text)
+      .join('\n') ?? ''
+  );
 }
 
 const ROUND = 'onto: { od: 42.4 }';
@@ -65,9 +69,10 @@ describe('the steps carry this tube’s numbers', () => {
 
   test('on which side the second end turns, the other way round for the opposite hand', () => {
     const [drawn, opposite] = ticketsFor(`pair: true\ntube:\n  od: 30\n${BY_NUMBERS}`);
-    expect(drawn?.steps.join()).toContain('35° to the right');
-    expect(opposite?.steps.join()).toContain('35° to the left');
-    expect(opposite?.steps.join()).toContain('This tube is the opposite hand');
+    const wordsOf = (ticket: typeof drawn) => ticket?.steps.map(({ text }) => text).join();
+    expect(wordsOf(drawn)).toContain('35° to the right');
+    expect(wordsOf(opposite)).toContain('35° to the left');
+    expect(wordsOf(opposite)).toContain('This tube is the opposite hand');
   });
 
   test('its edge', () => {
@@ -75,6 +80,44 @@ describe('the steps carry this tube’s numbers', () => {
     expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
     expect(stepsFor(`  blunt: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
   });
+});
+
+describe('the numbers for the saw', () => {
+  const sawFor = (tube: string) => ticketsFor(`tube:\n  od: 30\n  wall: 2\n${tube}`)[0]?.saw;
+
+  test('are the blank, what the leaves lie apart, and the twist', () => {
+    expect(sawFor(BY_NUMBERS)?.map(({ label }) => label)).toEqual([
+      'blank',
+      'base edge to base edge',
+      'twist, heel A to heel B',
+    ]);
+    expect(sawFor(BY_NUMBERS)?.map(({ text }) => text)).toContain('35° right');
+    expect(sawFor(`  copies: 3\n${BY_NUMBERS}`)?.[0]?.text).toMatch(/^3 x 610 mm/);
+  });
+
+  test('say of what the leaves lie apart the same as the step that lays the second one', () => {
+    for (const tube of [BY_NUMBERS, SQUARE_B]) {
+      const apart = sawFor(tube)?.find(({ label }) => label.startsWith('base edge'))?.text ?? 'none';
+      expect(stepsFor(tube)).toContain(apart);
+    }
+  });
+
+  test('are none where the length is marked on the tube', () => {
+    expect(sawFor(FITTED)).toEqual([]);
+  });
+});
+
+test('a leaf is tried on scrap once, however many tubes are made of it', () => {
+  const steps = ticketsFor(`tube:\n  od: 30\n  wall: 2\n  copies: 4\n${BY_NUMBERS}`)[0]?.steps ?? [];
+  expect(steps.filter(({ once }) => once).map(({ text }) => text.slice(0, 12))).toEqual(['Try the leaf']);
+});
+
+test('a bend of many pieces has its other mitred ends cut likewise, two to a joint', () => {
+  const bend = (pieces: number) =>
+    stepsFor(`  ends: { A: { onto: { mitre: { turn: 90, pieces: ${pieces}, radius: 150 } } } }\n`);
+  expect(bend(5)).toContain('8 in all: 3 middle pieces and 2 end pieces');
+  expect(bend(3)).toContain('4 in all: 1 middle piece and 2 end pieces');
+  expect(stepsFor(ONE_END)).not.toContain('likewise');
 });
 
 describe('twins are never taken for one another', () => {
