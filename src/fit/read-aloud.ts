@@ -1,5 +1,6 @@
 import type { CopedEnd, EndName, FitUp, Part, Preparation, Tube } from '../job/job.ts';
-import { headerInWords, sectionInWords, sizeOf } from '../job/shape.ts';
+import { factsOf } from '../job/kinds.ts';
+import { sectionInWords, sizeOf } from '../job/shape.ts';
 import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
 import {
   angleAsWritten,
@@ -84,7 +85,7 @@ function understood(solution: TubeSolution): string[] {
 function landing(name: EndName, part: Part, end: CopedEnd): string {
   const { onto, angle } = part;
   const said = [
-    `  end ${name}  onto ${headerInWords(onto)}${onto.kind === 'mitre' ? '' : ` at ${angleAsWritten(angle)}`}`,
+    `  end ${name}  onto ${factsOf(onto).words}${onto.kind === 'mitre' ? '' : ` at ${angleAsWritten(angle)}`}`,
   ];
   const obtuse = angle.rad > Math.PI / 2 + 1e-12;
   if (obtuse) {

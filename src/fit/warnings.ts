@@ -1,5 +1,5 @@
-import type { EndName, Header, Part, Section, Tube } from '../job/job.ts';
-import { halfAcross } from '../job/shape.ts';
+import type { EndName, Part, Section, Tube } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import { millimetres, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -68,7 +68,7 @@ function misses({ section }: Tube, { cope }: EndReport): Found {
 /** How far a round tube reaches past a straight header; undefined where that is no matter of one number. */
 function pastTheSide(section: Section, { onto, offset }: Part): Mm | undefined {
   if (section.kind !== 'round' || onto.kind === 'bend') return undefined;
-  return Math.abs(offset.mm) + section.od.mm / 2 - halfAcross(onto);
+  return Math.abs(offset.mm) + section.od.mm / 2 - factsOf(onto).across;
 }
 
 function missesSomewhere({ joint, outside }: Cope): boolean {
@@ -79,24 +79,12 @@ function missesSomewhere({ joint, outside }: Cope): boolean {
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
 function wider({ section }: Tube, { onto }: Part): Found {
   const across = section.kind === 'round' ? section.od.mm : section.wide.mm;
-  const room = roomOn(onto);
-  if (room === undefined || across - room <= 1e-9) return undefined;
-  const on =
-    onto.kind === 'box' ? "the flat of the box's face, which is" : 'the header it lands on, which is';
+  const { room } = factsOf(onto);
+  if (room === undefined || across - room.mm <= 1e-9) return undefined;
   const text =
-    `The tube is ${mm(across - room)} wider than ${on} ${mm(room)}. Flatten the end or choose a smaller tube ` +
-    'if the edge must touch all round.';
+    `The tube is ${mm(across - room.mm)} wider than ${room.of}, which is ${mm(room.mm)}. Flatten the end or choose a smaller ` +
+    'tube if the edge must touch all round.';
   return { code: 'wider', text };
-}
-
-/** How wide a tube may be; a box that is rolled shows no one flat. */
-function roomOn(onto: Header): Mm | undefined {
-  if (onto.kind === 'round' || onto.kind === 'bend') return onto.od.mm;
-  if (onto.kind !== 'box') return undefined;
-  const quarters = onto.roll.rad / (Math.PI / 2);
-  if (Math.abs(quarters - Math.round(quarters)) > 1e-9) return undefined;
-  const face = Math.round(quarters) % 2 === 0 ? onto.wide : onto.deep;
-  return face.mm - 2 * onto.corner.mm;
 }
 
 function heelAngle({ angle }: Part): Found {

@@ -7,10 +7,11 @@ import { complain, type Desk, type Spot } from './desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA } from './fields.ts';
 import { readHeader } from './header.ts';
 import type { End, EndName, Header, MitreHeader, Part, Section } from './job.ts';
+import { factsOf } from './kinds.ts';
 import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
-import { halfAcross, headerInWords, reachOf, sectionInWords } from './shape.ts';
+import { reachOf, sectionInWords } from './shape.ts';
 import { angleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
 
 /** What an end has to know of its tube. */
@@ -150,8 +151,9 @@ function noLength(desk: Desk): Length {
 
 /** A tube whose whole width passes beside the header meets nothing. */
 function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: Section): void {
-  const reach = halfAcross(onto) + reachOf(section);
+  const { across, words } = factsOf(onto);
+  const reach = across + reachOf(section);
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const why = `the tube, ${sectionInWords(section)}, passes beside ${headerInWords(onto)} and misses it`;
+  const why = `the tube, ${sectionInWords(section)}, passes beside ${words} and misses it`;
   complain(desk, spot, 'misses', why, `an offset under ${millimetres(reach)} mm to either side`);
 }

@@ -1,5 +1,6 @@
-import type { Angle, Length } from '../measure/units.ts';
-import type { BetweenReading, End, Ends, Header, MeasuredBetween, Part, Tube } from './job.ts';
+import type { BetweenReading, End, Ends, MeasuredBetween, Part, Tube } from './job.ts';
+import { factsOf } from './kinds.ts';
+import { mirroredAngle, mirroredLength } from './mirrored.ts';
 
 /** The opposite hand of a tube: stations run the other way, so clock, offset, roll, centre and seam change sign. */
 export function mirroredTube(tube: Tube): Tube {
@@ -32,31 +33,8 @@ function mirroredEnd(end: End): End {
 function mirroredPart(part: Part): Part {
   return {
     ...part,
-    onto: mirroredHeader(part.onto),
+    onto: factsOf(part.onto).mirrored,
     clock: mirroredAngle(part.clock),
     offset: mirroredLength(part.offset),
   };
-}
-
-function mirroredHeader(header: Header): Header {
-  if (header.kind === 'box') return { ...header, roll: mirroredAngle(header.roll) };
-  if (header.kind === 'bend') return { ...header, centre: mirroredAngle(header.centre) };
-  return header;
-}
-
-function mirroredAngle(angle: Angle): Angle {
-  return angle.rad === 0 ? angle : { ...angle, rad: -angle.rad, wrote: mirroredWords(angle.wrote) };
-}
-
-function mirroredLength(length: Length): Length {
-  return length.mm === 0 ? length : { ...length, mm: -length.mm, wrote: mirroredWords(length.wrote) };
-}
-
-/** `35deg` becomes `-35deg`, and back; `arc 9.7mm` becomes `arc -9.7mm`. What a mark is called has no sign. */
-function mirroredWords(wrote: string): string {
-  if (wrote === 'mark') return wrote;
-  const [, name = '', size = ''] = /^((?:arc )?)(.*)$/s.exec(wrote) ?? [];
-  const unsigned = size.replace(/^[-+\u2010-\u2015\u2212\uFE58\uFE63\uFF0B\uFF0D]\s*/, '');
-  const negative = unsigned !== size && !/^[+\uFF0B]/.test(size);
-  return `${name}${negative ? '' : '-'}${unsigned}`;
 }

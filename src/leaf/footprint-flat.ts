@@ -1,10 +1,8 @@
-import type { BoxHeader, Header } from '../job/job.ts';
+import type { HeaderShape } from '../job/kind.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Outline, OutlinePiece } from '../saddle/footprint.ts';
-import { boxProfile } from '../space/box.ts';
 import type { Unrolled } from '../space/solid.ts';
 import type { Piece, Point, Purpose, Stroke } from './drawing.ts';
-import { cornerArcs } from './header-picture.ts';
 import { distance } from './path.ts';
 import type { BodyWay } from './view.ts';
 
@@ -18,34 +16,30 @@ export interface HeaderFlat {
 }
 
 /** The flat of a header wrapped in paper of this thickness, which bends about its middle; a plate's is the plate. */
-export function headerFlat(onto: Header, k: BodyWay, paper: Mm): HeaderFlat {
-  const { scale, half } = roundOf(onto, paper);
+export function headerFlat(shape: HeaderShape, k: BodyWay, paper: Mm): HeaderFlat {
+  const { scale, half } = roundOf(shape, paper);
   return {
     to: ({ round, along }) => ({ x: along, y: k * scale * round }),
     half,
-    folds: onto.kind === 'box' ? boxFolds(onto) : [],
+    folds: shape.kind === 'bar' ? (shape.folds ?? []) : [],
   };
 }
 
-function roundOf(onto: Header, paper: Mm): { scale: number; half: Mm } {
-  switch (onto.kind) {
-    case 'round':
-    case 'bend':
-      return { scale: 1 + paper / onto.od.mm, half: (Math.PI / 2) * (onto.od.mm + paper) };
-    case 'box':
-      // Its faces are flat: each corner takes pi t / 4 more, under what a marker's line hides.
-      return { scale: 1, half: onto.wide.mm + onto.deep.mm - (4 - Math.PI) * onto.corner.mm };
-    case 'plate':
-    case 'mitre':
+function roundOf(shape: HeaderShape, paper: Mm): { scale: number; half: Mm } {
+  switch (shape.kind) {
+    case 'plane':
       return { scale: 1, half: Number.POSITIVE_INFINITY };
+    case 'bar':
+      // Its faces are flat: each fold takes pi t / 4 more, under what a marker's line hides.
+      return shape.folds ? { scale: 1, half: shape.girth / 2 } : bentRound(shape.girth, paper);
+    case 'bent':
+      return bentRound(Math.PI * shape.bend.od.mm, paper);
   }
 }
 
-function boxFolds(onto: BoxHeader): Mm[] {
-  const { wide, deep, corner, roll } = onto;
-  const profile = boxProfile({ wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad });
-  const lines = cornerArcs(onto).flatMap(([from, to]) => (corner.mm > 0 ? [from, to] : [from]));
-  return lines.map(([off, beside]) => profile.round(off, beside));
+function bentRound(girth: Mm, paper: Mm): { scale: number; half: Mm } {
+  const onPaper = girth + Math.PI * paper;
+  return { scale: onPaper / girth, half: onPaper / 2 };
 }
 
 /** Each run of an outline as a stroke. */

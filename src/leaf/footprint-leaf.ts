@@ -1,4 +1,6 @@
-import type { EndName, Header, Part } from '../job/job.ts';
+import type { EndName, Part } from '../job/job.ts';
+import type { HeaderShape } from '../job/kind.ts';
+import { factsOf } from '../job/kinds.ts';
 import { sectionInWords, sizeOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
@@ -39,6 +41,7 @@ export function drawFootprint(
   const asked = cope.end.parts[part];
   if (!asked) throw new RangeError(`End ${endName} of ${solution.tube.name} has no header ${part + 1}.`);
   const units = isMetric(sizeOf(solution.tube.section).unit) ? 'mm' : 'in';
+  const shape = factsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);
   const header = cope.end.parts.length > 1 ? headerName(part) : 'header';
@@ -48,8 +51,8 @@ export function drawFootprint(
     ...(context.job ? [{ label: 'job', text: spelled(context.job) }] : []),
     ...partFacts(asked, header, units),
     { label: 'tube', text: spelled(sectionInWords(solution.tube.section)) },
-    { label: 'outline', text: lengthWords(asked.onto, outline, inBoth(length, units)) },
-    { label: 'lay it', text: layWords(asked.onto) },
+    { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
+    { label: 'lay it', text: layWords(shape) },
     {
       label: 'vent',
       text: cope.inside ? 'drill inside the dashed outline' : 'drill well inside the outline',
@@ -57,7 +60,7 @@ export function drawFootprint(
     { label: 'clean', text: `to the long dashes, ${inBoth(CLEAN, units)} outside` },
   ];
   const key = keyOf(title, [part, length], facts);
-  const flat = headerFlat(asked.onto, endName === 'A' ? 1 : -1, context.paperThickness);
+  const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
   const sheet = drawSheet(`footprint of ${key}`, cope, asked, part, outline, flat, [
     names.tube,
     `end ${endName}${names.paired ? `, ${names.hand}` : ''}: footprint on ${header}`,
@@ -70,24 +73,23 @@ export function drawFootprint(
   };
 }
 
-function lengthWords(onto: Header, { closed }: Outline, long: string): string {
-  if (onto.kind === 'bend') return `about ${long}: a bend does not unroll`;
+function lengthWords(shape: HeaderShape, { closed }: Outline, long: string): string {
+  if (shape.kind === 'bent') return `about ${long}: a bend does not unroll`;
   if (closed) return `${long}, as long as the outside line on the tube`;
   return `${long} in all; open where the tube passes beside this header or meets another`;
 }
 
-function layWords(onto: Header): string {
+function layWords(shape: HeaderShape): string {
   const marks = 'its long line on the line that faces the tube, its cross line on the work point';
-  switch (onto.kind) {
-    case 'plate':
-    case 'mitre':
+  switch (shape.kind) {
+    case 'plane':
       return `flat, words up: ${marks}`;
-    case 'bend':
+    case 'bent':
       return `round the bend, words out: ${marks}. Approximate: true round the tube, along it on its centre line only`;
-    case 'box':
-      return `round the header, words out, folded at the short dashes: ${marks}`;
-    case 'round':
-      return `round the header, words out: ${marks}`;
+    case 'bar': {
+      const folded = shape.folds ? ', folded at the short dashes' : '';
+      return `round the header, words out${folded}: ${marks}`;
+    }
   }
 }
 

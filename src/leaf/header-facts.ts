@@ -1,5 +1,5 @@
 import type { CopedEnd, MitreHeader, Part } from '../job/job.ts';
-import { headerInWords } from '../job/shape.ts';
+import { factsOf } from '../job/kinds.ts';
 import type { Angle } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import { homeStation } from '../saddle/peaks.ts';
@@ -21,7 +21,7 @@ export function partFacts(
   datum: 'spine' | 'mark' = 'spine',
 ): Fact[] {
   return [
-    { label: name, text: spelled(headerInWords(part.onto)) },
+    { label: name, text: spelled(factsOf(part.onto).words) },
     ...angleFacts(part, units),
     ...placeFacts(part, datum),
   ];

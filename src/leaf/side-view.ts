@@ -1,4 +1,5 @@
 import type { EndName, Part } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
 import { degrees, type Mm } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -50,8 +51,12 @@ function isInPlane({ clock, offset }: Part, first: Part): boolean {
 
 /** An offset, a box's shape and a bend out of the plane of the two axes don't show from the side. */
 function needsSecond({ onto, offset }: Part): boolean {
-  if (onto.kind === 'bend') return offset.mm !== 0 || Math.abs(Math.sin(onto.centre.rad)) > 1e-9;
-  return offset.mm !== 0 || onto.kind === 'box';
+  const shape = factsOf(onto).shape();
+  const shows =
+    shape.kind === 'bent'
+      ? Math.abs(Math.sin(shape.bend.centre.rad)) > 1e-9
+      : shape.kind === 'bar' && shape.edges.length > 0;
+  return offset.mm !== 0 || shows;
 }
 
 function stationTowards({ end, joint: { section } }: Cope, turned: number): string {

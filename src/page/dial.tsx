@@ -1,5 +1,6 @@
 import type { Part } from '../job/job.ts';
-import { halfAcross, reachOf } from '../job/shape.ts';
+import { factsOf } from '../job/kinds.ts';
+import { reachOf } from '../job/shape.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 
 /**
@@ -9,7 +10,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 export function Dial({ solution, part, label }: { solution: TubeSolution; part: Part; label: string }) {
   const { section } = solution.tube;
   const reach = reachOf(section);
-  const half = Math.min(halfAcross(part.onto), 1.5 * reach);
+  const half = Math.min(factsOf(part.onto).across, 1.5 * reach);
   const view = 1.75 * reach;
   const turn = (part.clock.rad * 180) / Math.PI;
   const acute = part.angle.rad <= Math.PI / 2;

@@ -1,9 +1,6 @@
 import type { CopedEnd, Part, Section as SectionAsk } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
 import type { Mm, Radians } from '../measure/units.ts';
-import { bentHeader } from '../space/bend.ts';
-import { boxProfile } from '../space/box.ts';
-import { PLATE } from '../space/plate.ts';
-import { prism } from '../space/prism.ts';
 import { exactCosine, roundHeader } from '../space/round.ts';
 import { rectangularSection, roundSection, type Section } from '../space/section.ts';
 import type { Solid } from '../space/solid.ts';
@@ -49,28 +46,8 @@ export function sectionOf(section: SectionAsk): Section {
 }
 
 function landingOf(part: Part): Landing {
-  return landing(solidOf(part), part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
-}
-
-/** Each kind of header as a solid in the frame of the end. */
-function solidOf({ onto, angle: { rad: angle }, offset: { mm: offset } }: Part): Solid {
-  switch (onto.kind) {
-    case 'round':
-      return roundHeader(onto.od.mm / 2, angle, offset);
-    case 'plate':
-    case 'mitre':
-      return prism(PLATE, angle, offset);
-    case 'box': {
-      const { wide, deep, corner, roll } = onto;
-      const size = { wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad };
-      return prism(boxProfile(size), angle, offset);
-    }
-    case 'bend': {
-      const { od, radius, centre } = onto;
-      const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
-      return bentHeader(size, angle, offset);
-    }
-  }
+  const solid = factsOf(part.onto).solid(part.angle.rad, part.offset.mm);
+  return landing(solid, part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
 }
 
 function landing(solid: Solid, angle: Radians, clock: Radians, offset: Mm, shift: Mm): Landing {

@@ -1,8 +1,8 @@
-import type { EndName, Part } from '../job/job.ts';
+import type { EndName } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
 import { unitsOf } from '../leaf/draw-leaf.ts';
 import { inBoth } from '../leaf/names.ts';
 import type { Mm } from '../measure/units.ts';
-import { asWritten } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 
@@ -40,22 +40,7 @@ export function pieceOf(solution: TubeSolution, first: EndName | undefined): Pie
 /** What an end lands on, in few words: `the 38.1 mm header`. */
 export function landingName({ cope }: NamedEnd): string {
   const { parts } = cope.end;
-  return parts.length > 1 ? 'its headers' : headerName(parts[0]);
-}
-
-function headerName({ onto }: Part): string {
-  switch (onto.kind) {
-    case 'round':
-      return `the ${asWritten(onto.od)} header`;
-    case 'bend':
-      return `the bent ${asWritten(onto.od)} header`;
-    case 'box':
-      return `the ${asWritten(onto.wide)} x ${asWritten(onto.deep)} box`;
-    case 'plate':
-      return 'the plate';
-    case 'mitre':
-      return 'the next piece';
-  }
+  return parts.length > 1 ? 'its headers' : factsOf(parts[0].onto).name;
 }
 
 /** Whether an end meets another end of the same tube and no header. */

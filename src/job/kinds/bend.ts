@@ -1,0 +1,39 @@
+import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
+import { bentHeader } from '../../space/bend.ts';
+import { complain, type Desk, type Spot } from '../desk.ts';
+import { diameterAt } from '../diameter.ts';
+import type { Fields } from '../fields.ts';
+import type { BendHeader } from '../job.ts';
+import { type HeaderFacts, keyed } from '../kind.ts';
+import { mirroredAngle } from '../mirrored.ts';
+import { needed } from '../rectangle.ts';
+import { pipeAt } from '../size.ts';
+import { angleAt, lengthAt, NO_ANGLE } from '../values.ts';
+
+export function readBend(desk: Desk, spot: Spot, fields: Fields): BendHeader | undefined {
+  const od = fields.has('pipe')
+    ? pipeAt(desk, fields.get('pipe'))?.od
+    : needed(desk, spot, fields, 'od', (at) => diameterAt(desk, at, 'header'), '44.5mm');
+  const radius = needed(desk, spot, fields, 'radius', (at) => lengthAt(desk, at, 'positive'), '150mm');
+  const centre = fields.has('centre') ? angleAt(desk, fields.get('centre')) : NO_ANGLE;
+  if (!od || !radius || !centre) return undefined;
+  if (radius.mm > od.mm / 2) return { kind: 'bend', od, radius, centre };
+  const why = `a tube of ${asWritten(od)} can not be bent round a centre line of ${asWritten(radius)}`;
+  return complain(desk, fields.get('radius') ?? spot, 'bend', why, 'a radius over half the diameter');
+}
+
+export function bendFacts(header: BendHeader): HeaderFacts {
+  const { od, radius, centre } = header;
+  const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
+  return {
+    words: `a bend of ${bothUnits(od)}, centre line ${bothUnits(radius)}, centre at ${angleAsWritten(centre)}`,
+    name: `the bent ${asWritten(od)} header`,
+    setting: `bend ${keyed(od.mm)} ${keyed(radius.mm)}`,
+    across: Number.POSITIVE_INFINITY,
+    towards: od.mm / 2,
+    room: { mm: od.mm, of: 'the header it lands on' },
+    mirrored: { ...header, centre: mirroredAngle(centre) },
+    shape: () => ({ kind: 'bent', bend: header }),
+    solid: (angle, offset) => bentHeader(size, angle, offset),
+  };
+}

@@ -1,0 +1,69 @@
+import type { Length, Mm } from '../../measure/units.ts';
+import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
+import { type BoxSize, boxProfile } from '../../space/box.ts';
+import { cornersOf, rectangleRing } from '../../space/outline.ts';
+import { prism } from '../../space/prism.ts';
+import type { Desk, Spot } from '../desk.ts';
+import type { Fields } from '../fields.ts';
+import type { BoxHeader } from '../job.ts';
+import { type HeaderFacts, type HeaderShape, keyed } from '../kind.ts';
+import { mirroredAngle } from '../mirrored.ts';
+import { readRectangle } from '../rectangle.ts';
+import { angleAt, lengthAt, NO_ANGLE } from '../values.ts';
+
+export function readBox(desk: Desk, spot: Spot, fields: Fields): BoxHeader | undefined {
+  const size = readRectangle(desk, spot, fields, wallOf(desk, fields));
+  const roll = fields.has('roll') ? angleAt(desk, fields.get('roll')) : NO_ANGLE;
+  return size && roll && { kind: 'box', ...size, roll };
+}
+
+function wallOf(desk: Desk, fields: Fields): Length | undefined {
+  return lengthAt(desk, fields.get('wall'), 'positive');
+}
+
+export function boxFacts(header: BoxHeader): HeaderFacts {
+  const { wide, deep, corner, roll } = header;
+  const size: BoxSize = { wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad };
+  const rolled = roll.rad === 0 ? '' : `, rolled ${angleAsWritten(roll)}`;
+  const flat = flatOf(header);
+  return {
+    words: `a box ${bothUnits(wide)} wide, ${bothUnits(deep)} deep, corners ${bothUnits(corner)}${rolled}`,
+    name: `the ${asWritten(wide)} x ${asWritten(deep)} box`,
+    setting: `box ${keyed(wide.mm)} ${keyed(deep.mm)} ${keyed(corner.mm)}`,
+    across: reachOf(size.wide, size.deep, size),
+    towards: reachOf(size.deep, size.wide, size),
+    ...(flat !== undefined && { room: { mm: flat, of: "the flat of the box's face" } }),
+    mirrored: { ...header, roll: mirroredAngle(roll) },
+    shape: () => shapeOf(size),
+    solid: (angle, offset) => prism(boxProfile(size), angle, offset),
+  };
+}
+
+/** Half the width, along one side of it as it was before it was rolled. */
+function reachOf(along: Mm, square: Mm, { corner, roll }: BoxSize): Mm {
+  const core =
+    (along / 2 - corner) * Math.abs(Math.cos(roll)) + (square / 2 - corner) * Math.abs(Math.sin(roll));
+  return core + corner;
+}
+
+/** The flat of the face that is landed on; a box that is rolled shows no one flat. */
+function flatOf({ wide, deep, corner, roll }: BoxHeader): Mm | undefined {
+  const quarters = roll.rad / (Math.PI / 2);
+  if (Math.abs(quarters - Math.round(quarters)) > 1e-9) return undefined;
+  const face = Math.round(quarters) % 2 === 0 ? wide : deep;
+  return face.mm - 2 * corner.mm;
+}
+
+function shapeOf(size: BoxSize): HeaderShape {
+  const { wide, deep, corner } = size;
+  const profile = boxProfile(size);
+  const corners = cornersOf(size);
+  const creases = corners.flatMap(({ from, to }) => (corner > 0 ? [from, to] : [from]));
+  return {
+    kind: 'bar',
+    ring: rectangleRing(size),
+    edges: corners.map(({ middle }) => middle),
+    girth: 2 * (wide + deep) - (8 - 2 * Math.PI) * corner,
+    folds: creases.map(([off, beside]) => profile.round(off, beside)),
+  };
+}

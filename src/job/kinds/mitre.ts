@@ -1,0 +1,52 @@
+import { degrees } from '../../measure/units.ts';
+import { angleAsWritten, bothUnits } from '../../measure/write.ts';
+import { PLATE } from '../../space/plate.ts';
+import { prism } from '../../space/prism.ts';
+import { complain, type Desk, type Spot } from '../desk.ts';
+import { type Fields, textOf } from '../fields.ts';
+import type { MitreHeader } from '../job.ts';
+import type { HeaderFacts } from '../kind.ts';
+import { needed } from '../rectangle.ts';
+import { angleAt, lengthAt, missing } from '../values.ts';
+
+export function readMitre(desk: Desk, spot: Spot, fields: Fields): MitreHeader | undefined {
+  const turn = needed(desk, spot, fields, 'turn', (at) => angleAt(desk, at), '90deg');
+  if (turn && !(degrees(turn.rad) > 1e-9 && degrees(turn.rad) < 180 - 1e-9)) {
+    const why = 'a corner turns by more than 0 and less than 180 degrees';
+    return complain(desk, fields.get('turn') ?? spot, 'angle-range', why, 'a turn such as 90deg');
+  }
+  const [pieces, radius] = [fields.get('pieces'), fields.get('radius')];
+  if (!turn || (!pieces && !radius)) return turn && { kind: 'mitre', turn };
+  if (!pieces || !radius) {
+    const [has, lacks] = pieces ? ['pieces', 'radius'] : ['radius', 'pieces'];
+    return missing(desk, spot, lacks, `${desk.say.key(has)} needs it too`, 'both, or neither');
+  }
+  const count = piecesAt(desk, pieces);
+  const length = lengthAt(desk, radius, 'positive');
+  if (count === undefined || length === undefined) return undefined;
+  return { kind: 'mitre', turn, segments: { pieces: count, radius: length } };
+}
+
+function piecesAt(desk: Desk, spot: Spot): number | undefined {
+  const text = textOf(desk, spot, 'a whole number, 2 or more')?.trim();
+  if (text === undefined) return undefined;
+  const count = /^\d{1,3}$/.test(text) ? Number(text) : 0;
+  if (count >= 2 && count <= 100) return count;
+  return complain(desk, spot, 'pieces', 'a bend is made of 2 to 100 pieces', 'a whole number such as 5');
+}
+
+export function mitreFacts(header: MitreHeader): HeaderFacts {
+  const { turn, segments } = header;
+  const bend =
+    segments && ` in ${segments.pieces} pieces round a centre line of ${bothUnits(segments.radius)}`;
+  return {
+    words: `a mitre that turns ${angleAsWritten(turn)}${bend ?? ''}`,
+    name: 'the next piece',
+    setting: `mitre ${turn.rad.toFixed(9)} ${segments?.pieces ?? 2}`,
+    across: Number.POSITIVE_INFINITY,
+    towards: 0,
+    mirrored: header,
+    shape: () => ({ kind: 'plane', filled: false }),
+    solid: (angle, offset) => prism(PLATE, angle, offset),
+  };
+}

@@ -1,0 +1,17 @@
+import { PLATE } from '../../space/plate.ts';
+import { prism } from '../../space/prism.ts';
+import type { PlateHeader } from '../job.ts';
+import type { HeaderFacts } from '../kind.ts';
+
+export function plateFacts(header: PlateHeader): HeaderFacts {
+  return {
+    words: 'a plate',
+    name: 'the plate',
+    setting: 'plate',
+    across: Number.POSITIVE_INFINITY,
+    towards: 0,
+    mirrored: header,
+    shape: () => ({ kind: 'plane', filled: true }),
+    solid: (angle, offset) => prism(PLATE, angle, offset),
+  };
+}

@@ -1,0 +1,26 @@
+import type { Length } from '../../measure/units.ts';
+import { asWritten, bothUnits } from '../../measure/write.ts';
+import { circleRing } from '../../space/outline.ts';
+import { roundHeader } from '../../space/round.ts';
+import type { RoundHeader } from '../job.ts';
+import { type HeaderFacts, keyed } from '../kind.ts';
+
+export function roundOf(od: Length | undefined): RoundHeader | undefined {
+  return od && { kind: 'round', od };
+}
+
+export function roundFacts(header: RoundHeader): HeaderFacts {
+  const { od } = header;
+  const radius = od.mm / 2;
+  return {
+    words: bothUnits(od),
+    name: `the ${asWritten(od)} header`,
+    setting: `round ${keyed(od.mm)}`,
+    across: radius,
+    towards: radius,
+    room: { mm: od.mm, of: 'the header it lands on' },
+    mirrored: header,
+    shape: () => ({ kind: 'bar', ring: circleRing(radius), edges: [], girth: Math.PI * od.mm }),
+    solid: (angle, offset) => roundHeader(radius, angle, offset),
+  };
+}
