@@ -35,14 +35,32 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
   const [A, B] = [drawn('A'), drawn('B')];
   const half = halfShown([A, B].flatMap((each) => (each ? [each.lines] : [])));
   const { reach } = solution.section;
-  const sides = { left: `${50 - (50 * reach) / half}%`, width: `${(100 * reach) / half}%` };
+  // The middles of its lines, a pixel wide, are where the joint's picture has them.
+  const sides = {
+    left: `calc(${50 - (50 * reach) / half}% - 0.5px)`,
+    width: `calc(${(100 * reach) / half}% + 1px)`,
+  };
   const hasB = endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
   const row = (name: EndName, picture: Drawn | undefined) => (
     <section class={`row end-${name}`} aria-label={`End ${name}`}>
       <div class="picture">
-        <span class="letter" aria-hidden="true">
-          {name}
-        </span>
+        <div class="strip">
+          <span class="letter" aria-hidden="true">
+            {name}
+          </span>
+          {picture && !ghost && (
+            <>
+              <span class="aside" aria-hidden="true">
+                seen from A to B
+              </span>
+              <Dial
+                solution={solution}
+                part={picture.cope.end.parts[0]}
+                label={`How end ${name} is turned, seen from A to B with the spine on top`}
+              />
+            </>
+          )}
+        </div>
         {picture ? (
           <JointPicture
             end={name}
@@ -52,15 +70,9 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
             label={`End ${name} from its side${ghost ? ', an example' : ''}`}
           />
         ) : (
-          <div class="stub" style={sides} />
+          <div class={`stub${solution.ends[name] ? '' : ' is-open'}`} style={sides} />
         )}
-        {picture && !ghost && (
-          <Dial
-            solution={solution}
-            part={picture.cope.end.parts[0]}
-            label={`How end ${name} is turned, seen from A to B with the spine on top`}
-          />
-        )}
+        <div class={`body${ghost ? ' is-ghost' : ''}`} style={sides} />
       </div>
       <div class="asks">
         <EndFields tube={tube} name={name} />

@@ -34,7 +34,9 @@ function lengthEcho(words: string, bareUnit: 'mm' | 'in'): string {
 }
 
 function otherUnit({ mm, unit }: Length): string {
-  return isMetric(unit) ? `${millimetres(mm)} mm = ${inchFraction(mm)} in` : `${millimetres(mm)} mm`;
+  if (!isMetric(unit)) return `${millimetres(mm)} mm`;
+  const inches = inchFraction(mm);
+  return `${millimetres(mm)} mm ${inches.startsWith('~') ? `≈ ${inches.slice(1)}` : `= ${inches}`} in`;
 }
 
 function angleEcho(words: string): string {

@@ -103,7 +103,7 @@ function HeaderFields({ part, name, place, of }: { part: Path; name: EndName; pl
     <div class="header-fields">
       {of > 1 && (
         <p class="numbered">
-          Header {place + 1}
+          <strong>Header {place + 1}</strong>
           <button
             type="button"
             class="quiet"

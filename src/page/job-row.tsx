@@ -25,7 +25,7 @@ export function JobFields() {
     <details class="job">
       <summary>
         Job and paper: {wordsAt(doc, ['job']) || 'no title'}, {wordsAt(doc, ['paper'])}, bare numbers in{' '}
-        {units}
+        {units === 'in' ? 'inches' : 'mm'}
       </summary>
       <div class="fields">
         <Entry base={[]} blank={TITLE} part="job" fullName="title of the job" />

@@ -16,7 +16,11 @@ export interface JointLines {
   readonly tube: string;
   readonly saddle: string;
   /** The angle, from the tube's body to the header's axis, where the first header has one to show. */
-  readonly arc?: { readonly d: string; readonly words: string; readonly at: Point };
+  readonly arc?: {
+    readonly d: string;
+    readonly words: string /** Where it meets the tube's axis. */;
+    readonly at: Point;
+  };
   readonly left: Mm;
   readonly right: Mm;
   readonly top: Mm;
@@ -57,7 +61,7 @@ function arcOf({ onto, angle: { rad } }: Part, k: BodyWay, radius: Mm): JointLin
   if (onto.kind === 'mitre') return undefined;
   const at = (turn: number, far: Mm): Point => ({ x: far * Math.sin(turn), y: k * far * Math.cos(turn) });
   const points = Array.from({ length: 13 }, (_, i) => at((i * rad) / 12, radius));
-  return { d: wayOf(points), words: writeAngle(rad), at: at(rad / 2, 0.72 * radius) };
+  return { d: wayOf(points), words: writeAngle(rad), at: at(0, radius) };
 }
 
 function wayOf(line: Line | readonly Point[]): string {
@@ -95,7 +99,14 @@ export function JointPicture({ end, lines, half, ghost, label }: JointPicturePro
         <g class="angle">
           <path d={arc.d} />
           {!ghost && (
-            <text x={arc.at.x} y={-arc.at.y} font-size={half * 0.13} text-anchor="middle" dy="0.35em">
+            <text
+              x={arc.at.x}
+              y={-arc.at.y}
+              font-size={half * 0.13}
+              text-anchor="middle"
+              // In the tube, where only its axis is.
+              dy={end === 'A' ? '-0.4em' : '1.15em'}
+            >
               {arc.words}
             </text>
           )}

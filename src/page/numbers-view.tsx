@@ -34,7 +34,8 @@ function Ordinates({ table, units }: { readonly table: OrdinateTable; readonly u
     <section class="scrolls" tabIndex={0} aria-label={`Setbacks of end ${end}`}>
       <table>
         <caption>
-          End {end}: setbacks in {units} from the work point, positive towards the tube’s body
+          End {end}: setbacks in {units === 'in' ? 'inches' : 'mm'} from the work point, positive towards the
+          tube’s body
         </caption>
         <thead>
           <tr>

@@ -56,7 +56,7 @@ export function PrinterDialog(props: PrinterDialogProps) {
           value={chosen?.name ?? ''}
           onChange={(event) => onChoose(printers.find((each) => each.name === event.currentTarget.value))}
         >
-          <option value="">a printer that is true</option>
+          <option value="">a printer that prints true</option>
           {printers.map(({ name: each, across: wide, up: high }) => (
             <option key={each} value={each}>
               {each}: across {measuredInWords(wide)}, up {measuredInWords(high)}
@@ -88,16 +88,16 @@ export function PrinterDialog(props: PrinterDialogProps) {
         {field('across', 'bar across', '99.3mm')}
         {field('up', 'bar up', '100.1mm')}
       </div>
+      <button type="button" class="main" onClick={add}>
+        Save this printer
+      </button>
+      <p class="aside">Kept in this browser; no job, link or file carries it.</p>
       <p class="wrong" id="printer-wrong" role="alert">
         {wrong}
       </p>
       <p class="aside" role="status">
         {saved}
       </p>
-      <button type="button" class="main" onClick={add}>
-        Save this printer
-      </button>
-      <p class="aside">Kept in this browser; no job, link or file carries it.</p>
     </Dialog>
   );
 }

@@ -108,6 +108,7 @@ function begun(canvas: HTMLCanvasElement, afloat: HTMLElement): Stage | undefine
         const word = words[i];
         if (!(span instanceof HTMLElement)) continue;
         span.textContent = word?.text ?? '';
+        span.className = word?.text.length === 1 ? 'letter' : '';
         if (word) span.style.transform = `translate(${word.x}px, ${word.y}px) translate(-50%, -50%)`;
       }
     });

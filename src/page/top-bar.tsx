@@ -98,7 +98,7 @@ export function TopBar(props: TopBarProps) {
               checked={printing.footprints}
               onChange={(event) => onFootprints(event.currentTarget.checked)}
             />
-            <span>with footprints</span>
+            <span>with the headers’ footprints</span>
           </label>
         </Menu>
         {button('Print', () => void print(), ready)}

@@ -38,6 +38,7 @@ export function Views(props: ViewsProps) {
         <Lacking />
         <StrangeSigns shown={shown} />
         {stale && shown && <p class="aside">Below is the joint as it was before.</p>}
+        {!shown && name !== 'Job file' && <Opening />}
         {name === 'Job file' ? (
           <TextView text={text} onWrite={onWrite} />
         ) : (
@@ -46,6 +47,16 @@ export function Views(props: ViewsProps) {
         <Cautions />
       </Tabs>
     </section>
+  );
+}
+
+/** For those who have never seen a leaf. */
+function Opening() {
+  return (
+    <p class="opening">
+      The leaf appears here as soon as the joint is known: paper to print at 100 %, wrap round the tube and
+      cut along, so that the end of the tube sits on what it meets.
+    </p>
   );
 }
 

@@ -225,7 +225,7 @@ byKeyboard('the joint in space is turned and brought nearer, and what is long is
 /** Presses Enter on an entry of the menu, and sees what it is for come about. */
 async function chooseEntry(page: Page, name: string): Promise<void> {
   const before = await keptJob(page);
-  if (name === 'with footprints') {
+  if (name === 'with the headers’ footprints') {
     const box = page.getByRole('checkbox', { name });
     await page.keyboard.press('Space');
     expect(await box.isChecked()).toBe(true);

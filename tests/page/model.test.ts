@@ -54,11 +54,12 @@ tube:
     for (let i = 0; i < corners.length; i += 3) expect(onB(corners.slice(i, i + 3))).toBeCloseTo(38.1 / 2, 8);
   });
 
-  test('has its spine at station 0, from A towards B', () => {
-    const [from, to] = model.spine;
-    expect(from?.[1]).toBeCloseTo(0, 9);
-    expect(from?.[0]).toBeGreaterThan(31.75 / 2);
-    expect((to?.[2] ?? 0) - (from?.[2] ?? 0)).toBeGreaterThan(100);
+  test('has its spine at station 0, a band as wide to both sides of it, from A towards B', () => {
+    const [xs, ys, zs] = [0, 1, 2].map((axis) => model.spine.filter((_, i) => i % 3 === axis));
+    expect(Math.min(...(ys ?? []))).toBeLessThan(-0.3);
+    expect(Math.max(...(ys ?? []))).toBeCloseTo(-Math.min(...(ys ?? [])), 9);
+    expect(Math.min(...(xs ?? []))).toBeGreaterThan(31.75 / 2);
+    expect(Math.max(...(zs ?? [])) - Math.min(...(zs ?? []))).toBeGreaterThan(100);
   });
 });
 

@@ -12,7 +12,8 @@ export interface Model {
   readonly waste: readonly Mesh[];
   readonly headers: readonly Mesh[];
   readonly cuts: readonly (readonly Place[])[];
-  readonly spine: readonly Place[];
+  /** A narrow band along it. */
+  readonly spine: Mesh;
   readonly words: readonly { readonly text: string; readonly at: Place }[];
   /** How far it reaches from its middle, and where that is. */
   readonly middle: Place;
@@ -24,6 +25,8 @@ export interface Model {
 const STEPS = 144;
 /** How much of a tube is shown between its throats, in reaches. */
 const LONGEST = 12;
+/** Half of the spine's breadth, as a part of the way round. */
+const BAND = 0.006;
 
 /** Makes the model of one tube. */
 export function modelOf(solution: TubeSolution): Model {
@@ -56,7 +59,7 @@ export function modelOf(solution: TubeSolution): Model {
     spine: shape.spine,
     words: [
       ...coped.flatMap(({ name, cope, frame: at }) => wordsOf(name, cope, at)),
-      { text: 'spine', at: middleOf(shape.spine, 1.15) },
+      { text: 'spine', at: shape.middle },
     ],
     middle: [0, 0, (low + high) / 2],
     reach: Math.max((high - low) / 2, 3 * reach),
@@ -75,7 +78,10 @@ function stationsOf(turn: number): readonly number[] {
 }
 
 /** The wall between both cuts, its two faces among it, and the spine. */
-function shapeOf({ ends, section, tube }: TubeSolution, between: Mm): { tube: Mesh[]; spine: Place[] } {
+function shapeOf(
+  { ends, section, tube }: TubeSolution,
+  between: Mm,
+): { tube: Mesh[]; spine: Mesh; middle: Place } {
   const wall = tube.wall?.mm;
   const edge = (end: EndSolution | undefined, station: number, inner: boolean): Mm => {
     if (end?.kind !== 'coped') return 0;
@@ -94,16 +100,17 @@ function shapeOf({ ends, section, tube }: TubeSolution, between: Mm): { tube: Me
     );
   const outside = strip(rim(false, 'A'), rim(false, 'B'));
   const [low, high] = [edge(ends.A, 0, false), between - edge(ends.B, 0, false)];
-  const lifted = (z: Mm): Place => {
-    const { x, y, nx, ny } = section.at(0);
-    const lift = 0.012 * section.reach;
-    return [x + lift * nx, y + lift * ny, z];
+  const lifted = (station: number, z: Mm, lift: number): Place => {
+    const { x, y, nx, ny } = section.at(station);
+    return [x + lift * section.reach * nx, y + lift * section.reach * ny, z];
   };
-  const spine = [lifted(low), lifted(high)];
-  if (wall === undefined) return { tube: [outside], spine };
+  const along = (station: number): Place[] => [low, high].map((z) => lifted(station, z, 0.012));
+  const spine = strip(along((1 - BAND) * section.turn), along(BAND * section.turn));
+  const middle = lifted(0, (low + high) / 2, 0.15);
+  if (wall === undefined) return { tube: [outside], spine, middle };
   const inside = strip(rim(true, 'A'), rim(true, 'B'));
   const faces = (['A', 'B'] as const).map((name) => strip(rim(false, name), rim(true, name)));
-  return { tube: [outside, inside, ...faces], spine };
+  return { tube: [outside, inside, ...faces], spine, middle };
 }
 
 /** What is cut off: the outside from the cut to where the tube reaches furthest, and a little more. */
@@ -123,18 +130,13 @@ function onOutside({ joint }: Cope, station: number, z: Mm, away = 1): Place {
 
 function wordsOf(name: EndName, cope: Cope, { z }: Frame): { text: string; at: Place }[] {
   const { section } = cope.joint;
-  const deep = Math.max(cope.throat.setback, 0);
   const opposite = section.towards(cope.end.parts[0].clock.rad + Math.PI);
   const heel = cope.heel === undefined ? undefined : section.towards(cope.heel);
   return [
-    { text: name, at: onOutside(cope, section.towards(Math.PI / 2), z(deep + 1.2 * section.reach), 1.4) },
+    { text: name, at: [0, 0, z(Math.min(cope.longPoint.setback, 0) - 1.2 * section.reach)] },
     { text: 'waste', at: onOutside(cope, opposite, z(cope.longPoint.setback - 0.2 * section.reach), 1.1) },
     ...(heel === undefined
       ? []
       : [{ text: 'heel', at: onOutside(cope, heel, z(cope.cut(heel).setback), 1.1) }]),
   ];
-}
-
-function middleOf([a = [0, 0, 0], b = a]: readonly Place[], away: number): Place {
-  return [(away * (a[0] + b[0])) / 2, (away * (a[1] + b[1])) / 2, (a[2] + b[2]) / 2];
 }

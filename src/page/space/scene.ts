@@ -128,7 +128,7 @@ function contentOf(model: Model): (Mesh | Line)[] {
     ...model.tube.map((each) => surface(each, STEEL, 1)),
     ...model.waste.map((each) => surface(each, WASTE, 0.7)),
     ...model.cuts.map((each) => line(each, 0x000000)),
-    line(model.spine, 0x17498f),
+    surface(model.spine, 0x17498f, 1),
   ];
 }
 
