@@ -51,6 +51,7 @@ async function styled(): Promise<string> {
   const { outputFiles } = await bundle({
     absWorkingDir: ROOT,
     entryPoints: ['src/page/page.css'],
+    bundle: true,
     write: false,
     minify: true,
     logLevel: 'warning',

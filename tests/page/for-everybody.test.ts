@@ -86,6 +86,20 @@ test.for([320, 390, 640])(
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect(wide, view).toBeLessThanOrEqual(width);
     }
+    const outside = (): Promise<readonly string[]> =>
+      page.evaluate(() =>
+        Array.from(document.querySelectorAll('.sheaf > *, dialog *'))
+          .filter((each) => each.checkVisibility())
+          .filter((each) => {
+            const { left, right } = each.getBoundingClientRect();
+            return left < 0 || right > document.documentElement.clientWidth;
+          })
+          .map((each) => each.outerHTML.slice(0, 80)),
+      );
+    await page.locator('summary', { hasText: 'Job' }).first().click();
+    expect(await outside()).toEqual([]);
+    await page.getByRole('button', { name: 'Printer set-up' }).click();
+    expect(await outside()).toEqual([]);
     await own.close();
   },
 );
