@@ -222,6 +222,21 @@ atThePage('SVG and DXF are the command’s DXF and an SVG of the same size', asy
   expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));
 });
 
+atThePage('Print opens a new tab with the PDF that would be saved', async ({ page, context }) => {
+  await fillBrace(page);
+  const pdf = await savedPdf(page);
+  // This browser has no viewer for PDF: what the tab would show comes as a file, under its address.
+  const [tab, shown] = await Promise.all([
+    context.waitForEvent('page'),
+    page.waitForEvent('download'),
+    press(page, 'Print'),
+  ]);
+  expect(shown.url()).toMatch(/^blob:/);
+  expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
+  expect(await page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
+  await tab.close();
+});
+
 atThePage(
   'a printer is set up by two readings, refused where they tell of a wrong setting, and kept',
   async ({ page }) => {
