@@ -50,23 +50,18 @@ export const KEYS = {
 
 export type KeyPlace = keyof typeof KEYS;
 
-const PLACE_NAMES: Readonly<Record<KeyPlace, string>> = {
+/** Whether a key may be followed by a map of keys of its own, which are listed under its name. */
+export function isPlace(name: string): name is KeyPlace {
+  return name in KEYS;
+}
+
+/** Of a place that is not under a key of its own name. */
+const PLACE_NAMES: Partial<Record<KeyPlace, string>> = {
   file: 'at the head of the file',
   tube: 'on the tube',
-  ends: 'under `ends`',
   end: 'on an end',
   part: 'on a header of a list',
-  onto: 'under `onto`',
-  section: 'under `section`',
-  plate: 'under `plate`',
-  mitre: 'under `mitre`',
-  box: 'under `box`',
-  bend: 'under `bend`',
-  margin: 'under `margin`',
   girth: 'under `od`',
-  angle: 'under `angle`',
-  clock: 'under `clock`',
-  between: 'under `between`',
 };
 
 /** The key that was meant by one that is not known at this place, if it looks like a slip. */
@@ -76,34 +71,18 @@ export function meantKey(key: string, place: KeyPlace): string | undefined {
 
 /** What to write instead of a key that is not known at this place. */
 export function insteadOfKey(key: string, place: KeyPlace): string {
-  const elsewhere = placesOf(key).map((other) => PLACE_NAMES[other]);
+  const elsewhere = placesOf(key).map(placeName);
   if (elsewhere.length > 0) return `\`${key}\` belongs ${elsewhere.join(' or ')}`;
   const meant = meantKey(key, place);
   return meant === undefined ? `one of ${KEYS[place].join(', ')}` : `\`${meant}\`, if that is meant`;
 }
 
 export function placeName(place: KeyPlace): string {
-  return PLACE_NAMES[place];
+  return PLACE_NAMES[place] ?? `under \`${place}\``;
 }
 
 function placesOf(key: string): KeyPlace[] {
-  return PLACES.filter((place) => KEYS[place].some((known) => known === key));
+  return Object.keys(KEYS)
+    .filter(isPlace)
+    .filter((place) => KEYS[place].some((known) => known === key));
 }
-
-const PLACES: readonly KeyPlace[] = [
-  'file',
-  'tube',
-  'section',
-  'ends',
-  'end',
-  'part',
-  'onto',
-  'mitre',
-  'box',
-  'bend',
-  'margin',
-  'girth',
-  'angle',
-  'clock',
-  'between',
-];

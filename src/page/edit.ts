@@ -10,7 +10,7 @@ import {
   YAMLMap,
   type YAMLSeq,
 } from 'yaml';
-import { KEYS, type KeyPlace } from '../job/keys.ts';
+import { isPlace, KEYS, type KeyPlace } from '../job/keys.ts';
 import { docOf, type JobDoc, type Path, type Value } from './job-doc.ts';
 
 /**
@@ -104,27 +104,14 @@ function insert(map: YAMLMap, pair: Pair, place: KeyPlace | undefined): void {
   map.items.splice(at < 0 ? map.items.length : at, 0, pair);
 }
 
-const PLACES: Readonly<Record<string, KeyPlace>> = {
-  tube: 'tube',
-  ends: 'ends',
-  A: 'end',
-  B: 'end',
-  onto: 'onto',
-  section: 'section',
-  mitre: 'mitre',
-  box: 'box',
-  bend: 'bend',
-  margin: 'margin',
-  od: 'girth',
-  angle: 'angle',
-  between: 'between',
-};
+/** What stands under a key of another name. */
+const PLACES: Readonly<Record<string, KeyPlace>> = { A: 'end', B: 'end', od: 'girth' };
 
 /** Which keys a map at this path holds. */
 function placeOf(path: Path): KeyPlace | undefined {
   const last = path.at(-1);
   if (last === undefined) return 'file';
-  if (typeof last === 'string') return PLACES[last];
+  if (typeof last === 'string') return PLACES[last] ?? (isPlace(last) ? last : undefined);
   return path.at(-2) === 'tubes' ? 'tube' : 'part';
 }
 
