@@ -12,6 +12,15 @@ export function baseSetbackOf(cope: Cope, units: 'mm' | 'in'): Mm {
   return Math.ceil((deepestOf(cope) + room) / step) * step;
 }
 
+/**
+ * How far apart the base edges of a tube's two leaves lie along the spine, `between` its work points; negative where the leaves overlap.
+ * The same to the last bit whichever end is named first: a sum in another order can round to another hundredth.
+ */
+export function baseEdgesApart(between: Mm, one: Cope, other: Cope, units: 'mm' | 'in'): Mm {
+  const [near, far] = [baseSetbackOf(one, units), baseSetbackOf(other, units)].sort((a, b) => a - b);
+  return between - (near ?? 0) - (far ?? 0);
+}
+
 const STATIONS = 72;
 
 /** How deep the cut or the dashed line goes; of the latter as far as every fifth degree shows, which the room covers. */

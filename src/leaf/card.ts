@@ -21,18 +21,13 @@ const BLOCK_GAP: Mm = 1.3;
 /** Half a line's width, so that the box holds the ink. */
 const HAIR: Mm = 0.1;
 
-const CAUTIONS =
-  'Measure the bars before cutting. Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is ' +
-  'poisonous. Vent a sealed tube before welding. What carries people or loads follows its rules and is designed and welded ' +
-  'by those licensed for it: a paper template proves no strength.';
-
 /** Marks from a top edge downwards, and where they end. */
 interface Laid {
   readonly marks: readonly Mark[];
   readonly foot: Mm;
 }
 
-/** What stands beside a wrap: which tube and end, its facts, the joint's picture, what found no room, cautions. */
+/** What stands beside a wrap: which tube and end, its facts, the joint's picture, what found no room. */
 export function drawCard(
   name: string,
   names: Names,
@@ -46,12 +41,11 @@ export function drawCard(
   const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
   const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room);
   const right = layLines(listed, LEFT + GUTTER, picture.foot - BLOCK_GAP);
-  const middle = Math.min(left.foot, right.foot) - BLOCK_GAP;
-  const cautions = layLines(folded(CAUTIONS, SMALL, WIDTH - 0.4), 0.2, middle - BLOCK_GAP);
+  const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
   return {
     name,
-    box: { left: -HAIR, bottom: cautions.foot - HAIR, right: WIDTH + HAIR, top: HAIR },
-    marks: [...head.marks, ...left.marks, ...picture.marks, ...right.marks, rule(middle), ...cautions.marks],
+    box: { left: -HAIR, bottom: foot - HAIR, right: WIDTH + HAIR, top: HAIR },
+    marks: [...head.marks, ...left.marks, ...picture.marks, ...right.marks, rule(foot)],
   };
 }
 

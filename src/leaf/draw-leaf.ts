@@ -4,7 +4,7 @@ import type { Mm } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { baseSetbackOf } from './base-edge.ts';
+import { baseEdgesApart, baseSetbackOf } from './base-edge.ts';
 import { drawCard } from './card.ts';
 import { factsOf } from './facts.ts';
 import { flatOf } from './flat.ts';
@@ -62,6 +62,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     title,
     wrap: wrap.drawing,
     card: drawCard(`card of ${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope),
+    joint: flat.bodyWay === 1 ? 'down' : 'up',
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
 }
@@ -99,9 +100,9 @@ function distanceWords(
     const toMark = `${inBoth(base - mark, units)} to the length mark`;
     return { distance: toMark, shortDistance: toMark };
   }
-  if (!other || !lengths) return say(base, 'the work point');
+  if (own?.kind !== 'coped' || !other || !lengths) return say(base, 'the work point');
   if (other.kind === 'plain') return say(lengths.between - base, `end ${otherName}, cut square`);
-  const apart = lengths.between - base - baseSetbackOf(other, units);
+  const apart = baseEdgesApart(lengths.between, own, other, units);
   if (apart >= 0) return say(apart, `the base edge of end ${otherName}`);
   const back = `the base edge of end ${otherName}`;
   return {

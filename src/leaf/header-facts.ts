@@ -1,6 +1,6 @@
 import type { CopedEnd, MitreHeader, Part } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
-import type { Angle } from '../measure/units.ts';
+import type { Angle, Radians } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import { homeStation } from '../saddle/peaks.ts';
 import type { Fact } from './fact.ts';
@@ -53,7 +53,7 @@ type Segments = NonNullable<MitreHeader['segments']>;
 
 function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark'): Fact[] {
   const facts: Fact[] = [];
-  const turned = `${writeAngle(homeStation(clock.rad, 2 * Math.PI))}, to the right of the spine`;
+  const turned = turnedWords(homeStation(clock.rad, 2 * Math.PI));
   if (onto.kind === 'mitre') {
     facts.push({
       label: 'clock',
@@ -72,6 +72,14 @@ function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark
     facts.push({ label: 'shift', text });
   }
   return facts;
+}
+
+/** Stations count to the right all round; beyond the far side the way from the left is shorter, and said too. */
+function turnedWords(clock: Radians): string {
+  const beyond = clock - Math.PI;
+  if (Math.abs(beyond) < 1e-9) return `${writeAngle(clock)}, opposite the spine`;
+  const left = beyond > 0 ? `, which is ${writeAngle(2 * Math.PI - clock)} to its left` : '';
+  return `${writeAngle(clock)}, to the right of the spine${left}`;
 }
 
 /** With the angle that a bevel gauge laid on the tube's other side reads. */

@@ -70,7 +70,8 @@ const TOLD_APART: Mm = 1;
 const TICK: Mm = 1.8;
 const CLEAR: Mm = 0.3;
 
-function tickAt({ bodyWay }: Flat, { at, along }: Kink): Segment {
+function tickAt({ bodyWay, width }: Flat, { at, along }: Kink): Segment {
   const size = (bodyWay * TICK) / Math.max(Math.hypot(along.x, along.y), HAIR);
-  return { from: at, to: point(at.x - size * along.y, at.y + size * along.x) };
+  const x = Math.min(Math.max(at.x - size * along.y, 0), width);
+  return { from: at, to: point(x, at.y + size * along.x) };
 }

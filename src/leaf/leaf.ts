@@ -1,5 +1,8 @@
 import type { Box, Drawing } from './drawing.ts';
 
+/** Which way something lies on paper. */
+export type Way = 'up' | 'down';
+
 /** One end of one tube on paper, in the two pieces that may lie apart. */
 export interface Leaf {
   /** For maps, neighbours' names and messages, e.g. "bunk stay, end A". */
@@ -8,6 +11,8 @@ export interface Leaf {
   readonly wrap: Drawing;
   /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. */
   readonly card: Drawing;
+  /** Which way the joint lies on the wrap, unturned; left out where it is not to cut by. */
+  readonly joint?: Way;
   /** Places of the wrap that a seam keeps off: heel, toe, words at the spine, a steep cut; in the wrap's coordinates. */
   readonly keepWhole: readonly Box[];
 }

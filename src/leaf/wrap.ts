@@ -134,7 +134,7 @@ function letter(
   put(distances(body, spine - flat.width / 8, words));
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
   put(alongCut(body, 'waste', WASTE, deepFirst));
-  for (const station of furtherOn(flat, cope)) put(alongCut(body, 'waste', WASTE, [station]));
+  for (const stations of furtherOn(flat, cope)) put(alongCut(body, 'waste', WASTE, stations));
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
   put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
   put(placesForWords(body, flat.width, [words.seam], SMALL));
@@ -151,11 +151,15 @@ function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords
 const WASTE = { lines: ['waste'], size: TEXT };
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
-function furtherOn(flat: Flat, cope: Cope): number[] {
-  const count = Math.floor(flat.width / WASTE_EVERY);
-  return stationsFrom(cope.throat.station, flat.turn, count).slice(1);
+function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {
+  const count = Math.floor(width / WASTE_EVERY);
+  return stationsFrom(cope.throat.station, turn, count)
+    .slice(1)
+    .map((station) => stationsFrom(station, turn, NEARBY * count).slice(0, NEARBY));
 }
 
+/** How many places are tried about each. */
+const NEARBY = 12;
 const WASTE_EVERY: Mm = 110;
 
 const CUT_WORDS = 'cut to the middle of the line';

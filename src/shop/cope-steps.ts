@@ -1,4 +1,4 @@
-import { baseSetbackOf } from '../leaf/base-edge.ts';
+import { baseEdgesApart, baseSetbackOf } from '../leaf/base-edge.ts';
 import { unitsOf } from '../leaf/draw-leaf.ts';
 import { wrote } from '../leaf/names.ts';
 import { sideNames } from '../leaf/sides.ts';
@@ -56,11 +56,10 @@ function placedSecond(piece: Piece, end: NamedEnd): string {
 export function baseApart(piece: Piece): number | undefined {
   const { solution, first, second } = piece;
   if (!solution.lengths || !first) return undefined;
-  return solution.lengths.between - (second ? baseOf(piece, second) : 0) - baseOf(piece, first);
-}
-
-function baseOf({ solution }: Piece, { cope }: NamedEnd): number {
-  return baseSetbackOf(cope, unitsOf(solution));
+  const units = unitsOf(solution);
+  const { between } = solution.lengths;
+  if (!second) return between - baseSetbackOf(first.cope, units);
+  return baseEdgesApart(between, first.cope, second.cope, units);
 }
 
 function edgeWords({ cope }: NamedEnd): string {

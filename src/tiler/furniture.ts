@@ -25,6 +25,12 @@ const WARNINGS = [
   'Cut to the middle of the line.',
 ];
 
+/** Said once on every sheet: a leaf leaves the pack, and the sheet that it is cut from does not. */
+const CAUTIONS =
+  'Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube ' +
+  'before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper ' +
+  'template proves no strength.';
+
 /** Across and up are saved as they are on upright paper. */
 const SIDEWAYS =
   'This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.';
@@ -33,6 +39,8 @@ const SIDEWAYS =
 export interface Furniture {
   /** The same on every sheet: the bars, and the words that matter. */
   readonly placements: readonly Placement[];
+  /** What to beware of, for the sheets that are cut by; the pages before them say it in their own words. */
+  readonly cautions?: Placement;
   /** Room for leaves, clear of the furniture. */
   readonly content: Box;
   /** The line that names one sheet of the set, from 1. */
@@ -45,6 +53,8 @@ export interface SheetWords {
   readonly paper: string;
   /** The printer that the sheets are drawn for, if any. */
   readonly printer?: Printer;
+  /** Whether what lies on the sheet is cut by: then it carries the cautions. */
+  readonly cutBy?: boolean;
 }
 
 /**
@@ -60,6 +70,14 @@ export function furnish(page: Page, named: SheetWords): Furniture {
   const columnFoot = beside ? bottom : bottom + BARS_HEIGHT + AIR / 2;
   const sharedTop = columnFoot + heightOf(lines);
   const columnTop = sharedTop + heightOf([{ text: '', size: LARGE }]);
+  const contentLeft = left + BARS_HEIGHT + AIR;
+  const side = columnLeft + widestOf(lines) + 2 * AIR;
+  const strip = { left: contentLeft, right, foot: columnTop + CLEAR };
+  const spare = { left: side, right, foot: columnFoot };
+  const besideWords = named.cutBy ? cautionsIn(spare, columnTop) : undefined;
+  const overWords = named.cutBy && !besideWords ? cautionsIn(strip) : undefined;
+  const cautions = besideWords ?? overWords;
+  const lineWidth = besideWords ? side - AIR - columnLeft : columnWidth;
   return {
     placements: [
       {
@@ -78,18 +96,44 @@ export function furnish(page: Page, named: SheetWords): Furniture {
         turn: 0,
       },
     ],
+    ...(cautions && { cautions }),
     content: {
-      left: left + BARS_HEIGHT + AIR,
-      bottom: columnTop + AIR,
+      left: contentLeft,
+      bottom: (overWords?.at.y ?? columnTop) + AIR,
       right: right - HAIR,
       top: top - HAIR,
     },
     sheetLine: (sheet, of) =>
-      setLines([fitting(`Sheet ${sheet} of ${of} · ${spelled(named.paper)}`, columnWidth)], {
+      setLines([fitting(`Sheet ${sheet} of ${of} · ${spelled(named.paper)}`, lineWidth)], {
         x: columnLeft,
         y: columnTop,
       }),
   };
+}
+
+/** Between the sheet's number and the cautions over it. */
+const CLEAR: Mm = 0.8;
+
+/** Narrower, the cautions are a tower that nobody reads. */
+const NARROWEST_CAUTIONS: Mm = 50;
+
+/** The cautions as wide as there is room, from its foot up; undefined where they would reach over `top`. */
+function cautionsIn(
+  room: { left: Mm; right: Mm; foot: Mm },
+  top: Mm = Number.POSITIVE_INFINITY,
+): Placement | undefined {
+  const width = room.right - room.left;
+  if (width < NARROWEST_CAUTIONS) return undefined;
+  const lines = setting(CAUTIONS, SMALL, width);
+  const high = heightOf(lines);
+  if (room.foot + high > top) return undefined;
+  const box = { left: 0, bottom: -high, right: width, top: 0 };
+  const drawing = { name: 'cautions', box, marks: setLines(lines, { x: 0, y: 0 }) };
+  return { drawing, at: { x: room.left, y: room.foot + high }, turn: 0 };
+}
+
+function widestOf(lines: readonly Line[]): Mm {
+  return Math.max(0, ...lines.map(({ text, size }) => widthOf(text, size)));
 }
 
 /** The bars to read up stand over the strip at the foot; on the smallest sheets there is just room over the other bars. */
@@ -99,14 +143,17 @@ function standingBars({ left, top }: Box, stripTop: Mm): Placement {
 }
 
 function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
-  const set = (text: string, size: Mm): Line[] =>
-    broken(text, size, width).map((line) => ({ text: line, size }));
+  const set = (text: string, size: Mm): Line[] => setting(text, size, width);
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width),
     ...(named.printer ? set(drawnFor(named.printer), SMALL) : []),
     ...WARNINGS.flatMap((text) => set(text, SMALL)),
     ...(sideways && !named.printer ? set(SIDEWAYS, SMALL) : []),
   ];
+}
+
+function setting(text: string, size: Mm, width: Mm): Line[] {
+  return broken(text, size, width).map((line) => ({ text: line, size }));
 }
 
 /** The bars read true only from this printer, at the setting it was measured at. */

@@ -85,7 +85,8 @@ function sheetOf(
     turn: 0,
   });
   const laid = filling.placements.map((placement) => lifted(placement, lift));
-  if (spot === undefined) return { placements: [...furniture.placements, own(line), ...laid] };
+  const every = [...furniture.placements, ...(furniture.cautions ? [furniture.cautions] : [])];
+  if (spot === undefined) return { placements: [...every, own(line), ...laid] };
 
   const tile = spot.tiling.tiles[spot.index];
   if (tile === undefined) throw new RangeError(`The leaf "${spot.leaf.title}" has no tile ${spot.index}.`);
@@ -98,9 +99,10 @@ function sheetOf(
     turn: 0,
   };
   const alone = filling.placements.length === 1;
-  const { title } = spot.leaf;
-  const head = tileHead({ title, tiling: spot.tiling, tile, beside, sheets, alone }, strip);
-  return { placements: [...furniture.placements, own([...line, ...head]), ...laid, lifted(seams, lift)] };
+  const { title, joint } = spot.leaf;
+  const named = { title, ...(joint && { joint }) };
+  const head = tileHead({ ...named, tiling: spot.tiling, tile, beside, sheets, alone }, strip);
+  return { placements: [...every, own([...line, ...head]), ...laid, lifted(seams, lift)] };
 }
 
 function lifted(placement: Placement, by: Mm): Placement {

@@ -27,7 +27,7 @@ export function fewest(
   words: { job: string },
   printer?: Printer,
 ): Layout {
-  const named = { job: words.job, paper: ask.paper.name, ...(printer && { printer }) };
+  const named = { job: words.job, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
   const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
   const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));

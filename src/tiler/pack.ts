@@ -2,6 +2,7 @@ import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { across, grown, moved, turned, upright } from './boxes.ts';
+import { cardPieces } from './card-pieces.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
 import type { Lean } from './seams.ts';
 import type { Placement } from './sheets.ts';
@@ -39,10 +40,17 @@ export interface TileSpot {
   readonly together: readonly Filling[];
 }
 
-/** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles. */
-export type Shape =
-  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly turns: readonly (0 | 1)[] }
-  | { readonly leaf: Leaf; readonly cardTurn: 0 | 1; readonly tilings: Readonly<Record<Lean, Tiling>> };
+/** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles; its card with it. */
+export type Shape = { readonly leaf: Leaf; readonly cards: readonly Card[] } & (
+  | { readonly turns: readonly (0 | 1)[] }
+  | { readonly tilings: Readonly<Record<Lean, Tiling>> }
+);
+
+/** A leaf's card, or a piece of it where no sheet takes it whole. */
+export interface Card {
+  readonly drawing: Drawing;
+  readonly turn: 0 | 1;
+}
 
 /** Ways to fill sheets, to be tried for the fewest. */
 export interface Manner {
@@ -54,22 +62,32 @@ export interface Manner {
   readonly lean: Lean;
 }
 
-/** How a leaf goes on a sheet with this room. Throws a RangeError where its card fits neither upright nor turned. */
+/** How a leaf goes on a sheet with this room. Throws a RangeError where its card goes on none, nor can be cut into pieces that do. */
 export function shapeOf(leaf: Leaf, content: Box): Shape {
-  const fits = (drawing: Drawing) =>
-    ([0, 1] as const).filter((turn) => takes(content, sizeOf(drawing, turn)));
-  const cardTurn = fits(leaf.card)[0];
-  if (cardTurn === undefined) {
-    throw new RangeError(
-      `The card of "${leaf.title}" is ${across(leaf.card.box).toFixed(1)} x ${upright(leaf.card.box).toFixed(1)} mm and a sheet has room ` +
-        `for ${across(content).toFixed(1)} x ${upright(content).toFixed(1)} mm.`,
-    );
-  }
-  const turns = fits(leaf.wrap);
-  if (turns.length > 0) return { leaf, cardTurn, turns };
+  const cards = cardsOf(leaf, content);
+  const turns = turnsIn(content, leaf.wrap);
+  if (turns.length > 0) return { leaf, cards, turns };
   const { room } = headOf(content);
   const size = { width: across(room), height: upright(room) };
-  return { leaf, cardTurn, tilings: { even: tile(leaf, size, 'even'), low: tile(leaf, size, 'low') } };
+  return { leaf, cards, tilings: { even: tile(leaf, size, 'even'), low: tile(leaf, size, 'low') } };
+}
+
+function turnsIn(content: Box, drawing: Drawing): (0 | 1)[] {
+  return ([0, 1] as const).filter((turn) => takes(content, sizeOf(drawing, turn)));
+}
+
+function cardsOf({ card, title }: Leaf, content: Box): Card[] {
+  const whole = turnsIn(content, card)[0];
+  if (whole !== undefined) return [{ drawing: card, turn: whole }];
+  const room = { width: across(content), height: upright(content) };
+  return cardPieces(card, title, room).map((drawing) => {
+    const turn = turnsIn(content, drawing)[0];
+    if (turn !== undefined) return { drawing, turn };
+    throw new RangeError(
+      `The card of "${title}" is ${across(card.box).toFixed(1)} x ${upright(card.box).toFixed(1)} mm and a sheet has room ` +
+        `for ${room.width.toFixed(1)} x ${room.height.toFixed(1)} mm.`,
+    );
+  });
 }
 
 /** Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it. */
@@ -90,7 +108,7 @@ function area({ leaf: { wrap } }: Shape): number {
 
 function layTiles(
   fillings: Filling[],
-  { leaf, cardTurn }: Shape,
+  { leaf, cards }: Shape,
   tiling: Tiling,
   order: number,
   content: Box,
@@ -117,21 +135,22 @@ function layTiles(
     });
   });
   fillings.push(...together);
-  layCard(fillings, together, leaf.card, cardTurn, order, content);
+  for (const card of cards) layCard(fillings, together, card, order, content);
 }
 
 function layWhole(
   fillings: Filling[],
-  { leaf, cardTurn }: Shape,
+  { leaf, cards }: Shape,
   turns: readonly (0 | 1)[],
   order: number,
   content: Box,
 ): void {
   const begun = fillings.slice(-LOOK_BACK);
   const fresh: Filling = { placements: [], room: [content], strays: 0, order };
-  for (const candidates of [begun, [fresh]]) {
+  const [card] = cards;
+  for (const candidates of card && cards.length === 1 ? [begun, [fresh]] : []) {
     for (const turn of turns) {
-      const found = candidates.find((filling) => layPair(filling, leaf, turn, cardTurn));
+      const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card));
       if (found === undefined) continue;
       if (found === fresh) fillings.push(fresh);
       return;
@@ -144,17 +163,17 @@ function layWhole(
   if (holder === fresh) fillings.push(fresh);
   const [place] = places(holder.room, size);
   if (place !== undefined) put(holder, leaf.wrap, turn, place);
-  layCard(fillings, [holder], leaf.card, cardTurn, order, content);
+  for (const each of cards) layCard(fillings, [holder], each, order, content);
 }
 
 /** Lays wrap and card on one sheet, near each other; lays nothing where they don't go both. */
-function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, cardTurn: 0 | 1): boolean {
-  const card = sizeOf(leaf.card, cardTurn);
+function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card): boolean {
+  const size = sizeOf(card.drawing, card.turn);
   for (const place of places(filling.room, sizeOf(leaf.wrap, turn))) {
-    const near = placeNear(without(filling.room, grown(place, BETWEEN)), card, place);
+    const near = placeNear(without(filling.room, grown(place, BETWEEN)), size, place);
     if (near === undefined) continue;
     put(filling, leaf.wrap, turn, place);
-    put(filling, leaf.card, cardTurn, near);
+    put(filling, card.drawing, card.turn, near);
     return true;
   }
   return false;
@@ -164,17 +183,16 @@ function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, cardTurn: 0 | 1): bo
 function layCard(
   fillings: Filling[],
   own: readonly Filling[],
-  card: Drawing,
-  turn: 0 | 1,
+  { drawing, turn }: Card,
   order: number,
   content: Box,
 ): void {
-  const size = sizeOf(card, turn);
+  const size = sizeOf(drawing, turn);
   const fresh: Filling = { placements: [], room: [content], strays: 0, order };
   for (const filling of [...own, ...fillings.slice(-LOOK_BACK), fresh]) {
     const place = placeNear(filling.room, size, content);
     if (place === undefined) continue;
-    put(filling, card, turn, place);
+    put(filling, drawing, turn, place);
     if (!own.includes(filling)) filling.strays += 1;
     if (filling === fresh) fillings.push(fresh);
     return;

@@ -40,7 +40,8 @@ function cutOff(layout: Layout, ask: SheetAsk, words: { job: string }, least: Mm
   const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
   const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
-  const furniture = furnish(page, { job: words.job, paper: ask.paper.name, ...(printer && { printer }) });
+  const named = { job: words.job, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
+  const furniture = furnish(page, named);
   return { ...layout, page, furniture, lift: page.printable.top - printable.top };
 }
 

@@ -3,19 +3,23 @@ import { widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
 import { offWords } from './off-words.ts';
 import { SMALL, words } from './paragraph.ts';
-import { OVERLAP, type Stretch } from './seams.ts';
+import { OVERLAP } from './seams.ts';
 import { line, outline, solid } from './strokes.ts';
 import type { Neighbours } from './tile-head.ts';
 import { point, type Seam, seamsOf } from './tile-seams.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
-/** A registration mark: a diamond astride the seam, with a line through it square to the seam. */
+/** A registration mark: a diamond astride the seam, with a line through it square to the seam that reaches a third further. */
 const DIAMOND: Mm = 3;
-const DIAMOND_LINE: Mm = 4;
+/** Where a seam is so full of words that there is no place for one, it is smaller, down to what can still be laid on its like. */
+const DIAMONDS: readonly [Mm, ...Mm[]] = [DIAMOND, 1.5, 0.8];
+const LINE_BEYOND = 1.33;
 /** White round marks, where the leaf has words near them. */
 const AIR: Mm = 0.5;
-/** A mark is moved off the leaf's words by up to this part of its seam. */
-const MOST_MOVED = 0.3;
+/** A mark is moved off the leaf's words by up to this part of its seam: the two stay well apart. */
+const MOST_MOVED = 0.4;
+/** How near they come at the most, as a part of it, where one of them finds no place on its half. */
+const LEAST_APART = 0.2;
 /** An arrow from the lay-on words to their line keeps this far from the words' ends. */
 const ARROW_BESIDE: Mm = 2.5;
 const ARROW_HALF: Mm = 0.6;
@@ -28,25 +32,47 @@ const ARROW_TAIL: Mm = OVERLAP + 3;
 export function seamMarks(tiling: Tiling, tile: Tile, beside: Neighbours): Mark[] {
   const { words } = tiling;
   return seamsOf(tiling, tile, beside).flatMap((whole) => {
-    const seam = { ...whole, marks: marksOff(words, whole) };
+    const [from, to] = marksOff(words, whole);
+    const seam = { ...whole, marks: { from: from.along, to: to.along } };
     return [
       line('registration', point(seam, seam.at, seam.along.from), point(seam, seam.at, seam.along.to)),
-      ...diamond(seam, seam.marks.from),
-      ...diamond(seam, seam.marks.to),
+      ...diamond(seam, from),
+      ...diamond(seam, to),
       ...named(seam, words),
     ];
   });
 }
 
-/** A seam's two marks, moved towards its middle where the leaf has words. Both its tiles move them alike. */
-function marksOff(words: readonly Box[], seam: Seam): Stretch {
+/** Where on its seam a registration mark lies, and how far it reaches. */
+interface Diamond {
+  readonly along: Mm;
+  readonly half: Mm;
+}
+
+/**
+ * A seam's two marks, moved towards its middle where the leaf has words; beyond it where one finds no place before. Both its
+ * tiles move them alike.
+ */
+function marksOff(words: readonly Box[], seam: Seam): [Diamond, Diamond] {
   const { from, to } = seam.marks;
-  const most = (to - from) * MOST_MOVED;
-  const inked = (along: Mm) => boxOn(seam, -DIAMOND_LINE - AIR, DIAMOND_LINE + AIR, along, DIAMOND + AIR);
-  return {
-    from: offWords(words, inked, from, from + most) ?? from,
-    to: offWords(words, inked, to, to - most) ?? to,
-  };
+  const [most, least] = [(to - from) * MOST_MOVED, (to - from) * LEAST_APART];
+  const first = diamondOff(words, seam, from, from + most);
+  const last = diamondOff(words, seam, to, to - most);
+  const smallest = DIAMONDS.at(-1) ?? DIAMOND;
+  return [
+    first ?? diamondOff(words, seam, from, (last?.along ?? to) - least) ?? { along: from, half: smallest },
+    last ?? diamondOff(words, seam, to, (first?.along ?? from) + least) ?? { along: to, half: smallest },
+  ];
+}
+
+/** The largest mark that is clear of words between two places of its seam, as near the first as it can be. */
+function diamondOff(words: readonly Box[], seam: Seam, wish: Mm, last: Mm): Diamond | undefined {
+  for (const half of DIAMONDS) {
+    const reach = half * LINE_BEYOND + AIR;
+    const along = offWords(words, (at) => boxOn(seam, -reach, reach, at, half + AIR), wish, last);
+    if (along !== undefined) return { along, half };
+  }
+  return undefined;
 }
 
 /** Trim words stand in the strip that is cut off; lay-on words beyond the part that is laid over, with arrows to their line. */
@@ -62,7 +88,10 @@ function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   return [set, ...arrowsBeside(seam, middle - half, middle + half, leafWords)];
 }
 
-/** An arrow on either side of the lay-on words, off the leaf's words; one of them where the other finds no place. */
+/**
+ * An arrow on either side of the lay-on words, off the leaf's words; one of them where the other finds no place, and both short of
+ * the leaf where neither does.
+ */
 function arrowsBeside(seam: Seam, from: Mm, to: Mm, leafWords: readonly Box[]): Mark[] {
   const inked = (along: Mm) => boxOn(seam, -AIR, ARROW_TAIL, along, ARROW_HALF + AIR);
   const [before, after] = [from - ARROW_BESIDE, to + ARROW_BESIDE];
@@ -71,7 +100,8 @@ function arrowsBeside(seam: Seam, from: Mm, to: Mm, leafWords: readonly Box[]): 
     offWords(leafWords, inked, before, Math.min(before, seam.marks.from + reach)),
     offWords(leafWords, inked, after, Math.max(after, seam.marks.to - reach)),
   ].filter((place) => place !== undefined);
-  return (places.length > 0 ? places : [before, after]).flatMap((place) => arrow(seam, place));
+  if (places.length === 0) return [before, after].flatMap((place) => arrow(seam, place, OVERLAP));
+  return places.flatMap((place) => arrow(seam, place, 0));
 }
 
 /** Words beside an upright seam read upwards, so that their letters reach to the left of their base line. */
@@ -80,24 +110,26 @@ function baseLine(seam: Seam): Mm {
   return seam.at + OVERLAP + (seam.upright ? 3.6 : 1.6);
 }
 
-function arrow(seam: Seam, along: Mm): Mark[] {
-  const tip = point(seam, seam.at, along);
+/** An arrow to the line from beyond the overlap, its tip so far short of it. */
+function arrow(seam: Seam, along: Mm, short: Mm): Mark[] {
+  const tip = point(seam, seam.at + short, along);
   return [
     line('registration', point(seam, seam.at + ARROW_TAIL, along), tip),
     solid(
       'registration',
       tip,
-      point(seam, seam.at + 2, along - ARROW_HALF),
-      point(seam, seam.at + 2, along + ARROW_HALF),
+      point(seam, seam.at + short + 2, along - ARROW_HALF),
+      point(seam, seam.at + short + 2, along + ARROW_HALF),
     ),
   ];
 }
 
-function diamond(seam: Seam, along: Mm): Mark[] {
+function diamond(seam: Seam, { along, half }: Diamond): Mark[] {
   const corner = (across: Mm, up: Mm) => point(seam, seam.at + across, along + up);
+  const reach = half * LINE_BEYOND;
   return [
-    outline('registration', corner(-DIAMOND, 0), corner(0, -DIAMOND), corner(DIAMOND, 0), corner(0, DIAMOND)),
-    line('registration', corner(-DIAMOND_LINE, 0), corner(DIAMOND_LINE, 0)),
+    outline('registration', corner(-half, 0), corner(0, -half), corner(half, 0), corner(0, half)),
+    line('registration', corner(-reach, 0), corner(reach, 0)),
   ];
 }
 

@@ -15,8 +15,8 @@ const SLIVER: Mm = 40;
 const THROUGH: Mm = 40;
 /** And one through a line of words, which can still be read where the tiles are laid well. */
 const THROUGH_WORDS: Mm = 6;
-/** From a seam to words that it keeps off. */
-const OFF_WORDS: Mm = 0.6;
+/** From a seam to words that it keeps off: room for its smallest marks. */
+const OFF_WORDS: Mm = 1.6;
 const STEP: Mm = 1;
 
 /** A stretch of one axis, mm. */

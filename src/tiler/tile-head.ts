@@ -1,4 +1,5 @@
 import type { Box, Mark } from '../leaf/drawing.ts';
+import type { Way } from '../leaf/leaf.ts';
 import { DESCENT, spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
 import { broken, heightOf, type Line, PLAIN, SMALL, setLines, shortened, words } from './paragraph.ts';
@@ -27,6 +28,8 @@ export interface Neighbours {
 /** What the head of a tile's sheet is made from. */
 export interface TileHead {
   readonly title: string;
+  /** Which way the joint lies on the unturned wrap, if it has one. */
+  readonly joint?: Way;
   readonly tiling: Tiling;
   readonly tile: Tile;
   readonly beside: Neighbours;
@@ -38,21 +41,25 @@ export interface TileHead {
 
 /** Which tile this is: a map of the grid with the tile filled, its row, column and neighbours, and how they are taped. */
 export function tileHead(head: TileHead, strip: Box): Mark[] {
-  const { title, tiling, tile, beside, sheets, alone } = head;
+  const { title, joint, tiling, tile, beside, sheets, alone } = head;
   const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
   const left = strip.left + width * tiling.columns + AIR;
   const room = strip.right - left;
-  const place = `row ${tile.row} of ${tiling.rows}, column ${tile.column} of ${tiling.columns}`;
+  const towards = joint ? ` · ${ARROWS[joint][tiling.turn]} to joint` : '';
+  const place = `row ${tile.row} of ${tiling.rows}, column ${tile.column} of ${tiling.columns}${towards}`;
   const titleRoom = room - widthOf(`${place} · `, PLAIN);
   const lines: Line[] = [
     { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
-    { text: neighbourLine(beside), size: SMALL },
+    { text: shortened(neighbourLine(beside), SMALL, room), size: SMALL },
     ...broken((alone ? '' : 'First cut off what else lies here. ') + tapingLine(tiling), SMALL, room).map(
       (text) => ({ text, size: SMALL }),
     ),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }
+
+/** The way to the joint as it lies on the sheet, by the wrap's quarter turns: a turned wrap's head is to the left. */
+const ARROWS: Readonly<Record<Way, readonly [string, string]>> = { up: ['↑', '←'], down: ['↓', '→'] };
 
 function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, width: Mm): Mark[] {
   const height = Math.min(CELL_HEIGHT, HEAD / tiling.rows);

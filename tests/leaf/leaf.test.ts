@@ -238,6 +238,22 @@ describe('a brace and its opposite hand', () => {
     expect(textsOf(b.leaf.wrap).join(' ')).toContain(`${Math.round(apart * 100) / 100} mm`);
   });
 
+  it('says that length alike on both leaves where its hundredth hangs on the order of the sum', () => {
+    const inch = 25.4;
+    const ask: Ask = {
+      od: 1.25 * inch,
+      wall: 0.095 * inch,
+      between: 24.375 * inch,
+      inches: true,
+      A: { header: 1.5 * inch, angle: 62 },
+      B: { header: 1.75 * inch, angle: 48, offset: (3 / 32) * inch, clock: 35 },
+    };
+    const said = casesOf(ask).map(({ leaf }) => /\(466\.7\d mm\)/.exec(textsOf(leaf.card).join(' '))?.[0]);
+    expect(said).toHaveLength(2);
+    expect(said[0]).toBeDefined();
+    expect(said[1]).toBe(said[0]);
+  });
+
   it('says on the card what the person wrote, in the other unit, and what follows', () => {
     const card = textsOf(
       cases[1]?.leaf.card ?? { name: '', box: { left: 0, bottom: 0, right: 0, top: 0 }, marks: [] },

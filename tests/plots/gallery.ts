@@ -78,7 +78,7 @@ export const PLOTS: readonly Plot[] = [
   sheetPlot('sheet-letter', sample('brace'), 0),
   sheetPlot('tile-1', sample('mast-foot'), 0),
   sheetPlot('tile-2', sample('mast-foot'), 1),
-  packPlot('ticket', sample('drawbar-brace'), 1),
+  packPlot('ticket', sample('drawbar-brace').replace('A4', 'legal'), 1),
   packPlot('ticket-sideways', sample('brace'), 2),
   packPlot('lists', LISTED, 0),
   aidPlot('aid-ruler', one(`{ ${ROUND} }`), rulerSheet),

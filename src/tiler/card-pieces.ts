@@ -1,0 +1,118 @@
+import type { Box, Drawing, Mark, Path, Point } from '../leaf/drawing.ts';
+import { wordsBox } from '../leaf/lettering.ts';
+import { DESCENT } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import { across, grown, upright } from './boxes.ts';
+import type { Size } from './free-room.ts';
+import { heightOf, SMALL, shortened, words } from './paragraph.ts';
+
+/** A mark of a card and where it inks. */
+interface Item {
+  readonly mark: Mark;
+  readonly box: Box;
+}
+
+/** Over a piece, the line that says whose card it goes on with. */
+const LABEL: Mm = heightOf([{ text: '', size: SMALL }]);
+/** Half a line's width, so that a piece's box holds its ink. */
+const HAIR: Mm = 0.2;
+/** White between two facts of a card; between two lines of one fact there is less. */
+const BETWEEN_FACTS: Mm = 0.4;
+
+/**
+ * A card that is too large for a sheet's room, upright and turned, in pieces that are not, each but the first with its leaf's title:
+ * cut where no ink is, between facts rather than between lines, between columns where that fails. The card itself where that fails too.
+ */
+export function cardPieces(card: Drawing, title: string, room: Size): readonly Drawing[] {
+  const items = card.marks.map((mark) => ({ mark, box: boxOf(mark) }));
+  const pieces = divided(items, {
+    width: room.width - LABEL - 2 * HAIR,
+    height: room.height - LABEL - 2 * HAIR,
+  });
+  if (pieces === undefined) return [card];
+  return pieces.map((piece, index) => {
+    const box = grown(boxRound(piece), HAIR);
+    const marks = piece.map(({ mark }) => mark);
+    const name = `${card.name}, piece ${index + 1}`;
+    if (index === 0) return { name, box, marks };
+    const text = shortened(`${title}, more`, SMALL, across(box));
+    const label = words(text, SMALL, { x: box.left, y: box.top + DESCENT * SMALL });
+    return { name, box: { ...box, top: box.top + LABEL }, marks: [label, ...marks] };
+  });
+}
+
+function divided(items: readonly Item[], room: Size): Item[][] | undefined {
+  if (fits(boxRound(items), room)) return [[...items]];
+  for (const white of [BETWEEN_FACTS, 0]) {
+    const level = cutLevel(items, room, white);
+    const rest = level && divided(level.rest, room);
+    if (level && rest) return [level.first, ...rest];
+  }
+  const columns = cutUpright(items);
+  const [left, right] = columns ? [divided(columns.first, room), divided(columns.rest, room)] : [];
+  return left && right ? [...left, ...right] : undefined;
+}
+
+interface Halves {
+  readonly first: Item[];
+  readonly rest: Item[];
+}
+
+/** The lowest level cut in the white whose upper part fits. */
+function cutLevel(items: readonly Item[], room: Size, white: Mm): Halves | undefined {
+  const ordered = items.toSorted((a, b) => b.box.top - a.box.top);
+  let found: Halves | undefined;
+  let foot = Number.POSITIVE_INFINITY;
+  for (const [index, { box }] of ordered.entries()) {
+    const first = ordered.slice(0, index);
+    if (index > 0 && foot - box.top >= white && fits(boxRound(first), room))
+      found = { first, rest: ordered.slice(index) };
+    foot = Math.min(foot, box.bottom);
+  }
+  return found;
+}
+
+/** The upright cut in the widest white. */
+function cutUpright(items: readonly Item[]): Halves | undefined {
+  const ordered = items.toSorted((a, b) => a.box.left - b.box.left);
+  let found: Halves | undefined;
+  let widest = 0;
+  let edge = Number.NEGATIVE_INFINITY;
+  for (const [index, { box }] of ordered.entries()) {
+    if (index > 0 && box.left - edge > widest) {
+      widest = box.left - edge;
+      found = { first: ordered.slice(0, index), rest: ordered.slice(index) };
+    }
+    edge = Math.max(edge, box.right);
+  }
+  return found;
+}
+
+function fits(box: Box, { width, height }: Size): boolean {
+  const [wide, high] = [across(box), upright(box)];
+  return (wide <= width && high <= height) || (high <= width && wide <= height);
+}
+
+function boxRound(items: readonly Item[]): Box {
+  return {
+    left: Math.min(...items.map(({ box }) => box.left)),
+    bottom: Math.min(...items.map(({ box }) => box.bottom)),
+    right: Math.max(...items.map(({ box }) => box.right)),
+    top: Math.max(...items.map(({ box }) => box.top)),
+  };
+}
+
+function boxOf(mark: Mark): Box {
+  if (mark.kind === 'words') return wordsBox(mark);
+  const points = hull(mark.path);
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return { left: Math.min(...xs), bottom: Math.min(...ys), right: Math.max(...xs), top: Math.max(...ys) };
+}
+
+/** A Bézier stays within its control points. */
+function hull({ start, pieces }: Path): Point[] {
+  return [
+    start,
+    ...pieces.flatMap((piece) => (piece.kind === 'line' ? [piece.to] : [piece.c1, piece.c2, piece.to])),
+  ];
+}
