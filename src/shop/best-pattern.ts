@@ -1,10 +1,12 @@
 import type { Mm } from '../measure/units.ts';
 import type { Pattern } from './demand.ts';
-import { SAME } from './least-stock.ts';
+import { firstPlace, SAME } from './least-stock.ts';
 
-/** The pattern that is worth most of those found, and what none is worth more than: proved. */
+/** The pattern that is worth most of those found. */
 export interface BestPattern extends Pattern {
+  /** None is worth more, if the search came to its end. */
   readonly most: number;
+  readonly ended: boolean;
 }
 
 /**
@@ -66,7 +68,7 @@ export interface Care {
 /**
  * What goes into a room and is worth most together. Depth first, and no further where what is free could not be worth
  * enough: neither filled at the best worth for its length, nor with as many pieces as the shortest would be, each worth
- * the most of any that goes in. After so many steps the best so far is taken; `most` is then the room at the best rate.
+ * the most of any that goes in. After so many steps the best so far is taken.
  */
 export function bestPattern(offer: Offer, room: Mm, { pass, finer, steps }: Care): BestPattern {
   const { sizes, worth, many, shortest, dearest } = offer;
@@ -99,22 +101,47 @@ export function bestPattern(offer: Offer, room: Mm, { pass, finer, steps }: Care
   };
   search(0, room + SAME, 0);
   const filled = [...best.keys()].filter((i) => (best[i] ?? 0) > 0);
-  const atBestRate = sizes.length === 0 ? 0 : ((room + SAME) * (worth[0] ?? 0)) / (sizes[0] ?? 1);
   return {
     sizes: filled.map((i) => offer.places[i] ?? 0),
     many: filled.map((i) => best[i] ?? 0),
-    most: left < 0 ? Math.max(bar, atBestRate) : bar + finer,
+    most: bar + finer,
+    ended: left >= 0,
   };
 }
 
 /** The greatest worth of one piece that goes into what is free. */
 function dearestIn({ bySize, dearestTo }: Offer, free: Mm): number {
-  let low = 0;
-  let high = bySize.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((bySize[middle] ?? 0) <= free) low = middle + 1;
-    else high = middle;
+  return dearestTo[firstPlace(bySize.length, (n) => (bySize[n] ?? 0) > free) - 1] ?? 0;
+}
+
+/** How finely a room is divided where it is gone through cell by cell. */
+const CELLS = 4096;
+
+/**
+ * What no pattern for a room is worth more than, without a search: every size is cut down to whole cells of the room,
+ * and the most that each number of cells holds is found size by size (R. Bellman, Dynamic programming, 1957, from
+ * memory).
+ */
+export function mostByCells({ sizes, worth, many }: Offer, room: Mm): number {
+  const cell = (room + SAME) / CELLS;
+  const most = new Float64Array(CELLS + 1);
+  for (let i = 0; i < sizes.length; i++) {
+    const size = sizes[i] ?? 0;
+    let left = Math.min(many[i] ?? 0, Math.floor((room + SAME) / size));
+    // In lots of 1, 2, 4 ...: with these any number up to all of them is made.
+    for (let lot = 1; left > 0; lot *= 2) {
+      const n = Math.min(lot, left);
+      left -= n;
+      // Rounding must not make a lot larger than it is.
+      addLot(most, Math.floor((n * size) / cell - 1e-9), n * (worth[i] ?? 0));
+    }
   }
-  return dearestTo[low - 1] ?? 0;
+  return most[CELLS] ?? 0;
+}
+
+function addLot(most: Float64Array, cells: number, worth: number): void {
+  for (let end = most.length - 1; end >= cells; end--) {
+    const other = (most[end - cells] ?? 0) + worth;
+    if (other > (most[end] ?? 0)) most[end] = other;
+  }
 }

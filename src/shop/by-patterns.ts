@@ -3,9 +3,10 @@ import type { BarPattern, Demand } from './demand.ts';
 import type { Packing } from './fewer-bars.ts';
 import { grown } from './grow-patterns.ts';
 import { SAME, type StockKind, sum } from './least-stock.ts';
+import { type SizeClass, sizeClasses } from './size-classes.ts';
 import { wholePatterns } from './whole-patterns.ts';
 
-/** More sizes than this would take too long to mix. */
+/** More sizes than this would take too long to mix: pieces of nearly the same size are then taken for one. */
 const MOST_SIZES = 260;
 
 /** How often patterns are added, at most. */
@@ -22,8 +23,9 @@ export interface ByPatterns {
 
 /**
  * Nests by patterns, beginning with those of a nesting that is known. `sizes` are one kerf longer than the pieces, which
- * are named by their places; `lifted` tells the least that bars can come to together from a bound on it. Undefined for
- * too many sizes.
+ * are named by their places; `lifted` tells the least that bars can come to together from a bound on it. Where sizes are
+ * taken for one, the bound is that of the shortest of each class and the bars are those of the longest (W. Fernandez de
+ * la Vega and G. S. Lueker, Bin packing can be solved within 1 + e in linear time, 1981, from memory).
  */
 export function byPatterns(
   sizes: readonly Mm[],
@@ -31,59 +33,50 @@ export function byPatterns(
   kerf: Mm,
   known: readonly Packing[],
   lifted: (least: Mm) => Mm,
-): ByPatterns | undefined {
-  const places = bySize(sizes);
-  if (places.size > MOST_SIZES) return undefined;
-  const demand: Demand = {
-    sizes: [...places.keys()],
-    many: [...places.values()].map(({ length }) => length),
-    kinds,
-    kerf,
-  };
+): ByPatterns {
+  const classes = sizeClasses(sizes, MOST_SIZES);
+  const many = classes.map(({ places }) => places.length);
+  const shortest: Demand = { sizes: classes.map((each) => each.shortest), many, kinds, kerf };
   const total = sum(known.map(({ length }) => length));
   const close = CLOSE * Math.max(...kinds.map(({ length }) => length));
-  const mixed = grown(demand, patternsOf(known, sizes, demand), ROUNDS, (proved, cost) => {
+  const enough = (proved: Mm, cost: Mm): boolean => {
     const least = lifted(proved);
     return least >= total - SAME || least >= cost - 0.01 || cost - proved < close;
-  });
+  };
+  const mixed = grown(shortest, patternsOf(known, classes, kinds), ROUNDS, enough);
   const least = lifted(mixed.least);
   if (total <= least + SAME) return { least };
-  const whole = wholePatterns(demand, mixed, least);
-  return { least, ...(whole && { bars: barsOf(whole, demand, places) }) };
+  const exact = classes.every((each) => each.shortest === each.longest);
+  const longest = exact ? shortest : { ...shortest, sizes: classes.map((each) => each.longest) };
+  const whole = wholePatterns(longest, exact ? mixed : grown(longest, [], ROUNDS, enough), least);
+  return { least, ...(whole && { bars: barsOf(whole, kinds, classes) }) };
 }
 
-function bySize(sizes: readonly Mm[]): ReadonlyMap<Mm, number[]> {
-  const places = new Map<Mm, number[]>();
-  for (const [place, size] of sizes.entries()) {
-    const same = places.get(size);
-    if (same) same.push(place);
-    else places.set(size, [place]);
-  }
-  return places;
-}
-
-function patternsOf(known: readonly Packing[], sizes: readonly Mm[], demand: Demand): readonly BarPattern[] {
-  const placeOf = new Map(demand.sizes.map((size, i) => [size, i]));
+function patternsOf(
+  known: readonly Packing[],
+  classes: readonly SizeClass[],
+  kinds: readonly StockKind[],
+): readonly BarPattern[] {
+  const classOf = new Map(classes.flatMap(({ places }, i) => places.map((place) => [place, i] as const)));
   return known.map(({ length, pieces }) => {
-    const own = bySize(pieces.map((piece) => sizes[piece] ?? 0));
-    return {
-      kind: demand.kinds.findIndex((kind) => kind.length === length),
-      sizes: [...own.keys()].flatMap((size) => placeOf.get(size) ?? []),
-      many: [...own.values()].map((same) => same.length),
-    };
+    const many = new Map<number, number>();
+    for (const piece of pieces) {
+      const own = classOf.get(piece) ?? 0;
+      many.set(own, (many.get(own) ?? 0) + 1);
+    }
+    const kind = kinds.findIndex((each) => each.length === length);
+    return { kind, sizes: [...many.keys()], many: [...many.values()] };
   });
 }
 
 function barsOf(
   whole: readonly BarPattern[],
-  { sizes, kinds }: Demand,
-  places: ReadonlyMap<Mm, readonly number[]>,
+  kinds: readonly StockKind[],
+  classes: readonly SizeClass[],
 ): readonly Packing[] {
-  const left = new Map([...places].map(([size, own]) => [size, [...own]]));
-  return whole.map((pattern) => ({
-    length: kinds[pattern.kind]?.length ?? 0,
-    pieces: pattern.sizes.flatMap(
-      (size, k) => left.get(sizes[size] ?? 0)?.splice(0, pattern.many[k] ?? 0) ?? [],
-    ),
+  const left = classes.map(({ places }) => [...places]);
+  return whole.map(({ kind, sizes, many }) => ({
+    length: kinds[kind]?.length ?? 0,
+    pieces: sizes.flatMap((size, k) => left[size]?.splice(0, many[k] ?? 0) ?? []),
   }));
 }

@@ -50,8 +50,8 @@ function placedSecond(piece: Piece, end: NamedEnd): string {
 }
 
 /**
- * From the base edge of one end's leaf to that of the other's, or to the end that is cut square, mm; below nought where the leaves overlap.
- * Undefined where the tube's length is not known.
+ * From the base edge of one end's leaf to that of the other's, or to the end that is cut square, mm; below nought where
+ * the leaves overlap. Undefined where the tube's length is not known.
  */
 export function baseApart(piece: Piece): number | undefined {
   const { solution, first, second } = piece;

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { SAME } from './least-stock.ts';
+import { firstPlace, SAME } from './least-stock.ts';
 
 /** The places of the pieces that go into each bar, and of those that found no room. */
 export interface Filling {
@@ -12,17 +12,25 @@ export function bestFit(sizes: readonly Mm[], order: readonly number[], rooms: r
   const free = [...rooms];
   const bars: number[][] = rooms.map(() => []);
   const left: number[] = [];
+  // The bars in the order of what is free in them, so that the tightest that holds a piece is found by halving.
+  const tight = [...rooms.keys()].sort((a, b) => (rooms[a] ?? 0) - (rooms[b] ?? 0) || a - b);
+  const placeOf = (room: Mm, bar: number): number =>
+    firstPlace(tight.length, (n) => {
+      const other = tight[n] ?? 0;
+      const more = (free[other] ?? 0) - room;
+      return more > 0 || (more === 0 && other >= bar);
+    });
   for (const piece of order) {
     const size = sizes[piece] ?? 0;
-    let best = -1;
-    for (const [bar, room] of free.entries()) {
-      if (room >= size - SAME && (best < 0 || room < (free[best] ?? 0))) best = bar;
+    const place = placeOf(size - SAME, 0);
+    const [bar] = tight.splice(place, 1);
+    if (bar === undefined) {
+      left.push(piece);
+      continue;
     }
-    if (best < 0) left.push(piece);
-    else {
-      bars[best]?.push(piece);
-      free[best] = (free[best] ?? 0) - size;
-    }
+    bars[bar]?.push(piece);
+    free[bar] = (free[bar] ?? 0) - size;
+    tight.splice(placeOf(free[bar] ?? 0, bar), 0, bar);
   }
   return { bars, left };
 }
@@ -49,9 +57,9 @@ export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms
 }
 
 /**
- * Each bar in turn with as many pieces as go into one: of the short pieces that come to no more than a bar for each so many, the
- * longest and those that go best with it. Where only two or three go into a bar, least slack alone would waste short pieces
- * beside long ones.
+ * Each bar in turn with as many pieces as go into one: of the short pieces that come to no more than a bar for each so
+ * many, the longest and those that go best with it. Where only two or three go into a bar, least slack alone would waste
+ * short pieces beside long ones.
  */
 export function mostPieces(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
   const sizeOf = (piece: number): Mm => sizes[piece] ?? 0;

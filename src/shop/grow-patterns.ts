@@ -1,6 +1,13 @@
 import type { Mm } from '../measure/units.ts';
 import { type BarMixed, barMix } from './bar-mix.ts';
-import { type BestPattern, bestPattern, type Offer, offered, offeredLess } from './best-pattern.ts';
+import {
+  type BestPattern,
+  bestPattern,
+  mostByCells,
+  type Offer,
+  offered,
+  offeredLess,
+} from './best-pattern.ts';
 import type { BarPattern, Demand, Pattern } from './demand.ts';
 import { sum } from './least-stock.ts';
 
@@ -18,7 +25,7 @@ const HELD = 0.85;
 const LOOSER = 0.2;
 
 /** How carefully the best pattern is looked for, and further ones with it. */
-const PROVED = { finer: 2e-4, steps: 60_000 };
+const PROVED = { finer: 2e-4, steps: 15_000 };
 const FURTHER = { finer: 1e-3, steps: 1_000 };
 
 /**
@@ -49,7 +56,7 @@ export function grown(
     const found = kinds.map(({ length }) =>
       bestPattern(offer, length + kerf, { ...PROVED, pass: length, finer: length * PROVED.finer }),
     );
-    const least = leastByWorth(demand, worth, found);
+    const least = provedBy(demand, worth, found, offer, best.least);
     const fresh = found.flatMap((first, kind) => worthMore(demand, kind, first, offer, mixed));
     if (least > best.least) best = { worth, least };
     if (fresh.length === 0 && held === 0) break;
@@ -64,7 +71,7 @@ export function grown(
 
 /**
  * Patterns of one kind of bar that are worth more than it takes at the prices of the mix: the first, and one after
- * another of the pieces that those before it leave.
+ * another of the sizes that are in none before it.
  */
 function worthMore(
   { many, kinds, kerf }: Demand,
@@ -81,11 +88,29 @@ function worthMore(
     const price = sum(pattern.sizes.map((size, k) => (prices[size] ?? 0) * (pattern.many[k] ?? 0)));
     if (price > costs + 1e-6) fresh.push({ kind, sizes: pattern.sizes, many: pattern.many });
     else if (pattern !== first) break;
-    for (const [k, size] of pattern.sizes.entries()) left[size] = (left[size] ?? 0) - (pattern.many[k] ?? 0);
+    for (const size of pattern.sizes) left[size] = 0;
     const finer = length * FURTHER.finer;
     pattern = bestPattern(offeredLess(offer, left), length + kerf, { ...FURTHER, pass: 0, finer });
   }
   return fresh;
+}
+
+/** The bound that these worths prove; where it can't pass what is proved already, no work is spent on it. */
+function provedBy(
+  demand: Demand,
+  worth: readonly number[],
+  found: readonly BestPattern[],
+  offer: Offer,
+  known: Mm,
+): Mm {
+  const mosts = found.map(({ most }) => most);
+  const hoped = leastByWorth(demand, worth, mosts);
+  if (hoped <= known || found.every(({ ended }) => ended)) return hoped;
+  const sure = demand.kinds.map(({ length }, kind) => {
+    const { most = length, ended = false } = found[kind] ?? {};
+    return ended ? most : Math.max(length, mostByCells(offer, length + demand.kerf));
+  });
+  return leastByWorth(demand, worth, sure);
 }
 
 /**
@@ -94,15 +119,15 @@ function worthMore(
  * scaled, so the best scale is taken (weak duality; A. A. Farley, A note on bounding a class of linear programming
  * problems, 1990, from memory).
  */
-function leastByWorth({ many, kinds }: Demand, worth: readonly number[], found: readonly BestPattern[]): Mm {
+function leastByWorth({ many, kinds }: Demand, worth: readonly number[], mosts: readonly number[]): Mm {
   const pieces = sum(many);
   const all = sum(worth.map((each, i) => each * (many[i] ?? 0)));
   const above = (scale: number): Mm[] =>
     kinds.map(({ length, count }, kind) => {
-      const most = scale * (found[kind]?.most ?? 0);
+      const most = scale * (mosts[kind] ?? 0);
       return Math.min(count, pieces) * Math.max(0, most - length);
     });
-  const scales = kinds.map(({ length }, kind) => length / (found[kind]?.most ?? length));
+  const scales = kinds.map(({ length }, kind) => length / (mosts[kind] ?? length));
   const bounds = scales.map((scale) => scale * all - sum(above(scale)));
   // What is lost in rounding is far less than this.
   return Math.max(...bounds) * (1 - 1e-9);

@@ -16,19 +16,19 @@ export interface Choice {
 export const SAME: Mm = 1e-6;
 
 /**
- * A lower bound on how many bins of size `bin` these sizes need, the greater of two: by how many pieces a bin holds, and L2 of S. Martello and P. Toth, Lower bounds and
- * reduction procedures for the bin packing problem (1990), from memory. For a bound a up to half a bin, sizes over
- * bin - a go alone, those over half a bin go one in each, and what is left of those down to a has to find room in
- * what these leave; the greatest such count over all a is proved.
+ * A lower bound on how many bins of size `bin` these sizes need, the greater of two: by how many pieces a bin holds, and
+ * L2 of S. Martello and P. Toth, Lower bounds and reduction procedures for the bin packing problem (1990), from memory.
+ * For a bound a up to half a bin, sizes over bin - a go alone, those over half a bin go one in each, and what is left of
+ * those down to a has to find room in what these leave; the greatest such count over all a is proved.
  */
 export function leastBins(sizes: readonly Mm[], bin: Mm): number {
   return Math.max(leastByPairs(sizes, bin), leastByCount(sizes, bin));
 }
 
 /**
- * A lower bound from how many pieces a bin holds. Let bins of `many` pieces or more hold n pieces together. These are no shorter than the n
- * shortest of all, and no bin holds more than `most`, so there are at least max(n / most, shortest n / bin) such bins; all
- * others hold `many` - 1 at most. The least over all n is proved for every `many`.
+ * A lower bound from how many pieces a bin holds. Let bins of `many` pieces or more hold n pieces together. These are no
+ * shorter than the n shortest of all, and no bin holds more than `most`, so there are at least max(n / most, shortest n
+ * / bin) such bins; all others hold `many` - 1 at most. The least over all n is proved for every `many`.
  */
 function leastByCount(sizes: readonly Mm[], bin: Mm): number {
   const sums: Mm[] = [0];
@@ -43,15 +43,33 @@ function leastByCount(sizes: readonly Mm[], bin: Mm): number {
 }
 
 function leastByPairs(sizes: readonly Mm[], bin: Mm): number {
-  const smalls = sizes.filter((size) => size <= bin / 2 + SAME);
-  const bounds = [...new Set([0, ...smalls])].map((bound) => {
-    const alone = sizes.filter((size) => size > bin - bound + SAME);
-    const large = sizes.filter((size) => size <= bin - bound + SAME && size > bin / 2 + SAME);
-    const small = smalls.filter((size) => size >= bound - SAME);
-    const over = sum(small) - (large.length * bin - sum(large));
-    return alone.length + large.length + Math.max(0, Math.ceil(over / bin - SAME));
-  });
-  return Math.max(...bounds);
+  const inOrder = sizes.toSorted((a, b) => a - b);
+  const sums: Mm[] = [0];
+  for (const size of inOrder) sums.push((sums.at(-1) ?? 0) + size);
+  const above = (size: Mm): number => firstPlace(inOrder.length, (n) => (inOrder[n] ?? 0) > size);
+  const half = above(bin / 2 + SAME);
+  const together = (from: number, to: number): Mm => (sums[to] ?? 0) - (sums[from] ?? 0);
+  const least = (from: number, bound: Mm): number => {
+    // From here on pieces go alone: none of the small ones from `from` on goes in beside them.
+    const alone = Math.max(half, above(bin - bound + SAME));
+    const over = together(from, half) - ((alone - half) * bin - together(half, alone));
+    return inOrder.length - half + Math.max(0, Math.ceil(over / bin - SAME));
+  };
+  return Math.max(least(0, 0), ...inOrder.slice(0, half).map((size) => least(above(size - SAME), size)));
+}
+
+/**
+ * The first of so many places for which a thing is so that is so for all after it; how many there are where it is for
+ * none.
+ */
+export function firstPlace(count: number, is: (place: number) => boolean): number {
+  let [low, high] = [0, count];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (is(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 /** More ways to choose than this are not looked through. */

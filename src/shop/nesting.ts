@@ -43,8 +43,8 @@ export function nest(pieces: readonly Mm[], kinds: readonly StockKind[], kerf: M
   let best = withFewer(known, sizes, kerf, least);
   if (totalOf(best) > least + SAME) {
     const found = byPatterns(sizes, stock, kerf, barsOf(best), lifted);
-    least = Math.max(least, found?.least ?? 0);
-    const other = found?.bars && withFewer(packedOf(found.bars), sizes, kerf, least);
+    least = Math.max(least, found.least);
+    const other = found.bars && withFewer(packedOf(found.bars), sizes, kerf, least);
     if (other && totalOf(other) < totalOf(best) - SAME) best = other;
   }
   if (ways && pieces.length <= FEW) {

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { bestFit, type Filling, leastSlack, mostPieces } from './fill-bars.ts';
-import { type StockKind, sum } from './least-stock.ts';
+import { SAME, type StockKind, sum } from './least-stock.ts';
 import { byTrying } from './try-bars.ts';
 
 /** Lengths of stock, and what goes into each. */
@@ -82,7 +82,7 @@ function firstFit(sizes: readonly Mm[], order: readonly number[], rooms: readonl
   const left: number[] = [];
   for (const piece of order) {
     const size = sizes[piece] ?? 0;
-    const bar = free.findIndex((room) => room >= size - 1e-6);
+    const bar = free.findIndex((room) => room >= size - SAME);
     if (bar < 0) left.push(piece);
     else {
       bars[bar]?.push(piece);
@@ -95,14 +95,16 @@ function firstFit(sizes: readonly Mm[], order: readonly number[], rooms: readonl
 /** The bars that hold something, each changed for the shortest spare length that holds as much. */
 function shortened({ lengths, filling }: Packed, sizes: readonly Mm[], kerf: Mm): Packed {
   const filled = lengths.map((length, i) => ({ length, pieces: filling.bars[i] ?? [] }));
-  const spare = filled.filter(({ pieces }) => pieces.length === 0).map(({ length }) => length);
   const bars = filled.filter(({ pieces }) => pieces.length > 0);
+  const spare = new Map([...new Set(lengths)].sort((a, b) => a - b).map((length) => [length, 0]));
+  const changeSpare = (length: Mm, by: number): unknown => spare.set(length, (spare.get(length) ?? 0) + by);
+  for (const { length, pieces } of filled) if (pieces.length === 0) changeSpare(length, 1);
   const changed = bars.map(({ length, pieces }) => {
     const used = sum(pieces.map((piece) => sizes[piece] ?? 0)) - kerf;
-    const fitting = spare.filter((other) => other >= used - 1e-6 && other < length);
-    if (fitting.length === 0) return { length, pieces };
-    const other = Math.min(...fitting);
-    spare.splice(spare.indexOf(other), 1, length);
+    const other = [...spare].find(([each, n]) => n > 0 && each >= used - SAME && each < length)?.[0];
+    if (other === undefined) return { length, pieces };
+    changeSpare(other, -1);
+    changeSpare(length, 1);
     return { length: other, pieces };
   });
   return {

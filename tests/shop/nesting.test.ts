@@ -80,6 +80,7 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
 
   test.each([
     ['one length', [[6000, 60]], 4],
+    ['more sizes than are told apart', [[6000, 180]], 3],
     [
       'two lengths',
       [
@@ -194,6 +195,16 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
     const nesting = nest(pieces, kinds, KERF);
     expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
     expect(nesting.total - (nesting.least ?? Number.NaN)).toBeLessThanOrEqual(6000);
+  });
+
+  test('four hundred that hardly go three into a length come within one length in a hundred', () => {
+    const random = randomFrom(SEED + 27);
+    const pieces = Array.from({ length: 400 }, () => between(random, 1500, 3050));
+    const kinds = [{ length: 6000, count: 999 }];
+    const nesting = nest(pieces, kinds, KERF);
+    const least = nesting.least ?? Number.NaN;
+    expect(faults(pieces, kinds, KERF, nesting)).toEqual([]);
+    expect(nesting.total - least).toBeLessThanOrEqual(0.01 * least + 6000);
   });
 
   test('of nothing is nothing', () => {

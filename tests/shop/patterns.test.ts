@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bestPattern, offered } from '../../src/shop/best-pattern.ts';
+import { bestPattern, mostByCells, offered } from '../../src/shop/best-pattern.ts';
 import type { BarPattern, Demand } from '../../src/shop/demand.ts';
 import { grown } from '../../src/shop/grow-patterns.ts';
 import { type Column, mix } from '../../src/shop/pattern-mix.ts';
@@ -37,9 +37,13 @@ describe(`patterns for a bar (JOINT_SEED=${SEED})`, () => {
       const worthOf = (pattern: typeof found): number =>
         pattern.sizes.reduce((sum, size, k) => sum + (worth[size] ?? 0) * (pattern.many[k] ?? 0), 0);
       expect(worthOf(found)).toBeCloseTo(most, 6);
+      expect(found.ended).toBe(true);
       expect(found.most).toBeCloseTo(most, 6);
-      const hasty = bestPattern(offered(sizes, worth, many), 6000, { pass: 0, finer: 0, steps: 5 });
-      expect(hasty.most).toBeGreaterThanOrEqual(most - 1e-9);
+      // By cells each piece is less than a cell too short, and no more than twenty go in.
+      expect(mostByCells(offered(sizes, worth, many), 6000)).toBeGreaterThanOrEqual(most - 1e-9);
+      expect(mostByCells(offered(sizes, worth, many), 6000)).toBeLessThanOrEqual(
+        mostByTrying(sizes, worth, many, 6000 + (20 * 6000) / 4096) + 1e-9,
+      );
     }
   });
 });
