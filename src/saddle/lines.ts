@@ -19,10 +19,24 @@ export function squareLine({ section, landings }: Joint, depth: Mm): Line {
   return (station) => {
     const outer = section.at(station);
     const share = deepestShare(landings, outer, depth);
-    const place = share === 0 ? 0 : share === 1 ? 1 : 2;
-    return meet(landings, outer, share * depth, place);
+    const within = share * depth;
+    return meet(landings, outer, within, placeOf(outer, within, depth));
   };
 }
+
+/** What of the wall is met deepest, in numbers that tell regions apart. */
+function placeOf(outer: WallPoint, within: Mm, depth: Mm): number {
+  if (within === 0) return OUTER_EDGE;
+  if (within === depth) return INNER_EDGE;
+  const straight = straightWithin(outer, depth);
+  return straight < depth && Math.abs(within - straight) < 1e-12 * depth ? BEND : CREST;
+}
+
+const OUTER_EDGE = 0;
+const INNER_EDGE = 1;
+/** Between the edges, and where the way from one to the other bends. */
+const CREST = 2;
+const BEND = 3;
 
 /** How far through the wall, 0 to 1, it meets what the end lands on deepest. */
 function deepestShare(landings: Joint['landings'], outer: WallPoint, depth: Mm): number {
@@ -88,7 +102,7 @@ function deepestOf(
   return best;
 }
 
-/** Regions of one place in the wall: the outside, the inside, a crest between. */
+/** Regions of one place in the wall. */
 const REGIONS = 1024;
 
 /**
@@ -156,11 +170,15 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
   const { trimClimb, shift } = landing;
   const inX = xWithin(outer, depth);
   const inY = yWithin(outer, depth);
-  const speed = straightWithin(outer, depth) < depth ? 0 : speedWithin(outer.run, depth);
+  const beyondBend = place !== BEND && straightWithin(outer, depth) < depth;
+  const speed = beyondBend ? 0 : speedWithin(outer.run, depth);
   const x = towardsClock(landing, inX, inY);
   const y = pastClock(landing, inX, inY);
-  const dx = speed * towardsClock(landing, -outer.ny, outer.nx);
-  const dy = speed * pastClock(landing, -outer.ny, outer.nx);
+  const tx = speed * towardsClock(landing, -outer.ny, outer.nx);
+  const ty = speed * pastClock(landing, -outer.ny, outer.nx);
+  const inwards = place < CREST ? 0 : place === CREST ? alongEdge(landing, outer, ty) : alongBend(outer);
+  const dx = inwards === 0 ? tx : tx - inwards * towardsClock(landing, outer.nx, outer.ny);
+  const dy = inwards === 0 ? ty : ty - inwards * pastClock(landing, outer.nx, outer.ny);
   const entry = landing.solid.enter(x, y);
   return {
     setback: (entry ? entry.z : x * trimClimb) + shift,
@@ -178,6 +196,21 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
  */
 export function faceOf({ region }: Pick<LinePoint, 'region'>): number {
   return region % REGIONS;
+}
+
+/**
+ * How fast a crest moves in through the wall with the station. On an edge of a straight header it stays on the edge; where
+ * the header is even, going in or out changes nothing, so the same holds of every crest.
+ */
+function alongEdge(landing: Landing, { nx, ny }: WallPoint, beside: number): number {
+  const across = pastClock(landing, nx, ny);
+  return Math.abs(across) < 1e-12 ? 0 : beside / across;
+}
+
+/** The same where the way through the wall of a sharp corner bends: as far in as the point is from the next face's wall. */
+function alongBend({ x, y, nx, ny, run: { bend } }: WallPoint): number {
+  if (bend > 0) return 0;
+  return nx === 0 ? Math.sign(x) * ny : -Math.sign(y) * nx;
 }
 
 /** A header has fewer patches than this, missing it counted as one. */
