@@ -68,6 +68,8 @@ function pageOf(script: string, space: string, style: string): string {
     "default-src 'none'",
     `script-src '${hashOf(script)}' '${hashOf(space)}'`,
     `style-src '${hashOf(style)}'`,
+    // The page's own script once more, to check beside it.
+    'worker-src blob:',
     'img-src data:',
     "base-uri 'none'",
     "form-action 'none'",

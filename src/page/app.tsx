@@ -1,6 +1,7 @@
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { type Bench, BenchContext } from './bench.ts';
 import { Board } from './board.tsx';
+import type { Checker } from './checker.ts';
 import { replaced, withValues } from './edit.ts';
 import { ghostTube } from './ghost.ts';
 import { begin, changed } from './history.ts';
@@ -26,7 +27,7 @@ import { Views } from './views.tsx';
 import type { Problem } from './where.ts';
 
 /** The whole page, for the job that it begins with. */
-export function App({ start }: { readonly start: Start }) {
+export function App({ start, checker }: { readonly start: Start; readonly checker: Checker }) {
   const [history, change] = useReducer(changed, start.text, begin);
   const [place, setPlace] = useState(0);
   const [part, pointAt] = useState<string | undefined>(undefined);
@@ -44,7 +45,7 @@ export function App({ start }: { readonly start: Start }) {
   const shown = useMemo(() => shownOf(outcome, at), [outcome, at]);
   const last = useRef<Shown | undefined>(undefined);
   if (shown) last.current = shown;
-  const notes = useNotes(shown?.solution);
+  const notes = useNotes(checker, text, at, shown !== undefined);
   const ghost = useMemo(ghostTube, []);
   // At once, and not after the next picture: the window may be shut before that.
   useLayoutEffect(() => {

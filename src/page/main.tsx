@@ -1,11 +1,20 @@
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { answerAsks, checkerOf } from './checker.ts';
 import { loadFont } from './font.ts';
 import { keptJob } from './keep.ts';
 import { startOf } from './start.ts';
 
-loadFont();
-const room = document.getElementById('page');
-if (room) render(<App start={startOf(location.hash, keptJob(), navigator.language)} />, room);
-// Another link put into this tab's address is another job.
-addEventListener('hashchange', () => location.reload());
+function begin(): void {
+  loadFont();
+  const checker = checkerOf(document.currentScript?.textContent ?? '');
+  const room = document.getElementById('page');
+  const start = startOf(location.hash, keptJob(), navigator.language);
+  if (room) render(<App start={start} checker={checker} />, room);
+  // Another link put into this tab's address is another job.
+  addEventListener('hashchange', () => location.reload());
+}
+
+// The same script runs in a worker, where there is no page.
+if (typeof document === 'undefined') answerAsks();
+else begin();

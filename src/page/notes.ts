@@ -1,32 +1,33 @@
 import { useEffect, useState } from 'preact/hooks';
-import { reportTube, type TubeReport } from '../fit/report.ts';
-import type { Warning } from '../fit/warnings.ts';
-import type { TubeSolution } from '../saddle/solve.ts';
+import type { Checked } from './check.ts';
+import type { Checker } from './checker.ts';
 
-/** What follows for a tube and what to watch. */
-export interface Notes {
-  readonly report?: TubeReport;
-  readonly warnings: readonly Warning[];
-}
+/** What follows for a tube and what to watch; nothing is said until it is known. */
+export type Notes = Partial<Pick<Checked, 'aloud'>> & Pick<Checked, 'warnings'>;
 
 const NONE: Notes = { warnings: [] };
 
-/** How long the person has to be still before the fit is looked at, which takes longer than a leaf. */
+/** How long the person has to be still before the fit is looked at. */
 const STILL = 120;
 
-/** The report of a tube, a little after it was last changed; the one before stands until then. */
-export function useNotes(solution: TubeSolution | undefined): Notes {
+/** The notes on a tube, a little after it was last changed; the ones before stand until then. None where the job can't be read. */
+export function useNotes(checker: Checker, text: string, place: number, readable: boolean): Notes {
   const [notes, setNotes] = useState<Notes>(NONE);
   useEffect(() => {
-    if (!solution) {
+    if (!readable) {
       setNotes(NONE);
       return undefined;
     }
+    let wanted = true;
     const waiting = setTimeout(() => {
-      const report = reportTube(solution);
-      setNotes({ report, warnings: report.warnings });
+      checker({ text, place }, (checked) => {
+        if (wanted) setNotes(checked ?? NONE);
+      });
     }, STILL);
-    return () => clearTimeout(waiting);
-  }, [solution]);
+    return () => {
+      wanted = false;
+      clearTimeout(waiting);
+    };
+  }, [checker, text, place, readable]);
   return notes;
 }

@@ -1,4 +1,3 @@
-import { readAloud } from '../fit/read-aloud.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { inchFraction, millimetres } from '../measure/write.ts';
 import { inOrder, type OrdinateTable } from '../saddle/ordinates.ts';
@@ -13,9 +12,9 @@ export function NumbersView({ shown, notes }: { readonly shown: Shown; readonly 
   const { job, solution } = shown;
   return (
     <div class="numbers">
-      {notes.report && (
+      {notes.aloud !== undefined && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keys.
-        <pre tabIndex={0}>{readAloud(notes.report)}</pre>
+        <pre tabIndex={0}>{notes.aloud}</pre>
       )}
       {inOrder([solution], SPACING).map((table) => (
         <Ordinates key={table.end} table={table} units={job.units} />

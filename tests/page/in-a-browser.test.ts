@@ -120,6 +120,33 @@ atThePage('warnings stand beside the end that causes them', async ({ page }) => 
   expect(await page.locator('.end-A .watch').count()).toBe(0);
 });
 
+atThePage('typing is not held up while a fit is looked at that takes long', async ({ page }) => {
+  const job = readFileSync(new URL('../../samples/drawbar-brace.yaml', import.meta.url), 'utf8');
+  await page.evaluate((text) => localStorage.setItem('copeleaf.job', text), job);
+  await page.reload();
+  await page.getByRole('tab', { name: 'Numbers' }).click();
+  await page.locator('.numbers pre').waitFor();
+  const { longest, whole } = await page.evaluate(async () => {
+    const field = document.getElementById('at-tube-ends-A-clock');
+    const said = document.querySelector('.numbers pre');
+    if (!(field instanceof HTMLInputElement) || !said) throw new Error('there are no numbers');
+    const before = said.textContent;
+    field.value = '7deg';
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    const begin = performance.now();
+    let [last, longest] = [begin, 0];
+    while (said.textContent === before && last - begin < 20_000) {
+      await new Promise((done) => setTimeout(done, 4));
+      longest = Math.max(longest, performance.now() - last);
+      last = performance.now();
+    }
+    return { longest, whole: last - begin };
+  });
+  expect(whole).toBeGreaterThan(200);
+  expect(longest).toBeLessThan(whole / 3);
+});
+
 atThePage('undo takes back a field, redo brings it again, by button and by keys', async ({ page }) => {
   const field = page.getByRole('textbox', { name: 'wall, the tube', exact: true });
   await field.pressSequentially('2.4');

@@ -1,0 +1,52 @@
+import { type Ask, type Checked, check } from './check.ts';
+
+/** Checks a job beside the page, so that typing goes on meanwhile. What was asked before and not begun is left out. */
+export type Checker = (ask: Ask, tell: (checked: Checked | undefined) => void) => void;
+
+/**
+ * A checker in a worker that runs the page's own script; where the browser keeps a page from having one, it checks in the page
+ * itself.
+ */
+export function checkerOf(script: string): Checker {
+  const worker = workerOf(script);
+  if (!worker) return (ask, tell) => tell(check(ask));
+  let busy: Parameters<Checker> | undefined;
+  let next: Parameters<Checker> | undefined;
+  let broken = false;
+  const begin: Checker = (ask, tell) => {
+    busy = [ask, tell];
+    worker.postMessage(ask);
+  };
+  worker.onmessage = ({ data }: MessageEvent<Checked | undefined>) => {
+    const [, tell] = busy ?? [];
+    const following = next;
+    [busy, next] = [undefined, undefined];
+    if (following) begin(...following);
+    else tell?.(data);
+  };
+  // Some browsers make a worker and then won't run it.
+  worker.onerror = () => {
+    broken = true;
+    const [ask, tell] = next ?? busy ?? [];
+    if (ask) tell?.(check(ask));
+  };
+  return (ask, tell) => {
+    if (broken) tell(check(ask));
+    else if (busy) next = [ask, tell];
+    else begin(ask, tell);
+  };
+}
+
+function workerOf(script: string): Worker | undefined {
+  try {
+    const address = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
+    return new Worker(address);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What the script does in the worker. */
+export function answerAsks(): void {
+  addEventListener('message', ({ data }: MessageEvent<Ask>) => postMessage(check(data)));
+}
