@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
+import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
@@ -51,7 +51,19 @@ function deepestShare(landings: Joint['landings'], outer: WallPoint, depth: Mm):
 
 function sharesOn(landing: Landing, outer: WallPoint, depth: Mm): readonly number[] {
   const straight = straightWithin(outer, depth);
-  if (straight === depth) return crestsOn(landing, outer, 0, depth);
+  if (straight < depth) return sharesRoundBend(landing, outer, straight, depth);
+  const { x, y, nx, ny } = outer;
+  const towards = towardsClock(landing, x, y);
+  const past = pastClock(landing, x, y);
+  return landing.solid.crests(
+    towards,
+    past,
+    towards - depth * towardsClock(landing, nx, ny),
+    past - depth * pastClock(landing, nx, ny),
+  );
+}
+
+function sharesRoundBend(landing: Landing, outer: WallPoint, straight: Mm, depth: Mm): readonly number[] {
   const bend = straight / depth;
   const outwards = straight > 0 ? crestsOn(landing, outer, 0, straight).map((share) => share * bend) : [];
   const aslant = crestsOn(landing, outer, straight, depth).map((share) => bend + share * (1 - bend));
@@ -60,27 +72,13 @@ function sharesOn(landing: Landing, outer: WallPoint, depth: Mm): readonly numbe
 
 /** The shares of a straight way through the wall at which it may meet a header deepest. */
 function crestsOn(landing: Landing, outer: WallPoint, from: Mm, to: Mm): readonly number[] {
-  const [x0, y0] = [xWithin(outer, from), yWithin(outer, from)];
-  const [x1, y1] = [xWithin(outer, to), yWithin(outer, to)];
+  const [start, end] = [inwards(outer, from), inwards(outer, to)];
   return landing.solid.crests(
-    towardsClock(landing, x0, y0),
-    pastClock(landing, x0, y0),
-    towardsClock(landing, x1, y1),
-    pastClock(landing, x1, y1),
+    towardsClock(landing, start.x, start.y),
+    pastClock(landing, start.x, start.y),
+    towardsClock(landing, end.x, end.y),
+    pastClock(landing, end.x, end.y),
   );
-}
-
-/** The two coordinates of `inwards`, for those who want no more and want it often. */
-function xWithin(outer: WallPoint, depth: Mm): Mm {
-  const straight = straightWithin(outer, depth);
-  const x = outer.x - straight * outer.nx;
-  return straight === depth ? x : x - (depth - straight) * Math.sign(outer.x);
-}
-
-function yWithin(outer: WallPoint, depth: Mm): Mm {
-  const straight = straightWithin(outer, depth);
-  const y = outer.y - straight * outer.ny;
-  return straight === depth ? y : y - (depth - straight) * Math.sign(outer.y);
 }
 
 function deepestOf(
@@ -92,8 +90,8 @@ function deepestOf(
   let deepest = Number.NEGATIVE_INFINITY;
   let best = 0;
   for (const share of shares) {
-    const within = share * depth;
-    const setback = setbackAt(landings, xWithin(outer, within), yWithin(outer, within));
+    const { x, y } = inwards(outer, share * depth);
+    const setback = setbackAt(landings, x, y);
     if (setback > deepest) {
       deepest = setback;
       best = share;
@@ -168,17 +166,25 @@ function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: n
 
 function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {
   const { trimClimb, shift } = landing;
-  const inX = xWithin(outer, depth);
-  const inY = yWithin(outer, depth);
-  const beyondBend = place !== BEND && straightWithin(outer, depth) < depth;
-  const speed = beyondBend ? 0 : speedWithin(outer.run, depth);
+  const { nx, ny, run } = outer;
+  const straight = straightWithin(outer, depth);
+  let inX = outer.x - straight * nx;
+  let inY = outer.y - straight * ny;
+  let speed = speedWithin(run, depth);
+  if (straight < depth) {
+    inX -= (depth - straight) * Math.sign(outer.x);
+    inY -= (depth - straight) * Math.sign(outer.y);
+    if (place !== BEND) speed = 0;
+  }
   const x = towardsClock(landing, inX, inY);
   const y = pastClock(landing, inX, inY);
-  const tx = speed * towardsClock(landing, -outer.ny, outer.nx);
-  const ty = speed * pastClock(landing, -outer.ny, outer.nx);
-  const inwards = place < CREST ? 0 : place === CREST ? alongEdge(landing, outer, ty) : alongBend(outer);
-  const dx = inwards === 0 ? tx : tx - inwards * towardsClock(landing, outer.nx, outer.ny);
-  const dy = inwards === 0 ? ty : ty - inwards * pastClock(landing, outer.nx, outer.ny);
+  let dx = speed * towardsClock(landing, -ny, nx);
+  let dy = speed * pastClock(landing, -ny, nx);
+  if (place >= CREST) {
+    const inwards = place === CREST ? alongEdge(landing, outer, dy) : alongBend(outer);
+    dx -= inwards * towardsClock(landing, nx, ny);
+    dy -= inwards * pastClock(landing, nx, ny);
+  }
   const entry = landing.solid.enter(x, y);
   return {
     setback: (entry ? entry.z : x * trimClimb) + shift,
