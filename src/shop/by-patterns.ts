@@ -15,6 +15,9 @@ const ROUNDS = 80;
 /** A mix is close enough where it takes so much of the longest bar more than is proved. */
 const CLOSE = 0.1;
 
+/** What part of the bars is taken at once: fewer, with more care, where that comes to more than a length above the bound. */
+const AT_ONCE = [0.3, 0.1];
+
 /** What no nesting takes less than, proved; and bars cut to whole patterns, where what is known is not proved to be best. */
 export interface ByPatterns {
   readonly least: Mm;
@@ -37,8 +40,8 @@ export function byPatterns(
   const classes = sizeClasses(sizes, MOST_SIZES);
   const many = classes.map(({ places }) => places.length);
   const shortest: Demand = { sizes: classes.map((each) => each.shortest), many, kinds, kerf };
-  const total = sum(known.map(({ length }) => length));
-  const close = CLOSE * Math.max(...kinds.map(({ length }) => length));
+  const total = totalOf(known);
+  const close = CLOSE * lengthOfLongest(kinds);
   const enough = (proved: Mm, cost: Mm): boolean => {
     const least = lifted(proved);
     return least >= total - SAME || least >= cost - 0.01 || cost - proved < close;
@@ -48,8 +51,24 @@ export function byPatterns(
   if (total <= least + SAME) return { least };
   const exact = classes.every((each) => each.shortest === each.longest);
   const longest = exact ? shortest : { ...shortest, sizes: classes.map((each) => each.longest) };
-  const whole = wholePatterns(longest, exact ? mixed : grown(longest, [], ROUNDS, enough), least);
-  return { least, ...(whole && { bars: barsOf(whole, kinds, classes) }) };
+  const tries = exact ? AT_ONCE : AT_ONCE.slice(0, 1);
+  const wide = exact ? mixed : grown(longest, [], ROUNDS, enough);
+  let best: readonly Packing[] = known;
+  for (const atOnce of tries) {
+    const whole = wholePatterns(longest, wide, least, atOnce);
+    const bars = whole ? barsOf(whole, kinds, classes) : known;
+    if (totalOf(bars) < totalOf(best)) best = bars;
+    if (totalOf(best) <= least + lengthOfLongest(kinds) + SAME) break;
+  }
+  return { least, ...(best !== known && { bars: best }) };
+}
+
+function lengthOfLongest(kinds: readonly StockKind[]): Mm {
+  return Math.max(...kinds.map(({ length }) => length));
+}
+
+function totalOf(bars: readonly Packing[]): Mm {
+  return sum(bars.map(({ length }) => length));
 }
 
 function patternsOf(

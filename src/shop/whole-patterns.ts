@@ -3,9 +3,8 @@ import type { BarPattern, Demand } from './demand.ts';
 import { type Grown, grown } from './grow-patterns.ts';
 import { sum } from './least-stock.ts';
 
-/** A pattern with so much of a bar in the mix is taken, and no fewer at once than this part of the bars. */
+/** A pattern with so much of a bar in the mix is taken. */
 const SURE = 0.7;
-const AT_ONCE = 0.3;
 /** How often patterns are added for what is left. */
 const ROUNDS = 6;
 
@@ -17,12 +16,13 @@ export function wholePatterns(
   demand: Demand,
   { patterns, shares }: Grown,
   target: Mm,
+  atOnce: number,
 ): readonly BarPattern[] | undefined {
   const taken: BarPattern[] = [];
   let left = demand;
   let mixed = { patterns, shares };
   while (left.many.some((n) => n > 0)) {
-    const sure = surest(left, mixed.shares);
+    const sure = surest(left, mixed.shares, atOnce);
     if (sure.length === 0) return undefined;
     taken.push(...sure);
     left = without(left, sure);
@@ -35,8 +35,12 @@ export function wholePatterns(
 }
 
 /** Patterns in the order of their shares, as long as there are pieces and stock for the whole of each. */
-function surest(left: Demand, shares: ReadonlyMap<BarPattern, number>): readonly BarPattern[] {
-  const least = Math.floor(sum([...shares.values()]) * AT_ONCE);
+function surest(
+  left: Demand,
+  shares: ReadonlyMap<BarPattern, number>,
+  atOnce: number,
+): readonly BarPattern[] {
+  const least = Math.floor(sum([...shares.values()]) * atOnce);
   const many = [...left.many];
   const counts = left.kinds.map(({ count }) => count);
   const sure: BarPattern[] = [];

@@ -88,7 +88,7 @@ describe('patterns grown for a demand', () => {
     expect(found.mixed).toBeCloseTo(40, 3);
     expect(found.least).toBeLessThanOrEqual(40);
     expect(found.least).toBeCloseTo(40, 1);
-    expect(wholePatterns(demand, found, 40)).toHaveLength(4);
+    expect(wholePatterns(demand, found, 40, 0.3)).toHaveLength(4);
   });
 
   test('keep to what there is of a kind', () => {
@@ -103,7 +103,7 @@ describe('patterns grown for a demand', () => {
     };
     const each: BarPattern[] = [0, 1].map((size) => ({ kind: 1, sizes: [size], many: [1] }));
     const found = grown(demand, each, 50, () => false);
-    const bars = wholePatterns(demand, found, 0) ?? [];
+    const bars = wholePatterns(demand, found, 0, 0.3) ?? [];
     expect(bars.filter(({ kind }) => kind === 0).length).toBeLessThanOrEqual(2);
     // Two of 4 + 6 in the long ones; three of 4 and three of 6 are left, each in a length of its own: 2 x 10 + 6 x 7.
     expect(bars.reduce((sum, { kind }) => sum + (demand.kinds[kind]?.length ?? 0), 0)).toBe(62);
