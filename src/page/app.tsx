@@ -1,11 +1,11 @@
 import { useLayoutEffect, useMemo, useReducer, useRef, useState } from 'preact/hooks';
-import { type Bench, BenchContext } from './bench.ts';
+import { BenchContext } from './bench.ts';
+import { benchOf } from './bench-of.ts';
 import { Board } from './board.tsx';
 import type { Checker } from './checker.ts';
-import { replaced, withValues } from './edit.ts';
 import { ghostTube } from './ghost.ts';
 import { begin, changed } from './history.ts';
-import { docOf, keyOf, tubePaths, unitsOf } from './job-doc.ts';
+import { docOf, tubePaths } from './job-doc.ts';
 import { JobFields } from './job-row.tsx';
 import { keepJob, keepPrinters, keptPrinters } from './keep.ts';
 import { useNotes } from './notes.ts';
@@ -24,7 +24,6 @@ import { useFiles } from './use-files.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 import { Views } from './views.tsx';
-import type { Problem } from './where.ts';
 
 /** The whole page, for the job that it begins with. */
 export function App({ start, checker }: { readonly start: Start; readonly checker: Checker }) {
@@ -69,23 +68,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
     });
   };
   const dropping = useFiles((file) => void open(file));
-  const bench = useMemo((): Bench => {
-    const problems = outcome.kind === 'refused' ? byPath(outcome.problems) : new Map<string, Problem[]>();
-    return {
-      doc,
-      units: unitsOf(doc),
-      outcome,
-      problemsAt: (path) => problems.get(keyOf(path)) ?? [],
-      write: (values, typing) => {
-        const [[path, value] = [[], undefined], ...others] = values;
-        // What is typed mostly takes the place of what was there: the file need not be read again for that.
-        const typed = others.length === 0 ? replaced(text, doc, path, value) : undefined;
-        write(typed ?? withValues(text, values), typing);
-      },
-      settle: () => change({ kind: 'settle' }),
-      pointAt,
-    };
-  }, [doc, outcome, text]);
+  const bench = useMemo(() => benchOf({ doc, outcome, text, change, pointAt }), [doc, outcome, text]);
   const pictured = last.current
     ? { solution: last.current.solution, ghost: false }
     : { solution: ghost, ghost: true };
@@ -150,13 +133,4 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
       )}
     </BenchContext.Provider>
   );
-}
-
-function byPath(problems: readonly Problem[]): Map<string, Problem[]> {
-  const found = new Map<string, Problem[]>();
-  for (const problem of problems) {
-    const key = keyOf(problem.path);
-    found.set(key, [...(found.get(key) ?? []), problem]);
-  }
-  return found;
 }

@@ -4,7 +4,7 @@ import { readLength } from '../measure/length.ts';
 import { readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { inchFraction, isMetric, millimetres, writeAngle } from '../measure/write.ts';
-import type { Reads } from './measures.ts';
+import type { Reads } from './measure.ts';
 
 /** What was understood of the words in a field, in the other unit; empty where nothing was. */
 export function echoOf(words: string, reads: Reads, bareUnit: 'mm' | 'in'): string {

@@ -1,7 +1,7 @@
 import { useBench } from './bench.ts';
 import { echoOf } from './echo.ts';
 import { type JobDoc, keyOf, nodeAt, type Path, wordsAt } from './job-doc.ts';
-import type { Blank, Reads } from './measures.ts';
+import type { Blank, Reads } from './measure.ts';
 import type { Problem } from './where.ts';
 
 interface EntryProps {

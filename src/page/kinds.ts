@@ -1,13 +1,13 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Header, Section } from '../job/job.ts';
 import { hasAt, type JobDoc, keysAt, nodeAt, type Path, type Value, wordsAt } from './job-doc.ts';
+import type { Measure } from './measure.ts';
 import {
   BOX_WALL,
   CENTRE,
   CORNER,
   DEEP,
   HEADER_SIZE,
-  type Measure,
   PIECES,
   RADIUS,
   ROLL,

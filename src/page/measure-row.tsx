@@ -1,7 +1,7 @@
 import { useBench } from './bench.ts';
 import { Entry, idOf, Wrong } from './entry.tsx';
-import { type JobDoc, nodeAt, type Path, type Value } from './job-doc.ts';
-import { type Measure, type Way, wayAt } from './measures.ts';
+import { countAt, type JobDoc, keysAt, nodeAt, type Path, type Value, wordsAt } from './job-doc.ts';
+import { type Measure, type Way, wayAt } from './measure.ts';
 
 interface MeasureRowProps {
   readonly base: Path;
@@ -22,8 +22,7 @@ export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
     .filter((path) => !way?.blanks.some(({ at }) => idOf([...base, ...at]) === idOf(path)))
     .flatMap(problemsAt)
     .filter(({ lacking }) => !lacking);
-  if (way === undefined)
-    return <p class="aside">The {measure.label} is a list of readings in the job file.</p>;
+  if (way === undefined) return <Readings base={base} measure={measure} />;
   const [only, ...others] = way.blanks;
   if (measure.ways.length === 1 && only && others.length === 0)
     return <Entry base={base} blank={only} part={part} fullName={`${only.label}, ${of}`} />;
@@ -90,4 +89,28 @@ function blankOf(base: Path, way: Way): readonly (readonly [Path, Value])[] {
     return [[[...base, outer], { [middle]: list.map(() => '') }]];
   }
   return inner.map(({ at, reads }) => [[...base, ...at], typeof reads === 'string' ? '' : (reads[0] ?? '')]);
+}
+
+/** A value that was measured in several ways, which are compared; the view of the job file is where they are changed. */
+function Readings({ base, measure }: { readonly base: Path; readonly measure: Measure }) {
+  const { doc, problemsAt } = useBench();
+  const items = measure.keys.flatMap((key) =>
+    Array.from({ length: countAt(doc, [...base, key]) }, (_, i) => [...base, key, i]),
+  );
+  const wrong = [...measure.keys.map((key) => [...base, key]), ...items].flatMap(problemsAt);
+  return (
+    <div class="measure">
+      <p class="aside">
+        {measure.label}, measured in several ways: {items.map((item) => readingAt(doc, item)).join('; ')}. The
+        view “Job file” has them, each an item of a list.
+      </p>
+      <Wrong id={`${idOf([...base, measure.keys[0] ?? ''])}-readings`} problems={wrong} />
+    </div>
+  );
+}
+
+/** One reading as the file has it: `faces 22in`. */
+function readingAt(doc: JobDoc, item: Path): string {
+  const named = keysAt(doc, item).map((key) => `${key} ${wordsAt(doc, [...item, key])}`);
+  return named.join(', ') || wordsAt(doc, item);
 }
