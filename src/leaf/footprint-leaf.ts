@@ -111,7 +111,8 @@ function drawSheet(
     : [];
   const points = solid.flatMap(({ path }) => [path.start, ...segmentsOf(path, 1.5).map(({ to }) => to)]);
   const clean = points.length > 0 ? cleanTo(points) : [];
-  const edge = edgeOf(clean, flat.half);
+  const outlines = [...solid, ...inside].flatMap(({ path }) => segmentsOf(path, 2));
+  const edge = edgeOf(clean, outlines, flat.half);
   const outer = dashes(fine(clean), edge);
   const lines = [
     { from: point(edge.left, 0), to: point(edge.right, 0) },
@@ -120,11 +121,7 @@ function drawSheet(
     ...openTicks(solid, outline.closed),
   ];
   const field = emptyField(grown(edge, -1));
-  addBarrier(
-    field,
-    [...solid, ...inside].flatMap(({ path }) => segmentsOf(path, 2)),
-    0.8,
-  );
+  addBarrier(field, outlines, 0.8);
   addBarrier(field, [...lines, ...outer], 0.6);
   const { marks, beside } = placeNotes(field, [
     ...notesOf(cope, asked, part, flat, edge, clean, titles),
@@ -145,15 +142,19 @@ function drawSheet(
   return { drawing: { name, box: grown(edge, 0.2), marks: all }, beside };
 }
 
-/** The sheet's edge: round the clean-to line, but never more than once round the header. */
-function edgeOf(clean: readonly Point[], half: Mm): Box {
+/**
+ * The sheet's edge: round the clean-to line, but never more than once round the header; further only where the outlines themselves
+ * reach beyond its far side, and the paper overlaps.
+ */
+function edgeOf(clean: readonly Point[], outlines: readonly Segment[], half: Mm): Box {
   const xs = [0, ...clean.map(({ x }) => x)];
   const ys = [0, ...clean.map(({ y }) => y)];
+  const drawn = [0, ...outlines.map(({ to }) => to.y)];
   return {
     left: Math.min(...xs) - ROOM,
     right: Math.max(...xs) + ROOM,
-    bottom: Math.max(-half, Math.min(...ys) - ROOM),
-    top: Math.min(half, Math.max(...ys) + ROOM),
+    bottom: Math.min(Math.max(-half, Math.min(...ys) - ROOM), Math.min(...drawn)),
+    top: Math.max(Math.min(half, Math.max(...ys) + ROOM), Math.max(...drawn)),
   };
 }
 
@@ -203,7 +204,7 @@ function notesOf(
 ): Note[] {
   const middle = middleOf(clean);
   const highest = clean.reduce((a, b) => (b.y > a.y && b.y < edge.top ? b : a), point(0, 0));
-  const full = edge.top === flat.half && edge.bottom === -flat.half;
+  const full = edge.top >= flat.half && edge.bottom <= -flat.half;
   return [
     ...sideNotes(cope, asked, part, flat),
     ...titles.map((text, i) => ({

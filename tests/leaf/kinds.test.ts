@@ -233,3 +233,14 @@ it('a footprint is open, and says so, where the tube passes beside the header', 
     said(leaf?.card ?? { name: '', box: { left: 0, bottom: 0, right: 0, top: 0 }, marks: [] }),
   ).toContain('open where');
 });
+
+it('a footprint that reaches beyond the far side of its header stays on its paper', () => {
+  const onto = {
+    kind: 'bend',
+    od: length(14.15),
+    radius: length(122.5),
+    centre: angle(204.5),
+  } as const;
+  const [leaf] = only(tubeOnto(rectangle(11.1, 16, 1.1), [partOf(onto, 153.65, 0, 3.56)], 0.56)).footprints;
+  expect(leaf && faultsOf(leaf.wrap)).toEqual([]);
+});
