@@ -90,8 +90,7 @@ function deepestOf(
   let deepest = Number.NEGATIVE_INFINITY;
   let best = 0;
   for (const share of shares) {
-    const { x, y } = inwards(outer, share * depth);
-    const setback = setbackAt(landings, x, y);
+    const setback = setbackWithin(landings, outer, share * depth);
     if (setback > deepest) {
       deepest = setback;
       best = share;
@@ -139,6 +138,14 @@ function bluntShare(thinness: number): number {
 }
 
 /** The setback of `meet` alone, without the rest of the point: the square line compares several. */
+function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm): Mm {
+  if (straightWithin(outer, depth) < depth) {
+    const { x, y } = inwards(outer, depth);
+    return setbackAt(landings, x, y);
+  }
+  return setbackAt(landings, outer.x - depth * outer.nx, outer.y - depth * outer.ny);
+}
+
 function setbackAt(landings: Joint['landings'], x: Mm, y: Mm): Mm {
   let touched = Number.NEGATIVE_INFINITY;
   let missed = Number.NEGATIVE_INFINITY;

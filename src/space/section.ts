@@ -48,11 +48,15 @@ export function speedWithin({ speed, bend }: Run, depth: Mm): number {
  * How deep, up to `depth`, the wall is followed straight in from a point of the outside: where the corner is rounder
  * than the wall is thick all the way, else as far as to the neighbouring face's wall.
  */
-export function straightWithin({ x, y, nx, ny, run: { of } }: WallPoint, depth: Mm): Mm {
-  if (of === undefined || depth <= of.corner) return depth;
-  if (nx === 0) return Math.min(depth, of.deep / 2 - Math.abs(x));
-  if (ny === 0) return Math.min(depth, of.wide / 2 - Math.abs(y));
-  return of.corner;
+export function straightWithin(outer: WallPoint, depth: Mm): Mm {
+  const { of } = outer.run;
+  return of === undefined || depth <= of.corner ? depth : Math.min(depth, roomBeside(outer, of));
+}
+
+/** How deep it is to the neighbouring face's wall, in a corner to its centre. */
+function roomBeside({ x, y, nx, ny }: WallPoint, { wide, deep, corner }: RectangleSize): Mm {
+  if (nx === 0) return deep / 2 - Math.abs(x);
+  return ny === 0 ? wide / 2 - Math.abs(y) : corner;
 }
 
 /**

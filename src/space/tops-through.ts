@@ -54,7 +54,7 @@ function topsBetween(
 function brink(rise: Rise, from: number, to: number): readonly [met: number, missed: number] {
   let met = from;
   let missed = to;
-  while (Math.abs(missed - met) > LAST_BITS) {
+  while (Math.abs(missed - met) > ROUNDING) {
     const middle = (met + missed) / 2;
     if (rise(middle) === undefined) missed = middle;
     else met = middle;
@@ -62,7 +62,8 @@ function brink(rise: Rise, from: number, to: number): readonly [met: number, mis
   return [met, missed];
 }
 
-const LAST_BITS = 1e-15;
+/** Whoever asks for a place again comes to other last bits, and has to find the same on both sides. */
+const ROUNDING = 1e-11;
 
 /** Closes in on where the rise comes to nothing, or leaps below it: both sides of what is left. */
 function topBetween(rise: Rise, from: number, to: number, atFrom: number, atTo: number): readonly number[] {

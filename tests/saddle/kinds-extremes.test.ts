@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
+import { readJob } from '../../src/job/read-job.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { A4 } from '../job/sample.ts';
 import type { AskedEnd } from '../outside/asked-end.ts';
 import { copeUnderTest } from '../outside/end-under-test.ts';
 import { END_KINDS, randomEnd, spellEnd } from '../outside/random-ends.ts';
@@ -76,4 +79,22 @@ test('a tooth of a union that is narrower than any look is drawn', () => {
   for (const { stations, setbacks } of tooth) {
     expect(Math.abs(cope.outside(stations[0] + 1e-9).setback - setbacks[0])).toBeLessThan(1e-5);
   }
+});
+
+/** The wall's inner edge just leaves the bend, and what it is trimmed to there lies deeper than what is met. */
+const BRINK = `copeleaf: 1
+units: mm
+tube:
+  od: 36.29
+  wall: 1.8617
+  edge: square
+  ends:
+    B: { onto: { bend: { od: 34.8384, radius: 200.3208, centre: 4.098731rad } }, angle: 60.67, clock: 205.26, offset: 6.1693 }
+`;
+
+test('a square line beside a bend is not torn where the wall leaves it', () => {
+  const [solution] = solveJob(readJob(BRINK, 'brink.yaml', { paper: A4 }));
+  const cope = solution?.ends.B;
+  if (cope?.kind !== 'coped') throw new Error('the end was asked to be coped');
+  expect(curveOf(cope, cope.cut, 0, 18).length).toBeLessThan(60);
 });
