@@ -61,6 +61,8 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   const at = seen(0);
   const { round, along } = rateOf(at, seen, ahead);
   const length = Math.hypot(round, along);
+  // Where the tube just touches, a step may be too short to be seen.
+  if (length === 0) return { at, round: 0, along: 0, speed: 0 };
   return { at, round: round / length, along: along / length, speed: length / (size * scale) };
 }
 

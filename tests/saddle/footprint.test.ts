@@ -129,3 +129,18 @@ it.each([0, 1, 2.5, 3])('inside corners of %d mm a wall of 3 mm has sharp ones',
   expect(footprintLength(cope, 3, 0)).toBeCloseTo(96, 6);
   expect(footprintOf(cope, 3, 0).closed).toBe(true);
 });
+
+// One face of the tube lies along the side of the header: over a billionth of a mm it but touches.
+it('a footprint that ends beside its header is drawn in few pieces', () => {
+  const tube = { kind: 'rectangular', wide: 16.98, deep: 11.2068, corner: 0 } as const;
+  const header = { kind: 'round', radius: 12.2256 } as const;
+  const angle = (140.15 * Math.PI) / 180;
+  const cope = copeUnderTest({
+    tube,
+    wall: 0.784476,
+    parts: [{ header, angle, clock: 0, offset: -4.5846, shift: 4.0752 }],
+  });
+  const pieces = footprintOf(cope, 0, 0).runs.flat();
+  expect(pieces.length).toBeLessThan(60);
+  for (const point of pieces.flat()) expect(Number.isFinite(point.round + point.along)).toBe(true);
+});
