@@ -3,6 +3,7 @@ import type { Box, Mark, Point } from './drawing.ts';
 import { type Block, extentOf, SMALL } from './lettering.ts';
 import { point, type Segment, strokeOf } from './path.ts';
 import { addBarrier, type Candidate, emptyField, type Field, place, wordsAt } from './placer.ts';
+import { thinned } from './thinned.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
 export interface Picture {
@@ -44,6 +45,9 @@ export function breakLine(from: Point, to: Point): [Point, ...Point[]] {
   return [from, ...swing];
 }
 
+/** Points that make no more than this of a difference to a picture are left out: a twentieth of its lines' width. */
+const HAIR: Mm = 0.01;
+
 /** Round the lines, room for words. */
 const ROOM: Mm = 4.5;
 
@@ -59,27 +63,28 @@ export function drawn(picture: Picture, box: Box): Mark[] {
     x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
     y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
   });
-  const lines = picture.lines.map(([first, ...rest]) => strokeOf('picture', [to(first), ...rest.map(to)]));
+  const lines = picture.lines.map((line) => thinned(lineOf(line.map(to)), HAIR));
   const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
   const field = emptyField(box);
-  for (const { path } of lines)
-    addBarrier(
-      field,
-      legs(
-        path.start,
-        path.pieces.map((piece) => piece.to),
-      ),
-      0.4,
-    );
+  for (const line of lines) addBarrier(field, legs(line), 0.4);
   addBarrier(field, axes, 0.4);
   const words = picture.words.flatMap(({ text, at, way }) =>
     placed(field, { lines: [text], size: SMALL }, to(at), way),
   );
-  return [...lines, ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])), ...words];
+  return [
+    ...lines.map((line) => strokeOf('picture', line)),
+    ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])),
+    ...words,
+  ];
 }
 
-function legs(start: Point, points: readonly Point[]): Segment[] {
-  return points.map((to, i) => ({ from: points[i - 1] ?? start, to }));
+function legs([first, ...others]: Line): Segment[] {
+  let from = first;
+  return others.map((to) => {
+    const leg = { from, to };
+    from = to;
+    return leg;
+  });
 }
 
 /** A centre line: long dashes and short ones in turn. */
