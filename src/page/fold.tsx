@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 interface FoldProps {
   readonly summary: ComponentChildren;
@@ -8,11 +8,17 @@ interface FoldProps {
   readonly children: ComponentChildren;
 }
 
-/** What is seldom asked. It does not shut by itself, as where its only value is wiped out to be typed anew. */
+/**
+ * What is seldom asked. It never shuts by itself: what has the focus in it would lose it, as where its only value is wiped out to be
+ * typed anew. Whether it is open only the browser knows, which may tell of it several keys later.
+ */
 export function Fold({ summary, told, children }: FoldProps) {
-  const [open, setOpen] = useState(told);
+  const fold = useRef<HTMLDetailsElement>(null);
+  useLayoutEffect(() => {
+    if (told && fold.current) fold.current.open = true;
+  }, [told]);
   return (
-    <details open={open || told} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details ref={fold}>
       <summary>{summary}</summary>
       {children}
     </details>

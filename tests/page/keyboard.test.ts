@@ -123,6 +123,28 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
   });
 });
 
+byKeyboard(
+  'a fold that was opened stays open round the focus, however late the page hears of it',
+  async (page) => {
+    // After a key the browser holds such news back until the next picture, which a busy machine is long about.
+    await page.evaluate(() =>
+      document.addEventListener('toggle', (event) => event.stopImmediatePropagation(), true),
+    );
+    const field = 'blunt land, the tube';
+    await enter(page, 'Blunt, root and allowance');
+    await reach(page, field);
+    const before = await keptJob(page);
+    await page.keyboard.press('7');
+    await expect.poll(() => keptJob(page)).not.toBe(before);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => keptJob(page)).toBe(before);
+    expect(await focused(page)).toBe(field);
+    await page.keyboard.press('Control+Shift+z');
+    await page.keyboard.press('Backspace');
+    expect(await focused(page)).toBe(field);
+  },
+);
+
 byKeyboard('every entry of the menu does its work and gives the focus back to the menu', async (page) => {
   await fillBrace(page);
   await reach(page, 'Job');
