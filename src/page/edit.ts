@@ -112,7 +112,9 @@ function placeOf(path: Path): KeyPlace | undefined {
   const last = path.at(-1);
   if (last === undefined) return 'file';
   if (typeof last === 'string') return PLACES[last] ?? (isPlace(last) ? last : undefined);
-  return path.at(-2) === 'tubes' ? 'tube' : 'part';
+  const list = path.at(-2);
+  if (list === 'tubes') return 'tube';
+  return list === 'A' || list === 'B' ? 'part' : placeOf(path.slice(0, -1));
 }
 
 /** A new job: the unit, the paper, and one end with nothing said about it yet. */

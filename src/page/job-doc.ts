@@ -69,6 +69,11 @@ export function valueAt(doc: JobDoc, path: Path, keys: readonly string[]): { rea
   return Object.fromEntries(found.map((key) => [key, plainOf(nodeAt(doc, [...path, key]))]));
 }
 
+/** What is at a path, whatever it is, as a value to be written elsewhere; empty where there is nothing. */
+export function plainAt(doc: JobDoc, path: Path): Value {
+  return plainOf(nodeAt(doc, path));
+}
+
 function plainOf(node: unknown): Value {
   if (isMap(node)) {
     return Object.fromEntries(

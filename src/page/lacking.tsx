@@ -62,14 +62,21 @@ function goTo(path: Path): void {
 /** Where a value stands, as people say it: `end A, angle`. */
 function placeInWords(path: Path): string {
   const ofEnd = path.includes('ends');
-  const steps = path.filter((step) => step !== 'ends' && step !== 'tubes' && !(ofEnd && step === 'tube'));
-  return steps
-    .map((step) => {
-      if (typeof step === 'number')
-        return ofEnd && path.indexOf(step) > 1 ? `header ${step + 1}` : `tube ${step + 1}`;
-      if (step === 'A' || step === 'B') return `end ${step}`;
-      if (step === 'onto') return 'header';
-      return step === 'od' ? 'size' : step;
+  return path
+    .flatMap((step, i) => {
+      if (step === 'ends' || step === 'tubes' || (ofEnd && step === 'tube')) return [];
+      if (typeof step === 'number') return [`${listOf(path[i - 1])} ${step + 1}`];
+      if (step === 'A' || step === 'B') return [`end ${step}`];
+      if (step === 'onto') return ['header'];
+      return [step === 'od' ? 'size' : step];
     })
     .join(', ');
+}
+
+/** What a list under this key holds. */
+function listOf(key: Path[number] | undefined): string {
+  if (key === 'tubes') return 'tube';
+  if (key === 'A' || key === 'B') return 'header';
+  if (key === 'triangle') return 'side';
+  return key === 'stock' ? 'length' : 'reading';
 }

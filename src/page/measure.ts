@@ -27,14 +27,13 @@ export interface Way {
 /** One value of a tube, an end or a header, and the ways in which a person may have measured it. */
 export interface Measure {
   readonly label: string;
-  /** The keys it may be written under. */
-  readonly keys: readonly string[];
+  /** The keys it may be written under; the first is also that of a list of its readings. */
+  readonly keys: readonly [string, ...string[]];
   readonly ways: readonly [Way, ...Way[]];
 }
 
-/** The way in which a value is written in the file; undefined for a list of readings, which is shown and left as it is. */
-export function wayAt(doc: JobDoc, base: Path, { ways, keys }: Measure): Way | undefined {
-  if (keys.some((key) => isSeq(nodeAt(doc, [...base, key])))) return undefined;
+/** The way in which a value is written in the file, the first where nothing is. */
+export function wayAt(doc: JobDoc, base: Path, { ways }: Measure): Way {
   const byWord = ways.find(({ word }) => word && isWord(doc, [...base, word.key], word.says));
   if (byWord) return byWord;
   const filled = ways.find(({ blanks }) =>

@@ -26,22 +26,6 @@ describe('a mistake', () => {
   });
 });
 
-atThePage(
-  'a length measured in two ways is shown with both, and told where they don’t agree',
-  async ({ page }) => {
-    await fillBrace(page);
-    await page.getByRole('tab', { name: 'Job file' }).click();
-    const file = page.getByRole('textbox', { name: 'The job file' });
-    const text = await file.inputValue();
-    await file.fill(text.replace('between: 619', 'between: [619, { overall: 602 }]'));
-    const shown = page.locator('.measure', {
-      hasText: 'between, measured in several ways: 619; overall 602.',
-    });
-    await shown.waitFor();
-    expect(await shown.locator('.wrong').textContent()).toMatch(/overall/);
-  },
-);
-
 atThePage('warnings stand beside the end that causes them', async ({ page }) => {
   await fillBrace(page);
   await fill(page, 'angle, end B', '20');

@@ -113,6 +113,17 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     await everything(page, 'form');
   });
 
+  byKeyboard('with several readings of one value', async (page) => {
+    const ways = 'how the angle of end A was measured';
+    await write(page, 'angle, end A', '62');
+    await choose(page, ways, 'in several');
+    expect(await focused(page)).toBe(ways);
+    expect(await page.getByRole('textbox', { name: 'angle, reading 1, end A' }).inputValue()).toBe('62');
+    await choose(page, 'how reading 2 of the angle of end A was measured', 'lean');
+    await write(page, 'lean from square, reading 2, end A', '28');
+    await everything(page, 'form');
+  });
+
   byKeyboard('on a mitre, by measured ways', async (page) => {
     await reach(page, 'mitre of What end A lands on');
     await choose(page, 'how the size of the tube of the tube was measured', 'girth');

@@ -1,0 +1,69 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { choose, fill, fillBrace, press, savedJob } from './at-the-page.ts';
+import { pageTests } from './page-test.ts';
+
+const atThePage = pageTests();
+const WAYS = 'how the between of the tube was measured';
+const FIRST = 'between work points, reading 1, the tube';
+const SECOND = 'header to header, reading 2, the tube';
+
+/** The brace, its length measured a second time from header to header. */
+async function fillTwice(page: Page, faces: string): Promise<void> {
+  await fillBrace(page);
+  await choose(page, WAYS, 'in several ways, compared');
+  await choose(page, 'how reading 2 of the between of the tube was measured', 'between the faces');
+  await fill(page, SECOND, faces);
+}
+
+/** What is told of the value as a whole, as those hear it who come to its fields. */
+async function toldOfWhole(page: Page): Promise<string> {
+  const whole = page.getByRole('group', { name: 'between, the tube', exact: true });
+  const id = (await whole.getAttribute('aria-describedby')) ?? 'none';
+  return (await page.locator(`#${id}`).textContent({ timeout: 500 })) ?? '';
+}
+
+const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
+
+atThePage(
+  'two readings that differ are told below them, with what the second came to; so they agree once that is taken off',
+  async ({ page }) => {
+    await fillTwice(page, '500');
+    expect(await field(page, FIRST).inputValue()).toBe('619');
+    const differ = /^619 mm and faces 500 mm, that is ([\d.]+) mm differ by .*1\.5 mm is the most/;
+    await expect.poll(() => toldOfWhole(page)).toMatch(differ);
+    expect(await page.locator('.lacking').textContent()).toMatch(/tube, between/);
+    const apart = Number(differ.exec(await toldOfWhole(page))?.[1]);
+    await fill(page, SECOND, String(500 + 620 - apart));
+    const second = page.getByRole('group', { name: 'between, reading 2, the tube', exact: true });
+    await expect.poll(() => second.textContent()).toMatch(/1 mm more/);
+    expect(await page.locator('.lacking').count()).toBe(0);
+    const { bytes } = await savedJob(page);
+    expect(String(bytes)).toMatch(/between:\s+-\s+"?619"?\s+-\s+faces: /);
+  },
+);
+
+atThePage(
+  'a reading that can’t be read is told at its own field, and found from the list of mistakes',
+  async ({ page }) => {
+    await fillTwice(page, '5oo');
+    expect(await field(page, SECOND).getAttribute('aria-invalid')).toBe('true');
+    const id = (await field(page, SECOND).getAttribute('aria-describedby')) ?? 'none';
+    expect(await page.locator(`#${id}`).textContent()).toMatch(/Write /);
+    await press(page, 'tube, between, reading 2, faces');
+    const active = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    expect(active).toBe(SECOND);
+  },
+);
+
+atThePage('a reading taken away leaves the other by itself, and comes back by undo', async ({ page }) => {
+  await fillTwice(page, '551');
+  await press(page, 'Remove reading 1 of the between of the tube');
+  expect(await page.getByRole('combobox', { name: WAYS }).inputValue()).toBe('between the faces');
+  expect(await field(page, 'header to header, the tube').inputValue()).toBe('551');
+  await press(page, 'Undo');
+  expect(await field(page, FIRST).inputValue()).toBe('619');
+  expect(await field(page, SECOND).inputValue()).toBe('551');
+  await press(page, 'Undo');
+  expect(await field(page, SECOND).inputValue()).toBe('');
+});
