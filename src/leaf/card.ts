@@ -53,7 +53,7 @@ function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name = { lines: folded(tube, size, WIDTH - letterRoom - 0.4), size };
-  const about = [`end ${end}`, ...(paired ? [hand] : []), use ?? `cut ${copies}`];
+  const about = [`end ${end}`, ...(paired ? [hand] : []), ...(use ? [use] : [`cut ${copies}`, OUT])];
   const second = { lines: [about.join('  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter = { lines: [end], size: LETTER };
@@ -70,6 +70,9 @@ function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
     foot: foot - 0.6,
   };
 }
+
+/** Wrapped with its printed side in, a leaf cuts the opposite hand. */
+const OUT = 'wrap printed side out';
 
 function layFacts(facts: readonly Fact[], top: Mm): Laid {
   const marks: Mark[] = [];

@@ -1,8 +1,8 @@
-import { standOffOf } from '../fit/stand-off.ts';
 import { sectionInWords } from '../job/shape.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { edgeFacts } from './edge-words.ts';
 import type { Fact } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
@@ -22,7 +22,7 @@ export function factsOf(
     ...turnFacts(solution, cope),
     ...fitUpFacts(cope, units),
     ...lengthFacts(solution, units),
-    { label: 'edge', text: edgeWords(cope, units) },
+    ...edgeFacts(cope, units),
     ...(cope.end.root
       ? [{ label: 'root gap', text: `${wrote(cope.end.root)}, taken off along the tube` }]
       : []),
@@ -54,25 +54,5 @@ function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
 }
 
 function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
-  return `${inBoth(section.girth, units)} by tape. Seam open: tube larger than asked or print smaller; overlap: the reverse.`;
-}
-
-function edgeWords(cope: Cope, units: 'mm' | 'in'): string {
-  const { preparation } = cope.end;
-  const land = preparation.edge === 'bevel' && preparation.blunt;
-  return `${preparationWords(cope, units)}${land ? ` A thin edge is left ${wrote(land)} thick.` : ''}`;
-}
-
-function preparationWords(cope: Cope, units: 'mm' | 'in'): string {
-  const { preparation } = cope.end;
-  if (preparation.edge === 'bevel') {
-    return cope.other
-      ? 'bevel: cut to the middle of the solid line, bevel the inner edge to the dashed one.'
-      : 'bevel: cut to the middle of the solid line, bevel the inner edge until it seats.';
-  }
-  if (preparation.from === 'inside') {
-    const off = inBoth(standOffOf(cope) ?? 0, units);
-    return `square, torch held radially: cut to the middle of the solid line. Stands off ${off}: fill with weld.`;
-  }
-  return 'square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.';
+  return `${inBoth(section.girth, units)} by tape. Seam open: larger tube or smaller print; overlap: the reverse.`;
 }

@@ -1,0 +1,66 @@
+import { expect, it } from 'vitest';
+import { innerEdgeWords } from '../../src/leaf/edge-words.ts';
+import { textsOf } from './collisions.ts';
+import { kindCasesOf, partOf, round, tubeOnto } from './random-kinds.ts';
+import { type Ask, casesOf, length } from './random-tubes.ts';
+
+function only(ask: Ask) {
+  const [first] = casesOf(ask);
+  if (!first) throw new Error('one end');
+  return first;
+}
+
+function cardOf(ask: Ask): string {
+  return textsOf(only(ask).leaf.card).join(' ');
+}
+
+const SLANTED: Ask = { od: 31.75, wall: 2.41, A: { header: 38.1, angle: 62 } };
+const SQUARE_ON: Ask = { od: 31.75, wall: 2.41, A: { header: 38.1, angle: 90 } };
+
+it('near the heel of a slanted joint the inner edge is left long, and nowhere on a square one', () => {
+  // (x cos + sqrt(R^2 - y^2)) / sin at the heel: the smaller radius reaches further, by wall / tan 62; at 90 degrees it never does.
+  const { cope } = only(SLANTED);
+  expect((cope.inside?.(0).setback ?? 0) - cope.outside(0).setback).toBeCloseTo(
+    -2.41 / Math.tan((62 * Math.PI) / 180),
+    9,
+  );
+  expect(innerEdgeWords(cope)).toMatch(/in the waste, lean the cut .*; elsewhere grind it back/);
+  expect(innerEdgeWords(only(SQUARE_ON).cope)).toBe('grind the inner edge back to the dashed line');
+  expect(cardOf(SLANTED)).toContain('leave the inner edge out');
+  expect(cardOf(SQUARE_ON)).not.toContain('waste');
+});
+
+it('on a plate that is met square the inner edge ends where the outer one does', () => {
+  const [flat] = kindCasesOf(tubeOnto(round(48.3), [partOf({ kind: 'plate' }, 90)], 3));
+  expect(flat && innerEdgeWords(flat.cope)).toBe('the inner edge ends on the same line');
+});
+
+it('without a wall there is no dashed line to speak of', () => {
+  const { wall: _, ...bare } = SLANTED;
+  expect(innerEdgeWords(only(bare).cope)).toBe('bevel the inner edge until it seats');
+  expect(cardOf(bare)).not.toContain('dash');
+});
+
+it.each(['bevel', 'square', 'inside', 'blunt'] as const)(
+  'the card names the dashed line of an end with the edge %s',
+  (edge) => {
+    const said = cardOf({ ...SLANTED, edge });
+    const bevelled = edge === 'bevel' || edge === 'blunt';
+    expect(said).toContain(bevelled ? 'the inner edge out to them' : 'dashes where the outer edge');
+  },
+);
+
+it('lengths in the words of an edge are those that were written', () => {
+  const part = partOf({ kind: 'plate' }, 60);
+  const tube = tubeOnto(round(48.3), [part], 3);
+  const preparation = { edge: 'bevel', blunt: length(1.5) } as const;
+  const [blunt] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
+  expect(blunt && textsOf(blunt.leaf.card).join(' ')).toContain('A thin edge is left 1.5mm');
+});
+
+it('a card says once which side of the paper is out, and that of a footprint, which is not to cut by, does not', () => {
+  const [one] = kindCasesOf(tubeOnto(round(48.3), [partOf({ kind: 'plate' }, 60)], 3));
+  const said = one ? textsOf(one.leaf.card).join(' ') : '';
+  expect(said.match(/printed side out/g)).toHaveLength(1);
+  expect(one?.footprints.flatMap(({ card }) => textsOf(card)).join(' ')).not.toContain('printed side out');
+});
