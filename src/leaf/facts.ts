@@ -1,5 +1,4 @@
 import { sectionInWords } from '../job/shape.ts';
-import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { edgeFacts } from './edge-words.ts';
@@ -8,6 +7,7 @@ import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
+import { twistInWords } from './twist-words.ts';
 
 /** What is known of one end and its tube, in the order in which it is needed. */
 export function factsOf(
@@ -41,7 +41,7 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): F
 function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {
   const other = cope === ends.A ? ends.B : ends.A;
   if (twist === undefined || other?.kind !== 'coped') return [];
-  return [{ label: 'twist', text: `${writeAngle(twist)}, from heel A to heel B` }];
+  return [{ label: 'twist', text: `${twistInWords(twist)}, from heel A to heel B` }];
 }
 
 function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {

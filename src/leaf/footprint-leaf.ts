@@ -10,7 +10,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import { stationInWords } from '../saddle/station.ts';
 import type { Unrolled } from '../space/solid.ts';
 import { drawCard } from './card.ts';
-import { CLEAN, cleanTo, dashes, middleOf } from './clean-to.ts';
+import { CLEAN_IN_WORDS, cleanTo, dashes, middleOf } from './clean-to.ts';
 import type { LeafContext } from './draw-leaf.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from './drawing.ts';
 import type { Fact } from './fact.ts';
@@ -57,7 +57,7 @@ export function drawFootprint(
       label: 'vent',
       text: cope.inside ? 'drill inside the dashed outline' : 'drill well inside the outline',
     },
-    { label: 'clean', text: `to the long dashes, ${inBoth(CLEAN, units)} outside` },
+    { label: 'clean', text: `to the long dashes, ${CLEAN_IN_WORDS} outside` },
   ];
   const key = keyOf(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);

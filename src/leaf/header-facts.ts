@@ -1,11 +1,12 @@
-import type { CopedEnd, MitreHeader, Part } from '../job/job.ts';
+import type { CopedEnd, Part } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
 import type { Angle, Radians } from '../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../measure/write.ts';
 import { homeStation } from '../saddle/peaks.ts';
+import { endPieceLength, type Segmented } from './bend-pieces.ts';
 import type { Fact } from './fact.ts';
 import { spelled } from './letters.ts';
-import { inBoth, wrote } from './names.ts';
+import { degreeSigns, inBoth, wrote } from './names.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
 export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in'): Fact[] {
@@ -21,7 +22,7 @@ export function partFacts(
   datum: 'spine' | 'mark' = 'spine',
 ): Fact[] {
   return [
-    { label: name, text: spelled(factsOf(part.onto).words) },
+    { label: name, text: degreeSigns(spelled(factsOf(part.onto).words)) },
     ...angleFacts(part, units),
     ...placeFacts(part, datum),
   ];
@@ -35,21 +36,18 @@ export function headerName(place: number): string {
 function angleFacts({ onto, angle }: Part, units: 'mm' | 'in'): Fact[] {
   if (onto.kind !== 'mitre') return [{ label: 'angle', text: angleWords(angle) }];
   const tilt = { label: 'cut', text: `${writeAngle(Math.PI / 2 - angle.rad)} off square` };
-  return onto.segments ? [tilt, { label: 'pieces', text: piecesWords(onto, onto.segments, units) }] : [tilt];
+  const { segments } = onto;
+  return segments ? [tilt, { label: 'pieces', text: piecesWords({ ...onto, segments }, units) }] : [tilt];
 }
 
-/**
- * How long the pieces of a bend are on its centre line. Each cut halves the turn of its two neighbours, T / (N - 1):
- * a middle piece is 2 R tan(T / (2N - 2)) long, an end piece half.
- */
-function piecesWords({ turn }: MitreHeader, { pieces, radius }: Segments, units: 'mm' | 'in'): string {
-  const half = radius.mm * Math.tan(turn.rad / (2 * pieces - 2));
+/** How long the pieces of a bend are on its centre line. */
+function piecesWords(bend: Segmented, units: 'mm' | 'in'): string {
+  const half = endPieceLength(bend);
+  const { pieces } = bend.segments;
   const leaf = `${pieces} pieces, this leaf for every mitred end`;
   const ends = `an end piece is ${inBoth(half, units)} long on its centre line`;
   return pieces > 2 ? `${leaf}: a middle piece is ${inBoth(2 * half, units)}, ${ends}` : `${leaf}: ${ends}`;
 }
-
-type Segments = NonNullable<MitreHeader['segments']>;
 
 function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark'): Fact[] {
   const facts: Fact[] = [];
@@ -74,17 +72,17 @@ function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark
   return facts;
 }
 
-/** Stations count to the right all round; beyond the far side the way from the left is shorter, and said too. */
+/** Which way round from the spine, the shorter way. */
 function turnedWords(clock: Radians): string {
   const beyond = clock - Math.PI;
-  if (Math.abs(beyond) < 1e-9) return `${writeAngle(clock)}, opposite the spine`;
-  const left = beyond > 0 ? `, which is ${writeAngle(2 * Math.PI - clock)} to its left` : '';
-  return `${writeAngle(clock)}, to the right of the spine${left}`;
+  if (Math.abs(beyond) < 1e-9) return 'opposite the spine, at 180°';
+  if (beyond < 0) return `${writeAngle(clock)} to the right of the spine`;
+  return `${writeAngle(2 * Math.PI - clock)} to the left of the spine, at ${writeAngle(clock)}`;
 }
 
 /** With the angle that a bevel gauge laid on the tube's other side reads. */
 function angleWords(angle: Angle): string {
-  const words = spelled(angleAsWritten(angle));
+  const words = degreeSigns(spelled(angleAsWritten(angle)));
   if (angle.rad === Math.PI / 2) return words;
   return `${words}; from the other side ${writeAngle(Math.PI - angle.rad)}`;
 }

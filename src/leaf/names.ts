@@ -2,6 +2,7 @@ import type { EndName } from '../job/job.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import { bothUnits, inchFraction, millimetres } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { mitredEnds, wholeBend } from './bend-pieces.ts';
 import { spelled } from './letters.ts';
 
 /** Which end of which tube, in the words that are printed. */
@@ -12,19 +13,21 @@ export interface Names {
   readonly hand: 'as drawn' | 'opposite hand';
   /** Only where there is an opposite hand too is this one named. */
   readonly paired: boolean;
+  /** How often its leaf is cut by. */
   readonly copies: number;
   /** What the leaf is for, where it is not to cut by. */
   readonly use?: string;
 }
 
 export function namesOf({ tube, hand }: TubeSolution, end: EndName): Names {
+  const bend = wholeBend(tube);
   return {
     tube: spelled(tube.name),
     end,
     other: end === 'A' ? 'B' : 'A',
     hand: hand === 'opposite' ? 'opposite hand' : 'as drawn',
     paired: tube.pair,
-    copies: tube.copies,
+    copies: tube.copies * (bend ? mitredEnds(bend) : 1),
   };
 }
 
@@ -42,4 +45,9 @@ export function inBoth(mm: Mm, units: 'mm' | 'in'): string {
 /** A length as the person wrote it, and in the other unit, in signs that the font has. */
 export function wrote(length: Length): string {
   return spelled(bothUnits(length));
+}
+
+/** Angles with one sign for a degree, however they were written: `62deg` becomes `62°`. */
+export function degreeSigns(text: string): string {
+  return text.replace(/(\d)\s*deg(?:rees?|s)?\b/g, '$1°');
 }

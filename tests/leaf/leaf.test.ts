@@ -262,7 +262,7 @@ describe('a brace and its opposite hand', () => {
     for (const words of [
       'kayak trailer',
       '31.75mm (1-1/4 in, 1.250)',
-      '48deg',
+      '48°',
       '132°',
       '3mm',
       '125°',
