@@ -7,7 +7,9 @@ import { PENS } from './pens.ts';
  */
 export function compact({ name, box, marks }: Drawing): Drawing {
   const texts: string[] = [];
-  const row = Float64Array.from(marks.flatMap((mark) => rowOf(mark, texts)));
+  const numbers: number[] = [];
+  for (const mark of marks) write(mark, numbers, texts);
+  const row = new Float64Array(numbers);
   return {
     name,
     box,
@@ -21,20 +23,22 @@ const KINDS = ['stroke', 'fill', 'words'] as const;
 const PURPOSES = Object.keys(PENS).filter((key): key is Purpose => key in PENS);
 const TURNS = [0, 1, 2, 3] as const;
 
-function rowOf(mark: Mark, texts: string[]): number[] {
-  const head = [KINDS.indexOf(mark.kind), PURPOSES.indexOf(mark.purpose)];
-  if (mark.kind !== 'words') return [...head, ...rowOfPath(mark.path)];
+function write(mark: Mark, row: number[], texts: string[]): void {
+  row.push(KINDS.indexOf(mark.kind), PURPOSES.indexOf(mark.purpose));
+  if (mark.kind !== 'words') {
+    writePath(mark.path, row);
+    return;
+  }
   texts.push(mark.text);
-  return [...head, mark.size, mark.at.x, mark.at.y, mark.turn];
+  row.push(mark.size, mark.at.x, mark.at.y, mark.turn);
 }
 
-function rowOfPath({ start, pieces, closed }: Path): number[] {
-  const row = [Number(closed), pieces.length, start.x, start.y];
+function writePath({ start, pieces, closed }: Path, row: number[]): void {
+  row.push(Number(closed), pieces.length, start.x, start.y);
   for (const piece of pieces) {
     if (piece.kind === 'line') row.push(0, piece.to.x, piece.to.y);
     else row.push(1, piece.c1.x, piece.c1.y, piece.c2.x, piece.c2.y, piece.to.x, piece.to.y);
   }
-  return row;
 }
 
 function marksOf(row: Float64Array, texts: readonly string[]): Mark[] {
