@@ -1,38 +1,42 @@
 import { chmod, copyFile, mkdir, readdir, rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { build as bundle } from 'esbuild';
+import { type BuildOptions, build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
+import { leanCommander } from './lean-commander.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
 import { makePage } from './page.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
+/** How the command and the library are bundled. Each on its own: what the two share would fall into parts that both have to open. */
+const SHARED = {
+  metafile: true,
+  absWorkingDir: ROOT,
+  outdir: 'dist',
+  bundle: true,
+  // What a command seldom needs stands in parts of its own.
+  splitting: true,
+  minify: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'esm',
+  // Modules rather than the older bundles that some packages ship beside them: half the start-up time.
+  mainFields: ['module', 'main'],
+  plugins: [leanPdfLib, leanCommander],
+  chunkNames: 'parts/[name]-[hash]',
+  // Commander is written for `require`, which a module has to make for itself.
+  banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
+  logLevel: 'warning',
+} satisfies BuildOptions & { metafile: true };
+
 /** Makes everything in dist/: the command, the library and the page, after the font they carry. */
 export async function build(): Promise<void> {
   await makeFont();
   await mkdir(`${ROOT}dist`, { recursive: true });
-  const { metafile } = await bundle({
-    metafile: true,
-    absWorkingDir: ROOT,
-    entryPoints: { copeleaf: 'src/cli/copeleaf.ts', index: 'src/index.ts' },
-    outdir: 'dist',
-    bundle: true,
-    // A command loads only what it uses: what others need stands in chunks of its own.
-    splitting: true,
-    minify: true,
-    platform: 'node',
-    target: 'node20',
-    format: 'esm',
-    // Modules rather than the older bundles that some packages ship beside them: half the start-up time.
-    mainFields: ['module', 'main'],
-    plugins: [leanPdfLib],
-    chunkNames: 'parts/[name]-[hash]',
-    // Commander is written for `require`, which a module has to make for itself.
-    banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
-    logLevel: 'warning',
-  });
+  const command = await bundle({ ...SHARED, entryPoints: ['src/cli/copeleaf.ts'] });
+  const library = await bundle({ ...SHARED, entryPoints: ['src/index.ts'] });
   await makePage();
-  await dropStale(Object.keys(metafile.outputs));
+  await dropStale([command, library].flatMap(({ metafile }) => Object.keys(metafile.outputs)));
   // The font's licence asks to go where the font goes.
   await copyFile(`${ROOT}node_modules/dejavu-fonts-ttf/LICENSE`, `${ROOT}dist/FONT-LICENSE`);
   await chmod(`${ROOT}dist/copeleaf.js`, 0o755);

@@ -2,15 +2,23 @@ import type { Plugin } from 'esbuild';
 
 /**
  * Tells the bundler that modules of pdf-lib do nothing by being imported, so that what is not used falls away: two
- * thirds of it, the form fields, the standard fonts and the parser among them.
+ * thirds of it, the form fields, the standard fonts and the parser among them. What is left would deflate by a library of
+ * its own, were it asked to: it is given the one that is there anyway.
  */
 export const leanPdfLib: Plugin = {
   name: 'lean-pdf-lib',
   setup(build) {
+    build.onResolve({ filter: /^pako$/ }, ({ importer }) =>
+      IN_PDF_LIB.test(importer) ? { path: 'deflate', namespace: 'lean-pdf-lib' } : undefined,
+    );
+    build.onLoad({ filter: /.*/, namespace: 'lean-pdf-lib' }, () => ({
+      contents: "import { zlibSync } from 'fflate'; export default { deflate: zlibSync };",
+      resolveDir: import.meta.dirname,
+    }));
     build.onResolve(
       { filter: /^pdf-lib$|^\.{1,2}\// },
       async ({ path, importer, kind, resolveDir, pluginData }) => {
-        const inside = path === 'pdf-lib' || /node_modules\/pdf-lib\/es/.test(importer);
+        const inside = path === 'pdf-lib' || IN_PDF_LIB.test(importer);
         if (pluginData === OURS || !inside) return undefined;
         const resolved = await build.resolve(path, { kind, resolveDir, importer, pluginData: OURS });
         return { ...resolved, sideEffects: false };
@@ -18,6 +26,8 @@ export const leanPdfLib: Plugin = {
     );
   },
 };
+
+const IN_PDF_LIB = /node_modules\/pdf-lib\/es/;
 
 /** Marks a question that this plugin itself asked. */
 const OURS = Symbol('lean-pdf-lib');

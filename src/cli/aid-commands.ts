@@ -2,7 +2,7 @@ import { Argument, type Command } from 'commander';
 import type { AidOptions } from './aid.ts';
 import type { Shell } from './shell.ts';
 
-/** The words and flags of `copeleaf aid`. Its action loads what it needs when it is run. */
+/** The words and flags of `copeleaf aid`. Its action loads what it does when it is run. */
 export function addAidCommands(program: Command, shell: Shell): void {
   program
     .command('aid')
@@ -19,7 +19,7 @@ export function addAidCommands(program: Command, shell: Shell): void {
     .option('--printer <name>', 'draw it for a saved printer')
     .option('--out <file>', "where to; - is standard output (default: the aid's name, in this folder)")
     .action(async (which: string, options: AidOptions) => {
-      const { aid } = await import('./aid.ts');
+      const { aid } = await import('./commands.ts');
       await aid(which, options, shell);
     });
 }

@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import { type EndFlags, jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
-import type { Paper } from '../job/paper.ts';
+import { type Paper, readPaper } from '../job/paper.ts';
 import { type JobDefaults, readJob } from '../job/read-job.ts';
 import { readText } from './files.ts';
 import { regionalPaper } from './region.ts';
@@ -38,13 +38,13 @@ export async function readAsk(path: string | undefined, flags: EndFlags, shell: 
   }
   const source = await readText(path, shell);
   const file = path === '-' ? 'standard input' : path;
-  const job = readJob(source, file, await defaults(flags.paper, shell));
+  const job = readJob(source, file, defaults(flags.paper, shell));
   return { job, name: path === '-' ? 'cope' : basename(path, extname(path)) };
 }
 
-async function defaults(paper: string | undefined, shell: Shell): Promise<JobDefaults> {
+function defaults(paper: string | undefined, shell: Shell): JobDefaults {
   if (paper === undefined) return regional(shell);
-  const insistOnPaper = await namedPaper(paper);
+  const insistOnPaper = namedPaper(paper);
   return { paper: insistOnPaper, insistOnPaper };
 }
 
@@ -57,8 +57,7 @@ function regional(shell: Shell): JobDefaults {
   };
 }
 
-async function namedPaper(text: string): Promise<Paper> {
-  const { readPaper } = await import('../job/paper.ts');
+function namedPaper(text: string): Paper {
   const reading = readPaper(text, 'mm');
   if (reading.ok) return reading.value;
   throw refuse('paper', 'command line', `--paper ${text}`, reading.why, reading.instead);

@@ -1,6 +1,6 @@
-import { randomUUID } from 'node:crypto';
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { resolve } from 'node:path';
+import { besideOf } from './beside.ts';
 import type { Shell } from './shell.ts';
 import { Obstacle, refuse } from './trouble.ts';
 
@@ -56,7 +56,7 @@ export async function writeResult(path: string, data: string | Uint8Array, shell
   }
   // A device or a pipe is written to as it is: renaming would put a plain file in its place.
   if (found && !found.isFile()) return writeOnto(target, data, path);
-  const unfinished = join(dirname(target), `.${basename(target)}.${randomUUID()}`);
+  const unfinished = besideOf(target);
   try {
     await writeFile(unfinished, data, { flag: 'wx' });
     await rename(unfinished, target);

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { createServer, type Server } from 'node:http';
+import type { Server } from 'node:http';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 
@@ -15,7 +15,7 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
     if (out !== '-') shell.err(`${out}: open it in a browser; it needs no network\n`);
     return;
   }
-  const server = serverOf(text);
+  const server = await serverOf(text);
   const port = await listening(server, USUAL_PORT).catch(() => listening(server, ANY_PORT));
   await shell.out(`http://127.0.0.1:${port}/\n`);
   shell.err('Open that address in a browser on this machine. Ctrl-C ends it.\n');
@@ -26,7 +26,8 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
 const USUAL_PORT = 42673;
 const ANY_PORT = 0;
 
-function serverOf(text: Buffer): Server {
+async function serverOf(text: Buffer): Promise<Server> {
+  const { createServer } = await import('node:http');
   return createServer(({ url, method }, response) => {
     const found = (method === 'GET' || method === 'HEAD') && /^\/(\?.*)?$/.test(url ?? '');
     response.writeHead(found ? 200 : 404, {

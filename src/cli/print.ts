@@ -1,3 +1,4 @@
+import { inkDxf } from '../ink/dxf.ts';
 import { inkPdf } from '../ink/pdf.ts';
 import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
@@ -8,9 +9,11 @@ import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf } from '../leaf/leaves-of.ts';
 import { lacking } from '../leaf/letters.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import { shopPack } from '../shop/pack.ts';
 import { type FrontPages, laySheets } from '../tiler/lay-sheets.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
+import { printerNamed } from './printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
 import { refuse } from './trouble.ts';
@@ -27,7 +30,7 @@ export interface PrintOptions extends EndFlags {
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
   const { as, footprints, leavesOnly, printer: printerName, seated, out, ...flags } = options;
-  const printer = printerName === undefined ? undefined : await savedPrinter(printerName, shell);
+  const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
   const { job: asked, name } = await readAsk(path, flags, shell);
   const job = seated === undefined ? asked : jobWithSeated(asked, seated);
   const { paper, margins } = job.sheet;
@@ -48,10 +51,10 @@ export async function print(path: string | undefined, options: PrintOptions, she
     );
   }
   const target = out ?? `${name}.${as}`;
-  const pack = as === 'pdf' && path !== undefined && !leavesOnly ? await packOf(job, solutions) : undefined;
+  const pack = as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions) : undefined;
   const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, pack, shell) : undefined;
   if (as === 'svg') await writeResult(target, await svgOf(leaves), shell);
-  if (as === 'dxf') await writeResult(target, await dxfOf(leaves), shell);
+  if (as === 'dxf') await writeResult(target, inkDxf(leaves), shell);
   if (target === '-') return;
   const on = sheets === undefined ? 'at true size' : `on ${counted(sheets, 'sheet', 'sheets')}`;
   const also = pack ? ' and the shop pack' : '';
@@ -75,26 +78,10 @@ async function printPdf(
   return set.count;
 }
 
+/** What writes SVG needs a document, which is large and asked for seldom. */
 async function svgOf(leaves: readonly Leaf[]): Promise<string> {
   const [{ inkSvg }, { createSVGWindow }] = await Promise.all([import('../ink/svg.ts'), import('svgdom')]);
   return inkSvg(leaves, createSVGWindow());
-}
-
-async function dxfOf(leaves: readonly Leaf[]): Promise<string> {
-  const { inkDxf } = await import('../ink/dxf.ts');
-  return inkDxf(leaves);
-}
-
-/** Loaded only for a whole job: flags ask for one end. */
-async function packOf(job: Job, solutions: readonly TubeSolution[]): Promise<FrontPages> {
-  const { shopPack } = await import('../shop/pack.ts');
-  return shopPack(job, solutions);
-}
-
-/** Loaded only for those who have one. */
-async function savedPrinter(name: string, shell: Shell): Promise<Printer> {
-  const { printerNamed } = await import('./printer.ts');
-  return printerNamed(name, shell);
 }
 
 function drawLeaves(

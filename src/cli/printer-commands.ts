@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import type { PrinterReadings } from './printer.ts';
 import type { Shell } from './shell.ts';
 
-/** The words and flags of `copeleaf printer`. Each action loads what it needs when it is run. */
+/** The words and flags of `copeleaf printer`. Each action loads what it does when it is run. */
 export function addPrinterCommands(program: Command, shell: Shell): void {
   const printer = program
     .command('printer')
@@ -18,7 +18,7 @@ export function addPrinterCommands(program: Command, shell: Shell): void {
     )
     .requiredOption('--up <reading>', 'a bar named up, likewise')
     .action(async (name: string, readings: PrinterReadings) => {
-      const { addPrinter } = await import('./printer.ts');
+      const { addPrinter } = await import('./commands.ts');
       await addPrinter(name, readings, shell);
     });
 
@@ -26,7 +26,7 @@ export function addPrinterCommands(program: Command, shell: Shell): void {
     .command('list')
     .description('list the saved printers and what was measured on each')
     .action(async () => {
-      const { listPrinters } = await import('./printer.ts');
+      const { listPrinters } = await import('./commands.ts');
       await listPrinters(shell);
     });
 
@@ -35,7 +35,7 @@ export function addPrinterCommands(program: Command, shell: Shell): void {
     .description('forget a saved printer')
     .argument('<name>', 'which one')
     .action(async (name: string) => {
-      const { removePrinter } = await import('./printer.ts');
+      const { removePrinter } = await import('./commands.ts');
       await removePrinter(name, shell);
     });
 }

@@ -1,8 +1,8 @@
-import { randomUUID } from 'node:crypto';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../job/printer.ts';
+import { besideOf } from './beside.ts';
 import { Obstacle } from './trouble.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -43,7 +43,7 @@ export async function savePrinters(file: string, printers: readonly Printer[]): 
     across: asMeasured(across),
     up: asMeasured(up),
   }));
-  const unfinished = `${file}.${randomUUID()}`;
+  const unfinished = besideOf(file);
   try {
     await mkdir(join(file, '..'), { recursive: true });
     await writeFile(unfinished, `${JSON.stringify({ printers: kept }, null, 2)}\n`, { flag: 'wx' });

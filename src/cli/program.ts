@@ -26,7 +26,7 @@ poisonous fume; vent sealed tube before welding. What carries people or loads fo
 and is designed and welded by those licensed for it: a paper template proves neither strength nor
 weld.`;
 
-/** The command's words and flags. Each action loads what it needs, and only that; it leaves its exit code in `end`. */
+/** The command's words and flags. Each action loads what it does only when it is run; it leaves its exit code in `end`. */
 export function programOf(shell: Shell, end: (code: number) => void): Command {
   const program = new Command('copeleaf')
     .description(ABOUT)
@@ -55,7 +55,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .option('--printer <name>', 'draw for a saved printer, so that its bars read true')
     .option('--out <file>', "where to; - is standard output (default: the job's name, in this folder)")
     .action(async (job: string | undefined, options: PrintOptions) => {
-      const { print } = await import('./print.ts');
+      const { print } = await import('./commands.ts');
       await print(job, options, shell);
     });
 
@@ -70,7 +70,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     )
     .option('--out <file>', 'where to; - is standard output', '-')
     .action(async (job: string | undefined, options: OrdinatesOptions) => {
-      const { ordinates } = await import('./ordinates.ts');
+      const { ordinates } = await import('./commands.ts');
       await ordinates(job, options, shell);
     });
 
@@ -83,7 +83,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .addOption(seatedOption())
     .option('--strict', 'exit with 2 if there is a warning', false)
     .action(async (job: string | undefined, options: CheckOptions) => {
-      const { check } = await import('./check.ts');
+      const { check } = await import('./commands.ts');
       end(await check(job, options, shell));
     });
 
@@ -97,7 +97,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .addOption(seatedOption())
     .option('--out <file>', 'where to; - is standard output', '-')
     .action(async (job: string, options: CutListOptions) => {
-      const { cutlist } = await import('./cutlist.ts');
+      const { cutlist } = await import('./commands.ts');
       await cutlist(job, options, shell);
     });
 
@@ -107,7 +107,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .argument('[name]', 'which one')
     .option('--out <file>', 'where to; - is standard output')
     .action(async (name: string | undefined, options: { out?: string }) => {
-      const { starter } = await import('./starter.ts');
+      const { starter } = await import('./commands.ts');
       await starter(name, options, shell);
     });
 
@@ -116,7 +116,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
     .description('show the page: the same tool in a browser, on this machine alone')
     .option('--out <file>', 'write it as one file instead; - is standard output')
     .action(async (options: { out?: string }) => {
-      const { page } = await import('./page.ts');
+      const { page } = await import('./commands.ts');
       await page(options, shell);
     });
 
