@@ -1,5 +1,5 @@
 import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
-import { deflated } from './deflated.ts';
+import { deflated } from './stored.ts';
 
 /**
  * A text kept inside the PDF as an embedded file (ISO 32000-1, 7.11.4), undated, so that the same job gives the same bytes.

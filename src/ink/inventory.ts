@@ -1,10 +1,10 @@
-import type { PDFContext, PDFRawStream } from 'pdf-lib';
+import type { PDFRawStream } from 'pdf-lib';
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Sheet } from '../tiler/sheets.ts';
 import { contentOf, type UsedGlyphs } from './content.ts';
-import { deflated } from './deflated.ts';
+import { holds, type Store } from './stored.ts';
 
-/** A drawing as PDF operators, deflated, and how often the sheets show it. */
+/** A drawing as PDF operators, stored, and how often the sheets show it. */
 export interface Item {
   readonly content: PDFRawStream;
   readonly box: Box;
@@ -26,11 +26,11 @@ export interface Inventory {
 }
 
 /**
- * Goes through the sheets once, in order, and writes each drawing the first time it is met. Only its deflated content is
+ * Goes through the sheets once, in order, and writes each drawing the first time it is met. Only its stored content is
  * kept, a twentieth of what the drawing itself takes, so sheets made one by one need not all fit in memory. Throws where
  * two different drawings have one name: one of them would be printed in the other's place.
  */
-export function inventoryOf(context: PDFContext, sheets: Iterable<Sheet>): Inventory {
+export function inventoryOf(store: Store, sheets: Iterable<Sheet>): Inventory {
   const used: UsedGlyphs = new Map();
   const byDrawing = new WeakMap<Drawing, Item>();
   const byName = new Map<string, Item>();
@@ -38,12 +38,12 @@ export function inventoryOf(context: PDFContext, sheets: Iterable<Sheet>): Inven
   function itemOf(drawing: Drawing): Item {
     const known = byDrawing.get(drawing);
     if (known !== undefined) return known;
-    const content = deflated(context, contentOf(drawing, used));
+    const content = contentOf(drawing, used);
     const namesake = byName.get(drawing.name);
-    if (namesake !== undefined && !same(namesake.content.contents, content.contents)) {
+    if (namesake !== undefined && !holds(namesake.content, content)) {
       throw new Error(`Two different drawings are named "${drawing.name}".`);
     }
-    const item = namesake ?? { content, box: drawing.box, times: 0 };
+    const item = namesake ?? { content: store(content), box: drawing.box, times: 0 };
     byDrawing.set(drawing, item);
     byName.set(drawing.name, item);
     return item;
@@ -57,8 +57,4 @@ export function inventoryOf(context: PDFContext, sheets: Iterable<Sheet>): Inven
     }),
   );
   return { sheets: written, used };
-}
-
-function same(one: Uint8Array, other: Uint8Array): boolean {
-  return one.length === other.length && one.every((byte, index) => byte === other[index]);
 }

@@ -4,6 +4,7 @@ import { attach } from './attachment.ts';
 import { embedFont } from './embedded-font.ts';
 import { inventoryOf } from './inventory.ts';
 import { addPage } from './page.ts';
+import { storeOf } from './stored.ts';
 
 /** What a PDF says about itself. */
 export interface PdfInfo {
@@ -21,9 +22,10 @@ export interface PdfInfo {
  */
 export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> {
   const context = PDFContext.create();
-  const { sheets, used } = inventoryOf(context, set.sheets);
+  const store = storeOf(context);
+  const { sheets, used } = inventoryOf(store, set.sheets);
   const parent = context.nextRef();
-  const font = embedFont(context, used);
+  const font = embedFont(context, store, used);
   const { width, height, stretch } = set;
   const binding = { context, parent, font, width, height, stretch, forms: new Map() };
   const pages = sheets.map((sheet) => addPage(binding, sheet));
