@@ -24,6 +24,7 @@ const SHARED = {
   mainFields: ['module', 'main'],
   plugins: [leanPdfLib, leanCommander],
   chunkNames: 'parts/[name]-[hash]',
+  alias: { yaml: `${ROOT}node_modules/yaml/browser/index.js` },
   // Commander is written for `require`, which a module has to make for itself.
   banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
   logLevel: 'warning',
