@@ -4,7 +4,7 @@ import type { Mark } from './drawing.ts';
 import { across, height, stationAt } from './flat.ts';
 import { extentOf, SMALL } from './lettering.ts';
 import { point, type Segment, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, place, wordsAt } from './placer.ts';
+import { addBarrier, type Candidate, place, wordsOf } from './placer.ts';
 import { SAME } from './stations.ts';
 
 /** The lines of a leaf that are laid on marks made at the frame. */
@@ -97,12 +97,13 @@ function* beyondLevel(
   if (!round) return;
   const block = { lines: [text], size: SMALL };
   const { width, height: high } = extentOf(block);
+  const at = wordsOf(block);
   for (let away = BESIDE; away < 2.4; away += 0.7) {
     const bottom = flat.bodyWay === 1 ? round.from.y + away : round.from.y - away - high;
     for (const overGuides of [false, true]) {
       for (let aside = BESIDE; aside < flat.width; aside += 2) {
-        yield { ...wordsAt(block, along.from.x + aside, bottom), overGuides };
-        yield { ...wordsAt(block, along.from.x - aside - width, bottom), overGuides };
+        yield { ...at(along.from.x + aside, bottom), overGuides };
+        yield { ...at(along.from.x - aside - width, bottom), overGuides };
       }
     }
   }
@@ -112,10 +113,11 @@ function* beyondLevel(
 function* besideUpright({ flat }: Body, { to }: Segment, text: string): Iterable<Candidate> {
   const block = { lines: [text], size: SMALL };
   const { width, height: high } = extentOf(block);
+  const at = wordsOf(block, 1);
   for (let down = 1; down < 60; down += 1.5) {
     const bottom = flat.bodyWay === 1 ? to.y - down - width : to.y + down;
     for (const left of [to.x + BESIDE, to.x - BESIDE - high]) {
-      yield { ...wordsAt(block, left, bottom, 1), overGuides: false };
+      yield { ...at(left, bottom), overGuides: false };
     }
   }
 }

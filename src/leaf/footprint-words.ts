@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { Mark, Point } from './drawing.ts';
 import { type Block, extentOf, folded, SMALL } from './lettering.ts';
-import { type Candidate, type Field, place, wordsAt } from './placer.ts';
+import { type Candidate, type Field, place, wordsOf } from './placer.ts';
 
 /** Words that belong near a point of a drawing. */
 export interface Note {
@@ -46,7 +46,8 @@ function* placesWithin({ bounds }: Field, block: Block, near: Point, reach: Mm):
     })),
   );
   places.sort((a, b) => a.away - b.away);
-  for (const { left, bottom } of places) yield wordsAt(block, left, bottom);
+  const at = wordsOf(block);
+  for (const { left, bottom } of places) yield at(left, bottom);
 }
 
 function grid(from: Mm, to: Mm, middle: Mm, reach: Mm, step: Mm): Mm[] {

@@ -35,9 +35,12 @@ export function hatch(flat: Flat, cut: readonly Segment[], field: Field): Stroke
     for (; next <= walked + length; next += EVERY) {
       const t = (next - walked) / length;
       const long = LENGTHS[count++ % LENGTHS.length] ?? 2;
-      const tries = SHORTER.map(([start, most]) => strokeAt(flat, segment, t, start, Math.min(long, most)));
-      const stroke = tries.find((each) => fits(flat, each, field));
-      if (stroke) strokes.push(strokeOf('waste', [stroke.from, stroke.to]));
+      for (const [start, most] of SHORTER) {
+        const stroke = strokeAt(flat, segment, t, start, Math.min(long, most));
+        if (!fits(flat, stroke, field)) continue;
+        strokes.push(strokeOf('waste', [stroke.from, stroke.to]));
+        break;
+      }
     }
     walked += length;
   }
@@ -57,7 +60,7 @@ function strokeAt(flat: Flat, { from, to }: Segment, t: number, away: Mm, length
 }
 
 function fits(flat: Flat, stroke: Segment, field: Field): boolean {
-  return [stroke.from, stroke.to].every((end) => isInside(flat, end, field)) && isOpen(field, stroke);
+  return isInside(flat, stroke.from, field) && isInside(flat, stroke.to, field) && isOpen(field, stroke);
 }
 
 function isInside(flat: Flat, { x, y }: Point, { bounds }: Field): boolean {

@@ -1,14 +1,15 @@
 import type { Box, Point } from './drawing.ts';
-import { point } from './path.ts';
+import { boundsOf, overlap, point } from './path.ts';
 import type { Line } from './picture.ts';
 
 const STEPS = 24;
 
 /** The parts of a line that lie outside a closed shape, which hides the rest. */
 export function shownOf(line: Line, shape: readonly Point[]): Line[] {
+  const bounds = boundsOf(shape);
+  if (!overlap(boundsOf(line), bounds)) return [line];
   const shown: [Point, ...Point[]][] = [];
   let open: [Point, ...Point[]] | undefined;
-  const bounds = boundsOf(shape);
   for (const at of fine(line)) {
     if (isWithin(at, bounds) && isInside(at, shape)) {
       open = undefined;
@@ -20,12 +21,6 @@ export function shownOf(line: Line, shape: readonly Point[]): Line[] {
     }
   }
   return shown.filter((part) => part.length > 1);
-}
-
-function boundsOf(shape: readonly Point[]): Box {
-  const xs = shape.map(({ x }) => x);
-  const ys = shape.map(({ y }) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
 }
 
 /** Most points of a header lie beside the tube altogether, and need no closer look. */

@@ -7,7 +7,7 @@ import type { Mark } from './drawing.ts';
 import { across, type Flat, height, stationAt } from './flat.ts';
 import { type Block, extentOf, SMALL } from './lettering.ts';
 import { point, type Segment, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, place, wordsAt } from './placer.ts';
+import { addBarrier, type Candidate, place, wordsOf } from './placer.ts';
 import { gap } from './seam.ts';
 import { sideNames, sidesOf } from './sides.ts';
 import { quarters, SAME } from './stations.ts';
@@ -97,7 +97,7 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
   const ticks = places
     .map(({ station }) => across(body.flat, station))
     .filter((x) => !isOnGuide(body.flat, x))
-    .map((x) => leaderAt(body, x, TICK));
+    .map((x) => leader(body.flat, x, cutAt(body, x), TICK));
   addBarrier(body.field, ticks, CLEAR);
   return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
 }
@@ -143,16 +143,16 @@ function* besideCut(
   ] as const;
   for (const [turn, overGuides] of ways) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const at = wordsOf(block, turn);
     const sides = [
       { x: last, left: last + BESIDE },
       { x: first, left: first - BESIDE - w },
-    ];
+    ].map((side) => ({ ...side, cut: cutAt(body, side.x), onGuide: isOnGuide(flat, side.x) }));
+    if (leftFirst) sides.reverse();
     for (let lift = TICK + 0.4; lift < 26; lift += 1.2) {
-      for (const { x, left } of leftFirst ? sides.toReversed() : sides) {
-        const cut = cutAt(body, x);
-        const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
-        const words = { ...wordsAt(block, left, bottom, turn), overGuides };
-        yield isOnGuide(flat, x) ? words : withLeader(words, leaderAt(body, x, lift + h));
+      for (const { x, left, cut, onGuide } of sides) {
+        const words = { ...at(left, flat.bodyWay === 1 ? cut + lift : cut - lift - h), overGuides };
+        yield onGuide ? words : withLeader(words, leader(flat, x, cut, lift + h));
       }
     }
   }
@@ -173,7 +173,6 @@ function cutAt({ flat, cope }: Body, x: Mm): Mm {
 }
 
 /** A line from the cut into the body. */
-function leaderAt(body: Body, x: Mm, length: Mm): Segment {
-  const cut = cutAt(body, x);
-  return { from: point(x, cut), to: point(x, cut + body.flat.bodyWay * length) };
+function leader({ bodyWay }: Flat, x: Mm, cut: Mm, length: Mm): Segment {
+  return { from: point(x, cut), to: point(x, cut + bodyWay * length) };
 }

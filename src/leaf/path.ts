@@ -114,6 +114,19 @@ function overlapLoosely(a: Segment, b: Segment): boolean {
   return overlap(grown(boxOf(a), 1e-9), grown(boxOf(b), 1e-9));
 }
 
+/** The box that points span; flat or empty where they are in line or none. */
+export function boundsOf(points: readonly Point[]): Box {
+  let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [bottom, top] = [left, right];
+  for (const { x, y } of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < bottom) bottom = y;
+    if (y > top) top = y;
+  }
+  return { left, bottom, right, top };
+}
+
 /** The box that a straight piece spans; flat where it is upright or level. */
 export function boxOf({ from, to }: Segment): Box {
   return {

@@ -1,8 +1,8 @@
 import type { Mm } from '../measure/units.ts';
 import type { Box, Mark, Point } from './drawing.ts';
 import { type Block, extentOf, SMALL } from './lettering.ts';
-import { point, type Segment, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, emptyField, type Field, place, wordsAt } from './placer.ts';
+import { boundsOf, point, type Segment, strokeOf } from './path.ts';
+import { addBarrier, type Candidate, emptyField, type Field, place, wordsOf } from './placer.ts';
 import { thinned } from './thinned.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
@@ -53,9 +53,7 @@ const ROOM: Mm = 4.5;
 
 /** A picture brought to scale, as large as its box lets it, its words clear of its lines; what has no room is left out. */
 export function drawn(picture: Picture, box: Box): Mark[] {
-  const all = picture.lines.flat();
-  const [left, right] = [Math.min(...all.map((p) => p.x)), Math.max(...all.map((p) => p.x))];
-  const [low, high] = [Math.min(...all.map((p) => p.y)), Math.max(...all.map((p) => p.y))];
+  const { left, right, bottom: low, top: high } = boundsOf(picture.lines.flat());
   const wide = (box.right - box.left - 2 * ROOM) / (right - left);
   const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
   const scale = Math.min(wide, tall);
@@ -110,13 +108,14 @@ function placed(field: Field, block: Block, at: Point, way: Point): readonly Mar
 /** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
 function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
   const { width, height } = extentOf(block);
+  const words = wordsOf(block);
   const aim = Math.atan2(way.y, way.x);
   for (let away = 1; away < 9; away += 1) {
     for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
       const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
       const x = at.x + c * away + ((c - 1) * width) / 2;
       const y = at.y + s * away + ((s - 1) * height) / 2;
-      yield wordsAt(block, x, y);
+      yield words(x, y);
     }
   }
 }

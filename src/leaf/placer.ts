@@ -88,8 +88,11 @@ function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
 
 /** Whether a straight piece keeps clear of all words, and crosses no fence. */
 export function isOpen(field: Field, segment: Segment): boolean {
-  if (field.taken.some((box) => meetsBox(segment, grown(box, APART)))) return false;
   const box = boxOf(segment);
+  const reach = grown(box, APART);
+  for (const other of field.taken) {
+    if (overlap(reach, other) && meetsBox(segment, grown(other, APART))) return false;
+  }
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
     for (const barrier of field.columns.get(column) ?? []) {
       if (barrier.fence && cross(barrier.segment, segment)) return false;
@@ -134,14 +137,12 @@ function guideMeets(guide: Guide, box: Box): boolean {
   return guide.x > box.left && guide.x < box.right && guide.bottom < box.top && guide.top > box.bottom;
 }
 
-/** Words as a candidate, the lower left corner of their turned box at (left, bottom). */
-export function wordsAt(block: Block, left: Mm, bottom: Mm, turn: Turn = 0): Candidate {
+/** Words wherever they may be tried: a candidate with the lower left corner of their turned box at (left, bottom). */
+export function wordsOf(block: Block, turn: Turn = 0): (left: Mm, bottom: Mm) => Candidate {
   const { width, height } = extentOf(block);
   const [w, h] = turn === 0 ? [width, height] : [height, width];
-  return {
-    box: { left, bottom, right: left + w, top: bottom + h },
-    draw: (x, y) => lettered(block, x, y, turn),
-  };
+  const draw: Candidate['draw'] = (x, y) => lettered(block, x, y, turn);
+  return (left, bottom) => ({ box: { left, bottom, right: left + w, top: bottom + h }, draw });
 }
 
 function columnOf(x: Mm): number {

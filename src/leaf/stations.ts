@@ -8,7 +8,7 @@ import { across, type Flat, height } from './flat.ts';
 import { foldStations } from './folds.ts';
 import { type Block, extentOf, SMALL, TEXT } from './lettering.ts';
 import { point, strokeOf } from './path.ts';
-import { type Candidate, type Field, type Guide, openParts, place, wordsAt } from './placer.ts';
+import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from './placer.ts';
 
 /** Places nearer to one another than this on the paper are one, mm. */
 export const SAME: Mm = 0.3;
@@ -96,10 +96,11 @@ function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
   ] as const;
   for (const [turn, most, overGuides] of tries) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const at = wordsOf(block, turn);
     for (let down = 0.9; down < most; down += 1.5) {
       const bottom = inward === -1 ? edge - down - h : edge + down;
-      yield { ...wordsAt(block, x + BESIDE, bottom, turn), overGuides };
-      yield { ...wordsAt(block, x - BESIDE - w, bottom, turn), overGuides };
+      yield { ...at(x + BESIDE, bottom), overGuides };
+      yield { ...at(x - BESIDE - w, bottom), overGuides };
     }
   }
 }

@@ -7,7 +7,7 @@ import type { Mark } from './drawing.ts';
 import { across } from './flat.ts';
 import { extentOf, SMALL } from './lettering.ts';
 import { point, type Segment, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, isClear, isFree, wordsAt } from './placer.ts';
+import { addBarrier, type Candidate, isClear, isFree, wordsOf } from './placer.ts';
 import { sideNames } from './sides.ts';
 
 /**
@@ -109,11 +109,12 @@ function barAt({ field, flat }: Body, { left, right, words }: Stretch, y: Mm): B
   if (words === undefined) return { lines: [...ticks, { from: point(from, y), to: point(to, y) }] };
   const block = { lines: [words], size: SMALL };
   const { width, height } = extentOf(block);
+  const at = wordsOf(block);
   const room = (to - from - width) / 2 - ROUND;
   for (let aside = 0; aside <= room; aside += 0.5) {
     for (const way of [1, -1]) {
       const start = (from + to - width) / 2 + way * aside;
-      const placed = wordsAt(block, start, y - height / 2);
+      const placed = at(start, y - height / 2);
       if (!isFree(field, placed.box, true)) continue;
       const before = { from: point(from, y), to: point(start - ROUND, y) };
       const after = { from: point(start + width + ROUND, y), to: point(to, y) };
