@@ -20,7 +20,8 @@ function keepBetween(line: Points, from: number, to: number, hair: Mm, kept: Poi
   let most = hair;
   for (let at = from + 1; at < to; at++) {
     const off = offChord(start, end, line[at] ?? end);
-    if (off > most) [furthest, most] = [at, off];
+    // Of two that lie off alike the first: sines differ in their last bits from one machine to the next.
+    if (off > most + ALIKE) [furthest, most] = [at, off];
   }
   if (most > hair) {
     keepBetween(line, from, furthest, hair, kept);
@@ -29,6 +30,8 @@ function keepBetween(line: Points, from: number, to: number, hair: Mm, kept: Poi
     kept.push(end);
   }
 }
+
+const ALIKE: Mm = 1e-6;
 
 /** How far a point lies off a chord; off its start where it has no length. */
 function offChord(start: Point, end: Point, { x, y }: Point): Mm {
