@@ -13,8 +13,19 @@ interface EntryProps {
   readonly fullName?: string;
 }
 
-/** One text to fill in: its label, what was understood of it, and what is wrong with it. */
-export function Entry({ base, blank, part, fullName }: EntryProps) {
+/** One text to fill in, and below its row what is wrong with it. */
+export function Entry(props: EntryProps) {
+  const { base, blank } = props;
+  return (
+    <>
+      <Field {...props} />
+      <WrongAt path={[...base, ...blank.at]} label={blank.label} />
+    </>
+  );
+}
+
+/** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
+export function Field({ base, blank, part, fullName }: EntryProps) {
   const { doc, units, problemsAt, write, settle, pointAt } = useBench();
   const path = [...base, ...blank.at];
   const id = idOf(path);
@@ -63,7 +74,6 @@ export function Entry({ base, blank, part, fullName }: EntryProps) {
           onInput={(event) => change(event.currentTarget.value)}
         />
       )}
-      <Wrong id={id} problems={wrong} />
       {wrong.length === 0 && isEchoed(blank.reads) && (
         <span class="echo" id={`${id}-echo`}>
           {echo}
@@ -84,14 +94,29 @@ function isLacking(doc: JobDoc, path: Path, problems: readonly Problem[]): boole
   );
 }
 
+/** What is wrong with the value at a path; nothing while it is only still to be filled in. */
+export function WrongAt({ path, label }: { readonly path: Path; readonly label: string }) {
+  const problems = useBench().problemsAt(path);
+  return <Wrong id={idOf(path)} label={label} problems={problems.filter(({ lacking }) => !lacking)} />;
+}
+
+interface WrongProps {
+  readonly id: string;
+  /** Which of the values of its row it is about. */
+  readonly label: string;
+  readonly problems: readonly Problem[];
+}
+
 /** What is wrong with a value, why, and what to write in its place. */
-export function Wrong({ id, problems }: { readonly id: string; readonly problems: readonly Problem[] }) {
+export function Wrong({ id, label, problems }: WrongProps) {
   if (problems.length === 0) return null;
   return (
     <p class="wrong" id={`${id}-wrong`}>
+      <strong>{label}:</strong>
       {problems.map(({ complaint }) => (
         <span key={complaint.code}>
-          {sentence(complaint.why)} Write {complaint.instead}.{' '}
+          {' '}
+          {sentence(complaint.why)} Write {complaint.instead}.
         </span>
       ))}
     </p>

@@ -4,7 +4,7 @@ import { useBench } from './bench.ts';
 import { Cautions } from './cautions.tsx';
 import { nameOf } from './job-name.ts';
 import { Lacking } from './lacking.tsx';
-import { LeafView } from './leaf-view.tsx';
+import { Leaves } from './leaves.tsx';
 import type { Notes } from './notes.ts';
 import { NumbersView } from './numbers-view.tsx';
 import { sheetsOfJob } from './printed.ts';
@@ -80,34 +80,6 @@ function ShownView({ shown, notes, printing, name }: ShownViewProps) {
     default:
       return <NumbersView shown={shown} notes={notes} />;
   }
-}
-
-function Leaves({ shown }: { readonly shown: Shown }) {
-  const [end, setEnd] = useState<'A' | 'B'>('A');
-  const ends = (['A', 'B'] as const).filter((each) => shown.solution.ends[each]?.kind === 'coped');
-  const chosen = ends.includes(end) ? end : ends[0];
-  if (!chosen)
-    return <p class="aside">No end is coped, so there is no leaf. Numbers has the length to cut.</p>;
-  return (
-    <>
-      {ends.length > 1 && (
-        <div class="tools">
-          {ends.map((each) => (
-            <button
-              type="button"
-              key={each}
-              aria-label={`End ${each}’s leaf`}
-              aria-pressed={each === chosen}
-              onClick={() => setEnd(each)}
-            >
-              End {each}
-            </button>
-          ))}
-        </div>
-      )}
-      <LeafView job={shown.job} solution={shown.solution} end={chosen} />
-    </>
-  );
 }
 
 /** What the sheets' font lacks is printed as its code, and said. */

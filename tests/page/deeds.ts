@@ -143,6 +143,20 @@ async function choosesLeaf(page: Page, name: string): Promise<void> {
   await expect.poll(leaf).not.toBe(before);
 }
 
+async function enlarges(page: Page, name: string): Promise<void> {
+  const wide = () =>
+    page
+      .locator('.paper svg')
+      .first()
+      .evaluate((each) => each.clientWidth);
+  const before = await wide();
+  await page.keyboard.press('Enter');
+  await expect.poll(wide).toBeGreaterThan(before);
+  expect(await focused(page)).toBe(name);
+  await page.keyboard.press('Enter');
+  await expect.poll(wide).toBe(before);
+}
+
 const IN_SPACE = new Set([
   'Whole',
   'Look at end A',
@@ -197,6 +211,7 @@ const DEEDS: Readonly<Record<string, (page: Page, name: string) => Promise<void>
   'Remove reading 1 of the angle of end A': removes,
   'Remove reading 2 of the angle of end A': removes,
   'Add a stock length': writes,
+  'Large enough to read': enlarges,
   'End A’s leaf': choosesLeaf,
   'End B’s leaf': choosesLeaf,
 };

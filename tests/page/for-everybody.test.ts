@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fill, fillBrace, fromMenu } from './at-the-page.ts';
+import { fill, fillBrace, fromMenu, press } from './at-the-page.ts';
 import { openPage, startBrowser } from './browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -100,6 +100,66 @@ test.for([320, 390, 640])(
     expect(await outside()).toEqual([]);
     await page.getByRole('button', { name: 'Printer set-up' }).click();
     expect(await outside()).toEqual([]);
+    await own.close();
+  },
+);
+
+/** The size in pixels of the smallest letters on the leaf, and of those in which the page says what it understood. */
+function letters(page: Page): Promise<{ readonly onLeaf: number; readonly onPage: number }> {
+  return page.evaluate(() => {
+    const onLeaf = Array.from(document.querySelectorAll<SVGTextElement>('.paper text'), (each) => {
+      const svg = each.ownerSVGElement;
+      const size = Number.parseFloat(each.getAttribute('font-size') ?? '');
+      return svg ? (size * svg.clientWidth) / svg.viewBox.baseVal.width : 0;
+    });
+    const echo = document.querySelector('.echo');
+    return {
+      onLeaf: Math.min(...onLeaf),
+      onPage: echo ? Number.parseFloat(getComputedStyle(echo).fontSize) : Number.NaN,
+    };
+  });
+}
+
+test.for([320, 390])(
+  'in a window %i pixels wide the leaf is whole, and its smallest letters as large as the page’s once that is asked for',
+  async (width, context) => {
+    if (!browser) return context.skip();
+    const { page, context: own } = await openPage(browser, { width, height: 800 });
+    await fillBrace(page);
+    const small = await letters(page);
+    expect(small.onLeaf).toBeLessThan(0.8 * small.onPage);
+    await press(page, 'Large enough to read');
+    const large = await letters(page);
+    expect(large.onLeaf).toBeGreaterThan(large.onPage - 0.1);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await findings(page)).toEqual([]);
+    await own.close();
+  },
+);
+
+test.for([1280, 390])(
+  'in a window %i pixels wide what is wrong takes the width of its row, and the fields stay where they are',
+  async (width, context) => {
+    if (!browser) return context.skip();
+    const { page, context: own } = await openPage(browser, { width, height: 900 });
+    await fillBrace(page);
+    const beside = ['outside diameter, end B', 'angle, end B'];
+    const boxes = (): Promise<unknown> =>
+      Promise.all(
+        beside.map((name) =>
+          page.getByRole('textbox', { name, exact: true }).evaluate((each) => {
+            const { left, top, width: wide } = each.getBoundingClientRect();
+            return [left, top + scrollY, wide];
+          }),
+        ),
+      );
+    const before = await boxes();
+    await fill(page, 'outside diameter, end B', '44,5 inchs');
+    expect(await boxes()).toEqual(before);
+    const widths = await page
+      .locator('.fields > .wrong')
+      .evaluate((each) => [each.clientWidth, each.parentElement?.clientWidth ?? 0]);
+    expect(widths[0]).toBeGreaterThan(0.95 * (widths[1] ?? 0));
     await own.close();
   },
 );

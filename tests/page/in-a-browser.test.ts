@@ -22,7 +22,7 @@ describe('a mistake', () => {
   atThePage('that only two ends together make stands under the length', async ({ page }) => {
     await fillBrace(page);
     await fill(page, 'between work points, the tube', '12');
-    expect(await page.locator('.is-wrong .wrong').textContent()).toMatch(/cross/);
+    expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
   });
 });
 

@@ -237,6 +237,22 @@ byKeyboard(
   },
 );
 
+byKeyboard('on a phone the leaf is made large, and scrolled in its own box', async (page) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await fillBrace(page);
+  const button = (await stops(page)).all.find(({ name }) => name === 'Large enough to read');
+  if (!button) throw new Error('there is no way to make it large');
+  await reach(page, button.name);
+  await act(page, button);
+  await page.keyboard.press('Enter');
+  await reach(page, 'The leaf');
+  expect((await stops(page)).unseen).toBe('');
+  const scrolled = () => page.evaluate(() => [document.activeElement?.scrollLeft ?? 0, scrollX]);
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(async () => (await scrolled())[0]).toBeGreaterThan(0);
+  expect((await scrolled())[1]).toBe(0);
+});
+
 byKeyboard('the joint in space is turned and brought nearer, and what is long is scrolled', async (page) => {
   await fillBrace(page);
   await reach(page, '3D');
