@@ -1,0 +1,61 @@
+import { useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { begin, type Change, changed, type History } from './history.ts';
+import { docOf, type JobDoc, type Path, tubePaths } from './job-doc.ts';
+import { type Outcome, workOut } from './outcome.ts';
+import { type Shown, shownOf } from './shown.ts';
+
+/** The job that is at hand, and what follows from it. */
+export interface JobAtHand {
+  readonly history: History;
+  readonly text: string;
+  readonly doc: JobDoc;
+  readonly outcome: Outcome;
+  /** Where each of its tubes stands, and which of them is looked at, counted from 0. */
+  readonly tubes: readonly Path[];
+  readonly place: number;
+  /** What there is to show of that tube; undefined while the job can't be read. */
+  readonly shown: Shown | undefined;
+  /** The same of the last text that could be read. */
+  readonly last: Shown | undefined;
+  readonly change: (change: Change) => void;
+  /** Writes the whole text; `typing` names the field where it is typed. */
+  readonly write: (text: string, typing?: string) => void;
+  /** Takes another job in place of this one. */
+  readonly replace: (text: string) => void;
+  readonly lookAt: (place: number) => void;
+}
+
+/** Keeps a job and the texts before and after it, beginning with this text. */
+export function useJob(beginning: string): JobAtHand {
+  const [history, change] = useReducer(changed, beginning, begin);
+  const [asked, lookAt] = useState(0);
+  const text = history.present;
+  const doc = useMemo(() => docOf(text), [text]);
+  const outcome = useMemo(() => workOut(text), [text]);
+  const tubes = tubePaths(doc);
+  const place = Math.min(asked, tubes.length - 1);
+  const shown = useMemo(() => shownOf(outcome, place), [outcome, place]);
+  const last = useRef<Shown | undefined>(undefined);
+  if (shown) last.current = shown;
+  const write = (next: string, typing?: string): void =>
+    change({ kind: 'write', text: next, ...(typing !== undefined && { touched: typing }) });
+  const replace = (next: string): void => {
+    last.current = undefined;
+    lookAt(0);
+    write(next);
+  };
+  return {
+    history,
+    text,
+    doc,
+    outcome,
+    tubes,
+    place,
+    shown,
+    last: last.current,
+    change,
+    write,
+    replace,
+    lookAt,
+  };
+}
