@@ -16,6 +16,8 @@ const PURPOSES: readonly Purpose[] = [
   'other-edge',
   'waste',
   'guide',
+  'fold',
+  'clean',
   'outline',
   'seam',
   'bar',

@@ -2,7 +2,7 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Flat, height, stationAt } from './flat.ts';
 import { type Block, extentOf, foldedTo, lettered, type Measured, measured } from './lettering.ts';
-import type { Candidate, Field } from './placer.ts';
+import { type Candidate, type Field, withRoom } from './placer.ts';
 
 /** The part of a leaf that stays on the tube while it is marked: between the cut and the base edge. */
 export interface Body {
@@ -24,6 +24,9 @@ interface Span {
 const INSET: Mm = 1.3;
 const ROW: Mm = 1.5;
 const DEEPEST: Mm = 70;
+
+/** Between notes in one row where no guide line parts them. */
+const APART: Mm = 1.3;
 
 /** Wider lines than this are tiring to read at arm's length. */
 const LONGEST_LINE: Mm = 58;
@@ -69,7 +72,10 @@ export function* placesForWords(
   );
   for (const { span, block } of fits) {
     const { width, height: high } = extentOf(block);
-    yield* rows(body, span, width, high, (left, bottom) => lettered(block, left, bottom));
+    const places = rows(body, span, width, high, (left, bottom) => lettered(block, left, bottom));
+    // Between two guide lines words have room at both ends already.
+    if (!span.overGuides) yield* places;
+    else for (const words of places) yield withRoom(words, APART, 0);
   }
   for (const length of [16, 22, 30, 42]) {
     const block = blockOf(texts, size, length);

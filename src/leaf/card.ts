@@ -3,7 +3,7 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Drawing, Mark } from './drawing.ts';
 import type { Fact } from './fact.ts';
-import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE } from './lettering.ts';
+import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE, wordsBox } from './lettering.ts';
 import { widthOf } from './letters.ts';
 import type { Names } from './names.ts';
 import { point, strokeOf } from './path.ts';
@@ -40,7 +40,7 @@ export function drawCard(
   const listed = besideLines(beside);
   const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
   const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room);
-  const right = layLines(listed, LEFT + GUTTER, picture.foot - BLOCK_GAP);
+  const right = layLines(listed, LEFT + GUTTER, picture.foot);
   const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
   return {
     name,
@@ -95,11 +95,11 @@ function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
   const [side, second] = viewsOf(cope, end);
   const caption = extentOf({ lines: [''], size: SMALL }).height + BLOCK_GAP;
   const [least, most] = second ? [42, 58] : [24, 36];
-  const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * caption));
+  const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
   const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
-    const bottom = from - share * high;
-    const words = layLines(folded(caption, SMALL, RIGHT - 0.4), left, bottom);
-    return { marks: [...draw({ left, right, bottom, top: from }), ...words.marks], foot: words.foot };
+    const picture = draw({ left, right, bottom: from - share * high, top: from });
+    const words = layLines(folded(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
+    return { marks: [...picture, ...words.marks], foot: words.foot - BLOCK_GAP };
   };
   if (!second) return lay(side, top, 1);
   const upper = lay(side, top, 0.6);
@@ -107,10 +107,23 @@ function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
   return { marks: [...upper.marks, ...lower.marks], foot: lower.foot };
 }
 
+/** The foot of a picture's ink: its box is higher where the picture is wide. */
+function footOf(marks: readonly Mark[], top: Mm): Mm {
+  return Math.min(
+    top,
+    ...marks.map((mark) => {
+      if (mark.kind === 'words') return wordsBox(mark).bottom;
+      const { start, pieces } = mark.path;
+      return Math.min(start.y, ...pieces.map(({ to }) => to.y));
+    }),
+  );
+}
+
 /** What found no room on the wrap, as a list. */
 function besideLines(beside: readonly string[]): string[] {
   if (beside.length === 0) return [];
-  const lines = ['no room on the wrap for:', ...beside.map((text) => `– ${text}`)];
+  const items = beside.length > 1 ? beside.map((text) => `– ${text}`) : beside;
+  const lines = ['Had no room on the leaf:', ...items];
   return lines.flatMap((line) => folded(line, SMALL, RIGHT - 0.4));
 }
 

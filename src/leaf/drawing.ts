@@ -68,6 +68,8 @@ export type Purpose =
   | 'other-edge'
   | 'waste'
   | 'guide'
+  | 'fold'
+  | 'clean'
   | 'outline'
   | 'seam'
   | 'bar'

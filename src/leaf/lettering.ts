@@ -59,9 +59,14 @@ export interface Measured {
   readonly words: readonly { readonly text: string; readonly wide: Mm }[];
 }
 
+/** A lone capital, such as an end's letter, stays with the word before it. */
 export function measured(text: string, size: Mm): Measured {
-  return { size, words: text.split(' ').map((word) => ({ text: word, wide: widthOf(word, size) })) };
+  const words = text.split(BREAKS);
+  return { size, words: words.map((word) => ({ text: word, wide: widthOf(word, size) })) };
 }
+
+/** A space that a line may be broken at. */
+const BREAKS = / (?!\p{Lu}[.,:;)]*(?: |$))/u;
 
 /** A text broken into lines no wider than `width`: between words where it can be, inside one that is wider itself. */
 export function folded(text: string, size: Mm, width: Mm): string[] {
@@ -73,7 +78,7 @@ export function foldedTo({ size, words }: Measured, width: Mm): string[] {
   const space = widthOf(' ', size);
   const fitting = words.every(({ wide }) => wide <= width)
     ? words
-    : words.flatMap((word) => (word.wide <= width ? [word] : chopped(word.text, size, width)));
+    : words.flatMap((word) => (word.wide <= width ? [word] : parted(word.text, size, width)));
   const lines: string[] = [];
   let line = '';
   let long = 0;
@@ -87,6 +92,14 @@ export function foldedTo({ size, words }: Measured, width: Mm): string[] {
     line += line === '' ? text : ` ${text}`;
   }
   return [...lines, line];
+}
+
+/** What stays together only where it can: its words, and those that are wider than a line in pieces. */
+function parted(text: string, size: Mm, width: Mm): { text: string; wide: Mm }[] {
+  return text.split(' ').flatMap((word) => {
+    const wide = widthOf(word, size);
+    return wide <= width ? [{ text: word, wide }] : chopped(word, size, width);
+  });
 }
 
 /** A word in pieces of which each is no wider than `width`, or one sign. */

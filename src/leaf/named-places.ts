@@ -44,10 +44,11 @@ export function namedPlaces(cope: Cope): NamedPlace[] {
   return places;
 }
 
-/** Places so near to one another that they are named in one line. */
+/** Places so near to one another that there is no room for words between them. */
 interface Cluster {
-  readonly text: string;
-  /** Where each is across the leaf, from left to right. */
+  /** What each is called, from left to right. */
+  readonly texts: readonly [string, ...string[]];
+  /** Where each is across the leaf. */
   readonly xs: readonly [Mm, ...Mm[]];
 }
 
@@ -57,7 +58,7 @@ function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
   const inOrder = places
     .map((named) => ({ named, x: across(flat, named.station) }))
     .sort((a, b) => a.x - b.x);
-  const clusters: { named: NamedPlace[]; xs: [Mm, ...Mm[]] }[] = [];
+  const clusters: { named: [NamedPlace, ...NamedPlace[]]; xs: [Mm, ...Mm[]] }[] = [];
   for (const { named, x } of inOrder) {
     const last = clusters.at(-1);
     if (last && x - (last.xs.at(-1) ?? 0) < TOGETHER) {
@@ -69,7 +70,8 @@ function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
   }
   return clusters.map(({ named, xs }) => {
     const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
-    return { xs, text: named.map((each) => nameAt(flat, each, plain)).join(', ') };
+    const [first, ...others] = named;
+    return { xs, texts: [nameAt(flat, first, plain), ...others.map((each) => nameAt(flat, each, plain))] };
   });
 }
 
@@ -107,13 +109,36 @@ export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: 
   const clusters = clustersOf(body.flat, places);
   const marks: Mark[] = [];
   const beside: string[] = [];
-  for (const { text, xs } of clusters) {
+  for (const cluster of clusters) {
+    const { xs } = cluster;
     const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
-    const found = place(body.field, besideCut(body, xs, { lines: [text], size: SMALL }, following));
-    if (found) marks.push(...found);
-    else beside.push(`${text}: ${xs.map((x) => x.toFixed(1)).join(' and ')} mm from the left edge`);
+    for (const { text, x, sides } of namesIn(cluster, following)) {
+      const found = place(body.field, besideCut(body, x, { lines: [text], size: SMALL }, sides));
+      if (found) marks.push(...found);
+      else beside.push(`${text}: ${x.toFixed(1)} mm from the left edge`);
+    }
   }
   return { marks, beside };
+}
+
+type Side = 'left' | 'right';
+
+/**
+ * On which sides of its line each name may stand, the better first. Of places with no room between them the first is named to its left
+ * and the last to its right, each on a line of its own, so that no name hangs on another's.
+ */
+function namesIn(
+  { texts, xs }: Cluster,
+  leftFirst: boolean,
+): { text: string; x: Mm; sides: readonly Side[] }[] {
+  const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
+  if (xs.length === 1)
+    return [{ text: texts[0], x: first, sides: leftFirst ? ['left', 'right'] : ['right', 'left'] }];
+  const after = texts.slice(1).join(', ');
+  return [
+    { text: texts[0], x: first, sides: ['left'] },
+    { text: after, x: last, sides: ['right'] },
+  ];
 }
 
 const CLEAR: Mm = 0.3;
@@ -126,15 +151,9 @@ const TICK: Mm = 1.4;
 
 const BESIDE: Mm = 0.8;
 
-function* besideCut(
-  body: Body,
-  xs: readonly [Mm, ...Mm[]],
-  block: Block,
-  leftFirst: boolean,
-): Iterable<Candidate> {
+function* besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {
   const { flat } = body;
   const { width, height: high } = extentOf(block);
-  const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
   const ways = [
     [0, false],
     [1, false],
@@ -144,14 +163,13 @@ function* besideCut(
   for (const [turn, overGuides] of ways) {
     const [w, h] = turn === 0 ? [width, high] : [high, width];
     const at = wordsOf(block, turn);
-    const sides = [
-      { x: last, left: last + BESIDE },
-      { x: first, left: first - BESIDE - w },
-    ].map((side) => ({ ...side, cut: cutAt(body, side.x), onGuide: isOnGuide(flat, side.x) }));
-    if (leftFirst) sides.reverse();
+    const cut = cutAt(body, x);
+    const onGuide = isOnGuide(flat, x);
     for (let lift = TICK + 0.4; lift < 26; lift += 1.2) {
-      for (const { x, left, cut, onGuide } of sides) {
-        const words = { ...at(left, flat.bodyWay === 1 ? cut + lift : cut - lift - h), overGuides };
+      const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
+      for (const side of sides) {
+        const left = side === 'right' ? x + BESIDE : x - BESIDE - w;
+        const words = { ...at(left, bottom), overGuides };
         yield onGuide ? words : withLeader(words, leader(flat, x, cut, lift + h));
       }
     }

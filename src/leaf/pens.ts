@@ -10,12 +10,17 @@ export interface Pen {
 
 const THIN: Pen = { width: 0.18, dash: [] };
 
-/** 0.35 solid is the line to cut to and nothing else; 0.25 dashed is the other edge's line; the rest is 0.18. */
+/**
+ * 0.35 solid is the line to cut to and nothing else; 0.25 dashed is the other edge's line; the rest is 0.18. Folds are long dashes and two
+ * dots (ISO 128-2, line type 05, from memory), so that none is taken for an edge.
+ */
 export const PENS: Readonly<Record<Purpose, Pen>> = {
   cut: { width: 0.35, dash: [] },
   'other-edge': { width: 0.25, dash: [3, 1.5] },
   waste: THIN,
   guide: THIN,
+  fold: { width: 0.18, dash: [6, 1.2, 0.6, 1.2, 0.6, 1.2] },
+  clean: { width: 0.18, dash: [9, 3] },
   outline: THIN,
   seam: THIN,
   bar: THIN,

@@ -2,7 +2,7 @@ import type { Mm } from '../measure/units.ts';
 import type { Box, Mark, Point } from './drawing.ts';
 import { type Block, extentOf, SMALL } from './lettering.ts';
 import { boundsOf, point, type Segment, strokeOf } from './path.ts';
-import { addBarrier, type Candidate, emptyField, type Field, place, wordsOf } from './placer.ts';
+import { addBarrier, type Candidate, emptyField, type Field, place, withRoom, wordsOf } from './placer.ts';
 import { thinned } from './thinned.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
@@ -101,9 +101,13 @@ function chain({ from, to }: Segment): Segment[] {
   return dashes;
 }
 
+/** With room before and after it where there is any, for `48°` beside `heel` reads as one. */
 function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] {
-  return place(field, around(block, at, way)) ?? [];
+  const roomy = [...around(block, at, way)].map((words) => withRoom(words, APART, 0));
+  return place(field, roomy) ?? place(field, around(block, at, way)) ?? [];
 }
+
+const APART: Mm = 1.6;
 
 /** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
 function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {

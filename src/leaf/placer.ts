@@ -145,6 +145,17 @@ export function wordsOf(block: Block, turn: Turn = 0): (left: Mm, bottom: Mm) =>
   return (left, bottom) => ({ box: { left, bottom, right: left + w, top: bottom + h }, draw });
 }
 
+/** The same words with so much room before and after them: two notes in one row with no more than a space between read as one. */
+export function withRoom(words: Candidate, by: Mm, turn: Turn): Candidate {
+  const [aside, up] = turn === 0 ? [by, 0] : [0, by];
+  const { left, bottom, right, top } = words.box;
+  return {
+    ...words,
+    box: { left: left - aside, bottom: bottom - up, right: right + aside, top: top + up },
+    draw: (x, y) => words.draw(x + aside, y + up),
+  };
+}
+
 function columnOf(x: Mm): number {
   return Math.floor(x / COLUMN);
 }

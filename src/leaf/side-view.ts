@@ -95,9 +95,9 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay): Picture {
     ],
     axes: [...header.axes, { from: point(0, 0), to: point(0, k * body) }],
     words: [
-      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep)]),
       { text: acute ? names.heel : names.toe, at: right, way: point(1, k * 0.4) },
       { text: acute ? names.toe : names.heel, at: left, way: point(-1, k * 0.4) },
+      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep)]),
       awayWord(end, k, body),
       ...turnWord(part, k, body),
     ],

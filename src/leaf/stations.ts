@@ -3,11 +3,11 @@ import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { countsInAngles, stationInWords } from '../saddle/station.ts';
 import { type Body, baseHeight } from './body.ts';
-import type { Mark, Point } from './drawing.ts';
+import type { Mark } from './drawing.ts';
 import { across, type Flat, height } from './flat.ts';
 import { foldStations } from './folds.ts';
 import { type Block, extentOf, SMALL, TEXT } from './lettering.ts';
-import { point, strokeOf } from './path.ts';
+import { strokeOf } from './path.ts';
 import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from './placer.ts';
 
 /** Places nearer to one another than this on the paper are one, mm. */
@@ -37,23 +37,9 @@ export function guidesOf(flat: Flat, cope: Cope, base: Mm): Guide[] {
 /** The guide lines, interrupted where words lie across them. Drawn when all words are placed. */
 export function guideMarks(field: Field): Mark[] {
   return field.guides.flatMap((guide) =>
-    openParts(field, guide)
-      .flatMap((part) => (guide.fold ? dashed(part) : [part]))
-      .map((part) => strokeOf('guide', part)),
+    openParts(field, guide).map((part) => strokeOf(guide.fold ? 'fold' : 'guide', part)),
   );
 }
-
-/** An upright line to fold on, in short dashes. */
-function dashed([from, to]: [Point, Point]): [Point, Point][] {
-  const count = Math.floor((to.y - from.y + DASH_GAP) / (DASH + DASH_GAP));
-  return Array.from({ length: count }, (_, i) => {
-    const y = from.y + i * (DASH + DASH_GAP);
-    return [point(from.x, y), point(from.x, y + DASH)];
-  });
-}
-
-const DASH: Mm = 1.2;
-const DASH_GAP: Mm = 1;
 
 /** Each quarter line's station, beside it at the base edge. */
 export function stationLabels(body: Body): Mark[] {

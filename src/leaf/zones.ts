@@ -53,13 +53,13 @@ export function zoneWords({ name, angles }: Zone): string {
 interface Stretch {
   readonly left: Mm;
   readonly right: Mm;
-  /** Left out on the shorter half of a zone that the seam cuts. */
-  readonly words?: string;
+  /** What may stand in it, the best first; none on the shorter half of a zone that the seam cuts. */
+  readonly words: readonly string[];
 }
 
 /**
  * A bar round the leaf, as near the base edge as is free, that names the zones and says their weld angles; undefined
- * where there is no room for all of it.
+ * where there is no room for all of it. One stretch at least says what its angles are: bare, they read as stations.
  */
 export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | undefined {
   if (body.flat.section.girth < BAR_GIRTH) return undefined;
@@ -69,7 +69,8 @@ export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | u
   for (let down = 1; down < DEEPEST; down += 1.2) {
     const middle = baseHeight(body) + inward * (down + high / 2);
     const bar = stretches.flatMap((stretch) => barAt(body, stretch, middle) ?? []);
-    if (bar.length === stretches.length) return drawnBar(body, bar);
+    const told = bar.some(({ telling }) => telling);
+    if (told && bar.length === stretches.length) return drawnBar(body, bar);
   }
   return undefined;
 }
@@ -83,31 +84,51 @@ export const BAR_GIRTH: Mm = 110;
 function stretchesOf({ flat }: Body, zone: Zone): Stretch[] {
   const left = across(flat, homeStation(zone.from, flat.turn));
   const right = across(flat, homeStation(zone.to, flat.turn));
-  const words = zoneWords(zone);
+  const bare = zoneWords(zone);
+  const words = zone.angles ? [...TELLING.map((what) => `${what}: ${bare}`), bare] : [bare];
   if (left < right) return [{ left, right, words }];
   const [before, after] = [
     { left, right: flat.width },
     { left: 0, right },
   ];
-  return flat.width - left > right ? [{ ...before, words }, after] : [before, { ...after, words }];
+  const longer = flat.width - left > right;
+  return [
+    { ...before, words: longer ? words : [] },
+    { ...after, words: longer ? [] : words },
+  ];
 }
+
+/** What stands before a zone's angles, where there is room. */
+const TELLING = ['weld angle', 'weld'] as const;
 
 /** A stretch of the bar: its lines, and its words where it has any. */
 interface Bar {
   readonly lines: readonly Segment[];
   readonly words?: Candidate;
+  /** Whether the words say that these are weld angles. */
+  readonly telling?: boolean;
 }
 
 /** One stretch at this height; undefined where something is in its way. */
-function barAt({ field, flat }: Body, { left, right, words }: Stretch, y: Mm): Bar | undefined {
+function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefined {
+  const { field, flat } = body;
   const [from, to] = [Math.max(left, OFF_SEAM), Math.min(right, flat.width - OFF_SEAM)];
   if (!isClear(field, { left: from + HAIR, right: to - HAIR, bottom: y - TICK, top: y + TICK }))
     return undefined;
   const ticks = [left, right]
     .filter((x) => x > OFF_SEAM && x < flat.width - OFF_SEAM)
     .map((x) => ({ from: point(x, y - TICK), to: point(x, y + TICK) }));
-  if (words === undefined) return { lines: [...ticks, { from: point(from, y), to: point(to, y) }] };
-  const block = { lines: [words], size: SMALL };
+  if (words.length === 0) return { lines: [...ticks, { from: point(from, y), to: point(to, y) }] };
+  for (const text of words) {
+    const bar = interrupted(body, text, from, to, y);
+    if (bar) return { ...bar, lines: [...ticks, ...bar.lines], telling: text !== words.at(-1) };
+  }
+  return undefined;
+}
+
+/** A level line with words in it, as near its middle as they are free; undefined where they are nowhere. */
+function interrupted({ field }: Body, text: string, from: Mm, to: Mm, y: Mm): Bar | undefined {
+  const block = { lines: [text], size: SMALL };
   const { width, height } = extentOf(block);
   const at = wordsOf(block);
   const room = (to - from - width) / 2 - ROUND;
@@ -118,7 +139,7 @@ function barAt({ field, flat }: Body, { left, right, words }: Stretch, y: Mm): B
       if (!isFree(field, placed.box, true)) continue;
       const before = { from: point(from, y), to: point(start - ROUND, y) };
       const after = { from: point(start + width + ROUND, y), to: point(to, y) };
-      return { lines: [...ticks, before, after], words: placed };
+      return { lines: [before, after], words: placed };
     }
   }
   return undefined;

@@ -24,7 +24,7 @@ function only(tube: Parameters<typeof kindCasesOf>[0]): KindCase {
 
 /** Upright guide lines, where they stand across the leaf. */
 function uprights(drawing: Drawing): number[] {
-  const xs = strokesOf(drawing, 'guide').flatMap(({ path }) =>
+  const xs = [...strokesOf(drawing, 'guide'), ...strokesOf(drawing, 'fold')].flatMap(({ path }) =>
     path.pieces.every(({ to }) => to.x === path.start.x) ? [path.start.x] : [],
   );
   return [...new Set(xs)].sort((a, b) => a - b);
@@ -133,9 +133,9 @@ it('the zones of a slanted plate have the weld angles of its own formula', () =>
   // On a plane cos(dihedral) = cos(60) cos(phi): 60 at the heel, 69.3 and 110.7 at 45 and 135, 120 at the toe.
   const { leaf } = only(tubeOnto(round(76.1), [partOf({ kind: 'plate' }, 60)], 3));
   const texts = textsOf(leaf.wrap);
-  expect(texts).toContain('heel 60–69°');
-  expect(texts).toContain('toe 111–120°');
-  expect(texts.filter((text) => text === 'side 69–111°')).toHaveLength(2);
+  expect(texts.some((text) => text.endsWith('heel 60–69°'))).toBe(true);
+  expect(texts.some((text) => text.endsWith('toe 111–120°'))).toBe(true);
+  expect(texts.filter((text) => text.endsWith('side 69–111°'))).toHaveLength(2);
 });
 
 it('a leaf without room for the zones has them on its card', () => {

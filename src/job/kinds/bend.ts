@@ -26,7 +26,7 @@ export function bendFacts(header: BendHeader): HeaderFacts {
   const { od, radius, centre } = header;
   const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
   return {
-    words: `a bend of ${bothUnits(od)}, centre line ${bothUnits(radius)}, centre at ${angleAsWritten(centre)}`,
+    words: `a bend of ${bothUnits(od)}, bent to ${bothUnits(radius)} on its centre line, its centre ${angleAsWritten(centre)} round from the tube`,
     name: `the bent ${asWritten(od)} header`,
     setting: `bend ${keyed(od.mm)} ${keyed(radius.mm)}`,
     across: Number.POSITIVE_INFINITY,

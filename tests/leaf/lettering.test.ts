@@ -1,0 +1,21 @@
+import { expect, it } from 'vitest';
+import { folded } from '../../src/leaf/lettering.ts';
+import { widthOf } from '../../src/leaf/letters.ts';
+
+const SIZE = 2.2;
+const TEXT = 'along the spine to the base edge of end B.';
+
+it("an end's letter is never alone on a line, whatever the line's length", () => {
+  for (let width = 12; width < 70; width += 0.25) {
+    const lines = folded(TEXT, SIZE, width);
+    expect(lines.join(' ')).toBe(TEXT);
+    expect(lines.at(-1)).not.toBe('B.');
+    for (const line of lines) expect(widthOf(line, SIZE)).toBeLessThanOrEqual(width);
+  }
+});
+
+it('what can not stay together on one line is parted before a word is cut', () => {
+  const width = widthOf('mmmm', SIZE);
+  expect(folded('mmmm B', SIZE, width)).toEqual(['mmmm', 'B']);
+  expect(folded('mmmmmm B', SIZE, width)).toEqual(['mmmm', 'mm B']);
+});

@@ -1,0 +1,148 @@
+import { createSVGWindow } from 'svgdom';
+import { describe, expect, it } from 'vitest';
+import { inkDxf } from '../../src/ink/dxf.ts';
+import { inkSvg } from '../../src/ink/svg.ts';
+import type { Drawing, Words } from '../../src/leaf/drawing.ts';
+import { boxOfWords, strokesOf, textsOf } from './collisions.ts';
+import { kindCasesOf, partOf, randomKind, rectangle, tubeOnto } from './random-kinds.ts';
+import { type Ask, type Case, casesOf, dice, length } from './random-tubes.ts';
+
+/** The throat is 4.4 degrees from the heel: 1.2 mm on this leaf. */
+const OFFSET: Ask = {
+  name: 'bunk stay',
+  od: 31.75,
+  wall: 2.41,
+  between: 619,
+  A: { header: 38.1, angle: 62 },
+  B: { header: 44.45, angle: 48, offset: 2.38, clock: 35 },
+};
+
+function endB(): Case {
+  const [, b] = casesOf(OFFSET);
+  if (!b) throw new Error('two ends');
+  return b;
+}
+
+function wordOf(drawing: Drawing, start: string): Words {
+  const found = drawing.marks.find(
+    (mark): mark is Words => mark.kind === 'words' && mark.text.startsWith(start),
+  );
+  if (!found) throw new Error(`no ${start}`);
+  return found;
+}
+
+it('heel and throat, too near for words between them, each have a name on a line of their own', () => {
+  const { leaf } = endB();
+  const [heel, throat] = ['heel', 'throat'].map((name) => boxOfWords(wordOf(leaf.wrap, name)));
+  if (!heel || !throat) throw new Error('two names');
+  const lines = strokesOf(leaf.wrap, 'guide').filter(({ path }) => {
+    const [to] = path.pieces;
+    return to && to.to.x === path.start.x && path.start.x > heel.right && path.start.x < throat.left;
+  });
+  const xs = lines.map(({ path }) => path.start.x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  expect(right - left).toBeCloseTo((4.4 / 360) * Math.PI * 31.85, 1);
+  expect(left - heel.right).toBeLessThan(1);
+  expect(throat.left - right).toBeLessThan(1);
+  for (const [x, box] of [
+    [left, heel],
+    [right, throat],
+  ] as const) {
+    const lows = lines
+      .filter(({ path }) => path.start.x === x)
+      .flatMap(({ path }) => path.pieces.map(({ to }) => to.y));
+    // The body lies below at end B: the line comes down as far as its name.
+    expect(Math.min(...lows)).toBeLessThan(box.bottom + 0.01);
+  }
+});
+
+it('the cut is told of with room before and after the words, among the names at the cut', () => {
+  const { leaf } = endB();
+  const cut = boxOfWords(wordOf(leaf.wrap, 'cut to the middle'));
+  for (const mark of leaf.wrap.marks) {
+    if (mark.kind !== 'words' || mark.text.startsWith('cut to')) continue;
+    const other = boxOfWords(mark);
+    const inLine = other.left < cut.right && cut.left < other.right;
+    if (inLine) expect(Math.max(other.bottom - cut.top, cut.bottom - other.top)).toBeGreaterThan(2);
+  }
+});
+
+it('angles in the band by the base edge are said to be those of the weld', () => {
+  const roll = dice(88);
+  const wraps = Array.from({ length: 40 }, () => randomKind(roll))
+    .flatMap(kindCasesOf)
+    .map(({ leaf }) => textsOf(leaf.wrap));
+  const banded = wraps.filter((texts) => texts.some((text) => /(heel|toe|side|inside) \d+–\d+°$/.test(text)));
+  expect(banded.length).toBeGreaterThan(6);
+  for (const texts of banded) expect(texts.some((text) => text.startsWith('weld'))).toBe(true);
+});
+
+describe('a fold is told from an edge at a glance', () => {
+  const onto = { kind: 'round', od: length(76.1) } as const;
+  const [box] = kindCasesOf(tubeOnto(rectangle(50, 30, 5), [partOf(onto, 65)], 2.5));
+  if (!box) throw new Error('one end');
+  const { leaf } = box;
+
+  it('by a line of its own', () => {
+    expect(strokesOf(leaf.wrap, 'fold').length).toBeGreaterThanOrEqual(8);
+    expect(strokesOf(leaf.wrap, 'other-edge')).toHaveLength(1);
+  });
+
+  it('in SVG: an edge has one length of dash, a fold long ones and dots', () => {
+    const svg = inkSvg([leaf], createSVGWindow());
+    const dashesOf = (purpose: string): number[] => {
+      const group = new RegExp(`<g[^>]*class="${purpose}"[^>]*>`).exec(svg)?.[0] ?? '';
+      return (/stroke-dasharray="([^"]*)"/.exec(group)?.[1] ?? '').split(' ').map(Number);
+    };
+    expect(dashesOf('other-edge')).toHaveLength(2);
+    const fold = dashesOf('fold').filter((_, i) => i % 2 === 0);
+    expect(Math.max(...fold) / Math.min(...fold)).toBeGreaterThan(5);
+  });
+
+  it('in DXF: on layers of their own, with line types of their own', () => {
+    const dxf = inkDxf([leaf])
+      .split(/\r?\n/)
+      .map((line) => line.trim());
+    const lengthsOf = (name: string): number => {
+      const start = dxf.findIndex((line, i) => line === 'LTYPE' && dxf[i + 2] === name);
+      const count = dxf.indexOf('73', start);
+      return Number(dxf[count + 1]);
+    };
+    expect([lengthsOf('OTHER_EDGE'), lengthsOf('FOLD')]).toEqual([2, 6]);
+    expect(dxf.filter((line) => line === 'FOLD').length).toBeGreaterThan(8);
+  });
+});
+
+describe("a joint's picture", () => {
+  const cards = casesOf(OFFSET).map(({ leaf }) => leaf.card);
+
+  it('has its angle apart from the heel', () => {
+    const angles = ['62°', '48°'];
+    cards.forEach((card, i) => {
+      const heel = boxOfWords(wordOf(card, 'heel'));
+      const texts = card.marks.filter(
+        (mark): mark is Words => mark.kind === 'words' && mark.text === angles[i],
+      );
+      const angle = texts.map(boxOfWords).sort((a, b) => b.left - a.left)[0] ?? heel;
+      const aside = Math.max(heel.left - angle.right, angle.left - heel.right);
+      const above = Math.max(heel.bottom - angle.top, angle.bottom - heel.top);
+      expect(Math.max(aside - 1.5, above)).toBeGreaterThan(0.3);
+    });
+  });
+
+  it('has its caption close under it', () => {
+    for (const card of cards) {
+      const caption = boxOfWords(wordOf(card, 'seen from'));
+      const lines = strokesOf(card, 'picture').filter(({ path }) => path.start.y > caption.top);
+      const words = card.marks.filter(
+        (mark): mark is Words => mark.kind === 'words' && mark.at.y > caption.top && mark.at.x > caption.left,
+      );
+      const foot = Math.min(
+        ...lines.flatMap(({ path }) => [path.start.y, ...path.pieces.map(({ to }) => to.y)]),
+        ...words.map((word) => boxOfWords(word).bottom),
+      );
+      expect(foot - caption.top).toBeGreaterThan(0);
+      expect(foot - caption.top).toBeLessThan(1);
+    }
+  });
+});
