@@ -65,11 +65,20 @@ function point({ x, y }: Point): string {
 }
 
 function wordsOf(words: Words, used: UsedGlyphs): string {
-  const codes: string[] = [];
-  for (const sign of words.text) {
-    const { glyph } = letterOf(sign);
-    if (!used.has(glyph)) used.set(glyph, sign);
-    codes.push(glyph.toString(16).padStart(4, '0'));
-  }
-  return `BT /${FONT_KEY} ${written(words.size)} Tf ${placed(words.at, words.turn)} Tm <${codes.join('')}> Tj ET`;
+  let codes = '';
+  for (const sign of words.text) codes += codeOf(sign, used);
+  return `BT /${FONT_KEY} ${written(words.size)} Tf ${placed(words.at, words.turn)} Tm <${codes}> Tj ET`;
+}
+
+/** Glyph numbers in four digits, each spelled once: a file's words are made of few signs. */
+const CODES = new Map<number, string>();
+
+function codeOf(sign: string, used: UsedGlyphs): string {
+  const { glyph } = letterOf(sign);
+  if (!used.has(glyph)) used.set(glyph, sign);
+  const known = CODES.get(glyph);
+  if (known !== undefined) return known;
+  const code = glyph.toString(16).padStart(4, '0');
+  CODES.set(glyph, code);
+  return code;
 }

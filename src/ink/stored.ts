@@ -7,7 +7,8 @@ type Entries = Parameters<PDFContext['stream']>[1];
 export type Store = (content: string | Uint8Array, entries?: Entries) => PDFRawStream;
 
 /**
- * How the streams of one file are stored: as they are until they are `LIGHT` bytes together, and deflated from there on. What one
+ * How the streams of one file are stored: as they are until they are `LIGHT` bytes together, and deflated from there on but for
+ * the short ones. What one
  * end takes is light as it is, and to set about deflating it would take longer than to draw it.
  */
 export function storeOf(context: PDFContext): Store {
@@ -15,12 +16,16 @@ export function storeOf(context: PDFContext): Store {
   return (content, entries) => {
     const bytes = bytesOf(content);
     weight += bytes.length;
-    return weight > LIGHT ? deflated(context, bytes, entries) : context.stream(bytes, entries);
+    if (weight <= LIGHT || bytes.length < SHORT) return context.stream(bytes, entries);
+    return deflated(context, bytes, entries);
   };
 }
 
 /** Two sheets' worth or so. */
 const LIGHT = 1 << 16;
+
+/** A line of words or two. */
+const SHORT = 1 << 10;
 
 /**
  * A stream of this text or these bytes, deflated. One deflate serves Node and the browser, so that both give the same

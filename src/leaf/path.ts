@@ -68,6 +68,11 @@ export function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
 }
 
+/** Whether two boxes overlap or are less than `by` mm apart. */
+export function areNear(a: Box, b: Box, by: Mm): boolean {
+  return a.left - by < b.right && b.left < a.right + by && a.bottom - by < b.top && b.bottom < a.top + by;
+}
+
 export function within(inner: Box, outer: Box): boolean {
   return (
     inner.left >= outer.left &&

@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { Box, Mark, Point } from './drawing.ts';
 import { type Block, extentOf, lettered, type Turn } from './lettering.ts';
-import { boxOf, cross, grown, meetsBox, overlap, type Segment, within } from './path.ts';
+import { areNear, boxOf, cross, grown, meetsBox, overlap, type Segment, within } from './path.ts';
 
 /** One place where something may stand. */
 export interface Candidate {
@@ -44,6 +44,8 @@ export interface Guide {
 
 const COLUMN: Mm = 6;
 
+const NONE: readonly Barrier[] = [];
+
 /** Between two boxes of words, and between words and a guide line. */
 const APART: Mm = 0.6;
 
@@ -66,18 +68,16 @@ export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm
 
 /** Whether a box is clear of every line and every word, and of guides unless it may lie over those that are not firm. */
 export function isFree(field: Field, box: Box, overGuides = false): boolean {
-  const room = grown(box, APART);
-  for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, room)) return false;
+  for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, box)) return false;
   return isClear(field, box);
 }
 
 /** Whether a box is within bounds and clear of every line and every word, wherever the guides are. */
 export function isClear(field: Field, box: Box): boolean {
   if (!within(box, field.bounds)) return false;
-  const room = grown(box, APART);
-  for (const other of field.taken) if (overlap(room, other)) return false;
+  for (const other of field.taken) if (areNear(box, other, APART)) return false;
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
-    for (const barrier of field.columns.get(column) ?? []) if (isTouched(barrier, box)) return false;
+    for (const barrier of field.columns.get(column) ?? NONE) if (isTouched(barrier, box)) return false;
   }
   return true;
 }
@@ -89,12 +89,11 @@ function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
 /** Whether a straight piece keeps clear of all words, and crosses no fence. */
 export function isOpen(field: Field, segment: Segment): boolean {
   const box = boxOf(segment);
-  const reach = grown(box, APART);
   for (const other of field.taken) {
-    if (overlap(reach, other) && meetsBox(segment, grown(other, APART))) return false;
+    if (areNear(box, other, APART) && meetsBox(segment, grown(other, APART))) return false;
   }
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
-    for (const barrier of field.columns.get(column) ?? []) {
+    for (const barrier of field.columns.get(column) ?? NONE) {
       if (barrier.fence && cross(barrier.segment, segment)) return false;
     }
   }
@@ -116,7 +115,7 @@ export function place(field: Field, candidates: Iterable<Candidate>): readonly M
 /** The parts of a guide that are left when the words across it have their room. */
 export function openParts(field: Field, guide: Guide): [Point, Point][] {
   const gaps = field.taken
-    .filter((box) => guideMeets(guide, grown(box, APART)))
+    .filter((box) => guideMeets(guide, box))
     .map((box) => [box.bottom - APART, box.top + APART] as const)
     .sort((a, b) => a[0] - b[0]);
   const parts: [Point, Point][] = [];
@@ -133,8 +132,10 @@ export function openParts(field: Field, guide: Guide): [Point, Point][] {
   return parts;
 }
 
-function guideMeets(guide: Guide, box: Box): boolean {
-  return guide.x > box.left && guide.x < box.right && guide.bottom < box.top && guide.top > box.bottom;
+function guideMeets({ x, bottom, top }: Guide, box: Box): boolean {
+  return (
+    x > box.left - APART && x < box.right + APART && bottom < box.top + APART && top > box.bottom - APART
+  );
 }
 
 /** Words wherever they may be tried: a candidate with the lower left corner of their turned box at (left, bottom). */
