@@ -3,17 +3,16 @@ import type { Plugin } from 'esbuild';
 /**
  * Tells the bundler that modules of pdf-lib do nothing by being imported, so that what is not used falls away: two
  * thirds of it, the form fields, the standard fonts and the parser among them. What is left would deflate by a library of
- * its own, were it asked to: it is given the one that is there anyway.
+ * its own, which nothing of ours asks it to.
  */
 export const leanPdfLib: Plugin = {
   name: 'lean-pdf-lib',
   setup(build) {
     build.onResolve({ filter: /^pako$/ }, ({ importer }) =>
-      IN_PDF_LIB.test(importer) ? { path: 'deflate', namespace: 'lean-pdf-lib' } : undefined,
+      IN_PDF_LIB.test(importer) ? { path: 'nothing', namespace: 'lean-pdf-lib' } : undefined,
     );
     build.onLoad({ filter: /.*/, namespace: 'lean-pdf-lib' }, () => ({
-      contents: "import { zlibSync } from 'fflate'; export default { deflate: zlibSync };",
-      resolveDir: import.meta.dirname,
+      contents: 'export default {};',
     }));
     build.onResolve(
       { filter: /^pdf-lib$|^\.{1,2}\// },

@@ -21,8 +21,7 @@ export function processShell(home: URL): Shell {
     home,
     env: process.env,
     watched: process.stderr.isTTY === true,
-    out: (data) =>
-      new Promise((done, failed) => process.stdout.write(data, (error) => (error ? failed(error) : done()))),
+    out: written,
     err: (text) => process.stderr.write(text),
     async input() {
       const chunks: Uint8Array[] = [];
@@ -30,4 +29,14 @@ export function processShell(home: URL): Shell {
       return Buffer.concat(chunks).toString('utf8');
     },
   };
+}
+
+function written(data: string | Uint8Array): Promise<void> {
+  // A reader that has seen enough, such as `head`, closes the pipe: that is no failure of ours.
+  process.stdout.once('error', (error: NodeJS.ErrnoException) => {
+    if (error.code === 'EPIPE') process.exit(0);
+  });
+  return new Promise((done, failed) =>
+    process.stdout.write(data, (error) => (error ? failed(error) : done())),
+  );
 }

@@ -12,10 +12,13 @@ export function attachedJob(pdf: Uint8Array): string | undefined {
     const begin = /stream\r?\n/g;
     begin.lastIndex = index;
     const opened = begin.exec(text);
-    const end = text.indexOf('endstream', index);
-    if (!opened || from < 0 || end < opened.index) continue;
-    const deflated = text.slice(from, opened.index).includes('/FlateDecode');
-    const job = contentOf(pdf.subarray(opened.index + opened[0].length, end), deflated);
+    if (!opened || from < 0) continue;
+    const entries = text.slice(from, opened.index);
+    const start = opened.index + opened[0].length;
+    const length = /\/Length\s+(\d+)(?!\s+\d+\s+R)\b/.exec(entries)?.[1];
+    const end = length === undefined ? text.indexOf('endstream', start) : start + Number(length);
+    if (end < start) continue;
+    const job = contentOf(pdf.subarray(start, end), entries.includes('/FlateDecode'));
     if (job !== undefined) return job;
   }
   return undefined;

@@ -1,14 +1,14 @@
 import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
-import { deflated } from './stored.ts';
+import type { Store } from './stored.ts';
 
 /**
  * A text kept inside the PDF as an embedded file (ISO 32000-1, 7.11.4), undated, so that the same job gives the same bytes.
  * Returns the reference to its file specification.
  */
-export function attach(context: PDFContext, name: string, text: string): PDFRef {
+export function attach(context: PDFContext, store: Store, name: string, text: string): PDFRef {
   const bytes = new TextEncoder().encode(text);
   const file = context.register(
-    deflated(context, bytes, {
+    store.stream(bytes, {
       Type: 'EmbeddedFile',
       Subtype: 'text/plain',
       Params: { Size: bytes.length },

@@ -32,7 +32,7 @@ export function embedFont(context: PDFContext, store: Store, used: UsedGlyphs): 
       BaseFont: FONT_NAME,
       Encoding: 'Identity-H',
       DescendantFonts: [context.register(descendant)],
-      ToUnicode: context.register(store(signTable(glyphs))),
+      ToUnicode: context.register(store.stream(signTable(glyphs))),
     }),
   );
 }

@@ -2,7 +2,7 @@ import type { PDFRawStream } from 'pdf-lib';
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Sheet } from '../tiler/sheets.ts';
 import { contentOf, type UsedGlyphs } from './content.ts';
-import { holds, type Store } from './stored.ts';
+import type { Store } from './stored.ts';
 
 /** A drawing as PDF operators, stored, and how often the sheets show it. */
 export interface Item {
@@ -30,7 +30,7 @@ export interface Inventory {
  * kept, a twentieth of what the drawing itself takes, so sheets made one by one need not all fit in memory. Throws where
  * two different drawings have one name: one of them would be printed in the other's place.
  */
-export function inventoryOf(store: Store, sheets: Iterable<Sheet>): Inventory {
+export async function inventoryOf(store: Store, sheets: Iterable<Sheet>): Promise<Inventory> {
   const used: UsedGlyphs = new Map();
   const byDrawing = new WeakMap<Drawing, Item>();
   const byName = new Map<string, Item>();
@@ -40,21 +40,25 @@ export function inventoryOf(store: Store, sheets: Iterable<Sheet>): Inventory {
     if (known !== undefined) return known;
     const content = contentOf(drawing, used);
     const namesake = byName.get(drawing.name);
-    if (namesake !== undefined && !holds(namesake.content, content)) {
+    if (namesake !== undefined && !store.holds(namesake.content, content)) {
       throw new Error(`Two different drawings are named "${drawing.name}".`);
     }
-    const item = namesake ?? { content: store(content), box: drawing.box, times: 0 };
+    const item = namesake ?? { content: store.stream(content), box: drawing.box, times: 0 };
     byDrawing.set(drawing, item);
     byName.set(drawing.name, item);
     return item;
   }
 
-  const written = Array.from(sheets, (sheet) =>
-    sheet.placements.map(({ drawing, at, turn, clip }) => {
-      const item = itemOf(drawing);
-      item.times += 1;
-      return { item, at, turn, clip };
-    }),
-  );
+  const written: ItemSheet[] = [];
+  for (const { placements } of sheets) {
+    await store.ready();
+    written.push(
+      placements.map(({ drawing, at, turn, clip }) => {
+        const item = itemOf(drawing);
+        item.times += 1;
+        return { item, at, turn, clip };
+      }),
+    );
+  }
   return { sheets: written, used };
 }

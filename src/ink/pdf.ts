@@ -4,7 +4,7 @@ import { attach } from './attachment.ts';
 import { embedFont } from './embedded-font.ts';
 import { inventoryOf } from './inventory.ts';
 import { addPage } from './page.ts';
-import { storeOf } from './stored.ts';
+import { type Store, storeOf } from './stored.ts';
 
 /** What a PDF says about itself. */
 export interface PdfInfo {
@@ -23,14 +23,14 @@ export interface PdfInfo {
 export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> {
   const context = PDFContext.create();
   const store = storeOf(context);
-  const { sheets, used } = inventoryOf(store, set.sheets);
+  const { sheets, used } = await inventoryOf(store, set.sheets);
   const parent = context.nextRef();
   const font = embedFont(context, store, used);
   const { width, height, stretch } = set;
   const binding = { context, parent, font, width, height, stretch, forms: new Map() };
   const pages = sheets.map((sheet) => addPage(binding, sheet));
   context.assign(parent, context.obj({ Type: 'Pages', Kids: pages, Count: pages.length }));
-  context.trailerInfo.Root = context.register(catalog(context, parent, info));
+  context.trailerInfo.Root = context.register(catalog(context, store, parent, info));
   context.trailerInfo.Info = context.register(
     context.obj({ Title: PDFHexString.fromText(info.title), Producer: PDFHexString.fromText('Copeleaf') }),
   );
@@ -39,7 +39,7 @@ export async function inkPdf(set: SheetSet, info: PdfInfo): Promise<Uint8Array> 
 }
 
 /** Asks viewers to print as drawn (ISO 32000-1, 12.2), and carries the job. */
-function catalog(context: PDFContext, pages: PDFRef, info: PdfInfo): PDFDict {
+function catalog(context: PDFContext, store: Store, pages: PDFRef, info: PdfInfo): PDFDict {
   const catalog = context.obj({
     Type: 'Catalog',
     Pages: pages,
@@ -47,7 +47,7 @@ function catalog(context: PDFContext, pages: PDFRef, info: PdfInfo): PDFDict {
   });
   if (info.jobSource === undefined) return catalog;
   const name = `${info.jobName}.copeleaf.yaml`;
-  const job = attach(context, name, info.jobSource);
+  const job = attach(context, store, name, info.jobSource);
   catalog.set(
     PDFName.of('Names'),
     context.obj({ EmbeddedFiles: { Names: [PDFHexString.fromText(name), job] } }),

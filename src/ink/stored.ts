@@ -1,23 +1,40 @@
-import { zlibSync } from 'fflate';
 import { type PDFContext, PDFName, type PDFRawStream } from 'pdf-lib';
 
-type Entries = Parameters<PDFContext['stream']>[1];
+/** What a stream holds: a text, or bytes. */
+type Content = string | Uint8Array;
 
-/** Makes a stream of a text or of bytes, with these entries in its dictionary. */
-export type Store = (content: string | Uint8Array, entries?: Entries) => PDFRawStream;
+/** How the streams of one file are stored. */
+export interface Store {
+  /** A stream with these entries in its dictionary. */
+  readonly stream: (content: Content, entries?: Parameters<PDFContext['stream']>[1]) => PDFRawStream;
+  /** Whether a stream of this store holds just this content. */
+  readonly holds: (stream: PDFRawStream, content: Content) => boolean;
+  /** To be waited for before each sheet: what deflates is loaded when the file has become heavy. */
+  readonly ready: () => Promise<void>;
+}
 
 /**
- * How the streams of one file are stored: as they are until they are `LIGHT` bytes together, and deflated from there on but for
- * the short ones. What one
- * end takes is light as it is, and to set about deflating it would take longer than to draw it.
+ * Streams are stored as they are until they are `LIGHT` bytes together; of the sheets from there on, all but the short ones are
+ * deflated. What one end takes is light as it is, and to set about deflating it would take longer than to draw it.
  */
 export function storeOf(context: PDFContext): Store {
   let weight = 0;
-  return (content, entries) => {
-    const bytes = bytesOf(content);
-    weight += bytes.length;
-    if (weight <= LIGHT || bytes.length < SHORT) return context.stream(bytes, entries);
-    return deflated(context, bytes, entries);
+  let deflate: Deflate | undefined;
+  return {
+    stream(content, entries = {}) {
+      const bytes = bytesOf(content);
+      weight += bytes.length;
+      if (deflate === undefined || bytes.length < SHORT) return context.stream(bytes, entries);
+      return context.stream(deflate(bytes), { ...entries, Filter: 'FlateDecode' });
+    },
+    holds({ dict, contents }, content) {
+      const bytes = bytesOf(content);
+      const stored = deflate && dict.has(PDFName.of('Filter')) ? deflate(bytes) : bytes;
+      return stored.length === contents.length && stored.every((byte, index) => byte === contents[index]);
+    },
+    async ready() {
+      if (weight > LIGHT) deflate ??= await deflater();
+    },
   };
 }
 
@@ -27,30 +44,17 @@ const LIGHT = 1 << 16;
 /** A line of words or two. */
 const SHORT = 1 << 10;
 
+type Deflate = (bytes: Uint8Array) => Uint8Array;
+
 /**
- * A stream of this text or these bytes, deflated. One deflate serves Node and the browser, so that both give the same
- * bytes. The level is where a file of many sheets costs least: a higher one saves a tenth of the bytes for twice the time.
+ * One deflate serves Node and the browser, so that both give the same bytes. The level is where a file of many sheets
+ * costs least: a higher one saves a tenth of the bytes for twice the time.
  */
-export function deflated(
-  context: PDFContext,
-  content: string | Uint8Array,
-  entries: Entries = {},
-): PDFRawStream {
-  return context.stream(squeezed(content), { ...entries, Filter: 'FlateDecode' });
+async function deflater(): Promise<Deflate> {
+  const { zlibSync } = await import('fflate');
+  return (bytes) => zlibSync(bytes, { level: 4 });
 }
 
-/** Whether a stream holds just this content. */
-export function holds({ dict, contents }: PDFRawStream, content: string | Uint8Array): boolean {
-  const bytes = dict.has(PDFName.of('Filter')) ? squeezed(content) : bytesOf(content);
-  return bytes.length === contents.length && bytes.every((byte, index) => byte === contents[index]);
-}
-
-function squeezed(content: string | Uint8Array): Uint8Array {
-  return zlibSync(bytesOf(content), { level: LEVEL });
-}
-
-const LEVEL = 4;
-
-function bytesOf(content: string | Uint8Array): Uint8Array {
+function bytesOf(content: Content): Uint8Array {
   return typeof content === 'string' ? new TextEncoder().encode(content) : content;
 }
