@@ -8,6 +8,7 @@ import type { Path } from './job-doc.ts';
 import { halfShown, type JointLines, JointPicture, jointLines } from './joint-picture.tsx';
 import { endKindAt } from './kinds.ts';
 import type { Notes } from './notes.ts';
+import { TubeBody } from './tube-body.tsx';
 import { TubeFields } from './tube-row.tsx';
 import { Watch } from './watch.tsx';
 
@@ -35,11 +36,7 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
   const [A, B] = [drawn('A'), drawn('B')];
   const half = halfShown([A, B].flatMap((each) => (each ? [each.lines] : [])));
   const { reach } = solution.section;
-  // The middles of its lines, a pixel wide, are where the joint's picture has them.
-  const sides = {
-    left: `calc(${50 - (50 * reach) / half}% - 0.5px)`,
-    width: `calc(${(100 * reach) / half}% + 1px)`,
-  };
+  const across = (A ?? B)?.lines.across ?? [-reach, reach];
   const hasB = endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
   const row = (name: EndName, picture: Drawn | undefined) => (
     <section class={`row end-${name}`} aria-label={`End ${name}`}>
@@ -61,7 +58,7 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
             </>
           )}
         </div>
-        {picture ? (
+        {picture && (
           <JointPicture
             end={name}
             lines={picture.lines}
@@ -69,10 +66,17 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
             ghost={ghost}
             label={`End ${name} from its side${ghost ? ', an example' : ''}`}
           />
-        ) : (
-          <div class={`stub${solution.ends[name] ? '' : ' is-open'}`} style={sides} />
         )}
-        <div class={`body${ghost ? ' is-ghost' : ''}`} style={sides} />
+        <TubeBody
+          across={picture?.lines.across ?? across}
+          half={half}
+          ghost={ghost}
+          end={
+            picture
+              ? undefined
+              : { at: name === 'A' ? 'bottom' : 'top', cut: solution.ends[name] !== undefined }
+          }
+        />
       </div>
       <div class="asks">
         <EndFields tube={tube} name={name} />
@@ -85,7 +89,12 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
       {hasB && row('B', B)}
       <section class="row tube" aria-label="Tube">
         <div class="picture">
-          <div class={`body${ghost ? ' is-ghost' : ''}${hasB ? '' : ' is-open'}`} style={sides} />
+          <TubeBody
+            across={across}
+            half={half}
+            ghost={ghost}
+            end={hasB ? undefined : { at: 'top', cut: false }}
+          />
         </div>
         <div class="asks">
           {!hasB && <EndFields tube={tube} name="B" />}

@@ -15,6 +15,8 @@ export interface JointLines {
   readonly axes: string;
   readonly tube: string;
   readonly saddle: string;
+  /** Where the tube's sides and near edges go on from here, from its axis. */
+  readonly across: readonly Mm[];
   /** The angle, from the tube's body to the header's axis, where the first header has one to show. */
   readonly arc?: {
     readonly d: string;
@@ -49,6 +51,7 @@ export function jointLines(cope: Cope, end: 'A' | 'B'): JointLines {
     axes: headers.flatMap(({ axes }) => axes.map(({ from, to }) => wayOf([from, to]))).join(''),
     tube: sides.map(wayOf).join(''),
     saddle: wayOf(tube.saddle),
+    across: sides.map(([{ x }]) => x),
     ...(arc && { arc }),
     left: Math.min(...all.map(({ x }) => x)),
     right: Math.max(...all.map(({ x }) => x)),

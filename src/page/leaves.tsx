@@ -13,25 +13,27 @@ export function Leaves({ shown }: { readonly shown: Shown }) {
     return <p class="aside">No end is coped, so there is no leaf. Numbers has the length to cut.</p>;
   return (
     <>
-      <div class="tools">
-        {ends.length > 1 &&
-          ends.map((each) => (
-            <button
-              type="button"
-              key={each}
-              aria-label={`End ${each}’s leaf`}
-              aria-pressed={each === chosen}
-              onClick={() => setEnd(each)}
-            >
-              End {each}
+      {(ends.length > 1 || !enough) && (
+        <div class="tools">
+          {ends.length > 1 &&
+            ends.map((each) => (
+              <button
+                type="button"
+                key={each}
+                aria-label={`End ${each}’s leaf`}
+                aria-pressed={each === chosen}
+                onClick={() => setEnd(each)}
+              >
+                End {each}
+              </button>
+            ))}
+          {!enough && (
+            <button type="button" aria-pressed={readable} onClick={() => setReadable(!readable)}>
+              Large enough to read
             </button>
-          ))}
-        {!enough && (
-          <button type="button" aria-pressed={readable} onClick={() => setReadable(!readable)}>
-            Large enough to read
-          </button>
-        )}
-      </div>
+          )}
+        </div>
+      )}
       <LeafView
         job={shown.job}
         solution={shown.solution}

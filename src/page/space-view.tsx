@@ -57,24 +57,28 @@ export function SpaceView({ solution }: { readonly solution: TubeSolution }) {
         <button type="button" onClick={look([1, 0, 0.001], 'whole')}>
           On the spine
         </button>
-        <button type="button" aria-label="turn left" onClick={() => stage.current?.turn(-STEP, 0)}>
-          ←
-        </button>
-        <button type="button" aria-label="turn right" onClick={() => stage.current?.turn(STEP, 0)}>
-          →
-        </button>
-        <button type="button" aria-label="turn up" onClick={() => stage.current?.turn(0, STEP)}>
-          ↑
-        </button>
-        <button type="button" aria-label="turn down" onClick={() => stage.current?.turn(0, -STEP)}>
-          ↓
-        </button>
-        <button type="button" aria-label="nearer" onClick={() => stage.current?.nearer(1.25)}>
-          +
-        </button>
-        <button type="button" aria-label="farther" onClick={() => stage.current?.nearer(0.8)}>
-          −
-        </button>
+        <span class="together">
+          <button type="button" aria-label="turn left" onClick={() => stage.current?.turn(-STEP, 0)}>
+            ←
+          </button>
+          <button type="button" aria-label="turn right" onClick={() => stage.current?.turn(STEP, 0)}>
+            →
+          </button>
+          <button type="button" aria-label="turn up" onClick={() => stage.current?.turn(0, STEP)}>
+            ↑
+          </button>
+          <button type="button" aria-label="turn down" onClick={() => stage.current?.turn(0, -STEP)}>
+            ↓
+          </button>
+        </span>
+        <span class="together">
+          <button type="button" aria-label="nearer" onClick={() => stage.current?.nearer(1.25)}>
+            +
+          </button>
+          <button type="button" aria-label="farther" onClick={() => stage.current?.nearer(0.8)}>
+            −
+          </button>
+        </span>
       </div>
       <div class="stage">
         <canvas ref={canvas} tabIndex={0} role="img" aria-label={LABEL} onKeyDown={press} />

@@ -40,7 +40,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
   return (
     <>
       <h2>Tube</h2>
-      <div class="fields">
+      <div class="fields naming">
         <Entry base={tube} blank={NAME} part="tube" fullName="name of the tube" />
         <Entry base={tube} blank={COPIES} part="tube" fullName="copies of the tube" />
         <PairBox tube={tube} />
