@@ -6,7 +6,7 @@ import { tooSmall } from '../job/paper.ts';
 import type { Printer } from '../job/printer.ts';
 import { jobWithSeated } from '../job/seated.ts';
 import type { Leaf } from '../leaf/leaf.ts';
-import { contextOf, leavesOf } from '../leaf/leaves-of.ts';
+import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import { lacking } from '../leaf/letters.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { shopPack } from '../shop/pack.ts';
@@ -98,6 +98,7 @@ function drawLeaves(
     return drawn;
   });
   progress.end();
+  if (footprints) for (const why of new Set(solutions.flatMap(withoutFootprint))) shell.err(`${why}\n`);
   return leaves;
 }
 

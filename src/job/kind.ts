@@ -17,6 +17,8 @@ export interface HeaderFacts {
   readonly towards: Mm;
   /** How wide a tube may be whose edge is to touch all round, and what is so wide; not known of every header. */
   readonly room?: { readonly mm: Mm; readonly of: string };
+  /** Whether the end lands on a wall: on that it leaves a footprint, and there is something to vent and to clean. */
+  readonly wall: boolean;
   /** The same for the opposite hand. */
   readonly mirrored: Header;
   /** What it looks like, in mm. */

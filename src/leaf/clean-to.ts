@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { Box, Point } from './drawing.ts';
-import { distance, point, type Segment } from './path.ts';
+import { point } from './path.ts';
 
 /** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */
 export const CLEAN: Mm = 25;
@@ -37,23 +37,24 @@ export function middleOf(points: readonly Point[]): Point {
   return point((Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2);
 }
 
-const DASH: Mm = 5;
-const GAP: Mm = 2;
-
-/** A line through points in long dashes, where it lies inside a box. */
-export function dashes(line: readonly Point[], bounds: Box): Segment[] {
-  const found: Segment[] = [];
-  let walked = 0;
-  line.slice(1).forEach((to, i) => {
-    const from = line[i] ?? to;
-    const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
-    if (walked % (DASH + GAP) < DASH && isInside(from, bounds) && isInside(to, bounds))
-      found.push({ from, to });
-    walked += distance(from, middle) + distance(middle, to);
-  });
-  return found;
+/** The parts of a line through points that lie inside a box. */
+export function partsWithin(line: readonly Point[], bounds: Box): [Point, ...Point[]][] {
+  const parts: [Point, ...Point[]][] = [];
+  let open: [Point, ...Point[]] | undefined;
+  for (const at of line) {
+    if (!isWithin(at, bounds)) {
+      open = undefined;
+    } else if (open) {
+      open.push(at);
+    } else {
+      open = [at];
+      parts.push(open);
+    }
+  }
+  return parts.filter((part) => part.length > 1);
 }
 
-function isInside({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
+/** Whether a point is in a box. */
+export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
   return x >= left && x <= right && y >= bottom && y <= top;
 }

@@ -47,7 +47,7 @@ function fine(line: Line): Point[] {
 const RIM = 1e-6;
 
 /** Whether a ray to the right crosses the shape's outline an odd number of times. What lies on the outline shows. */
-function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
+export function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
   let inside = false;
   let last = shape.at(-1);
   for (const to of shape) {

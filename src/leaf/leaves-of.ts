@@ -1,8 +1,9 @@
 import type { Job } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { compact } from './compact.ts';
 import { drawLeaf, type LeafContext } from './draw-leaf.ts';
-import { drawFootprint } from './footprint-leaf.ts';
+import { drawFootprint, landings } from './footprint-leaf.ts';
 import type { Leaf } from './leaf.ts';
 
 /** What every leaf of a job needs to know of it. */
@@ -15,8 +16,24 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
   return (['A', 'B'] as const).flatMap((name) => {
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
-    const marked = footprints ? end.end.parts.map((_, i) => drawFootprint(solution, name, i, context)) : [];
+    const marked = footprints
+      ? landings(end).map((part) => drawFootprint(solution, name, part, context))
+      : [];
     return [drawLeaf(solution, name, context), ...marked].map(kept);
+  });
+}
+
+/** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */
+export function withoutFootprint(solution: TubeSolution): readonly string[] {
+  return (['A', 'B'] as const).flatMap((name) => {
+    const end = solution.ends[name];
+    if (end?.kind !== 'coped') return [];
+    return end.end.parts
+      .filter(({ onto }) => !factsOf(onto).wall)
+      .map(
+        ({ onto }) =>
+          `No footprint for ${solution.tube.name}, end ${name}: it lands on the cut end of ${factsOf(onto).name}, where there is no wall to scribe, vent or clean.`,
+      );
   });
 }
 

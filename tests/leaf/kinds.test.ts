@@ -209,14 +209,10 @@ describe('the footprint of a tube of 50 on a round header of 80, at 55 degrees, 
   it('has the clean-to line 25 mm outside, and no nearer', () => {
     const { each, points } = drawn('A');
     const [leaf] = each.footprints;
-    const dashes = (leaf ? strokesOf(leaf.wrap, 'guide') : []).filter(({ path }) => {
-      const [piece, ...more] = path.pieces;
-      const slanted = piece && piece.to.x !== path.start.x && piece.to.y !== path.start.y;
-      return slanted && more.length === 0;
-    });
+    const dashes = (leaf ? strokesOf(leaf.wrap, 'clean') : []).flatMap(({ path }) => pointsAlong(path, 1));
     expect(dashes.length).toBeGreaterThan(100);
-    for (const { path } of dashes) {
-      const away = Math.min(...points.map(({ x, y }) => Math.hypot(x - path.start.x, y - path.start.y)));
+    for (const dash of dashes) {
+      const away = Math.min(...points.map(({ x, y }) => Math.hypot(x - dash.x, y - dash.y)));
       expect(away).toBeGreaterThan(24.9);
       expect(away).toBeLessThan(25.1);
     }

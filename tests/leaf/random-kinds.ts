@@ -1,6 +1,6 @@
 import type { EndName, Header, Part, Section, Tube } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint, landings } from '../../src/leaf/footprint-leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
@@ -22,7 +22,7 @@ export function kindCasesOf(tube: Tube): KindCase[] {
   return (['A', 'B'] as const).flatMap((end) => {
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') return [];
-    const footprints = cope.end.parts.map((_, part) => drawFootprint(solution, end, part, context));
+    const footprints = landings(cope).map((part) => drawFootprint(solution, end, part, context));
     return [{ tube, solution, cope, end, leaf: drawLeaf(solution, end, context), footprints }];
   });
 }

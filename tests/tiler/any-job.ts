@@ -2,7 +2,7 @@ import type { CopedEnd, Preparation, Tube } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
 import { PAPERS, type Paper } from '../../src/job/paper.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint, landings } from '../../src/leaf/footprint-leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
 import { randomKind } from '../leaf/random-kinds.ts';
@@ -55,7 +55,7 @@ function leavesOf(solution: TubeSolution, job: string, footprints: boolean): Lea
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') return [];
     const marked = footprints
-      ? cope.end.parts.map((_, part) => drawFootprint(solution, end, part, context))
+      ? landings(cope).map((part) => drawFootprint(solution, end, part, context))
       : [];
     return [drawLeaf(solution, end, context), ...marked];
   });

@@ -32,6 +32,7 @@ export function bendFacts(header: BendHeader): HeaderFacts {
     across: Number.POSITIVE_INFINITY,
     towards: od.mm / 2,
     room: { mm: od.mm, of: 'the header it lands on' },
+    wall: true,
     mirrored: { ...header, centre: mirroredAngle(centre) },
     shape: () => ({ kind: 'bent', bend: header }),
     solid: (angle, offset) => bentHeader(size, angle, offset),

@@ -33,6 +33,7 @@ export function boxFacts(header: BoxHeader): HeaderFacts {
     across: reachOf(size.wide, size.deep, size),
     towards: reachOf(size.deep, size.wide, size),
     ...(flat !== undefined && { room: { mm: flat, of: "the flat of the box's face" } }),
+    wall: true,
     mirrored: { ...header, roll: mirroredAngle(roll) },
     shape: () => shapeOf(size),
     solid: (angle, offset) => prism(boxProfile(size), angle, offset),

@@ -45,6 +45,7 @@ export function mitreFacts(header: MitreHeader): HeaderFacts {
     setting: `mitre ${turn.rad.toFixed(9)} ${segments?.pieces ?? 2}`,
     across: Number.POSITIVE_INFINITY,
     towards: 0,
+    wall: false,
     mirrored: header,
     shape: () => ({ kind: 'plane', filled: false }),
     solid: (angle, offset) => prism(PLATE, angle, offset),

@@ -10,6 +10,7 @@ export function plateFacts(header: PlateHeader): HeaderFacts {
     setting: 'plate',
     across: Number.POSITIVE_INFINITY,
     towards: 0,
+    wall: true,
     mirrored: header,
     shape: () => ({ kind: 'plane', filled: true }),
     solid: (angle, offset) => prism(PLATE, angle, offset),

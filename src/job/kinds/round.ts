@@ -19,6 +19,7 @@ export function roundFacts(header: RoundHeader): HeaderFacts {
     across: radius,
     towards: radius,
     room: { mm: od.mm, of: 'the header it lands on' },
+    wall: true,
     mirrored: header,
     shape: () => ({ kind: 'bar', ring: circleRing(radius), edges: [], girth: Math.PI * od.mm }),
     solid: (angle, offset) => roundHeader(radius, angle, offset),

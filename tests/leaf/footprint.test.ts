@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import type { Drawing, Fill, Point, Words } from '../../src/leaf/drawing.ts';
+import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import type { Leaf } from '../../src/leaf/leaf.ts';
+import { leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
+import { PENS } from '../../src/leaf/pens.ts';
+import { boxOfWords, pointsAlong, strokesOf, textsOf } from './collisions.ts';
+import { kindCasesOf, partOf, randomKind, round, tubeOnto } from './random-kinds.ts';
+import { angle, dice, length, PAPER } from './random-tubes.ts';
+
+const FIRST = { kind: 'round', od: length(60.3) } as const;
+const SECOND = { kind: 'round', od: length(48.3) } as const;
+
+function footprintsOf(tube: Parameters<typeof kindCasesOf>[0]): readonly Leaf[] {
+  return kindCasesOf(tube).flatMap(({ footprints }) => footprints);
+}
+
+/** A tube into the corner between two headers. */
+const NODE = tubeOnto(round(42.4), [partOf(FIRST, 45), partOf(SECOND, 45, 180)], 2.6);
+
+function isWords(mark: Drawing['marks'][number]): mark is Words {
+  return mark.kind === 'words';
+}
+
+/** The marks' solid shapes: the arrow on the long line has three corners, the dot at the end of a leader eight. */
+function fillsOf({ marks }: Drawing, corners: number): Fill[] {
+  return marks.filter(
+    (mark): mark is Fill => mark.kind === 'fill' && mark.path.pieces.length === corners - 1,
+  );
+}
+
+function boreOf(wrap: Drawing): Point[] {
+  return strokesOf(wrap, 'other-edge').flatMap(({ path }) => pointsAlong(path, 0.5));
+}
+
+/** By the angle that the shape's outline goes round a point. */
+function isAround(shape: readonly Point[], { x, y }: Point): boolean {
+  let turned = 0;
+  shape.forEach((to, i) => {
+    const from = shape.at(i - 1) ?? to;
+    const by = Math.atan2(to.y - y, to.x - x) - Math.atan2(from.y - y, from.x - x);
+    turned += by - 2 * Math.PI * Math.round(by / (2 * Math.PI));
+  });
+  return Math.abs(turned) > 3;
+}
+
+/** A dot begins so far to the right of its middle. */
+const DOT = 0.45;
+
+/** Lines of one note, which stand under one another, from its first words on. */
+function noteFrom(wrap: Drawing, start: string): Words[] {
+  const first = wrap.marks.findIndex((mark) => isWords(mark) && mark.text.startsWith(start));
+  const found = wrap.marks[first];
+  if (!found || !isWords(found)) return [];
+  const words = wrap.marks.slice(first).filter(isWords);
+  return words.filter((mark, i) => i === 0 || (mark.at.x === found.at.x && i < 4));
+}
+
+it('the words for the vent stand in the bore, or a line with a dot leads from them into it', () => {
+  const roll = dice(515);
+  const wraps = Array.from({ length: 60 }, () => randomKind(roll))
+    .flatMap(footprintsOf)
+    .map(({ wrap }) => wrap)
+    .filter((wrap) => strokesOf(wrap, 'other-edge').length > 0);
+  let inside = 0;
+  let led = 0;
+  for (const wrap of wraps) {
+    const lines = noteFrom(wrap, 'vent');
+    if (lines.length === 0) continue;
+    const bore = boreOf(wrap);
+    const boxes = lines.map(boxOfWords);
+    const here = isAround(bore, {
+      x: (Math.min(...boxes.map(({ left }) => left)) + Math.max(...boxes.map(({ right }) => right))) / 2,
+      y: (Math.min(...boxes.map(({ bottom }) => bottom)) + Math.max(...boxes.map(({ top }) => top))) / 2,
+    });
+    if (here) inside += 1;
+    else {
+      led += 1;
+      expect(
+        fillsOf(wrap, 8).some(({ path: { start } }) => isAround(bore, { x: start.x - DOT, y: start.y })),
+      ).toBe(true);
+    }
+  }
+  expect(Math.min(inside, led)).toBeGreaterThan(5);
+});
+
+it('long dashes are three times as long as the short ones', () => {
+  const [short] = PENS['other-edge'].dash;
+  const [long] = PENS.clean.dash;
+  expect((long ?? 0) / (short ?? 1)).toBeGreaterThanOrEqual(3);
+});
+
+describe('which way a footprint lies on its header', () => {
+  // The tube leans to where the angle between its body and the header's axis, which points to the right, is acute.
+  it.each([
+    [45, 1, 'the tube leans this way'],
+    [135, -1, 'the tube leans this way'],
+    [90, 1, "towards tube's 20°"],
+  ] as const)('at %d degrees an arrow tells it', (degrees, way, words) => {
+    for (const end of ['A', 'B'] as const) {
+      const [leaf] = footprintsOf(tubeOnto(round(42.4), [partOf(FIRST, degrees, 20)], 2.6, end));
+      const [arrow, ...others] = leaf ? fillsOf(leaf.wrap, 3) : [];
+      expect(others).toEqual([]);
+      const [tip, ...rest] = arrow ? [arrow.path.start, ...arrow.path.pieces.map(({ to }) => to)] : [];
+      expect(tip?.y).toBe(0);
+      for (const corner of rest) expect(((tip?.x ?? 0) - corner.x) * way).toBeGreaterThan(2);
+      expect(leaf && textsOf(leaf.wrap)).toContain(words);
+    }
+  });
+
+  it('is told on each header of a union, with the side and the station that are there', () => {
+    const said = footprintsOf(NODE).map(({ wrap }) => textsOf(wrap).join(' '));
+    expect(said[0]).toContain("acute side, tube's 0°");
+    expect(said[1]).toContain("acute side, tube's 180°");
+    for (const each of said) expect(each).toContain('the tube leans this way');
+  });
+});
+
+it('the line to clean to has no hook where an outline is open', () => {
+  for (const { wrap } of footprintsOf(NODE)) {
+    const line = strokesOf(wrap, 'clean').flatMap(({ path }) => [
+      path.start,
+      ...path.pieces.map(({ to }) => to),
+    ]);
+    expect(line.length).toBeGreaterThan(100);
+    line.slice(2).forEach((to, i) => {
+      const [a, b] = [line[i] ?? to, line[i + 1] ?? to];
+      const turned = Math.atan2(to.y - b.y, to.x - b.x) - Math.atan2(b.y - a.y, b.x - a.x);
+      const home = turned - 2 * Math.PI * Math.round(turned / (2 * Math.PI));
+      expect(Math.abs(home)).toBeLessThan(0.3);
+    });
+  }
+});
+
+it('a mitre has no footprint, and says why', () => {
+  const onto = { kind: 'mitre', turn: angle(90) } as const;
+  const [mitred] = kindCasesOf(tubeOnto(round(42.4), [partOf(onto, 45)], 2.6));
+  if (!mitred) throw new Error('one end');
+  const { solution } = mitred;
+  const context = { paperThickness: PAPER };
+  expect(leavesOf(solution, context, true).map(({ title }) => title)).toEqual(['gusset, end A']);
+  expect(() => drawFootprint(solution, 'A', 0, context)).toThrow(RangeError);
+  expect(withoutFootprint(solution)).toEqual([
+    'No footprint for gusset, end A: it lands on the cut end of the next piece, where there is no wall to scribe, vent or clean.',
+  ]);
+  const [landed] = kindCasesOf(NODE);
+  expect(landed && withoutFootprint(landed.solution)).toEqual([]);
+});
