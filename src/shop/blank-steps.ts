@@ -1,23 +1,24 @@
+import { throatDepth } from './deepness.ts';
 import type { NamedEnd, Piece } from './piece.ts';
+import { sawLength } from './saw-length.ts';
 
-/** Cutting the blank, and how much longer it is than between its work points, and why. */
-export function blankStep({ solution, first, second, say }: Piece): string {
-  const { lengths, tube } = solution;
+/** Cutting the blank, and how much longer it is than the finished tube, and why. */
+export function blankStep(piece: Piece): string {
+  const { solution, first, second, say, units } = piece;
+  const { lengths, tube, ends } = solution;
   const blank = tube.copies > 1 ? `${tube.copies} blanks` : 'the blank';
   if (!lengths) {
-    if (solution.tube.ends.A && solution.tube.ends.B)
-      return `Cut ${blank} long enough to reach past the far side of both headers: the length is marked later.`;
-    const depth = first ? first.cope.throat.setback - first.cope.longPoint.setback : 0;
+    if (ends.A && ends.B)
+      return `Cut ${blank} long enough to reach past both headers: its length is marked at the frame.`;
+    const depth = first ? throatDepth(first.cope) : 0;
     return `Cut ${blank} longer than the tube has to be: the cut takes up ${say(depth)} of it.`;
   }
-  if (!first && !second) return `Cut ${blank} off square at both ends, ${say(lengths.between)} long.`;
-  const more = lengths.blank - lengths.between;
-  const beyond = lengths.overall - lengths.between;
-  const why =
-    beyond > 1e-6
-      ? `its long points reach ${say(beyond)} beyond, and a cut needs room to be tried`
-      : 'a cut needs room to be tried';
-  return `Cut ${blank} ${say(lengths.blank)} long, ${say(more)} more than between the work points: ${why}.`;
+  if (!first && !second) return `Cut ${blank} square at both ends, ${say(lengths.between)} long.`;
+  const sawn = sawLength(lengths.blank, units);
+  const over = sawn - lengths.overall;
+  if (over <= 0.05)
+    return `Cut ${blank} ${say(sawn)} long, as long as the finished tube: nothing is over for a second try.`;
+  return `Cut ${blank} ${say(sawn)} long, ${say(over)} more than the finished tube: room for a second try.`;
 }
 
 /** A square end beside a coped one: it is what the length is measured from. */
@@ -25,23 +26,27 @@ export function squareSteps({ solution, first }: Piece): string[] {
   if (!first) return [];
   const { A, B } = solution.ends;
   const plain = A?.kind === 'plain' ? 'A' : B?.kind === 'plain' ? 'B' : undefined;
-  return plain ? [`Cut end ${plain} off square: the length is measured from it.`] : [];
+  return plain ? [`Cut end ${plain} square: the length is measured from it.`] : [];
 }
 
-/** The reference line for both ends; a round tube with one coped end can do without. */
-export function spineStep({ solution, second }: Piece): string[] {
-  const { section } = solution.tube;
-  if (section.kind === 'rectangular')
-    return ['Scribe the spine along the middle of a wide face, from end to end.'];
-  return second
-    ? ['Scribe the spine from end to end: an angle iron laid along the tube is parallel to it.']
-    : [];
+/** Whether the tube needs a line to lay its leaves on; a round tube with one coped end, or one whose other end is laid on a mark, can do without. */
+export function hasSpine({ solution, second }: Piece): boolean {
+  if (second && !second.cope.fitUp?.clock) return true;
+  return solution.tube.section.kind === 'rectangular';
 }
 
-/** Proves leaf, scale and tube before anything is spoilt. */
+/** The reference line for both ends. */
+export function spineStep(piece: Piece): string[] {
+  if (!hasSpine(piece)) return [];
+  return piece.solution.tube.section.kind === 'rectangular'
+    ? ['Scribe the spine along the middle of a wide face, from end to end.']
+    : ['Scribe the spine from end to end, along an angle iron that sits on the tube.'];
+}
+
+/** Proves leaf, scale and tube before a blank is cut. */
 export function scrapStep({ solution, say }: Piece, { name }: NamedEnd): string {
   return (
-    `Try the leaf of end ${name} on a scrap of this tube: its seam edges meet, and a tape reads ` +
+    `Try the leaf of end ${name} on a scrap: its seam edges meet, and a tape reads ` +
     `${say(solution.section.girth)} round.`
   );
 }

@@ -1,10 +1,19 @@
 import type { Mark, Point } from '../leaf/drawing.ts';
 import { spelled, widthOf } from '../leaf/letters.ts';
+import { twistInWords } from '../leaf/twist-words.ts';
 import type { Mm } from '../measure/units.ts';
-import { asWritten, writeAngle } from '../measure/write.ts';
+import { asWritten } from '../measure/write.ts';
 import { PLAIN, SMALL, words } from '../tiler/paragraph.ts';
 import { line } from '../tiler/strokes.ts';
-import { anglesInWords, type CutRow, handInWords, lengthInWords } from './cut-list.ts';
+import {
+  anglesInWords,
+  blankInWords,
+  type CutRow,
+  handInWords,
+  LENGTHS,
+  lengthInWords,
+  rowName,
+} from './cut-list.ts';
 import { type Item, type Laid, layText, tickBox } from './laid.ts';
 
 const GAP: Mm = 3;
@@ -13,7 +22,7 @@ const LEAST_NAME: Mm = 30;
 
 /** The cut list as a table with a box to tick for each blank; where a sheet is too narrow, a few lines for each tube. */
 export function cutTable(rows: readonly CutRow[], units: 'mm' | 'in', width: Mm): readonly Item[] {
-  const heads = ['no.', `blank, ${units}`, 'overall', 'between', 'A', 'B', 'twist'];
+  const heads = ['no.', `blank, ${units}`, ...LENGTHS, 'end A', 'end B', 'twist'];
   const cells = rows.map((row) => cellsOf(row, units));
   const widths = heads.map((head, i) =>
     Math.max(widthOf(head, SMALL), ...cells.map((each) => widthOf(each[i] ?? '', PLAIN))),
@@ -42,12 +51,12 @@ const BOX: Mm = 4.5;
 function cellsOf(row: CutRow, units: 'mm' | 'in'): string[] {
   return [
     `${row.copies}`,
-    lengthInWords(row.blank, units) || 'later',
+    blankInWords(row, units),
     lengthInWords(row.overall, units),
     lengthInWords(row.between, units),
     anglesInWords(row.ends.A),
     anglesInWords(row.ends.B),
-    row.twist === undefined ? '' : writeAngle(row.twist),
+    row.twist === undefined ? '' : twistInWords(row.twist),
   ];
 }
 
@@ -95,7 +104,7 @@ function baseOf(at: Point): Mm {
 }
 
 function nameOf(row: CutRow): string {
-  return row.pair ? `${row.tube}, ${handInWords(row.hand)}` : row.tube;
+  return row.pair ? `${rowName(row)}, ${handInWords(row.hand)}` : rowName(row);
 }
 
 function sizeOf({ size, wall }: CutRow): string {
@@ -107,10 +116,10 @@ function lines(row: CutRow, units: 'mm' | 'in'): Item {
   const facts = [
     `cut ${no}`,
     `blank ${blank}`,
-    overall && `overall ${overall}`,
-    between && `between ${between}`,
-    a && `A ${a}`,
-    b && `B ${b}`,
+    overall && `${LENGTHS[0]} ${overall}`,
+    between && `${LENGTHS[1]} ${between}`,
+    a && `end A ${a}`,
+    b && `end B ${b}`,
     twist && `twist ${twist}`,
   ].filter((fact) => fact);
   return {

@@ -1,6 +1,6 @@
 import { dihedralsOf } from '../fit/dihedrals.ts';
 import { isKnife } from '../fit/warnings.ts';
-import { CLEAN } from '../leaf/clean-to.ts';
+import { CLEAN_IN_WORDS } from '../leaf/clean-to.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from './piece.ts';
 
 export function deburrStep({ solution }: Piece): string {
@@ -22,7 +22,7 @@ export function landingStep(ends: readonly NamedEnd[]): string[] {
   if (landing.length === 0) return [];
   const on = [...new Set(landing.map(landingName))].join(' and ');
   const which = landing.length > 1 ? 'both landings' : 'its landing';
-  return [`Hold the tube in place and scribe round it: ${which}, on ${on}.`];
+  return [`Hold the tube in place and scribe ${which} round it, on ${on}.`];
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air. */
@@ -42,7 +42,7 @@ export function ventStep({ solution, second }: Piece): string[] {
 export function cleanStep(ends: readonly NamedEnd[]): string[] {
   if (ends.length === 0) return [];
   const both = landed(ends).length > 0 ? ' and round each landing' : '';
-  return [`Clean bright ${CLEAN} mm (1 in) back from the edges${both}.`];
+  return [`Clean bright ${CLEAN_IN_WORDS} back from the edges${both}.`];
 }
 
 /** How it goes in. */

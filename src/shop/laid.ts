@@ -3,7 +3,7 @@ import type { Fact } from '../leaf/fact.ts';
 import { foldedTo } from '../leaf/lettering.ts';
 import { CAP_HEIGHT, spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
-import { heightOf, type Line, setLines } from '../tiler/paragraph.ts';
+import { heightOf, LARGE, type Line, setLines } from '../tiler/paragraph.ts';
 import { outline } from '../tiler/strokes.ts';
 
 /** Marks from a top edge down, and where they end. */
@@ -63,4 +63,15 @@ export function tickBox(at: Point, size: Mm): Mark {
     { x: at.x + side, y: top - side },
     { x: at.x, y: top - side },
   );
+}
+
+/** The name of a list. */
+export function heading(text: string): Item {
+  return {
+    heading: true,
+    lay: (at, width) => {
+      const laid = layText(text, LARGE, { x: at.x, y: at.y - 2 }, width);
+      return { ...laid, foot: laid.foot - 0.6 };
+    },
+  };
 }

@@ -1,11 +1,12 @@
 import type { Box, Mark, Point } from '../leaf/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { across } from '../tiler/boxes.ts';
-import { LARGE, PLAIN } from '../tiler/paragraph.ts';
-import type { CutRow } from './cut-list.ts';
+import { PLAIN, SMALL } from '../tiler/paragraph.ts';
+import { type CutRow, LIST_NOTE, lengthless } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
-import { type Item, layText, tickBox } from './laid.ts';
-import type { Stage } from './order.ts';
+import { heading, type Item, type Laid, layText } from './laid.ts';
+import type { EndTask, Stage } from './order.ts';
+import { orderItems } from './order-rows.ts';
 import type { StockPlan } from './stock.ts';
 import { stockBars } from './stock-bars.ts';
 import { blankName, boundInWords, leftInWords } from './stock-in-words.ts';
@@ -16,27 +17,49 @@ export interface Lists {
   readonly rows: readonly CutRow[];
   readonly stages: readonly Stage[];
   /** The number of each tube's ticket, by its solution. */
-  readonly ticketOf: (stage: Stage['tasks'][number]) => number;
+  readonly ticketOf: (task: EndTask) => number;
   readonly stock?: StockPlan;
 }
 
 /** Wider lists than this are tiring to read across. */
 const WIDEST: Mm = 240;
 
-/** The cut list, the order of work, what comes from which length of stock, and the cautions, on as many pages as they need. */
+/** The cautions, the cut list, the order of work, and what comes from which length of stock, on as many pages as they need. */
 export function listPages(lists: Lists, room: Box): readonly (readonly Mark[])[] {
   const box = { ...room, right: Math.min(room.right, room.left + WIDEST) };
+  const cautions = [heading('Before you begin'), ...CAUTIONS.map(note)];
+  const wide = across(box) > WIDE;
+  const left = wide ? across(box) - ASIDE - GUTTER : across(box);
   const items = [
+    ...(wide ? [] : cautions),
     heading('Cut list'),
-    ...cutTable(lists.rows, lists.units, across(box)),
-    heading('Order of work'),
-    note('All ends onto one header together. A box for each end: tick it when it is cut.'),
-    ...lists.stages.flatMap((stage, i) => stageItems(stage, i, lists)),
+    ...cutTable(lists.rows, lists.units, left),
+    small(LIST_NOTE[lists.units]),
+    ...orderItems(lists.stages, lists.ticketOf),
     ...(lists.stock ? stockItems(lists.stock, lists.units) : []),
-    heading('Before you begin'),
-    ...CAUTIONS.map(note),
   ];
-  return paged(items, box);
+  if (!wide) return paged(items, box);
+  const at = { x: box.right - ASIDE, y: box.top };
+  const aside = layAll(cautions, at, ASIDE);
+  const [first = [], ...others] = paged(items, box, { foot: aside.foot, width: left });
+  return [[...aside.marks, ...first], ...others];
+}
+
+/** On wider sheets than this the cautions stand beside the cut list, in a column of this width. */
+const WIDE: Mm = 200;
+const ASIDE: Mm = 66;
+const GUTTER: Mm = 8;
+
+/** Items under one another. */
+function layAll(items: readonly Item[], at: Point, width: Mm): Laid {
+  const marks: Mark[] = [];
+  let foot = at.y;
+  for (const item of items) {
+    const laid = item.lay({ x: at.x, y: foot }, width);
+    marks.push(...laid.marks);
+    foot = laid.foot;
+  }
+  return { marks, foot };
 }
 
 const CAUTIONS = [
@@ -45,44 +68,21 @@ const CAUTIONS = [
   'What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code, and is designed and welded by those licensed for it: a paper template proves neither strength nor weld.',
 ];
 
-function heading(text: string): Item {
-  return {
-    heading: true,
-    lay: (at, width) => {
-      const laid = layText(text, LARGE, { x: at.x, y: at.y - 2 }, width);
-      return { ...laid, foot: laid.foot - 0.6 };
-    },
-  };
+function note(text: string): Item {
+  return noteOf(text, PLAIN);
 }
 
-function note(text: string): Item {
+function small(text: string): Item {
+  return noteOf(text, SMALL);
+}
+
+function noteOf(text: string, size: Mm): Item {
   return {
     lay: (at, width) => {
-      const laid = layText(text, PLAIN, at, width);
+      const laid = layText(text, size, at, width);
       return { ...laid, foot: laid.foot - 0.8 };
     },
   };
-}
-
-function stageItems({ setting, tasks }: Stage, place: number, { ticketOf }: Lists): Item[] {
-  const title = `${place + 1}. ${setting.name}`;
-  const head: Item = {
-    heading: true,
-    lay: (at, width) => layText(title, PLAIN, { x: at.x, y: at.y - 1 }, width),
-  };
-  const rows = tasks.map((task): Item => {
-    const { tube } = task.solution;
-    const hand = tube.pair ? `, ${task.solution.hand === 'opposite' ? 'opposite hand' : 'as drawn'}` : '';
-    const copies = tube.copies > 1 ? ` (${tube.copies})` : '';
-    const text = `end ${task.end} of ${tube.name}${hand}${copies}, ticket ${ticketOf(task)}`;
-    return {
-      lay: (at, width) => {
-        const laid = layText(text, PLAIN, { x: at.x + 9, y: at.y }, width - 9);
-        return { marks: [tickBox({ x: at.x + 4.5, y: at.y }, PLAIN), ...laid.marks], foot: laid.foot };
-      },
-    };
-  });
-  return [head, ...rows];
 }
 
 function stockItems(plan: StockPlan, units: 'mm' | 'in'): Item[] {
@@ -95,37 +95,45 @@ function stockItems(plan: StockPlan, units: 'mm' | 'in'): Item[] {
       ...(left ? [note(left)] : []),
     ];
   });
-  const unknown = plan.unknown.map((solution) => blankName({ solution, length: 0 }));
+  const unknown = plan.unknown.map((solution) => `${blankName({ solution })} (${lengthless(solution)})`);
   return [
     heading('Stock'),
-    ...(plan.sizes.length > 1 ? [note('The lengths told are taken to be there of each size.')] : []),
+    ...(plan.sizes.length > 1 ? [note('Each size of tube has all of these lengths for itself.')] : []),
     ...sizes,
     ...(unknown.length > 0
-      ? [note(`Length not known yet, so cut from none of these: ${unknown.join(', ')}.`)]
+      ? [note(`Without a length, so cut from none of these: ${unknown.join(', ')}.`)]
       : []),
   ];
 }
 
+/** What stands at the right of the first page, down to its foot, and the width that it leaves. */
+interface Aside {
+  readonly foot: Mm;
+  readonly width: Mm;
+}
+
 /** Items down one page after another; a heading goes over with what follows it. */
-function paged(items: readonly Item[], box: Box): readonly (readonly Mark[])[] {
+function paged(items: readonly Item[], box: Box, aside?: Aside): readonly (readonly Mark[])[] {
   const pages: Mark[][] = [[]];
+  const widthAt = (top: Mm): Mm =>
+    aside && pages.length === 1 && top > aside.foot ? aside.width : across(box);
   let top = box.top;
   for (const [i, item] of items.entries()) {
-    const needed = footOf(items, i, { x: box.left, y: top }, across(box));
+    const needed = footOf(items, i, { x: box.left, y: top }, widthAt);
     if (needed < box.bottom && top < box.top) {
       pages.push([]);
       top = box.top;
     }
-    const laid = item.lay({ x: box.left, y: top }, across(box));
+    const laid = item.lay({ x: box.left, y: top }, widthAt(top));
     pages.at(-1)?.push(...laid.marks);
     top = laid.foot;
   }
   return pages;
 }
 
-function footOf(items: readonly Item[], place: number, at: Point, width: Mm): Mm {
+function footOf(items: readonly Item[], place: number, at: Point, widthAt: (top: Mm) => Mm): Mm {
   const item = items[place];
   if (!item) return at.y;
-  const { foot } = item.lay(at, width);
-  return item.heading ? footOf(items, place + 1, { x: at.x, y: foot }, width) : foot;
+  const { foot } = item.lay(at, widthAt(at.y));
+  return item.heading ? footOf(items, place + 1, { x: at.x, y: foot }, widthAt) : foot;
 }

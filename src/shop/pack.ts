@@ -23,8 +23,5 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[]): FrontPag
     ticketOf: ({ solution }: { solution: TubeSolution }) => solutions.indexOf(solution) + 1,
     ...(stock && { stock }),
   };
-  return (room) => [
-    ...listPages(lists, room).map((marks) => () => marks),
-    ...tickets.flatMap((ticket) => ticketPages(ticket, room)),
-  ];
+  return (room) => [...listPages(lists, room).map((marks) => () => marks), ...ticketPages(tickets, room)];
 }

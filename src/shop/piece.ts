@@ -17,7 +17,9 @@ export interface Piece {
   readonly solution: TubeSolution;
   readonly first?: NamedEnd;
   readonly second?: NamedEnd;
-  /** Writes a length in the unit of the tube's size, and in the other. */
+  /** The unit of the tube's size. */
+  readonly units: 'mm' | 'in';
+  /** Writes a length in that unit, and in the other. */
   readonly say: (mm: Mm) => string;
 }
 
@@ -33,6 +35,7 @@ export function pieceOf(solution: TubeSolution, first: EndName | undefined): Pie
     solution,
     ...(one && { first: one }),
     ...(two && { second: two }),
+    units,
     say: (mm) => inBoth(mm, units),
   };
 }

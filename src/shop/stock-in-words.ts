@@ -1,36 +1,42 @@
 import type { Mm } from '../measure/units.ts';
 import { writeLength } from '../measure/write.ts';
+import { handInWords, lengthless, rowName } from './cut-list.ts';
+import { sawLength } from './saw-length.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
-/** A blank's name: the tube's, and the hand where it is not as drawn. */
-export function blankName({ solution: { tube, hand } }: Blank): string {
-  return `${tube.name}${hand === 'opposite' ? ', opposite hand' : ''}`;
+/** A blank's name: the tube's, which piece of it, and the hand where there are two. */
+export function blankName({ solution: { tube, hand }, piece }: Omit<Blank, 'length'>): string {
+  return `${rowName({ tube: tube.name, piece })}${tube.pair ? `, ${handInWords(hand)}` : ''}`;
 }
 
-/** What is cut from one length, equal blanks counted: `2 x bunk stay 629.1 mm; offcut 1: 812 mm`. */
+/** What is cut from one length, as it is sawn, equal blanks counted: `2 x bunk stay 629.1 mm; offcut 1: 812 mm`. */
 export function barInWords({ blanks, offcut, offcutName }: PlannedBar, units: 'mm' | 'in'): string {
   const counted: { text: string; count: number }[] = [];
+  let rounded = 0;
   for (const blank of blanks) {
-    const text = `${blankName(blank)} ${shortLength(blank.length, units)}`;
+    const sawn = sawLength(blank.length, units);
+    rounded += sawn - blank.length;
+    const text = `${blankName(blank)} ${shortLength(sawn, units)}`;
     const same = counted.find((each) => each.text === text);
     if (same) same.count++;
     else counted.push({ text, count: 1 });
   }
   const pieces = counted.map(({ text, count }) => (count > 1 ? `${count} x ${text}` : text)).join(', ');
-  const rest = shortLength(offcut, units);
-  if (offcut <= 0) return `${pieces}; nothing left`;
+  const left = offcut - rounded;
+  const rest = shortLength(left, units);
+  if (left <= 0) return `${pieces}; nothing left`;
   return `${pieces}; ${offcutName ? `${offcutName}: ${rest}` : `scrap: ${rest}`}`;
 }
 
 /** How the nesting stands against the least that is proved. */
 export function boundInWords({ bars, total, least, left }: SizePlan, units: 'mm' | 'in'): string {
-  const taken = `${bars.length} ${bars.length === 1 ? 'length' : 'lengths'}, ${shortLength(total, units)} together`;
+  const taken = `${bars.length} ${bars.length === 1 ? 'length' : 'lengths'}, ${shortLength(total, units)} in all`;
   if (left.length > 0) return `${taken}; not every blank has found stock.`;
   if (least === undefined) return `${taken}.`;
   const bound = shortLength(least, units);
   return total - least < 1e-6
-    ? `${taken}: no nesting takes less.`
-    : `${taken}; no nesting takes less than ${bound}.`;
+    ? `${taken}: it can't be done with less.`
+    : `${taken}; it can't be done with less than ${bound}.`;
 }
 
 /** What found no stock, and how long it is together. */
@@ -38,12 +44,12 @@ export function leftInWords({ left }: SizePlan, units: 'mm' | 'in'): string | un
   if (left.length === 0) return undefined;
   const counted = new Map<string, number>();
   for (const blank of left) {
-    const text = `${blankName(blank)} ${shortLength(blank.length, units)}`;
+    const text = `${blankName(blank)} ${shortLength(sawLength(blank.length, units), units)}`;
     counted.set(text, (counted.get(text) ?? 0) + 1);
   }
   const names = [...counted].map(([text, count]) => (count > 1 ? `${count} x ${text}` : text)).join(', ');
   const sum = left.reduce((all, { length }) => all + length, 0);
-  return `No stock for: ${names}. That is ${shortLength(sum, units)} more, without cuts.`;
+  return `No stock for: ${names}. That takes ${shortLength(sum, units)} more, and what the cuts lose.`;
 }
 
 /** The whole plan for a terminal. */
@@ -56,7 +62,7 @@ export function stockAsText(plan: StockPlan, units: 'mm' | 'in'): string {
   ]);
   const unknown = plan.unknown.map(
     (solution) =>
-      `${blankName({ solution, length: 0 })}: its length is not known yet, so it is cut from none of these.`,
+      `${blankName({ solution })}: its length is ${lengthless(solution)}, so it is cut from none of these.`,
   );
   return [`Stock, ${shortLength(plan.kerf.mm, units)} lost at every cut`, '', ...sizes, ...unknown, ''].join(
     '\n',
@@ -68,6 +74,7 @@ export function stockAsData(plan: StockPlan): object {
   const named = (blank: Blank): object => ({
     tube: blank.solution.tube.name,
     hand: blank.solution.hand,
+    ...(blank.piece && { piece: blank.piece }),
     length: blank.length,
   });
   return {

@@ -3,6 +3,7 @@ import { sectionInWords } from '../job/shape.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import { asWritten } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { blanksOf } from './blanks.ts';
 import { type Nesting, nest } from './nesting.ts';
 
 /** What is cut from the shop's lengths, size by size. */
@@ -28,6 +29,7 @@ export interface SizePlan {
 export interface Blank {
   readonly solution: TubeSolution;
   readonly length: Mm;
+  readonly piece?: string;
 }
 
 /** One length of stock. */
@@ -55,12 +57,15 @@ export function stockPlan(
   if (!stock) return undefined;
   const sizes = new Map<string, Blank[]>();
   for (const solution of solutions) {
-    if (!solution.lengths) continue;
+    const kinds = blanksOf(solution);
+    if (kinds.length === 0) continue;
     const { tube } = solution;
     const size = `${sectionInWords(tube.section)}${tube.wall ? `, wall ${asWritten(tube.wall)}` : ''}`;
     const blanks = sizes.get(size) ?? [];
     sizes.set(size, blanks);
-    for (let i = 0; i < tube.copies; i++) blanks.push({ solution, length: solution.lengths.blank });
+    for (const { length, count, piece } of kinds) {
+      for (let i = 0; i < count; i++) blanks.push({ solution, length, ...(piece && { piece }) });
+    }
   }
   let offcuts = 0;
   const plans = [...sizes].map(([size, blanks]): SizePlan => {
@@ -68,7 +73,7 @@ export function stockPlan(
     offcuts += plan.bars.filter(({ offcutName }) => offcutName !== undefined).length;
     return plan;
   });
-  return { kerf: stock.kerf, sizes: plans, unknown: solutions.filter(({ lengths }) => !lengths) };
+  return { kerf: stock.kerf, sizes: plans, unknown: solutions.filter((each) => blanksOf(each).length === 0) };
 }
 
 function sizePlan(

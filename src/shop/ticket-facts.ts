@@ -14,7 +14,8 @@ export interface Manner {
   /** The numbers read from afar. */
   readonly saw: Mm;
   readonly facts?: Mm;
-  readonly pictures: boolean;
+  /** Where the facts stand in one column: each picture beside its facts, or all in a row under them. */
+  readonly pictures: 'beside' | 'under' | 'none';
   /** Pictures are left white, where only the room they take is asked for. */
   readonly blank?: boolean;
 }
@@ -34,8 +35,8 @@ export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
     return layBlock(block, manner, { ...box, left, right: left + width });
   });
   const lowest = Math.min(...laid.map((each) => each.foot));
-  const foot = manner.pictures ? lowest - UNDER / 2 : lowest;
-  if (!manner.pictures) return { marks: laid.flatMap(({ marks }) => marks), foot };
+  const foot = manner.pictures !== 'none' ? lowest - UNDER / 2 : lowest;
+  if (manner.pictures === 'none') return { marks: laid.flatMap(({ marks }) => marks), foot };
   const pictures = blocks.map(({ draw }, i) => {
     const left = box.left + i * (width + GUTTER);
     return draw({ left, right: left + width, top: foot, bottom: foot - PICTURE });
@@ -46,39 +47,67 @@ export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
   };
 }
 
-/** Tube and ends under one another, each with its picture at its right. */
+/** Tube and ends under one another, each with its picture at its right, or the pictures in a row under them. */
 export function layColumn(ticket: Ticket, manner: Manner, box: Box): Laid {
   const marks: Mark[] = [];
   let top = box.top;
-  for (const block of blocksOf(ticket, manner)) {
-    const width = manner.pictures ? 0.62 * across(box) : across(box);
+  const blocks = blocksOf(ticket, manner);
+  for (const block of blocks) {
+    const beside = manner.pictures === 'beside';
+    const width = beside ? 0.62 * across(box) : across(box);
     const facts = layBlock(block, manner, { ...box, top, right: box.left + width });
     const right = { left: box.left + width + 2, right: box.right, top, bottom: top - PICTURE };
-    const picture = manner.pictures ? block.draw(right) : { marks: [], foot: top };
+    const picture = beside ? block.draw(right) : { marks: [], foot: top };
     marks.push(...facts.marks, ...picture.marks);
     top = Math.min(facts.foot, picture.foot) - UNDER;
   }
-  return { marks, foot: top };
+  if (manner.pictures !== 'under') return { marks, foot: top };
+  const row = layRow(
+    blocks.filter(({ share }) => share > 0),
+    { ...box, top: top - UNDER },
+  );
+  return { marks: [...marks, ...row.marks], foot: row.foot };
+}
+
+/** Pictures beside one another. */
+function layRow(blocks: readonly Block[], box: Box): Laid {
+  const shares = blocks.map(({ share }) => share);
+  const all = shares.reduce((sum, share) => sum + share, 0);
+  const room = across(box) - (blocks.length - 1) * UNDER;
+  let left = box.left;
+  const pictures = blocks.map(({ draw, share }) => {
+    const right = left + (room * share) / all;
+    const drawn = draw({ left, right, top: box.top, bottom: box.top - PICTURE });
+    left = right + UNDER;
+    return drawn;
+  });
+  return {
+    marks: pictures.flatMap(({ marks }) => marks),
+    foot: Math.min(box.top, ...pictures.map(({ foot }) => foot)),
+  };
 }
 
 interface Block {
   readonly title: string;
   readonly facts: Ticket['tube'];
+  /** How much of a row its picture takes; nothing where there is none to draw. */
+  readonly share: number;
   readonly draw: (box: Box) => Laid;
 }
 
 function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
+  const draw = twistPicture(ticket.solution);
   const twist = (box: Box): Laid => {
-    const draw = twistPicture(ticket.solution);
     if (!draw) return { marks: [], foot: box.top };
     const marks = blank ? [] : draw({ ...box, bottom: box.bottom + CAPTION });
-    return captioned(marks, 'heels, seen from end B', box);
+    return captioned(marks, 'heels, seen from end B, spine up', box);
   };
   return [
-    { title: 'Tube', facts: ticket.tube, draw: twist },
+    { title: 'Tube', facts: ticket.tube, share: draw ? 0.85 : 0, draw: twist },
     ...ticket.ends.map(({ name, facts, cope }) => ({
       title: `End ${name}`,
       facts,
+      share: cope ? 1 : 0,
       draw: (box: Box): Laid => {
         if (!cope) return { marks: [], foot: box.top };
         const [view] = viewsOf(cope, name);

@@ -10,12 +10,16 @@ import type { Ticket } from './ticket.ts';
 export const NAME: Mm = 8;
 
 /** Which tube, how many, and which hand, told apart by where the black bar stands. */
-export function layHead({ name, number, of, hand, copies }: Ticket, box: Box, size: Mm): Laid {
+export function layHead({ name, number, of, hand, copies, pieces }: Ticket, box: Box, size: Mm): Laid {
   const badge = hand ? layHand(hand.words, box, size) : { marks: [], foot: box.top, left: box.right };
   const room = badge.left - box.left - 5;
   const title = layText(shortened(spelled(name), size, room), size, { x: box.left, y: box.top }, room);
   const twin = hand ? [`its twin, the other hand, is ticket ${hand.twin}`] : [];
-  const about = [`Ticket ${number} of ${of}`, `make ${copies}`, ...twin].join('  ·  ');
+  const about = [
+    `Ticket ${number} of ${of}`,
+    `make ${copies}${pieces ? `: ${pieces}${copies > 1 ? ' each' : ''}` : ''}`,
+    ...twin,
+  ].join('  ·  ');
   const second = layText(about, size === NAME ? LARGE : PLAIN, { x: box.left, y: title.foot }, room);
   const foot = Math.min(second.foot, badge.foot) - 1;
   const rule = line('frame', { x: box.left, y: foot }, { x: box.right, y: foot });

@@ -18,37 +18,62 @@ const GUTTER: Mm = 5;
 const WIDEST: Mm = 190;
 
 const GREAT: Mm = 4.5;
-const READ: Mm = 3.6;
+const READ: Mm = 3.54;
 const NEAR: Mm = 3.4;
 const FAIR: Mm = 3.1;
 const MANNERS: readonly Manner[] = [
-  { steps: GREAT, saw: SAW, facts: NEAR, pictures: true },
-  { steps: LARGE, saw: SAW, facts: NEAR, pictures: true },
-  { steps: LARGE, saw: SAW, facts: FAIR, pictures: true },
-  { steps: READ, saw: SAW, facts: NEAR, pictures: true },
-  { steps: READ, saw: SAW, facts: FAIR, pictures: true },
-  { steps: LARGE, saw: SAW, facts: PLAIN, pictures: true },
-  { steps: READ, saw: SAW, facts: PLAIN, pictures: true },
-  { steps: READ, saw: SAW, facts: SMALL, pictures: true },
-  { steps: READ, saw: SAW, facts: PLAIN, pictures: false },
-  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: true },
-  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: false },
-  { steps: SMALL, saw: LARGE, facts: SMALL, pictures: false },
-  { steps: SMALL, saw: LARGE, pictures: false },
+  { steps: GREAT, saw: SAW, facts: NEAR, pictures: 'beside' },
+  { steps: LARGE, saw: SAW, facts: NEAR, pictures: 'beside' },
+  { steps: LARGE, saw: SAW, facts: FAIR, pictures: 'beside' },
+  { steps: LARGE, saw: SAW, facts: FAIR, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: NEAR, pictures: 'beside' },
+  { steps: READ, saw: SAW, facts: FAIR, pictures: 'beside' },
+  { steps: READ, saw: SAW, facts: FAIR, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: 'beside' },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: SMALL, pictures: 'beside' },
+  { steps: READ, saw: SAW, facts: SMALL, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: 'none' },
+  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: 'beside' },
+  { steps: PLAIN, saw: SAW, facts: SMALL, pictures: 'none' },
+  { steps: SMALL, saw: LARGE, facts: SMALL, pictures: 'none' },
+  { steps: SMALL, saw: LARGE, pictures: 'none' },
 ];
 
 /**
- * A ticket on one page where it has room for it at any size; else its steps go on over as many as they need. A page is
- * drawn when it is asked for.
+ * Tickets, each on one page where it has room for it at any size, all of these in the largest size in which every one of
+ * them has: the ticket of one tube is read beside that of another. The steps of one that has no room go on over as many
+ * pages as they need. A page is drawn when it is asked for.
  */
-export function ticketPages(ticket: Ticket, room: Box): ReturnType<FrontPages> {
+export function ticketPages(tickets: readonly Ticket[], room: Box): ReturnType<FrontPages> {
   const box = { ...room, right: Math.min(room.right, room.left + (isWide(room) ? 1.45 : 1) * WIDEST) };
-  for (const manner of MANNERS) {
-    const { foot } = layTicket(ticket, box, { ...manner, blank: true });
-    if (foot >= box.bottom) return [() => layTicket(ticket, box, manner).marks];
-  }
-  return overPages(ticket, box).map((marks) => () => marks);
+  const fits = (ticket: Ticket, manner: Manner): boolean =>
+    layTicket(ticket, box, { ...manner, blank: true }).foot >= box.bottom;
+  const whole = tickets.filter((ticket) => MANNERS.toReversed().some((manner) => fits(ticket, manner)));
+  const manner = firstThatFits(whole, fits);
+  return tickets.flatMap((ticket) =>
+    manner && whole.includes(ticket)
+      ? [() => layTicket(ticket, box, manner).marks]
+      : overPages(ticket, box).map((marks) => () => marks),
+  );
 }
+
+/** The first manner for all tickets; the one that did not fit last is tried first in the next. */
+function firstThatFits(
+  tickets: readonly Ticket[],
+  fits: (ticket: Ticket, manner: Manner) => boolean,
+): Manner | undefined {
+  let hardest: Ticket | undefined;
+  return MANNERS.find((manner) => {
+    if (hardest && !fits(hardest, manner)) return false;
+    const failing = tickets.find((ticket) => ticket !== hardest && !fits(ticket, manner));
+    hardest = failing ?? hardest;
+    return failing === undefined;
+  });
+}
+
+/** How much of a wide sheet the facts take beside the steps. */
+const SIDE = { beside: 0.35, under: 0.27, none: 0.27 } as const;
 
 function isWide(room: Box): boolean {
   return across(room) > 1.15 * upright(room);
@@ -64,7 +89,7 @@ function layTicket(ticket: Ticket, box: Box, manner: Manner): Laid {
     return { marks: [...upper, ...steps.marks], foot: steps.foot };
   }
   if (isWide(box)) {
-    const side = (manner.pictures ? 0.35 : 0.28) * across(box);
+    const side = SIDE[manner.pictures] * across(box);
     const facts = layColumn(ticket, manner, { ...box, top, right: box.left + side });
     const left = box.left + side + 2 * GUTTER;
     const steps = laySteps(ticket, manner.steps, { x: left, y: top }, box.right - left);

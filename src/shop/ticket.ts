@@ -5,13 +5,18 @@ import { unitsOf } from '../leaf/draw-leaf.ts';
 import type { Fact } from '../leaf/fact.ts';
 import { headerFacts } from '../leaf/header-facts.ts';
 import { wrote } from '../leaf/names.ts';
+import { twistInWords } from '../leaf/twist-words.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { bendJobOf, piecesInWords } from './bend-pieces.ts';
+import { blanksOf } from './blanks.ts';
 import { baseApart } from './cope-steps.ts';
-import { handInWords } from './cut-list.ts';
+import { handInWords, lengthless } from './cut-list.ts';
 import { isMitred, type Piece, pieceOf } from './piece.ts';
-import { type Step, stepsOf } from './steps.ts';
+import { sawWords } from './saw-length.ts';
+import type { Step } from './step.ts';
+import { stepsOf } from './steps.ts';
 
 /** What a person needs to make one tube of one hand, from blank to fit. */
 export interface Ticket {
@@ -22,6 +27,8 @@ export interface Ticket {
   /** Only of a pair. */
   readonly hand?: { readonly words: string; readonly twin: number };
   readonly copies: number;
+  /** Of what each is put together, where that is several pieces. */
+  readonly pieces?: string;
   /** What is read from afar while the tube is cut. */
   readonly saw: readonly Fact[];
   readonly tube: readonly Fact[];
@@ -37,6 +44,7 @@ export function ticketsOf(
   return solutions.map((solution, place) => {
     const { tube, hand } = solution;
     const piece = pieceOf(solution, first.get(solution));
+    const bend = bendJobOf(solution);
     const twin = solutions.findIndex((other) => other.tube.name === tube.name && other.hand !== hand);
     return {
       solution,
@@ -45,6 +53,7 @@ export function ticketsOf(
       name: tube.name,
       ...(tube.pair && { hand: { words: handInWords(hand), twin: twin + 1 } }),
       copies: tube.copies,
+      ...(bend && { pieces: `${piecesInWords(bend)}, ${bend.ends} mitred ends` }),
       saw: sawFacts(piece),
       tube: tubeFacts(piece),
       ends: (['A', 'B'] as const).flatMap((name) => endFacts(piece, name)),
@@ -55,49 +64,53 @@ export function ticketsOf(
 
 function sawFacts(piece: Piece): Fact[] {
   const { solution, first, second, say } = piece;
-  const { lengths, tube, twist } = solution;
+  const { twist } = solution;
   const apart = baseApart(piece);
   const square = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
   const base = second ? 'base edge to base edge' : `base edge to end ${square}`;
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
-    ...(lengths
-      ? [{ label: tube.copies > 1 ? 'blanks' : 'blank', text: many(tube.copies, say(lengths.blank)) }]
-      : []),
+    ...blankFacts(piece),
     ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: say(apart) }]),
     ...(twist === undefined ? [] : [{ label: 'twist, heel A to heel B', text: twistInWords(twist) }]),
     ...mitred.map(({ name, cope }) => ({
-      label: `end ${name}, off square`,
+      label: `end ${name}, mitre off square`,
       text: writeAngle(Math.PI / 2 - cope.end.parts[0].angle.rad),
     })),
   ];
 }
 
-function many(copies: number, text: string): string {
-  return copies > 1 ? `${copies} x ${text}` : text;
-}
-
-function twistInWords(twist: number): string {
-  const turned = Math.abs(twist);
-  if (turned < 1e-9 || Math.PI - turned < 1e-9) return writeAngle(turned);
-  return `${writeAngle(turned)} ${twist > 0 ? 'right' : 'left'}`;
+function blankFacts({ solution, units }: Piece): Fact[] {
+  return blanksOf(solution).map(({ length, count, piece }) => {
+    const blank = count > 1 ? 'blanks' : 'blank';
+    const text = `${count > 1 ? `${count} x ` : ''}${sawWords(length, units)}`;
+    return { label: piece ? `${blank} for ${piece}${count > 1 ? 's' : ''}` : blank, text };
+  });
 }
 
 function tubeFacts({ solution, say }: Piece): Fact[] {
-  const { tube, lengths } = solution;
-  const known = lengths && [
-    { label: 'long points', text: say(lengths.overall) },
-    { label: 'work points', text: say(lengths.between) },
-  ];
+  const { tube } = solution;
   return [
     { label: 'tube', text: sectionInWords(tube.section) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
-    ...(known ?? [{ label: 'length', text: lengthless(solution) }]),
+    ...lengthFacts(solution, say),
   ];
 }
 
-function lengthless({ ends }: TubeSolution): string {
-  return ends.A && ends.B ? 'marked on the tube' : 'not in this job';
+function lengthFacts(solution: TubeSolution, say: Piece['say']): Fact[] {
+  const { lengths } = solution;
+  const bend = bendJobOf(solution);
+  if (bend) {
+    return bend.pieces.map(({ name, long, short }) => ({
+      label: name === 'end piece' ? 'end' : 'middle',
+      text: `${say(long)} on the outside, ${say(short)} on the inside`,
+    }));
+  }
+  if (!lengths) return [{ label: 'length', text: lengthless(solution) }];
+  return [
+    { label: 'long points', text: say(lengths.overall) },
+    { label: 'work points', text: say(lengths.between) },
+  ];
 }
 
 function endFacts({ solution }: Piece, name: EndName): Ticket['ends'] {
@@ -105,7 +118,7 @@ function endFacts({ solution }: Piece, name: EndName): Ticket['ends'] {
   const cope = solution.ends[name];
   if (!end) return [];
   if (end.kind === 'plain' || cope?.kind !== 'coped')
-    return [{ name, facts: [{ label: 'cut', text: 'off square' }] }];
+    return [{ name, facts: [{ label: 'cut', text: 'square' }] }];
   const marks = [
     ...(end.fitUp?.clock ? [{ label: 'rotation', text: 'by its mark' }] : []),
     ...(end.fitUp?.between ? [{ label: 'length', text: 'by its mark' }] : []),

@@ -9,6 +9,11 @@ import { line } from '../tiler/strokes.ts';
 
 const STEPS = 72;
 const LETTERS: Mm = 2.8;
+/** Room for a letter, and how far a heel's line stands out, in radii. */
+const BESIDE: Mm = 3.4;
+const OUT = 0.2;
+/** In a smaller circle the word would lie on the line; the words under the picture say it too. */
+const ROOM_FOR_WORD: Mm = 6;
 
 /**
  * The tube seen from end B along its axis, its spine up, with a line at each end's heel: the one picture in which a tube and its
@@ -28,7 +33,8 @@ interface Heels {
 
 function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[] {
   const centre = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
-  const scale = (Math.min(box.right - box.left, box.top - box.bottom) / 2 - 6) / section.reach;
+  const scale =
+    (Math.min(box.right - box.left, box.top - box.bottom) / 2 - BESIDE) / ((1 + OUT) * section.reach);
   // The one who looks sees B in front: stations grow to the left, and the spine is turned up.
   const onPage = (x: number, y: number): Point => ({ x: centre.x - scale * y, y: centre.y + scale * x });
   const outline = Array.from({ length: STEPS }, (_, i) => {
@@ -40,7 +46,7 @@ function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[
     ...pointer(section, heelA, same ? 'A, B' : 'A', onPage),
     ...(same ? [] : pointer(section, heelB, 'B', onPage)),
     line('picture', onPage(0.86 * section.at(0).x, 0), onPage(section.at(0).x, 0)),
-    ...spineWord(onPage),
+    ...(scale * section.reach > ROOM_FOR_WORD ? spineWord(onPage) : []),
   ];
 }
 
@@ -63,7 +69,7 @@ function pointer(
   const { x, y } = section.at(section.towards(heel));
   const near = Math.hypot(x, y);
   const out = (far: Mm): Point => onPage(far * Math.cos(heel), far * Math.sin(heel));
-  const [from, to] = [out(near), out(near + 0.2 * section.reach)];
+  const [from, to] = [out(near), out(near + OUT * section.reach)];
   const [dx, dy] = [Math.sign(Math.round((to.x - from.x) * 100)), to.y - from.y];
   const wide = widthOf(name, LETTERS);
   const aside = dx < 0 ? -wide - 0.6 : dx > 0 ? 0.6 : -wide / 2;

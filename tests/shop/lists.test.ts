@@ -88,7 +88,9 @@ describe('the stock plan', () => {
   });
 
   test('says in words how near the bound it is', () => {
-    expect(plan && stockAsText(plan, 'mm')).toContain('1 length, 2000 mm together: no nesting takes less.');
+    expect(plan && stockAsText(plan, 'mm')).toContain(
+      "1 length, 2000 mm in all: it can't be done with less.",
+    );
   });
 
   test('says what finds no stock', () => {

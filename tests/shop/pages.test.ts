@@ -49,6 +49,16 @@ function stepSizes({ marks }: Drawing): number[] {
   );
 }
 
+/** How many pictures of a joint a ticket has, by the words under them. */
+function captionsOf(ticket: Drawing): number {
+  return textsOf(ticket).filter((text) => /^(seen from|along the header)/.test(text)).length;
+}
+
+/** How many ends a ticket tells of that land on something. */
+function endsShown(ticket: Drawing): number {
+  return textsOf(ticket).filter((text) => text === 'edge').length;
+}
+
 /** The numbers of a ticket that stand in larger letters than its steps, under the names `blank` and the like. */
 function sawSizes({ marks }: Drawing): number[] {
   const all = marks.filter((mark): mark is Words => mark.kind === 'words');
@@ -68,6 +78,14 @@ describe.each([A4, LETTER])('the pack of every sample and starter on $name', (pa
         const tickets = pages.filter((page) => textsOf(page).some((text) => text.startsWith('Ticket ')));
         expect(tickets.length).toBe(solveJob(job).length);
         for (const page of pages) expect(faultsOf(page)).toEqual([]);
+        // Each coped end and each twist has its picture: none is dropped for want of room.
+        for (const ticket of tickets) expect(captionsOf(ticket)).toBeGreaterThanOrEqual(endsShown(ticket));
+        // One job, one size: a ticket is read beside its twin.
+        expect(new Set(tickets.flatMap(stepSizes)).size).toBe(1);
+        // What to beware of is read first, and never alone.
+        expect(pages[0] && textsOf(pages[0])).toEqual(
+          expect.arrayContaining(['Before you begin', 'Cut list']),
+        );
         // 10 pt are 3.53 mm.
         for (const ticket of tickets) expect(Math.min(...stepSizes(ticket))).toBeGreaterThan(3.53);
         // Read at arm's length, with both hands at the saw: letters 3.5 mm high.
@@ -116,6 +134,30 @@ describe('forty tubes with long names and much stock', () => {
         );
     }
   });
+});
+
+test('the order of work has a box for each copy, and one for all where there are many', () => {
+  const boxes = (copies: number) => {
+    const job = readJob(
+      `copeleaf: 1\ntube: { name: rung, od: 30, copies: ${copies}, between: 600, ends: { A: { onto: { od: 40 }, angle: 60 }, B: plain } }\n`,
+      'job',
+      { paper: A4 },
+    );
+    const [[list] = []] = packs(job);
+    const row = list?.marks.find(
+      (mark): mark is Words => mark.kind === 'words' && mark.text.startsWith('end A of rung'),
+    );
+    const squares = list?.marks.filter(
+      (mark) =>
+        mark.kind === 'stroke' &&
+        mark.path.closed &&
+        row !== undefined &&
+        Math.abs(mark.path.start.y - row.at.y) < 3 &&
+        mark.path.start.x < row.at.x,
+    );
+    return squares?.length;
+  };
+  expect([1, 3, 8, 9].map(boxes)).toEqual([1, 3, 8, 1]);
 });
 
 test('a hand’s black bar stands at the left as drawn and at the right for the opposite hand', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { radians } from '../../src/measure/units.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
 import { ticketsOf } from '../../src/shop/ticket.ts';
@@ -28,11 +29,16 @@ const KNIFE = `  ends: { A: { onto: { od: 30 }, angle: 90 } }\n`;
 
 /** Words of a step, and which tubes need it. */
 const NEEDED: readonly (readonly [string, readonly string[]])[] = [
-  ['Scribe the spine', [BY_NUMBERS, FITTED, MITRED]],
-  ['scribe the rotation mark', [FITTED]],
+  ['Scribe the spine', [BY_NUMBERS, MITRED]],
+  ['spine anywhere round the tube', [FITTED, ONE_END, SQUARE_B, KNIFE]],
+  ['Scribe the rotation mark', [FITTED]],
+  ['take the leaf off and cut end A', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
+  ['take the leaf off and cut end B', [BY_NUMBERS, FITTED, MITRED]],
   ['mark the length', [FITTED]],
   ['Check which way end', [BY_NUMBERS, FITTED, MITRED]],
-  ['off square', [SQUARE_B]],
+  // A workshop's "off square" is out of square: no step asks for that.
+  ['Cut end B square', [SQUARE_B]],
+  ['off square', []],
   ['knife edge', [KNIFE]],
   ['landing', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
   ['Drill a vent', [BY_NUMBERS, FITTED]],
@@ -52,19 +58,32 @@ describe('a ticket has the steps that its tube needs, and no others', () => {
 
 describe('the steps carry this tube’s numbers', () => {
   test('its blank, how much longer that is, and why', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('Cut the blank 610 mm (~24-1/32 in) long, 10 mm');
+    // Square onto the header's middle, each end's long points lie where its sides touch, 90° round: at a header of
+    // 42.4 and a tube of 30 sqrt(21.2^2 - 15^2) = 14.98 from the work point, and never nearer the body than that
+    // at the angles 60 and 50: (x cos t + sqrt(R^2 - y^2)) / sin t is least at the toe's side.
+    const blank = /Cut the blank 610 mm \(~24-1\/32 in\) long, ([\d.]+) mm/.exec(stepsFor(BY_NUMBERS));
+    const least = (angle: number) => {
+      const [c, s] = [Math.cos(radians(angle)), Math.sin(radians(angle))];
+      const at = (phi: number) =>
+        (15 * Math.cos(phi) * c + Math.sqrt(21.2 ** 2 - (15 * Math.sin(phi)) ** 2)) / s;
+      return Math.min(...Array.from({ length: 7200 }, (_, i) => at((i * Math.PI) / 3600)));
+    };
+    const finished = 600 - least(60) - least(50);
+    expect(Number(blank?.[1])).toBeCloseTo(610 - finished, 1);
     const slant = stepsFor(
       '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 35 }, B: { onto: { plate: {} }, angle: 35 } }\n',
     );
-    // Each toe reaches 15 / tan 35 = 21.42 mm beyond.
-    expect(slant).toContain('long, 52.84 mm');
-    expect(slant).toContain('its long points reach 42.84 mm');
+    // Each toe reaches 15 / tan 35 = 21.42 mm beyond, and the saw is set to the next half millimetre of 652.84.
+    expect(slant).toContain('Cut the blank 653 mm');
+    expect(slant).toContain('long, 10.16 mm');
   });
 
   test('the way round by tape, and which end is first and why', () => {
     expect(stepsFor(BY_NUMBERS)).toContain(`a tape reads ${(30 * Math.PI).toFixed(2)} mm`);
-    expect(stepsFor(BY_NUMBERS)).toContain('Cut end A first: it matters less');
-    expect(stepsFor(FITTED)).toContain('Cut end A first: the other is marked with this one seated');
+    expect(stepsFor(BY_NUMBERS)).toContain('Lay the leaf of end A first: it matters less');
+    expect(stepsFor(FITTED)).toContain(
+      'Lay the leaf of end A first: the other is marked with this one seated',
+    );
   });
 
   test('on which side the second end turns, the other way round for the opposite hand', () => {
@@ -76,7 +95,7 @@ describe('the steps carry this tube’s numbers', () => {
   });
 
   test('its edge', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('bevel the inner edge back to the dashed one');
+    expect(stepsFor(BY_NUMBERS)).toContain('where the dashes lie in the waste');
     expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
     expect(stepsFor(`  blunt: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
   });
@@ -112,12 +131,55 @@ test('a leaf is tried on scrap once, however many tubes are made of it', () => {
   expect(steps.filter(({ once }) => once).map(({ text }) => text.slice(0, 12))).toEqual(['Try the leaf']);
 });
 
-test('a bend of many pieces has its other mitred ends cut likewise, two to a joint', () => {
-  const bend = (pieces: number) =>
-    stepsFor(`  ends: { A: { onto: { mitre: { turn: 90, pieces: ${pieces}, radius: 150 } } } }\n`);
-  expect(bend(5)).toContain('8 in all: 3 middle pieces and 2 end pieces');
-  expect(bend(3)).toContain('4 in all: 1 middle piece and 2 end pieces');
-  expect(stepsFor(ONE_END)).not.toContain('likewise');
+test('the leaf is tried before anything is cut', () => {
+  for (const tube of [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE])
+    expect(stepsFor(tube).startsWith('Try the leaf')).toBe(true);
+});
+
+describe('why an end is cut first', () => {
+  const why = (A: string, B: string) =>
+    /first: ([^.]*)\./.exec(stepsFor(`  between: 600\n  ends: { A: { ${A} }, B: { ${B} } }\n`))?.[1];
+
+  test('two ends are alike only onto like headers at like angles', () => {
+    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 60, clock: 90`)).toBe('both ends are alike');
+    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 120`)).toBe('both ends are alike');
+  });
+
+  test('of two that are only as deep as each other that is said, and no more', () => {
+    // From heel to toe a cut is the tube's width by the cotangent of its angle deep, whatever it lands on.
+    const said = why('onto: { plate: {} }, angle: 55', 'onto: { od: 60.3 }, angle: 55');
+    expect(said).toContain('equally deep');
+    expect(said).not.toContain('alike');
+  });
+});
+
+describe('an end that is left square', () => {
+  const seat = (onto: string, more = '') =>
+    /Seat end A .*/.exec(stepsFor(`  edge: square\n${more}  ends: { A: { ${onto} } }\n`))?.[0] ?? '';
+
+  test('touches with its inner edge alone only where no side of the joint is acute', () => {
+    expect(seat('onto: { od: 42.4 }, angle: 90')).toContain('its inner edge touches all round');
+    expect(seat('onto: { plate: {} }, angle: 90')).toContain('its face touches all round');
+    // At an acute heel the outside lies deeper than the inside by the wall by the cotangent: it touches first.
+    for (const onto of ['onto: { od: 42.4 }, angle: 60', 'onto: { plate: {} }, angle: 60'])
+      expect(seat(onto)).toContain(
+        'its outer edge touches where the dashes run on the line, its inner edge elsewhere',
+      );
+  });
+
+  test('held radially to the inside line is held off by its outer edge', () => {
+    // Onto a plate at 60: the outer edge lies wall / tan 60 = 2 / 1.732 = 1.15 deeper at the heel.
+    expect(seat('onto: { plate: {} }, angle: 60', '  from: inside\n')).toContain('holds it off by 1.15 mm');
+  });
+
+  test('names a gap that a rod goes into, and where; and what the wrong line would cost', () => {
+    const mast = ticketsFor(
+      'tube: { od: 114.3, wall: 3.6, edge: square, between: 640, ends: { A: { onto: { od: 139.7 }, angle: 60 }, B: plain } }\n',
+    )[0]?.steps.map(({ text }) => text);
+    expect(mast?.join('\n')).toMatch(/a gap of up to 2\.92 mm .* stays outside, widest at station 103°/);
+    expect(mast?.join('\n')).toContain('cut on the dashed line it would stand off 5.52 mm');
+    expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('a gap of up to');
+  });
 });
 
 describe('twins are never taken for one another', () => {
@@ -135,5 +197,33 @@ describe('twins are never taken for one another', () => {
       [2, 3],
       [3, 3],
     ]);
+  });
+});
+
+describe('of a pair whose heels lie alike in both hands the ticket tells', () => {
+  const checks = (ends: string) =>
+    ticketsFor(`pair: true\ntube: { od: 42.4, wall: 2.6, between: 720, ends: ${ends} }\n`).map(
+      ({ steps }) => steps.find(({ text }) => text.startsWith('Check which way'))?.text ?? '',
+    );
+
+  // Seen from outside at the heel with B up, stations grow to the right; a roll turns the face towards clock + 90.
+  test('which way a box is rolled', () => {
+    const [drawn = '', opposite = ''] = checks(
+      '{ A: { onto: { od: 60 }, angle: 40 }, B: { onto: { box: { wide: 70, deep: 70, wall: 3, roll: 10 } }, angle: 50, clock: 180 } }',
+    );
+    expect(drawn).toContain('near face rolled 10° to the right of its heel');
+    expect(opposite).toContain('near face rolled 10° to the left of its heel');
+  });
+
+  test('on which side a header passes; at an obtuse angle the heel is on the other side', () => {
+    const ends = (angle: number) =>
+      `{ A: { onto: { od: 60 }, angle: 40 }, B: { onto: { od: 60 }, angle: ${angle}, offset: 3 } }`;
+    expect(checks(ends(50)).map((text) => /passes to the (\w+)/.exec(text)?.[1])).toEqual(['right', 'left']);
+    expect(checks(ends(130)).map((text) => /passes to the (\w+)/.exec(text)?.[1])).toEqual(['left', 'right']);
+  });
+
+  test('that nothing tells them apart where nothing does', () => {
+    for (const text of checks('{ A: { onto: { od: 60 }, angle: 40 }, B: { onto: { od: 60 }, angle: 50 } }'))
+      expect(text).toContain('its twin comes out the same');
   });
 });

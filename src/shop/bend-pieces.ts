@@ -1,0 +1,64 @@
+import { baseSetbackOf } from '../leaf/base-edge.ts';
+import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
+import { unitsOf } from '../leaf/draw-leaf.ts';
+import type { Mm } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+
+/** One kind of the pieces that a bend is made of. Lengths in mm, those that are finished on the lines to cut. */
+export interface BendPiece {
+  readonly name: 'middle piece' | 'end piece';
+  /** In one bend. */
+  readonly count: number;
+  /** On the bend's centre line, joint to joint, or joint to the square end. */
+  readonly centre: Mm;
+  /** Along the outside of the bend: long point to long point, or to the square end. */
+  readonly long: Mm;
+  /** Along the inside. */
+  readonly short: Mm;
+  readonly blank: Mm;
+}
+
+/** A bend that one tube of a job stands for, and what is cut for it. */
+export interface BendJob {
+  readonly bend: Segmented;
+  readonly cope: Cope;
+  readonly ends: number;
+  /** Middle pieces first; a bend of two pieces has none. */
+  readonly pieces: readonly BendPiece[];
+  /** From the base edge of a leaf to the joint that it is for. */
+  readonly base: Mm;
+}
+
+/**
+ * The pieces of a bend: each is as long on its outside as on its centre line and what its long points reach beyond. A
+ * blank is longer by the tube's allowance, and never shorter than the leaf that is wrapped round it. Undefined for a tube
+ * that stands for itself.
+ */
+export function bendJobOf(solution: TubeSolution): BendJob | undefined {
+  const bend = wholeBend(solution.tube);
+  const cope = solution.ends.A ?? solution.ends.B;
+  if (!bend || cope?.kind !== 'coped') return undefined;
+  const half = endPieceLength(bend);
+  const base = baseSetbackOf(cope, unitsOf(solution));
+  const leaf = base - cope.longPoint.setback;
+  const piece = (name: BendPiece['name'], count: number, cuts: number): BendPiece => {
+    const long = cuts * (half - cope.longPoint.setback);
+    const short = cuts * (half - cope.throat.setback);
+    const blank = Math.max(long + solution.tube.allowance.mm, leaf);
+    return { name, count, centre: cuts * half, long, short, blank };
+  };
+  const middle = bend.segments.pieces - 2;
+  return {
+    bend,
+    cope,
+    ends: mitredEnds(bend),
+    pieces: [...(middle > 0 ? [piece('middle piece', middle, 2)] : []), piece('end piece', 2, 1)],
+    base,
+  };
+}
+
+/** `3 middle pieces and 2 end pieces`. */
+export function piecesInWords({ pieces }: Pick<BendJob, 'pieces'>): string {
+  return pieces.map(({ name, count }) => `${count} ${name}${count > 1 ? 's' : ''}`).join(' and ');
+}

@@ -1,0 +1,27 @@
+import type { Mm } from '../measure/units.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { bendJobOf } from './bend-pieces.ts';
+
+/** A kind of blank that a tube of one hand takes, and how many of it for all its copies. */
+export interface BlankKind {
+  readonly solution: TubeSolution;
+  readonly length: Mm;
+  readonly count: number;
+  /** Of a bend that is made of several pieces. */
+  readonly piece?: string;
+}
+
+/** The blanks of a tube; none where its length is not known. */
+export function blanksOf(solution: TubeSolution): readonly BlankKind[] {
+  const { tube, lengths } = solution;
+  const bend = bendJobOf(solution);
+  if (bend) {
+    return bend.pieces.map(({ name, count, blank }) => ({
+      solution,
+      length: blank,
+      count: count * tube.copies,
+      piece: name,
+    }));
+  }
+  return lengths ? [{ solution, length: lengths.blank, count: tube.copies }] : [];
+}

@@ -1,0 +1,14 @@
+import type { NamedEnd, Piece } from './piece.ts';
+
+/** The marks that a fitted end is laid on, made with the first one in its place. */
+export function markSteps({ first }: Piece, { cope, name }: NamedEnd): string[] {
+  const { fitUp } = cope;
+  if (!fitUp || !first) return [];
+  const held = `With end ${first.name} seated, hold the tube close beside end ${name}’s header, along where it is to go`;
+  const heel = 'the middle of its heel side, which faces the acute corner';
+  const line = fitUp.clock
+    ? `${held}. Scribe the rotation mark along ${heel}.`
+    : `${held}, and find ${heel}.`;
+  const length = `On that line mark the length: where the near side of the header, squared across to the tube, meets it.`;
+  return [line, ...(fitUp.lengthSetback === undefined ? [] : [length])];
+}

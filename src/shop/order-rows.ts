@@ -1,0 +1,96 @@
+import type { Mark, Point } from '../leaf/drawing.ts';
+import { spelled, widthOf } from '../leaf/letters.ts';
+import type { Mm } from '../measure/units.ts';
+import { PLAIN } from '../tiler/paragraph.ts';
+import { bendJobOf } from './bend-pieces.ts';
+import { handInWords } from './cut-list.ts';
+import { heading, type Item, type Laid, layText, tickBox } from './laid.ts';
+import type { EndTask, Stage } from './order.ts';
+
+/** More boxes than this in a row are not told apart: then there is one, for all. */
+const MOST_BOXES = 8;
+const PITCH: Mm = 3.4;
+const INDENT: Mm = 4.5;
+const APART: Mm = 8;
+
+/** The order of work: a heading for each setting, and under it each end with a box for every copy. */
+export function orderItems(stages: readonly Stage[], ticketOf: (task: EndTask) => number): readonly Item[] {
+  const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task))));
+  const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
+  const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
+  const how = `A box for each end: tick it when it is cut${many ? '; one for all where there are many' : ''}.`;
+  return [
+    heading('Order of work'),
+    {
+      lay: (at, width) => {
+        const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}`;
+        const laid = layText(text, PLAIN, at, width);
+        return { ...laid, foot: laid.foot - 0.8 };
+      },
+    },
+    ...stages.flatMap((stage, i) => stageItems(stage, i, rows[i] ?? [], boxes)),
+  ];
+}
+
+interface Row {
+  readonly text: string;
+  readonly ends: number;
+  readonly boxes: number;
+}
+
+function rowOf({ solution, end }: EndTask, ticket: number): Row {
+  const { tube, hand } = solution;
+  const bend = bendJobOf(solution);
+  const ends = tube.copies * (bend?.ends ?? 1);
+  const own = tube.pair ? `, ${handInWords(hand)}` : '';
+  const times = ends > 1 ? ` (${ends})` : '';
+  const which = bend ? 'mitred ends' : `end ${end}`;
+  return {
+    text: `${which} of ${tube.name}${own}${times}, ticket ${ticket}`,
+    ends,
+    boxes: ends <= MOST_BOXES ? ends : 1,
+  };
+}
+
+/** Side by side where the sheet is wide, to be read down one column after the other, as long as they stay on one page. */
+function stageItems({ setting }: Stage, place: number, rows: readonly Row[], boxes: number): Item[] {
+  const head: Item = {
+    heading: true,
+    lay: (at, wide) => layText(`${place + 1}. ${setting.name}`, PLAIN, { x: at.x, y: at.y - 1 }, wide),
+  };
+  const left = INDENT + boxes * PITCH + 1;
+  if (rows.length > MOST_TOGETHER)
+    return [head, ...rows.map((row): Item => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
+  return [head, { lay: (at, wide) => layBlock(rows, left, at, wide) }];
+}
+
+function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
+  const longest = Math.max(...rows.map(({ text }) => widthOf(spelled(text), PLAIN))) + 1;
+  const column = Math.min(width, left + longest);
+  const columns = Math.max(1, Math.floor((width + APART) / (column + APART)));
+  const deep = Math.ceil(rows.length / columns);
+  const marks: Mark[] = [];
+  let foot = at.y;
+  for (let from = 0; from < rows.length; from += deep) {
+    const x = at.x + (from / deep) * (column + APART);
+    let y = at.y;
+    for (const row of rows.slice(from, from + deep)) {
+      const laid = layRow(row, left, { x, y }, column);
+      marks.push(...laid.marks);
+      y = laid.foot;
+    }
+    foot = Math.min(foot, y);
+  }
+  return { marks, foot };
+}
+
+/** A block of more rows than this would leave much of a page empty. */
+const MOST_TOGETHER = 24;
+
+function layRow({ text, boxes }: Row, left: Mm, at: Point, width: Mm): Laid {
+  const laid = layText(text, PLAIN, { x: at.x + left, y: at.y }, width - left);
+  const ticks = Array.from({ length: boxes }, (_, i) =>
+    tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, PLAIN),
+  );
+  return { marks: [...ticks, ...laid.marks], foot: laid.foot };
+}

@@ -1,0 +1,137 @@
+import { describe, expect, test } from 'vitest';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { bendJobOf } from '../../src/shop/bend-pieces.ts';
+import { cutList, cutListAsCsv } from '../../src/shop/cut-list.ts';
+import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
+import { stockPlan } from '../../src/shop/stock.ts';
+import { ticketsOf } from '../../src/shop/ticket.ts';
+import { readSample } from '../job/sample.ts';
+
+interface Bend {
+  readonly od: number;
+  readonly turn: number;
+  readonly pieces: number;
+  readonly radius: number;
+}
+
+const GUARD: Bend = { od: 48.3, turn: 90, pieces: 5, radius: 150 };
+
+function jobOf({ od, turn, pieces, radius }: Bend, more = '') {
+  const text = `copeleaf: 1\nstock: [1m]\nkerf: 2\ntube: { name: elbow, od: ${od}, wall: 2.6, ${more}ends: { A: { onto: { mitre: { turn: ${turn}, pieces: ${pieces}, radius: ${radius} } } } } }\n`;
+  return readSample(text);
+}
+
+function solved(bend: Bend, more = '') {
+  const solutions = solveJob(jobOf(bend, more));
+  const [first] = solutions;
+  const job = first && bendJobOf(first);
+  if (!job) throw new Error('no bend');
+  return { solutions, job, tickets: ticketsOf(solutions, firstEnds(orderOfWork(solutions))) };
+}
+
+/*
+ * By plain geometry in the plane of the bend: the joints lie on rays from its centre, half a step, one and a half and so
+ * on from where it begins; a piece's outside and inside run square to the bisector of its rays at R + r and R - r from
+ * the centre, so between two rays a step apart they are 2 (R +- r) tan(step / 2) long.
+ */
+function lengthsOf({ od, turn, pieces, radius }: Bend) {
+  const step = (turn * Math.PI) / 180 / (pieces - 1);
+  const chord = (far: number) => {
+    const ray = (angle: number) => ({
+      x: (far * Math.cos(angle)) / Math.cos(step / 2),
+      y: (far * Math.sin(angle)) / Math.cos(step / 2),
+    });
+    const [a, b] = [ray(-step / 2), ray(step / 2)];
+    return Math.hypot(a.x - b.x, a.y - b.y);
+  };
+  return { outside: chord(radius + od / 2), inside: chord(radius - od / 2), middle: chord(radius) };
+}
+
+describe('the pieces of a bend', () => {
+  test.each([
+    GUARD,
+    { od: 30, turn: 60, pieces: 3, radius: 90 },
+    { od: 60.3, turn: 45, pieces: 2, radius: 200 },
+  ])('are as long as their sides lie between the joints: $pieces that turn $turn°', (bend) => {
+    const { outside, inside, middle } = lengthsOf(bend);
+    const { job } = solved(bend);
+    const [end] = job.pieces.filter(({ name }) => name === 'end piece');
+    expect(end?.count).toBe(2);
+    expect(end?.long).toBeCloseTo(outside / 2, 6);
+    expect(end?.short).toBeCloseTo(inside / 2, 6);
+    const [between] = job.pieces.filter(({ name }) => name === 'middle piece');
+    if (bend.pieces === 2) {
+      expect(between).toBeUndefined();
+      return;
+    }
+    expect(between?.count).toBe(bend.pieces - 2);
+    expect(between?.long).toBeCloseTo(outside, 6);
+    expect(between?.short).toBeCloseTo(inside, 6);
+    expect(between?.centre).toBeCloseTo(middle, 6);
+  });
+
+  test('have blanks that are never shorter than the piece and its allowance, nor than the leaf round it', () => {
+    for (const radius of [30, 60, 150]) {
+      const { job } = solved({ ...GUARD, radius });
+      const leaf = job.base - job.cope.longPoint.setback;
+      for (const { blank, long } of job.pieces) {
+        expect(blank).toBeGreaterThanOrEqual(long + 10 - 1e-9);
+        expect(blank).toBeGreaterThanOrEqual(leaf - 1e-9);
+      }
+    }
+  });
+
+  test('stand in the cut list with their counts and lengths, and are nested into the stock', () => {
+    const { solutions } = solved(GUARD, 'copies: 2, ');
+    const rows = cutList(solutions);
+    expect(rows.map(({ piece, copies }) => [piece, copies])).toEqual([
+      ['middle piece', 6],
+      ['end piece', 4],
+    ]);
+    expect(cutListAsCsv(rows)).toMatch(/^"elbow, middle piece",as-drawn,6,.*,78\.75,78\.75,0$/m);
+    expect(cutListAsCsv(rows)).toMatch(/^"elbow, end piece",as-drawn,4,.*,78\.75,square,$/m);
+    const plan = stockPlan(jobOf(GUARD, 'copies: 2, '), solutions);
+    expect(plan?.sizes.flatMap(({ bars }) => bars.flatMap(({ blanks }) => blanks)).length).toBe(10);
+    expect(plan?.unknown).toEqual([]);
+  });
+});
+
+describe('the ticket of a bend', () => {
+  const { tickets } = solved(GUARD);
+  const steps = tickets[0]?.steps.map(({ text }) => text) ?? [];
+
+  test('tells of all pieces and mitred ends', () => {
+    expect(tickets[0]?.pieces).toBe('3 middle pieces and 2 end pieces, 8 mitred ends');
+  });
+
+  test('has both cuts of a middle piece on one line, the second by a figure that sets its joint a piece away', () => {
+    const second = steps.find((text) => text.startsWith('Then the other end')) ?? '';
+    expect(second).toContain('insides of both cuts are on ONE line');
+    // The base edges lie 35 mm from their joints, printed on the leaf; the joints 2 x 150 x tan 11.25° = 59.67 apart.
+    const apart = 2 * 35 - 2 * 150 * Math.tan((11.25 * Math.PI) / 180);
+    expect(second).toContain(`its base edge ${apart.toFixed(2)} mm`);
+    expect(second).toContain('nearer to the first cut than the one marked');
+  });
+
+  test('seats nothing on a piece that is not cut yet, and squares an end piece after its mitre', () => {
+    const at = (words: string) => steps.findIndex((text) => text.includes(words));
+    expect(at('rod goes in')).toBeGreaterThan(at('Cut the other end of each end piece square'));
+    expect(at('Cut the other end of each end piece square')).toBeGreaterThan(
+      at('On one end of each of the 5'),
+    );
+    expect(steps.join()).toContain('Scribe a line along each blank');
+  });
+
+  test('of two pieces speaks of no middle one', () => {
+    const [ticket] = solved({ ...GUARD, pieces: 2 }).tickets;
+    expect(ticket?.steps.map(({ text }) => text).join()).not.toContain('middle');
+  });
+
+  test('with a leaf longer than a piece measures from the first cut', () => {
+    const [ticket] = solved({ ...GUARD, radius: 60 }).tickets;
+    const second = ticket?.steps.find(({ text }) => text.startsWith('Then the other end'))?.text ?? '';
+    // 2 x (60 - 24.15) x tan 11.25° between the insides of the two cuts.
+    const inside = 2 * (60 - 24.15) * Math.tan((11.25 * Math.PI) / 180);
+    expect(second).toContain(`crosses the scribed one ${inside.toFixed(2)} mm`);
+  });
+});
