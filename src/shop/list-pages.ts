@@ -8,7 +8,7 @@ import { heading, type Item, type Laid, layText } from './laid.ts';
 import type { EndTask, Stage } from './order.ts';
 import { orderItems } from './order-rows.ts';
 import type { StockPlan } from './stock.ts';
-import { stockBars } from './stock-bars.ts';
+import { barScale, stockBars } from './stock-bars.ts';
 import { blankName, boundInWords, leftInWords } from './stock-in-words.ts';
 
 /** What the lists of a job are made from. */
@@ -86,11 +86,12 @@ function noteOf(text: string, size: Mm): Item {
 }
 
 function stockItems(plan: StockPlan, units: 'mm' | 'in'): Item[] {
+  const scale = barScale(plan);
   const sizes = plan.sizes.flatMap((size) => {
     const left = leftInWords(size, units);
     return [
       { ...note(size.size), heading: true },
-      ...stockBars(size, units),
+      ...stockBars(size, scale, units),
       note(boundInWords(size, units)),
       ...(left ? [note(left)] : []),
     ];

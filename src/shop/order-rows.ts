@@ -23,7 +23,8 @@ export function orderItems(stages: readonly Stage[], ticketOf: (task: EndTask) =
     heading('Order of work'),
     {
       lay: (at, width) => {
-        const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}`;
+        const down = width > READ_DOWN ? ' Each setting is read down, then to the right.' : '';
+        const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}${down}`;
         const laid = layText(text, PLAIN, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
       },
@@ -83,6 +84,9 @@ function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
   }
   return { marks, foot };
 }
+
+/** On narrower sheets the ends stand in one column. */
+const READ_DOWN: Mm = 150;
 
 /** A block of more rows than this would leave much of a page empty. */
 const MOST_TOGETHER = 24;

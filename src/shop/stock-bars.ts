@@ -4,21 +4,44 @@ import type { Mm } from '../measure/units.ts';
 import { PLAIN, SMALL, shortened, words } from '../tiler/paragraph.ts';
 import { line, outline } from '../tiler/strokes.ts';
 import { type Item, type Laid, layText } from './laid.ts';
-import type { PlannedBar, SizePlan } from './stock.ts';
+import type { PlannedBar, SizePlan, StockPlan } from './stock.ts';
 import { barInWords, blankName } from './stock-in-words.ts';
 
 const HIGH: Mm = 4.4;
+/** Under a shorter bar the words may be wider than it. */
+const SHORT_LINE: Mm = 90;
 
-/** Each length of stock as a bar to scale with the others, cut where it is cut, and in words under it. */
-export function stockBars({ bars }: SizePlan, units: 'mm' | 'in'): readonly Item[] {
-  const longest = Math.max(...bars.map(({ length }) => length));
-  const names = Math.max(...bars.map(({ name }) => widthOf(spelled(name), PLAIN))) + 3;
+/** What all bars of a plan have alike: the longest of them fills the width, and all begin under one another. */
+export interface BarScale {
+  readonly longest: Mm;
+  readonly names: Mm;
+}
+
+export function barScale({ sizes }: StockPlan): BarScale {
+  const bars = sizes.flatMap((size) => size.bars);
+  return {
+    longest: Math.max(...bars.map(({ length }) => length)),
+    names: Math.max(...bars.map(({ name }) => widthOf(spelled(name), PLAIN))) + 3,
+  };
+}
+
+/** Each length of stock as a bar to scale with all others, cut where it is cut, and in words under it. */
+export function stockBars(
+  { bars }: SizePlan,
+  { longest, names }: BarScale,
+  units: 'mm' | 'in',
+): readonly Item[] {
   return bars.map((bar) => ({
-    lay: (at, width) => layBar(bar, units, at, names, (width - names) / longest),
+    lay: (at, width) => layBar(bar, units, { ...at, names, room: width - names, longest }),
   }));
 }
 
-function layBar(bar: PlannedBar, units: 'mm' | 'in', at: Point, names: Mm, scale: number): Laid {
+function layBar(
+  bar: PlannedBar,
+  units: 'mm' | 'in',
+  { names, room, longest, ...at }: Point & BarScale & { room: Mm },
+): Laid {
+  const scale = room / longest;
   const top = at.y - 0.8;
   const left = at.x + names;
   const right = left + bar.length * scale;
@@ -46,7 +69,7 @@ function layBar(bar: PlannedBar, units: 'mm' | 'in', at: Point, names: Mm, scale
     barInWords(bar, units),
     SMALL,
     { x: left, y: top - HIGH - 0.4 },
-    bar.length * scale < 60 ? 90 : Math.max(60, bar.length * scale),
+    Math.min(room, Math.max(SHORT_LINE, bar.length * scale)),
   );
   return { marks: [...marks, ...text.marks], foot: text.foot - 0.6 };
 }
