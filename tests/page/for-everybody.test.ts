@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fill, fillBrace, fromMenu, press } from './at-the-page.ts';
+import { choose, fill, fillBrace, fromMenu, press } from './at-the-page.ts';
 import { openPage, startBrowser } from './browser.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -36,10 +36,12 @@ describe.each([
   [390, 844, false],
   [390, 844, true],
 ] as const)('axe at %i x %i, dark: %s', (width, height, dark) => {
-  test('finds nothing: with a mistake and a warning, in the numbers, in a window', async (context) => {
+  test('finds nothing: with a mistake, several readings and a warning, in the numbers, in a window', async (context) => {
     if (!browser) return context.skip();
     const { page, context: own } = await openPage(browser, { width, height, dark });
     await fillBrace(page);
+    await choose(page, 'how the angle of end A was measured', 'in several ways, compared');
+    await fill(page, 'angle, reading 2, end A', '62.5');
     await fill(page, 'angle, end B', '20');
     await page.locator('.watch').first().waitFor();
     await page.getByRole('tab', { name: 'Numbers' }).click();

@@ -1,5 +1,5 @@
 import { describe, expect } from 'vitest';
-import { fill, fillBrace, fromMenu, press } from './at-the-page.ts';
+import { fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
 import { pageTests } from './page-test.ts';
 
@@ -24,6 +24,25 @@ describe('a mistake', () => {
     await fill(page, 'between work points, the tube', '12');
     expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
   });
+});
+
+atThePage('a rectangular tube runs on between its ends as wide as its joints show it', async ({ page }) => {
+  await fillBrace(page);
+  await pick(page, 'rectangular', 'Section of the tube');
+  await fill(page, 'wide, the tube', '50');
+  await fill(page, 'deep, the tube', '30');
+  await fill(page, 'clock, end B', '');
+  await page.locator('.paper svg').first().waitFor();
+  const sides = (of: string): Promise<readonly number[]> =>
+    page
+      .locator(of)
+      .first()
+      .evaluate((each) => [each.getBoundingClientRect().left, each.getBoundingClientRect().right]);
+  const joint = await sides('.end-A .joint .tube');
+  for (const of of ['.end-A .body .tube', '.row.tube .body .tube', '.end-B .body .tube']) {
+    const body = await sides(of);
+    for (const [i, x] of body.entries()) expect(x, of).toBeCloseTo(joint[i] ?? Number.NaN, 0);
+  }
 });
 
 atThePage('warnings stand beside the end that causes them', async ({ page }) => {
