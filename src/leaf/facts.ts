@@ -1,10 +1,12 @@
 import { sectionInWords } from '../job/shape.ts';
+import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { edgeFacts } from './edge-words.ts';
 import type { Fact } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
+import { SMALL, shortened } from './lettering.ts';
 import { spelled } from './letters.ts';
 import { inBoth, wrote } from './names.ts';
 import { twistInWords } from './twist-words.ts';
@@ -17,7 +19,7 @@ export function factsOf(
   units: 'mm' | 'in',
 ): Fact[] {
   return [
-    ...(job ? [{ label: 'job', text: spelled(job) }] : []),
+    ...jobFacts(job),
     ...sizeFacts(solution, cope, units),
     ...turnFacts(solution, cope),
     ...fitUpFacts(cope, units),
@@ -28,6 +30,14 @@ export function factsOf(
       : []),
     { label: 'girth', text: girthWords(solution, units) },
   ];
+}
+
+/** A name as long as this takes a card two lines. */
+const JOB_NAME: Mm = 70;
+
+/** The job's name, cut short where it would fill the card. */
+export function jobFacts(job: string | undefined): Fact[] {
+  return job ? [{ label: 'job', text: shortened(spelled(job), SMALL, JOB_NAME) }] : [];
 }
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): Fact[] {

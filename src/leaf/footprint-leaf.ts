@@ -10,6 +10,7 @@ import { drawCard } from './card.ts';
 import { CLEAN_IN_WORDS } from './clean-to.ts';
 import type { LeafContext } from './draw-leaf.ts';
 import type { Fact } from './fact.ts';
+import { jobFacts } from './facts.ts';
 import { headerFlat } from './footprint-flat.ts';
 import { ventPlace } from './footprint-notes.ts';
 import { drawSheet } from './footprint-sheet.ts';
@@ -49,7 +50,7 @@ export function drawFootprint(
   const names = { ...namesOf(solution, endName), use: 'footprint: to mark by, not to cut' };
   const title = `${titleOf(names)}, footprint${header === 'header' ? '' : ` on ${header}`}`;
   const facts: Fact[] = [
-    ...(context.job ? [{ label: 'job', text: spelled(context.job) }] : []),
+    ...jobFacts(context.job),
     ...partFacts(asked, header, units),
     { label: 'tube', text: spelled(sectionInWords(solution.tube.section)) },
     { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },

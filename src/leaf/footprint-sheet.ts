@@ -72,7 +72,7 @@ export function drawSheet(
  */
 function edgeOf(clean: readonly Point[], outlines: readonly Segment[], half: Mm): Box {
   const { left, right, bottom, top } = boundsOf([point(0, 0), ...clean]);
-  const drawn = [0, ...outlines.map(({ to }) => to.y)];
+  const drawn = [0, ...outlines.flatMap(({ from, to }) => [from.y, to.y])];
   return {
     left: left - ROOM,
     right: right + ROOM,

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { Unrolled } from '../space/solid.ts';
+import { type Unrolled, wound } from '../space/solid.ts';
 import type { Cope } from './cope.ts';
 import { bezier } from './fit-piece.ts';
 import type { Landing } from './joint.ts';
@@ -20,7 +20,36 @@ export type OutlinePiece = readonly [Unrolled, Unrolled, Unrolled, Unrolled];
 /** The footprint of the wall's edge `depth` in from its outside, on the header at this place of the end's list. */
 export function footprintOf(cope: Cope, depth: Mm, part: number): Outline {
   const { closed, runs } = runsOf(cope, depth, part);
-  return { closed, runs: runs.map((run) => run.flatMap((way) => cubicsAlong(way, 0, 1))) };
+  const { girth } = landingAt(cope.joint.landings, part).solid;
+  return {
+    closed,
+    runs: runs.map((run) =>
+      strung(
+        run.flatMap((way) => cubicsAlong(way, girth, 0, 1)),
+        girth,
+      ),
+    ),
+  };
+}
+
+/** The pieces of a run one on from the other, even over the header's far side, and the run's middle within once round. */
+function strung(run: readonly OutlinePiece[], girth: Mm | undefined): readonly OutlinePiece[] {
+  if (girth === undefined) return run;
+  const pieces: OutlinePiece[] = [];
+  for (const piece of run) pieces.push(beginningAt(piece, pieces.at(-1)?.[3] ?? piece[0], girth));
+  const rounds = pieces.flatMap(([from, , , to]) => [from.round, to.round]);
+  const middle = (Math.min(...rounds) + Math.max(...rounds)) / 2;
+  const home = wound({ round: middle, along: 0 }, { round: 0, along: 0 }, girth).round - middle;
+  return pieces.map((piece) => movedRound(piece, home));
+}
+
+function beginningAt(piece: OutlinePiece, end: Unrolled, girth: Mm): OutlinePiece {
+  return movedRound(piece, wound(piece[0], end, girth).round - piece[0].round);
+}
+
+function movedRound([a, b, c, d]: OutlinePiece, by: Mm): OutlinePiece {
+  const moved = ({ round, along }: Unrolled): Unrolled => ({ round: round + by, along });
+  return [moved(a), moved(b), moved(c), moved(d)];
 }
 
 /**
@@ -74,21 +103,22 @@ const STRAY: Mm = 0.001;
 const SHORTEST = 1e-6;
 
 /** Cubics from the exact directions at both ends, split until they hold. */
-function cubicsAlong(way: UnrolledWay, from: number, to: number): OutlinePiece[] {
-  const drawn = between(way(from), way(to));
-  const holds = LOOKS.every((t) => isNear(way, from + t * (to - from), pointOf(drawn, t)));
+function cubicsAlong(way: UnrolledWay, girth: Mm | undefined, from: number, to: number): OutlinePiece[] {
+  const drawn = between(way(from), way(to), girth);
+  const holds = LOOKS.every((t) => isNear(way, girth, from + t * (to - from), pointOf(drawn, t)));
   if (holds || to - from < SHORTEST) return [drawn];
   const middle = (from + to) / 2;
-  return [...cubicsAlong(way, from, middle), ...cubicsAlong(way, middle, to)];
+  return [...cubicsAlong(way, girth, from, middle), ...cubicsAlong(way, girth, middle, to)];
 }
 
-function between(first: Pose, last: Pose): OutlinePiece {
-  const handle = Math.hypot(last.at.round - first.at.round, last.at.along - first.at.along) / 3;
+function between(first: Pose, last: Pose, girth: Mm | undefined): OutlinePiece {
+  const end = wound(last.at, first.at, girth);
+  const handle = Math.hypot(end.round - first.at.round, end.along - first.at.along) / 3;
   return [
     first.at,
     { round: first.at.round + handle * first.round, along: first.at.along + handle * first.along },
-    { round: last.at.round - handle * last.round, along: last.at.along - handle * last.along },
-    last.at,
+    { round: end.round - handle * last.round, along: end.along - handle * last.along },
+    end,
   ];
 }
 
@@ -102,11 +132,11 @@ function pointOf([a, b, c, d]: OutlinePiece, t: number): Unrolled {
 const FEET = 6;
 
 /** Whether the exact outline passes a point as near as it may: from about `t`, steps along it to the place beside. */
-function isNear(way: UnrolledWay, t: number, point: Unrolled): boolean {
+function isNear(way: UnrolledWay, girth: Mm | undefined, t: number, point: Unrolled): boolean {
   let place = t;
   for (let foot = 0; foot < FEET; foot++) {
     const { at, round, along, speed } = way(place);
-    const [aside, ahead] = [point.round - at.round, point.along - at.along];
+    const [aside, ahead] = [point.round - wound(at, point, girth).round, point.along - at.along];
     if (Math.hypot(aside, ahead) <= STRAY) return true;
     place = Math.min(1, Math.max(0, place + (aside * round + ahead * along) / speed));
   }

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { inwards } from '../space/section.ts';
-import type { Unrolled } from '../space/solid.ts';
+import { type Unrolled, wound } from '../space/solid.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { meetAt } from './lines.ts';
 import type { Stretch } from './stretches.ts';
@@ -59,7 +59,7 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   const seen = (steps: number): Unrolled =>
     solid.unroll(x + dx * scale * size * steps, y + dy * scale * size * steps, z + dz * size * steps);
   const at = seen(0);
-  const { round, along } = rateOf(at, seen, ahead);
+  const { round, along } = rateOf(at, (steps) => wound(seen(steps), at, solid.girth), ahead);
   const length = Math.hypot(round, along);
   // Where the tube just touches, a step may be too short to be seen.
   if (length === 0) return { at, round: 0, along: 0, speed: 0 };

@@ -41,6 +41,8 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
 
     distance: way,
 
+    girth: 2 * Math.PI * size.tubeRadius,
+
     // A bent surface does not unroll: round is true, along is measured on the tube's centre line.
     unroll(x: Mm, y: Mm, z: Mm): Unrolled {
       const { t, n, b } = frame(x, y, z);

@@ -21,6 +21,9 @@ export interface Solid {
 
   /** Where a point of the surface comes to lie when the surface is unrolled flat. */
   unroll(x: Mm, y: Mm, z: Mm): Unrolled;
+
+  /** Once round it, where a tube can land on its far side too: there `round` jumps by so much. */
+  readonly girth?: Mm;
 }
 
 /** A point of an unrolled surface. */
@@ -29,6 +32,13 @@ export interface Unrolled {
   readonly round: Mm;
   /** Along the header's axis from the work point, positive the way the axis points. */
   readonly along: Mm;
+}
+
+/** The place after as many whole turns round as bring it nearest to another one. */
+export function wound(place: Unrolled, near: Unrolled, girth: Mm | undefined): Unrolled {
+  if (girth === undefined) return place;
+  const turns = Math.round((near.round - place.round) / girth);
+  return { round: place.round + turns * girth, along: place.along };
 }
 
 export interface Entry {

@@ -41,32 +41,37 @@ export function cardPieces(card: Drawing, title: string, room: Size): readonly D
   });
 }
 
-function divided(items: readonly Item[], room: Size): Item[][] | undefined {
-  if (fits(boxRound(items), room)) return [[...items]];
+/** Pieces that fit, those of a column before those of the next. */
+function divided(items: readonly Item[], room: Size): (readonly Item[])[] | undefined {
+  if (fits(boxRound(items), room)) return [items];
   for (const white of [BETWEEN_FACTS, 0]) {
-    const level = cutLevel(items, room, white);
+    const level = levelCuts(items, white).findLast(({ first }) => fits(boxRound(first), room));
     const rest = level && divided(level.rest, room);
     if (level && rest) return [level.first, ...rest];
   }
-  const columns = cutUpright(items);
-  const [left, right] = columns ? [divided(columns.first, room), divided(columns.rest, room)] : [];
-  return left && right ? [...left, ...right] : undefined;
+  // A rule right across holds two columns together; between them it has no use.
+  for (const { first, rest } of [{ first: [], rest: items }, ...levelCuts(items, 0)].reverse()) {
+    if (first.length > 0 && !fits(boxRound(first), room)) continue;
+    const columns = cutUpright(rest.filter((item) => !isRule(item, boxRound(items))));
+    const [left, right] = columns ? [divided(columns.first, room), divided(columns.rest, room)] : [];
+    if (left && right) return [...(first.length > 0 ? [first] : []), ...left, ...right];
+  }
+  return undefined;
 }
 
 interface Halves {
-  readonly first: Item[];
-  readonly rest: Item[];
+  readonly first: readonly Item[];
+  readonly rest: readonly Item[];
 }
 
-/** The lowest level cut in the white whose upper part fits. */
-function cutLevel(items: readonly Item[], room: Size, white: Mm): Halves | undefined {
+/** Every level cut in so much white or more, the highest first. */
+function levelCuts(items: readonly Item[], white: Mm): Halves[] {
   const ordered = items.toSorted((a, b) => b.box.top - a.box.top);
-  let found: Halves | undefined;
+  const found: Halves[] = [];
   let foot = Number.POSITIVE_INFINITY;
   for (const [index, { box }] of ordered.entries()) {
-    const first = ordered.slice(0, index);
-    if (index > 0 && foot - box.top >= white && fits(boxRound(first), room))
-      found = { first, rest: ordered.slice(index) };
+    if (index > 0 && foot - box.top >= white)
+      found.push({ first: ordered.slice(0, index), rest: ordered.slice(index) });
     foot = Math.min(foot, box.bottom);
   }
   return found;
@@ -86,6 +91,11 @@ function cutUpright(items: readonly Item[]): Halves | undefined {
     edge = Math.max(edge, box.right);
   }
   return found;
+}
+
+/** Whether a mark is one level line from side to side. */
+function isRule({ mark, box }: Item, { left, right }: Box): boolean {
+  return mark.kind === 'stroke' && box.top === box.bottom && box.left <= left && box.right >= right;
 }
 
 function fits(box: Box, { width, height }: Size): boolean {

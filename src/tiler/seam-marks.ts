@@ -11,11 +11,21 @@ import type { Tile, Tiling } from './tiling.ts';
 
 /** A registration mark: a diamond astride the seam, with a line through it square to the seam that reaches a third further. */
 const DIAMOND: Mm = 3;
-/** Where a seam is so full of words that there is no place for one, it is smaller, down to what can still be laid on its like. */
-const DIAMONDS: readonly [Mm, ...Mm[]] = [DIAMOND, 1.5, 0.8];
 const LINE_BEYOND = 1.33;
 /** White round marks, where the leaf has words near them. */
 const AIR: Mm = 0.5;
+/**
+ * Where a seam is so full of words that there is no place for one, it is smaller, down to what can still be laid on its like, and
+ * at last with no more white than keeps its ink off theirs.
+ */
+const DIAMONDS = [
+  { half: DIAMOND, air: AIR },
+  { half: 1.5, air: AIR },
+  { half: 0.8, air: AIR },
+  { half: 0.8, air: 0.15 },
+  { half: 0.4, air: 0.15 },
+] as const;
+const SMALLEST: Mm = 0.4;
 /** A mark is moved off the leaf's words by up to this part of its seam: the two stay well apart. */
 const MOST_MOVED = 0.4;
 /** How near they come at the most, as a part of it, where one of them finds no place on its half. */
@@ -58,18 +68,17 @@ function marksOff(words: readonly Box[], seam: Seam): [Diamond, Diamond] {
   const [most, least] = [(to - from) * MOST_MOVED, (to - from) * LEAST_APART];
   const first = diamondOff(words, seam, from, from + most);
   const last = diamondOff(words, seam, to, to - most);
-  const smallest = DIAMONDS.at(-1) ?? DIAMOND;
   return [
-    first ?? diamondOff(words, seam, from, (last?.along ?? to) - least) ?? { along: from, half: smallest },
-    last ?? diamondOff(words, seam, to, (first?.along ?? from) + least) ?? { along: to, half: smallest },
+    first ?? diamondOff(words, seam, from, (last?.along ?? to) - least) ?? { along: from, half: SMALLEST },
+    last ?? diamondOff(words, seam, to, (first?.along ?? from) + least) ?? { along: to, half: SMALLEST },
   ];
 }
 
 /** The largest mark that is clear of words between two places of its seam, as near the first as it can be. */
 function diamondOff(words: readonly Box[], seam: Seam, wish: Mm, last: Mm): Diamond | undefined {
-  for (const half of DIAMONDS) {
-    const reach = half * LINE_BEYOND + AIR;
-    const along = offWords(words, (at) => boxOn(seam, -reach, reach, at, half + AIR), wish, last);
+  for (const { half, air } of DIAMONDS) {
+    const reach = half * LINE_BEYOND + air;
+    const along = offWords(words, (at) => boxOn(seam, -reach, reach, at, half + air), wish, last);
     if (along !== undefined) return { along, half };
   }
   return undefined;

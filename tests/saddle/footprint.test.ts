@@ -144,3 +144,25 @@ it('a footprint that ends beside its header is drawn in few pieces', () => {
   expect(pieces.length).toBeLessThan(60);
   for (const point of pieces.flat()) expect(Number.isFinite(point.round + point.along)).toBe(true);
 });
+
+// The tube leans so far along the bend that its wall comes down on the bend's far side too.
+it('a footprint goes straight on over the far side of a bend', () => {
+  const header = { kind: 'bend', radius: 7.0739, bendRadius: 122.52, centre: 3.56902 } as const;
+  const tube = { kind: 'rectangular', wide: 11.14, deep: 16.0416, corner: 1.114 } as const;
+  const cope = copeUnderTest({
+    tube,
+    wall: 0.557,
+    parts: [{ header, angle: (153.65 * Math.PI) / 180, clock: 0, offset: 3.5648, shift: 0 }],
+  });
+  const half = Math.PI * header.radius;
+  const rounds: number[] = [];
+  for (const run of footprintOf(cope, 0, 0).runs) {
+    run.forEach(([from, , , to], i) => {
+      rounds.push(from.round, to.round);
+      expect(Math.abs(to.round - from.round)).toBeLessThan(half);
+      const before = run[i - 1]?.[3] ?? from;
+      expect(Math.abs(from.round - before.round)).toBeLessThan(half);
+    });
+  }
+  expect(Math.max(...rounds.map(Math.abs))).toBeGreaterThan(half);
+});
