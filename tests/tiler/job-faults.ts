@@ -72,8 +72,14 @@ function touches(word: Inked, { placement, mark, box }: Inked): boolean {
   if (mark.kind === 'words') return true;
   return pointsAlong(mark.path, 0.3)
     .map((point) => onSheet(placement, point))
-    .filter(({ x, y }) => overlaps({ left: x, right: x, bottom: y, top: y }, box, 0))
+    .filter(({ x, y }) => isWithin(x, y, box))
     .some(({ x, y }) => overlaps({ left: x, right: x, bottom: y, top: y }, word.box, half));
+}
+
+/** On its rim too: the box of a level line has no height. */
+function isWithin(x: number, y: number, { left, right, bottom, top }: Box): boolean {
+  const hair = 1e-6;
+  return x >= left - hair && x <= right + hair && y >= bottom - hair && y <= top + hair;
 }
 
 function overlaps(a: Box, b: Box, more: number): boolean {
