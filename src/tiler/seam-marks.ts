@@ -109,7 +109,7 @@ function arrowsBeside(seam: Seam, from: Mm, to: Mm, leafWords: readonly Box[]): 
     offWords(leafWords, inked, before, Math.min(before, seam.marks.from + reach)),
     offWords(leafWords, inked, after, Math.max(after, seam.marks.to - reach)),
   ].filter((place) => place !== undefined);
-  if (places.length === 0) return [before, after].flatMap((place) => arrow(seam, place, OVERLAP));
+  if (places.length === 0) return [before, after].flatMap((place) => arrow(seam, place, OVERLAP + AIR));
   return places.flatMap((place) => arrow(seam, place, 0));
 }
 
