@@ -102,8 +102,12 @@ function ventNote(cope: Cope, hole: readonly Point[]): Note[] {
 }
 
 const ROWS = 24;
+const OFF_LINES: Mm = 2.5;
 
-/** The point well inside a shape, of a grid's, that is nearest to its middle; undefined where the shape is a sliver. */
+/**
+ * The point well inside a shape, of a grid's, that is nearest to its middle; to the upper left of both cross lines where there is
+ * one, so that a line that leads to it runs on neither. Undefined where the shape is a sliver.
+ */
 function insideOf(shape: readonly Point[]): Point | undefined {
   const { left, right, bottom, top } = boundsOf(shape);
   const middle = middleOf(shape);
@@ -118,7 +122,9 @@ function insideOf(shape: readonly Point[]): Point | undefined {
       bottom + (((i % ROWS) + 0.5) / ROWS) * (top - bottom),
     ),
   );
-  return [middle, ...grid.sort((a, b) => away(a) - away(b))].find(isWellInside);
+  const inside = [middle, ...grid.sort((a, b) => away(a) - away(b))].filter(isWellInside);
+  const isOffLines = ({ x, y }: Point): boolean => x < -OFF_LINES && y > OFF_LINES;
+  return inside.find(isOffLines) ?? inside.find(({ y }) => y > OFF_LINES) ?? inside[0];
 }
 
 /** The point of a shape that is furthest to the lower right, of those that are on the sheet. */
