@@ -55,7 +55,7 @@ export function drawFootprint(
     { label: 'tube', text: spelled(sectionInWords(solution.tube.section)) },
     { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
     { label: 'lay it', text: layWords(shape) },
-    { label: 'scribe', text: 'the solid outline: there the outside of the tube stands' },
+    { label: 'scribe', text: "the solid outline: the tube's outside" },
     { label: 'vent', text: `drill ${ventPlace(cope)}` },
     { label: 'clean', text: `to the long dashes, ${CLEAN_IN_WORDS} outside` },
   ];

@@ -3,12 +3,16 @@ import type { Printer } from '../job/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';
-import { type Filling, type Manner, pack, type Shape, shapeOf } from './pack.ts';
+import { type Filling, isFootprint, type Manner, pack, type Shape, shapeOf } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
 const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
-  [false, true].flatMap((mayTurn) => (['even', 'low'] as const).map((lean) => ({ inOrder, mayTurn, lean }))),
+  [true, false].flatMap((under) =>
+    [false, true].flatMap((mayTurn) =>
+      (['even', 'low'] as const).map((lean) => ({ inOrder, under, mayTurn, lean })),
+    ),
+  ),
 );
 
 /** One way to lay all leaves. */
@@ -31,7 +35,9 @@ export function fewest(
   const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
   const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));
-  const layouts = MANNERS.filter(({ lean }) => tiled || lean === 'even').flatMap((manner) =>
+  const marked = leaves.some(isFootprint);
+  const tried = MANNERS.filter(({ lean, under }) => (tiled || lean === 'even') && (marked || !under));
+  const layouts = tried.flatMap((manner) =>
     usable.map(({ page, furniture, shapes }) => ({
       page,
       furniture,

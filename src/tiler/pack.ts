@@ -1,7 +1,7 @@
 import type { Box, Drawing, Point } from '../leaf/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
-import { across, grown, moved, turned, upright } from './boxes.ts';
+import { across, grown, holds, moved, turned, upright } from './boxes.ts';
 import { cardPieces } from './card-pieces.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
 import type { Lean } from './seams.ts';
@@ -60,6 +60,8 @@ export interface Manner {
   readonly mayTurn: boolean;
   /** How leaves are cut into tiles. */
   readonly lean: Lean;
+  /** A footprint's card lies under it where there is room, so that it lies under no other one. */
+  readonly under: boolean;
 }
 
 /** How a leaf goes on a sheet with this room. Throws a RangeError where its card goes on none, nor can be cut into pieces that do. */
@@ -97,9 +99,17 @@ export function pack(shapes: readonly Shape[], content: Box, manner: Manner): Fi
   if (!manner.inOrder) queue.sort((a, b) => area(b.shape) - area(a.shape) || a.order - b.order);
   for (const { shape, order } of queue) {
     if ('tilings' in shape) layTiles(fillings, shape, shape.tilings[manner.lean], order, content);
-    else layWhole(fillings, shape, manner.mayTurn ? shape.turns : shape.turns.slice(0, 1), order, content);
+    else {
+      const turns = manner.mayTurn ? shape.turns : shape.turns.slice(0, 1);
+      layWhole(fillings, shape, turns, order, content, manner.under && isFootprint(shape.leaf));
+    }
   }
   return fillings.sort((a, b) => a.order - b.order);
+}
+
+/** A footprint is marked by: it has no joint to cut towards, and is about as high as it is wide. */
+export function isFootprint({ joint }: Leaf): boolean {
+  return joint === undefined;
 }
 
 function area({ leaf: { wrap } }: Shape): number {
@@ -144,13 +154,14 @@ function layWhole(
   turns: readonly (0 | 1)[],
   order: number,
   content: Box,
+  under: boolean,
 ): void {
   const begun = fillings.slice(-LOOK_BACK);
   const fresh: Filling = { placements: [], room: [content], strays: 0, order };
   const [card] = cards;
   for (const candidates of card && cards.length === 1 ? [begun, [fresh]] : []) {
     for (const turn of turns) {
-      const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card));
+      const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card, under));
       if (found === undefined) continue;
       if (found === fresh) fillings.push(fresh);
       return;
@@ -167,16 +178,24 @@ function layWhole(
 }
 
 /** Lays wrap and card on one sheet, near each other; lays nothing where they don't go both. */
-function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card): boolean {
+function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, under: boolean): boolean {
   const size = sizeOf(card.drawing, card.turn);
   for (const place of places(filling.room, sizeOf(leaf.wrap, turn))) {
-    const near = placeNear(without(filling.room, grown(place, BETWEEN)), size, place);
+    const rest = without(filling.room, grown(place, BETWEEN));
+    const near = (under ? placeUnder(rest, size, place) : undefined) ?? placeNear(rest, size, place);
     if (near === undefined) continue;
     put(filling, leaf.wrap, turn, place);
     put(filling, card.drawing, card.turn, near);
     return true;
   }
   return false;
+}
+
+/** The place right under a box, in line with its left; undefined where it is taken. */
+function placeUnder(room: FreeRoom, { width, height }: Size, { left, bottom }: Box): Box | undefined {
+  const top = bottom - BETWEEN;
+  const place = { left, bottom: top - height, right: left + width, top };
+  return room.some((free) => holds(grown(free, 1e-9), place)) ? place : undefined;
 }
 
 /** Lays a card on the first of its wrap's sheets that takes it, else on one begun lately, else on a new one. */

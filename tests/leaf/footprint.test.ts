@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Fill, Point, Words } from '../../src/leaf/drawing.ts';
 import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
-import { leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
+import { contextOf, leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
 import { PENS } from '../../src/leaf/pens.ts';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { laySheets } from '../../src/tiler/lay-sheets.ts';
+import { readSample } from '../job/sample.ts';
 import { boxOfWords, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, randomKind, round, tubeOnto } from './random-kinds.ts';
 import { angle, dice, length, PAPER } from './random-tubes.ts';
@@ -145,4 +149,23 @@ it('a mitre has no footprint, and says why', () => {
   ]);
   const [landed] = kindCasesOf(NODE);
   expect(landed && withoutFootprint(landed.solution)).toEqual([]);
+});
+
+it("two footprints on one sheet each have their own card under them, not the other's", () => {
+  const job = readSample(readFileSync(new URL('../../samples/fender-stay.yaml', import.meta.url), 'utf8'));
+  const footprints = solveJob(job)
+    .flatMap((solution) => leavesOf(solution, contextOf(job), true))
+    .filter(({ title }) => title.endsWith('footprint'));
+  const placed = [...laySheets(footprints, job.sheet, { job: 'stay' }).sheets].flatMap(
+    ({ placements }) => placements,
+  );
+  const at = (name: string) => placed.find(({ drawing }) => drawing.name === name);
+  expect(footprints).toHaveLength(2);
+  for (const { wrap, card } of footprints) {
+    const [above, below] = [at(wrap.name), at(card.name)];
+    if (!above || !below) throw new Error('not laid');
+    const gap = above.at.y + wrap.box.bottom - (below.at.y + card.box.top);
+    expect(gap).toBeCloseTo(5, 6);
+    expect(below.at.x + card.box.left).toBeCloseTo(above.at.x + wrap.box.left, 6);
+  }
 });
