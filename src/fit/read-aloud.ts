@@ -74,7 +74,7 @@ function understood(solution: TubeSolution): string[] {
   if (length) lines.push(`         ${length} from work point to work point`);
   for (const name of ['A', 'B'] as const) {
     const end = tube.ends[name];
-    if (end?.kind === 'plain') lines.push(`  end ${name}  cut off square at its work point`);
+    if (end?.kind === 'plain') lines.push(`  end ${name}  cut square at its work point`);
     if (end?.kind === 'coped') lines.push(...end.parts.map((part) => landing(name, part, end)));
   }
   lines.push(...measuredAloud(solution));

@@ -13,10 +13,10 @@ export function firstCutSteps(piece: Piece, end: NamedEnd): string[] {
   const { second, solution } = piece;
   const { name } = end;
   const spine = hasSpine(piece) ? 'its spine on the scribed one' : 'its spine anywhere round the tube';
-  const why = second ? ` first: ${whyFirst(end, second)}` : '';
+  const why = second ? ` first: ${whyFirst(end, second)}. Printed` : ' printed';
   const base = second && solution.lengths ? ' and the base edge' : '';
   return [
-    `Lay the leaf of end ${name}${why}. Printed side out, ${spine}, ${placedFirst(piece)}. Wrap and tape it so that its base edge meets.`,
+    `Lay the leaf of end ${name}${why} side out, ${spine}, ${placedFirst(piece)}. Wrap and tape it so that the ends of its base edge meet.`,
     `Mark the line${base}, take the leaf off and cut end ${name}${edgeWords(piece, end)}`,
   ];
 }

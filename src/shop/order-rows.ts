@@ -23,7 +23,9 @@ export function orderItems(stages: readonly Stage[], ticketOf: (task: EndTask) =
     heading('Order of work'),
     {
       lay: (at, width) => {
-        const down = width > READ_DOWN ? ' Each setting is read down, then to the right.' : '';
+        const down = rows.some((each) => isReadDown(each, leftOf(boxes), width))
+          ? ' Each setting is read down, then to the right.'
+          : '';
         const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}${down}`;
         const laid = layText(text, PLAIN, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
@@ -59,17 +61,27 @@ function stageItems({ setting }: Stage, place: number, rows: readonly Row[], box
     heading: true,
     lay: (at, wide) => layText(`${place + 1}. ${setting.name}`, PLAIN, { x: at.x, y: at.y - 1 }, wide),
   };
-  const left = INDENT + boxes * PITCH + 1;
+  const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)
     return [head, ...rows.map((row): Item => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
   return [head, { lay: (at, wide) => layBlock(rows, left, at, wide) }];
 }
 
-function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
+/** How wide a column of a setting is, and how many rows deep. */
+function columnsOf(rows: readonly Row[], left: Mm, width: Mm): { column: Mm; deep: number } {
   const longest = Math.max(...rows.map(({ text }) => widthOf(spelled(text), PLAIN))) + 1;
   const column = Math.min(width, left + longest);
   const columns = Math.max(1, Math.floor((width + APART) / (column + APART)));
-  const deep = Math.ceil(rows.length / columns);
+  return { column, deep: Math.ceil(rows.length / columns) };
+}
+
+function isReadDown(rows: readonly Row[], left: Mm, width: Mm): boolean {
+  const { deep } = columnsOf(rows, left, width);
+  return rows.length <= MOST_TOGETHER && deep > 1 && deep < rows.length;
+}
+
+function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
+  const { column, deep } = columnsOf(rows, left, width);
   const marks: Mark[] = [];
   let foot = at.y;
   for (let from = 0; from < rows.length; from += deep) {
@@ -85,8 +97,10 @@ function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
   return { marks, foot };
 }
 
-/** On narrower sheets the ends stand in one column. */
-const READ_DOWN: Mm = 150;
+/** Where the rows of a setting begin, beside the most boxes that any has. */
+function leftOf(boxes: number): Mm {
+  return INDENT + boxes * PITCH + 1;
+}
 
 /** A block of more rows than this would leave much of a page empty. */
 const MOST_TOGETHER = 24;

@@ -52,12 +52,32 @@ function edgesThatTouch({ outside, inside, joint }: Cope): { outer: boolean; inn
   return { outer: ahead.some((way) => way > SEEN), inner: ahead.some((way) => way < -SEEN) };
 }
 
+/** Between the stations that are looked at a cut lies no deeper than this leaves room for. */
+const NEAR_ROD = 0.9 * ROD;
+
+/**
+ * How far a cut lies behind the outside line at most: a gap outside is no wider, for an end that its inner edge does not
+ * hold off seats at least as near as it was cut. Cheap beside the gap itself, which is looked for where this could be one that counts.
+ */
+function deepestCutBack({ cut, outside, joint, end }: Cope): Mm {
+  const { turn } = joint.section;
+  const root = end.root?.mm ?? 0;
+  const behind = Array.from({ length: STATIONS }, (_, i) => {
+    const station = (i * turn) / STATIONS;
+    return cut(station).setback - root - outside(station).setback;
+  });
+  return Math.max(...behind);
+}
+
 /** A gap that a rod goes into, where it is widest; nothing where none stays. */
 function gapLeft({ solution, say }: Piece, cope: Cope): string {
   const { wall } = solution.tube;
   if (!wall) return '';
+  const { preparation } = cope.end;
+  const isHeldOff = preparation.edge === 'square' && preparation.from === 'inside';
+  if (!isHeldOff && deepestCutBack(cope) < NEAR_ROD) return '';
   const { mm, station } = gapOf(cope, wall.mm);
-  if (mm <= ROD) return mm > SEEN ? `, and no ${ROD_IN_WORDS} rod goes into the gap outside` : '';
+  if (mm <= ROD) return '';
   const where = stationInWords(station, cope.joint.section);
   return `, and a gap of up to ${say(mm)} stays outside, widest at station ${where}: fill it with weld`;
 }

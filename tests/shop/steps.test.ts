@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { gapOf } from '../../src/fit/gap.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
@@ -198,6 +199,20 @@ describe('twins are never taken for one another', () => {
       [3, 3],
     ]);
   });
+});
+
+test('a blunt end names a gap where `check` finds one that a rod goes into, and no other', () => {
+  for (const angle of [35, 50, 65, 90]) {
+    for (const blunt of [0.5, 1, 1.5, 2, 3]) {
+      const tube = `{ od: 42.4, wall: 4, blunt: ${blunt}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
+      const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
+      const cope = solution?.ends.A;
+      if (cope?.kind !== 'coped') throw new Error('not coped');
+      const { mm } = gapOf(cope, 4);
+      const seat = ticketsFor(`tube: ${tube}\n`)[0]?.steps.find(({ text }) => text.startsWith('Seat'));
+      expect(seat?.text.includes('a gap of up to'), `${angle} ${blunt} ${mm}`).toBe(mm > 1.6);
+    }
+  }
 });
 
 describe('of a pair whose heels lie alike in both hands the ticket tells', () => {
