@@ -18,11 +18,10 @@ export function knifeStep(ends: readonly NamedEnd[]): string[] {
 }
 
 export function landingStep(ends: readonly NamedEnd[]): string[] {
-  const landing = landed(ends);
-  if (landing.length === 0) return [];
-  const on = [...new Set(landing.map(landingName))].join(' and ');
-  const which = landing.length > 1 ? 'both landings' : 'its landing';
-  return [`Hold the tube in place and scribe ${which} round it, on ${on}.`];
+  const [landing, other] = landed(ends);
+  if (!landing) return [];
+  if (other) return ['Hold the tube in place and scribe both landings round it.'];
+  return [`Hold the tube in place and scribe its landing round it, on ${landingName(landing)}.`];
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air. */

@@ -35,7 +35,7 @@ export function listPages(lists: Lists, room: Box): readonly (readonly Mark[])[]
     heading('Cut list'),
     ...cutTable(lists.rows, lists.units, left),
     small(LIST_NOTE[lists.units]),
-    ...orderItems(lists.stages, lists.ticketOf),
+    ...orderItems(lists.stages, lists.ticketOf, across(box)),
     ...(lists.stock ? stockItems(lists.stock, lists.units) : []),
   ];
   if (!wide) return paged(items, box);

@@ -14,7 +14,11 @@ const INDENT: Mm = 4.5;
 const APART: Mm = 8;
 
 /** The order of work: a heading for each setting, and under it each end with a box for every copy. */
-export function orderItems(stages: readonly Stage[], ticketOf: (task: EndTask) => number): readonly Item[] {
+export function orderItems(
+  stages: readonly Stage[],
+  ticketOf: (task: EndTask) => number,
+  widest: Mm,
+): readonly Item[] {
   const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task))));
   const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
   const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
@@ -23,7 +27,7 @@ export function orderItems(stages: readonly Stage[], ticketOf: (task: EndTask) =
     heading('Order of work'),
     {
       lay: (at, width) => {
-        const down = rows.some((each) => isReadDown(each, leftOf(boxes), width))
+        const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest))
           ? ' Each setting is read down, then to the right.'
           : '';
         const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}${down}`;

@@ -16,6 +16,8 @@ export interface Manner {
   readonly facts?: Mm;
   /** Where the facts stand in one column: each picture beside its facts, or all in a row under them. */
   readonly pictures: 'beside' | 'under' | 'none';
+  /** How high a picture is. */
+  readonly picture?: Mm;
   /** Pictures are left white, where only the room they take is asked for. */
   readonly blank?: boolean;
 }
@@ -37,9 +39,10 @@ export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
   const lowest = Math.min(...laid.map((each) => each.foot));
   const foot = manner.pictures !== 'none' ? lowest - UNDER / 2 : lowest;
   if (manner.pictures === 'none') return { marks: laid.flatMap(({ marks }) => marks), foot };
+  const { picture = PICTURE } = manner;
   const pictures = blocks.map(({ draw }, i) => {
     const left = box.left + i * (width + GUTTER);
-    return draw({ left, right: left + width, top: foot, bottom: foot - PICTURE });
+    return draw({ left, right: left + width, top: foot, bottom: foot - picture });
   });
   return {
     marks: [...laid, ...pictures].flatMap(({ marks }) => marks),

@@ -21,6 +21,8 @@ const GREAT: Mm = 4.5;
 const READ: Mm = 3.54;
 const NEAR: Mm = 3.4;
 const FAIR: Mm = 3.1;
+/** A picture where room is least. */
+const LOW: Mm = 26;
 const MANNERS: readonly Manner[] = [
   { steps: GREAT, saw: SAW, facts: NEAR, pictures: 'beside' },
   { steps: LARGE, saw: SAW, facts: NEAR, pictures: 'beside' },
@@ -33,6 +35,7 @@ const MANNERS: readonly Manner[] = [
   { steps: READ, saw: SAW, facts: PLAIN, pictures: 'under' },
   { steps: READ, saw: SAW, facts: SMALL, pictures: 'beside' },
   { steps: READ, saw: SAW, facts: SMALL, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: SMALL, pictures: 'beside', picture: LOW },
   { steps: READ, saw: SAW, facts: PLAIN, pictures: 'none' },
   { steps: PLAIN, saw: SAW, facts: SMALL, pictures: 'beside' },
   { steps: PLAIN, saw: SAW, facts: SMALL, pictures: 'none' },

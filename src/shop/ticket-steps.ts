@@ -27,5 +27,5 @@ export function layStep({ text, once }: Step, copies: number, size: Mm, at: Poin
   const indent = most * pitch + 0.5 * size;
   const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
   const laid = layText(text, size, { x: at.x + indent, y: at.y }, width - indent);
-  return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.18 * size };
+  return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.16 * size };
 }

@@ -25,10 +25,13 @@ function jobOf(file: string, paper: Paper): Job {
   return readJob(text, file, { paper, insistOnPaper: paper });
 }
 
+/** As on sheets that carry leaves: with the cautions, which take room. */
+const WORDS = { job: 'sea kayak trailer', cutBy: true };
+
 /** The pages of a job's pack, in each way that the paper can lie. */
 function packs(job: Job): readonly (readonly Drawing[])[] {
   return pagesOf(job.sheet).map((page) => {
-    const room = furnish(page, { job: 'sea kayak trailer', paper: job.sheet.paper.name }).content;
+    const room = furnish(page, { ...WORDS, paper: job.sheet.paper.name }).content;
     return shopPack(job, solveJob(job))(room).map((draw) => pageOf(room, draw()));
   });
 }
@@ -62,7 +65,7 @@ function endsShown(ticket: Drawing): number {
 /** The numbers of a ticket that stand in larger letters than its steps, under the names `blank` and the like. */
 function sawSizes({ marks }: Drawing): number[] {
   const all = marks.filter((mark): mark is Words => mark.kind === 'words');
-  const named = all.filter(({ text }) => /^(blanks?|base edge to|twist, heel|end [AB], off)/.test(text));
+  const named = all.filter(({ text }) => /^(blanks?|base edge to|twist, heel|end [AB], mitre)/.test(text));
   return named.flatMap(({ at }) => {
     const under = all.filter((mark) => mark.at.x === at.x && mark.at.y < at.y);
     return under.sort((a, b) => b.at.y - a.at.y)[0]?.size ?? [];
