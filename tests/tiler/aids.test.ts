@@ -223,6 +223,37 @@ describe('the girth strip', () => {
   });
 });
 
+/** The words that send the next strip to its line, and the tip of the arrow after them. */
+function sendings(set: LaidSheets): { number: number; words: Box; tip: { x: number; y: number } }[] {
+  const heads = inked(set).flatMap(({ mark, of }) =>
+    mark.kind === 'fill' && mark.path.pieces.length === 2 ? [onSheet(of, mark.path.start)] : [],
+  );
+  return wordsIn(set).flatMap(({ words, box }) => {
+    const [, number] = /^lay strip (\d) on this line$/.exec(words.text) ?? [];
+    const tip = heads.find(({ y }) => y > box.bottom && y < box.top);
+    return number && tip ? [{ number: Number(number), words: box, tip }] : [];
+  });
+}
+
+describe.each(PAPERS)('on $name the words that send a further strip to its line', (paper) => {
+  it('point at that line with an arrow, and not at the end of the strip', () => {
+    const set = girthSheet(ask(paper));
+    const rows = [...new Set(straight(set, 'outline').map(({ top }) => top))].sort((a, b) => b - a);
+    const tops = rows.filter((_, index) => index % 2 === 0);
+    const lines = straight(set, 'registration').filter(({ bottom, top }) => top - bottom > 20);
+    const sent = sendings(set);
+    expect(sent.map(({ number }) => number)).toEqual(tops.slice(1).map((_, index) => index + 2));
+    for (const { words, tip } of sent) {
+      const crossing = lines.filter(({ bottom, top }) => tip.y > bottom && tip.y < top);
+      const line = Math.max(...crossing.map(({ left }) => left));
+      expect(line - tip.x).toBeGreaterThan(0);
+      expect(line - tip.x).toBeLessThan(0.5);
+      expect(tip.x - words.right).toBeGreaterThan(0);
+      expect(tip.x - words.right).toBeLessThan(10);
+    }
+  });
+});
+
 describe('the bevel card', () => {
   const set = bevelSheet(ask(A4));
   const [edge] = straight(set, 'cut');

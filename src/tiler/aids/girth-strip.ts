@@ -3,7 +3,7 @@ import { DESCENT, widthOf } from '../../leaf/letters.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { inchFraction } from '../../measure/write.ts';
 import { PLAIN, SMALL, words } from '../paragraph.ts';
-import { line } from '../strokes.ts';
+import { line, solid } from '../strokes.ts';
 
 /** One strip of a girth scale: it shows the girths from `from` to `to`, mm from the zero edge. */
 export interface Strip {
@@ -66,7 +66,7 @@ export function strip(strip: Strip, at: Point): Mark[] {
     line('outline', { x: right, y: foot }, { x: right, y: top }),
   ];
   const start = strip.number === 1 ? zeroEdge(at) : trimEdge(strip.number, at);
-  const last = strip.next === undefined ? [] : layOn(strip.number, place(strip.next, 0), right);
+  const last = strip.next === undefined ? [] : layOn(strip.number, place(strip.next, 0));
   return [
     ...edges,
     ...start,
@@ -128,11 +128,25 @@ function trimEdge(number: number, at: Point): Mark[] {
   ];
 }
 
-function layOn(number: number, at: Point, right: Mm): Mark[] {
-  const text = `lay strip ${number + 1} here`;
-  const foot = at.y + (STRIP_HEIGHT - widthOf(text, SMALL)) / 2;
+/** The line that the next strip is laid on. Its words and their arrow come before it, where that strip does not hide them. */
+function layOn(number: number, at: Point): Mark[] {
+  const text = `lay strip ${number + 1} on this line`;
+  const middle = at.y + STRIP_HEIGHT / 2;
+  const tip = at.x - POINTER.off;
+  const neck = tip - POINTER.head;
+  const tail = tip - POINTER.long;
   return [
     line('registration', { x: at.x, y: at.y - 2 }, { x: at.x, y: at.y + STRIP_HEIGHT + 2 }),
-    words(text, SMALL, { x: right + 3.2, y: foot }, 1),
+    line('registration', { x: tail, y: middle }, { x: neck, y: middle }),
+    solid(
+      'registration',
+      { x: tip, y: middle },
+      { x: neck, y: middle + POINTER.half },
+      { x: neck, y: middle - POINTER.half },
+    ),
+    words(text, PLAIN, { x: tail - 1 - widthOf(text, PLAIN), y: middle - PLAIN * 0.36 }),
   ];
 }
+
+/** The arrow: its length, that of its head, half the head's width, and how far off the line its tip stops, mm. */
+const POINTER = { long: 6, head: 2.4, half: 0.9, off: 0.3 } as const;

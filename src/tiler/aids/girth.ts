@@ -74,13 +74,15 @@ function told(width: Mm, thickness: Mm, strips: number): Line[] {
   const paper = `${millimetres(thickness)} mm (${(thickness / MM_PER_INCH).toFixed(4)} in)`;
   return [
     ...set('Girth strip', LARGE),
-    ...set('1. Cut strip 1 out, and its zero edge to the middle of the heavy line.'),
+    ...set('1. Cut strip 1 out; at its zero edge, cut to the middle of the heavy line.'),
     ...set('2. Wrap it round the tube, printed side out, tight and square, with the zero edge on top.'),
     ...set(
       `3. Read the diameter where the zero edge lies. This paper’s thickness, ${paper}, is allowed for.`,
     ),
     ...(strips > 1
-      ? set('For a larger tube trim strip 2 and tape it on the line of strip 1 that says so, and so on.')
+      ? set(
+          'For a larger tube: cut strip 2 out, trim it on its long line, lay the trimmed edge on the line of strip 1 that the arrow points to, and tape it; the end of strip 1 lies under it. So on with the others.',
+        )
       : []),
   ];
 }
