@@ -12,13 +12,13 @@ import type { LeafContext } from './draw-leaf.ts';
 import type { Fact } from './fact.ts';
 import { jobFacts } from './facts.ts';
 import { headerFlat } from './footprint-flat.ts';
-import { ventPlace } from './footprint-notes.ts';
 import { drawSheet } from './footprint-sheet.ts';
 import { headerName, partFacts } from './header-facts.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { spelled } from './letters.ts';
 import { inBoth, namesOf, titleOf } from './names.ts';
+import { isVentedInto, ventPlace } from './vent.ts';
 
 /** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
 export function landings({ end }: Pick<Cope, 'end'>): number[] {
@@ -46,6 +46,7 @@ export function drawFootprint(
   const shape = factsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);
+  const vented = isVentedInto(solution, asked);
   const header = cope.end.parts.length > 1 ? headerName(part) : 'header';
   const names = { ...namesOf(solution, endName), use: 'footprint: to mark by, not to cut' };
   const title = `${titleOf(names)}, footprint${header === 'header' ? '' : ` on ${header}`}`;
@@ -56,12 +57,12 @@ export function drawFootprint(
     { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
     { label: 'lay it', text: layWords(shape) },
     { label: 'scribe', text: "the solid outline: the tube's outside" },
-    { label: 'vent', text: `drill ${ventPlace(cope)}` },
+    ...holeFacts(cope, vented, outline),
     { label: 'clean', text: `to the long dashes, ${CLEAN_IN_WORDS} outside` },
   ];
   const key = keyOf(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
-  const sheet = drawSheet(`footprint of ${key}`, { cope, asked, part, flat }, outline, [
+  const sheet = drawSheet(`footprint of ${key}`, { cope, asked, part, flat, vented }, outline, [
     names.tube,
     `end ${endName}${names.paired ? `, ${names.hand}` : ''}: footprint on ${header}`,
   ]);
@@ -71,6 +72,15 @@ export function drawFootprint(
     card: drawCard(`card of ${key}`, names, facts, sheet.beside, cope),
     keepWhole: [],
   };
+}
+
+/** What the hole in the outline is for. Which landing the tube is vented in is left to the person. */
+function holeFacts(cope: Cope, vented: boolean, { closed }: Outline): Fact[] {
+  if (vented)
+    return [
+      { label: 'vent', text: `the tube in one landing; if in this one, drill ${ventPlace(cope, closed)}` },
+    ];
+  return cope.thickness ? [{ label: 'dashes', text: "the short ones: the tube's inside" }] : [];
 }
 
 function lengthWords(shape: HeaderShape, { closed }: Outline, long: string): string {
@@ -85,7 +95,7 @@ function layWords(shape: HeaderShape): string {
     case 'plane':
       return `flat, words up: ${marks}`;
     case 'bent':
-      return `round the bend, words out: ${marks}. Approximate: true round the tube, along it on its centre line only`;
+      return `round the bend, words out: ${marks}. Approximate: true round the header; along it, true only on the centre line of its bend`;
     case 'bar': {
       const folded = shape.folds ? ', folded at the dashes and dots' : '';
       return `round the header, words out${folded}: ${marks}`;

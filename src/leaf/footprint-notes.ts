@@ -12,6 +12,7 @@ import { isInside } from './hidden.ts';
 import { SMALL, TEXT } from './lettering.ts';
 import { boundsOf, grown, point } from './path.ts';
 import { sideNames } from './sides.ts';
+import { ventPlace } from './vent.ts';
 
 /** One end on one of its headers, laid flat. */
 export interface Landed {
@@ -20,6 +21,8 @@ export interface Landed {
   /** The header's place in the end's list. */
   readonly part: number;
   readonly flat: HeaderFlat;
+  /** Whether the tube may be vented through this header's wall. */
+  readonly vented: boolean;
 }
 
 /** What the notes of a footprint keep to: its edge, its outlines as closed shapes, and the ends of an open one. */
@@ -30,12 +33,8 @@ export interface Drawn {
   /** The tube's inside; empty without a wall. */
   readonly bore: readonly Point[];
   readonly clean: readonly Point[];
+  /** None where the outline is closed. */
   readonly open: readonly Point[];
-}
-
-/** Where a vent is drilled, as the outlines are drawn. */
-export function ventPlace({ thickness }: Pick<Cope, 'thickness'>): string {
-  return thickness ? 'inside the short dashes' : 'well inside the solid outline';
 }
 
 /** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
@@ -45,7 +44,7 @@ export function notesOf(landed: Landed, drawn: Drawn, titles: readonly string[])
   const full = edge.top >= flat.half && edge.bottom <= -flat.half;
   const leaning = leans(landed.asked);
   return [
-    ...outlineNotes(landed.cope, drawn),
+    ...outlineNotes(landed, drawn),
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
     ...titles.map((text, i) => ({
@@ -72,11 +71,12 @@ export function notesOf(landed: Landed, drawn: Drawn, titles: readonly string[])
 }
 
 /** What each outline is for. */
-function outlineNotes(cope: Cope, { edge, shape, bore, clean }: Drawn): Note[] {
+function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
+  const { edge, shape, clean } = drawn;
   if (shape.length === 0) return [];
   const ring = (at: Point): boolean => isInside(at, clean) && !isInside(at, shape);
   return [
-    ...ventNote(cope, bore.length > 0 ? bore : shape),
+    ...holeNote(landed, drawn),
     { text: "tube's outside: scribe this line", near: cornerOf(shape, edge), where: ring, leader: 'always' },
     {
       text: 'clean to these long dashes',
@@ -87,18 +87,16 @@ function outlineNotes(cope: Cope, { edge, shape, bore, clean }: Drawn): Note[] {
   ];
 }
 
-/** The vent's words stand in its hole; where that is too small, a line leads into it. A sliver has no room for a vent. */
-function ventNote(cope: Cope, hole: readonly Point[]): Note[] {
+/** What the tube's hole is here stands in it; where that is too small, a line leads into it. A sliver has no room for a vent. */
+function holeNote({ cope, vented }: Landed, { bore, shape, open }: Drawn): Note[] {
+  const dashed = bore.length > 0;
+  const hole = dashed ? bore : shape;
   const near = insideOf(hole);
-  if (!near) return [];
-  return [
-    {
-      text: `vent: ${ventPlace(cope)}`,
-      near,
-      where: (at) => isInside(at, hole),
-      leader: 'elsewhere',
-    },
-  ];
+  if (!near || !(vented || dashed)) return [];
+  const text = vented
+    ? `if you vent here: ${ventPlace(cope, open.length === 0)}`
+    : "short dashes: tube's inside";
+  return [{ text, near, where: (at) => isInside(at, hole), leader: 'elsewhere' }];
 }
 
 const ROWS = 24;

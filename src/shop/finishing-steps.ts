@@ -1,6 +1,7 @@
 import { dihedralsOf } from '../fit/dihedrals.ts';
 import { isKnife } from '../fit/warnings.ts';
 import { CLEAN_IN_WORDS } from '../leaf/clean-to.ts';
+import { ventOf } from '../leaf/vent.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from './piece.ts';
 
 export function deburrStep({ solution }: Piece): string {
@@ -25,16 +26,11 @@ export function landingStep(ends: readonly NamedEnd[]): string[] {
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air. */
-export function ventStep({ solution, second }: Piece): string[] {
-  if (!second) return [];
-  const coped = (['A', 'B'] as const).flatMap((name): NamedEnd[] => {
-    const cope = solution.ends[name];
-    return cope?.kind === 'coped' ? [{ name, cope }] : [];
-  });
-  const landing = landed(coped);
-  if (landing.length < 2) return [];
-  const hollow = landing.some(({ cope }) => cope.end.parts.some(({ onto }) => onto.kind !== 'plate'));
-  const where = hollow ? 'inside one landing, through the header’s wall' : 'in the tube itself';
+export function ventStep({ solution }: Piece): string[] {
+  const vent = ventOf(solution);
+  if (!vent) return [];
+  const where =
+    vent === 'in a landing' ? 'inside one landing, through the header’s wall' : 'in the tube itself';
   return [`Drill a vent ${where}: welded shut, it would burst.`];
 }
 

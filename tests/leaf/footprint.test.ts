@@ -60,7 +60,7 @@ function noteFrom(wrap: Drawing, start: string): Words[] {
   return words.filter((mark, i) => i === 0 || (mark.at.x === found.at.x && i < 4));
 }
 
-it('the words for the vent stand in the bore, or a line with a dot leads from them into it', () => {
+it('the words for the hole stand in the bore, or a line with a dot leads from them into it', () => {
   const roll = dice(515);
   const wraps = Array.from({ length: 60 }, () => randomKind(roll))
     .flatMap(footprintsOf)
@@ -69,7 +69,7 @@ it('the words for the vent stand in the bore, or a line with a dot leads from th
   let inside = 0;
   let led = 0;
   for (const wrap of wraps) {
-    const lines = noteFrom(wrap, 'vent');
+    const lines = noteFrom(wrap, 'short dashes');
     if (lines.length === 0) continue;
     const bore = boreOf(wrap);
     const boxes = lines.map(boxOfWords);

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { pieceOf } from '../../src/shop/piece.ts';
+import { stepsOf } from '../../src/shop/steps.ts';
+import { readSample } from '../job/sample.ts';
+import { textsOf } from './collisions.ts';
+
+const ROUND = '{ onto: { od: 60.3 }, angle: 60 }';
+const PLATE = '{ onto: { plate: {} }, angle: 60 }';
+const CORNER = '[{ onto: { od: 60.3 }, angle: 45 }, { onto: { od: 48.3 }, angle: 45, clock: 180 }]';
+const MITRE = '{ onto: { mitre: { turn: 90 } } }';
+const PLAIN = 'plain';
+
+/** What the footprints of a tube between these ends say, wrap and card together, and whether its ticket has a vent. */
+function told(a: string, b: string | undefined): { footprints: string[]; ticket: boolean } {
+  const ends = [['A', a] as const, ...(b === undefined ? [] : [['B', b] as const])]
+    .map(([name, end]) => `${name}: ${end}`)
+    .join(', ');
+  const job = readSample(
+    `copeleaf: 1\nunits: mm\ntube:\n  name: stay\n  od: 42.4\n  wall: 2.6\n  between: 800\n  ends: { ${ends} }\n`,
+  );
+  const [solution] = solveJob(job);
+  if (!solution) throw new Error('one tube');
+  const footprints = leavesOf(solution, contextOf(job), true)
+    .filter(({ title }) => title.includes('footprint'))
+    .map(({ wrap, card }) => [...textsOf(wrap), ...textsOf(card)].join(' '));
+  const steps = stepsOf(pieceOf(solution, 'A')).map(({ text }) => text);
+  return { footprints, ticket: steps.some((text) => text.startsWith('Drill a vent')) };
+}
+
+describe('a footprint speaks of a vent only where the ticket asks for one, and only on a header that is hollow', () => {
+  it.each([
+    ['both ends on tubes', ROUND, ROUND, true, [true, true]],
+    ['one end on a plate', ROUND, PLATE, true, [true, false]],
+    ['both ends on plates', PLATE, PLATE, true, [false, false]],
+    ['end B not given', ROUND, undefined, false, [false]],
+    ['end B cut square', ROUND, PLAIN, false, [false]],
+    ['end B mitred', ROUND, MITRE, false, [false]],
+    ['a corner of two headers, end B not given', CORNER, undefined, false, [false, false]],
+    ['a corner of two headers and a tube', CORNER, ROUND, true, [true, true, true]],
+  ] as const)('%s', (_, a, b, ticket, vented) => {
+    const said = told(a, b);
+    expect(said.ticket).toBe(ticket);
+    expect(said.footprints.map((text) => /if you vent here/.test(text))).toEqual(vented);
+    expect(said.footprints.map((text) => /\bvent\b/.test(text))).toEqual(vented);
+    expect(said.footprints.map((text) => /short dashes: tube's inside/.test(text))).toEqual(
+      vented.map((each) => !each),
+    );
+  });
+});
+
+it('where the dashes are open, a vent keeps away from their ends', () => {
+  const [first = '', , closed = ''] = told(CORNER, ROUND).footprints;
+  expect(first).toContain('away from the open ends');
+  expect(closed).not.toContain('open ends');
+});
