@@ -1,6 +1,7 @@
 import type { CopedEnd, EndName, FitUp, Part, Preparation, Tube } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
 import { sectionInWords, sizeOf } from '../job/shape.ts';
+import { sawLength } from '../measure/saw-length.ts';
 import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
 import {
   angleAsWritten,
@@ -112,14 +113,15 @@ function follows({ solution, ends }: TubeReport): string[] {
   const say = sayer(tube);
   const lines: string[] = [];
   if (lengths) {
-    lines.push(`  Cut the blank ${say(lengths.blank)} long; it ends ${say(lengths.overall)} overall.`);
+    const sawn = sawLength(lengths.blank, isMetric(sizeOf(tube.section).unit) ? 'mm' : 'in');
+    lines.push(`  Cut the blank ${say(sawn)} long; it ends ${say(lengths.overall)} overall.`);
     const past = lengths.overall - lengths.between;
     if (past > 0.05) {
       lines.push(
         `  It reaches ${say(past)} past its work points: centre to centre alone would be too short.`,
       );
     }
-    const spare = lengths.blank - lengths.overall;
+    const spare = sawn - lengths.overall;
     lines.push(`  That is ${say(spare)} to spare: a leaf can be slid so far for a second cut.`);
   }
   if (twist !== undefined) lines.push(`  ${twistInWords(twist)}`);

@@ -8,7 +8,7 @@ import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
 import { SMALL, shortened } from './lettering.ts';
 import { spelled } from './letters.ts';
-import { inBoth, wrote } from './names.ts';
+import { inBoth, sawWords, wrote } from './names.ts';
 import { twistInWords } from './twist-words.ts';
 
 /** What is known of one end and its tube, in the order in which it is needed. */
@@ -59,7 +59,7 @@ function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
   return [
     { label: 'work points', text: inBoth(lengths.between, units) },
     { label: 'long points', text: inBoth(lengths.overall, units) },
-    { label: 'blank', text: `${inBoth(lengths.blank, units)} of stock` },
+    { label: 'blank', text: `${sawWords(lengths.blank, units)} of stock` },
   ];
 }
 

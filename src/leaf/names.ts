@@ -1,4 +1,5 @@
 import type { EndName } from '../job/job.ts';
+import { sawLength } from '../measure/saw-length.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import { bothUnits, inchFraction, millimetres } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -40,6 +41,11 @@ export function titleOf({ tube, end, hand }: Names): string {
 export function inBoth(mm: Mm, units: 'mm' | 'in'): string {
   if (units === 'mm') return `${millimetres(mm)} mm (${inchFraction(mm)} in)`;
   return `${inchFraction(mm)} in (${millimetres(mm)} mm)`;
+}
+
+/** A blank as it is sawn, in both units: `432 mm (~17 in)`. */
+export function sawWords(mm: Mm, units: 'mm' | 'in'): string {
+  return inBoth(sawLength(mm, units), units);
 }
 
 /** A length as the person wrote it, and in the other unit, in signs that the font has. */

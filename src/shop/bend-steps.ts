@@ -1,11 +1,11 @@
 import { innerEdgeWords } from '../leaf/edge-words.ts';
+import { sawWords } from '../leaf/names.ts';
 import { writeAngle } from '../measure/write.ts';
 import { type BendJob, type BendPiece, piecesInWords } from './bend-pieces.ts';
 import { scrapStep } from './blank-steps.ts';
 import { cleanStep, knifeStep } from './finishing-steps.ts';
 import type { NamedEnd, Piece } from './piece.ts';
 import { ROD_IN_WORDS } from './rod.ts';
-import { sawWords } from './saw-length.ts';
 import type { Step } from './step.ts';
 
 /** What is done to make a bend of straight pieces with one leaf: all first ends, then the other ends, then the fit. */

@@ -1,6 +1,6 @@
+import { sawLength } from '../measure/saw-length.ts';
 import { throatDepth } from './deepness.ts';
 import type { NamedEnd, Piece } from './piece.ts';
-import { sawLength } from './saw-length.ts';
 
 /** Cutting the blank, and how much longer it is than the finished tube, and why. */
 export function blankStep(piece: Piece): string {

@@ -1,13 +1,13 @@
 import type { End, EndName } from '../job/job.ts';
 import { sectionInWords } from '../job/shape.ts';
 import { twistInWords } from '../leaf/twist-words.ts';
+import { sawLength } from '../measure/saw-length.ts';
 import type { Angle, Length, Mm, Radians } from '../measure/units.ts';
 import { degrees, MM_PER_INCH } from '../measure/units.ts';
 import { inchFraction, millimetres, writeAngle } from '../measure/write.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import { type BendJob, bendJobOf } from './bend-pieces.ts';
 import { landingInWords } from './header-key.ts';
-import { sawLength } from './saw-length.ts';
 
 /** One tube of one hand as it is cut. What is not known is left out. Lengths in mm, angles in radians. */
 export interface CutRow {

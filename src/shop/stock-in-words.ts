@@ -1,7 +1,7 @@
+import { sawLength } from '../measure/saw-length.ts';
 import type { Mm } from '../measure/units.ts';
 import { writeLength } from '../measure/write.ts';
 import { handInWords, lengthless, rowName } from './cut-list.ts';
-import { sawLength } from './saw-length.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
 /** A blank's name: the tube's, which piece of it, and the hand where there are two. */

@@ -4,7 +4,7 @@ import { sectionInWords } from '../job/shape.ts';
 import { unitsOf } from '../leaf/draw-leaf.ts';
 import type { Fact } from '../leaf/fact.ts';
 import { headerFacts } from '../leaf/header-facts.ts';
-import { wrote } from '../leaf/names.ts';
+import { sawWords, wrote } from '../leaf/names.ts';
 import { twistInWords } from '../leaf/twist-words.ts';
 import { writeAngle } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -14,7 +14,6 @@ import { blanksOf } from './blanks.ts';
 import { baseApart } from './cope-steps.ts';
 import { handInWords, lengthless } from './cut-list.ts';
 import { isMitred, type Piece, pieceOf } from './piece.ts';
-import { sawWords } from './saw-length.ts';
 import type { Step } from './step.ts';
 import { stepsOf } from './steps.ts';
 
