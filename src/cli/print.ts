@@ -51,7 +51,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
     );
   }
   const target = out ?? `${name}.${as}`;
-  const pack = as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions) : undefined;
+  const pack =
+    as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions, footprints) : undefined;
   const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, pack, shell) : undefined;
   if (as === 'svg') await writeResult(target, await svgOf(leaves), shell);
   if (as === 'dxf') await writeResult(target, inkDxf(leaves), shell);

@@ -2,7 +2,7 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
-import { highestOf } from '../saddle/peaks.ts';
+import { highestOf, homeStation } from '../saddle/peaks.ts';
 import { brinksOf } from './brinks.ts';
 import { type Face, faceOf } from './face.ts';
 import { slideToTouch } from './seat.ts';
@@ -11,6 +11,8 @@ import { slideToTouch } from './seat.ts';
 export interface Gap {
   readonly station: number;
   readonly mm: Mm;
+  /** The station across the plane through heel and toe, where the gap is as wide there. */
+  readonly twin?: number;
 }
 
 const STATIONS = 360;
@@ -27,7 +29,33 @@ export function gapOf(cope: Cope, wall: Mm): Gap {
   // The square line touches everywhere as it stands: that is how it is made.
   const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside';
   const slide = touchesAsCut ? 0 : slideToTouch(cope.joint, face, wall, brinks);
-  return widestGap(cope.joint, face, slide, touches(cope.joint), brinks);
+  const gap = widestGap(cope.joint, face, slide, touches(cope.joint), brinks);
+  const twin = twinOf(cope, gap, (station) => gapAt(cope.joint, face, slide, station));
+  return twin === undefined ? gap : { ...gap, twin };
+}
+
+/** Gaps that differ by less are as wide as one another, in print and to a feeler. */
+const AS_WIDE: Mm = 0.005;
+
+function twinOf(cope: Cope, { station, mm }: Gap, gap: (station: number) => Mm): number | undefined {
+  const heel = heelOf(cope);
+  if (heel === undefined || mm === 0) return undefined;
+  const { turn } = cope.joint.section;
+  const across = homeStation(2 * heel - station, turn);
+  const apart = Math.abs(across - station);
+  const isElsewhere = Math.min(apart, turn - apart) > turn / STATIONS;
+  return isElsewhere && Math.abs(gap(across) - mm) < AS_WIDE ? across : undefined;
+}
+
+/** The heel's station; undefined for a union, which has none. */
+function heelOf({ heel, joint: { section } }: Cope): number | undefined {
+  return heel === undefined ? undefined : section.towards(heel);
+}
+
+/** From the cut's outer edge to the header at a station. */
+function gapAt(joint: Joint, face: Face, slide: Mm, station: number): Mm {
+  const { x, y } = joint.section.at(station);
+  return clearance(joint, x, y, face(station)(0) + slide);
 }
 
 /** Over the stations that count, the widest way from the cut's outer edge to the header. */
@@ -40,8 +68,7 @@ export function widestGap(
 ): Gap {
   const gap = (station: number): Mm => {
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
-    const { x, y } = joint.section.at(station);
-    return clearance(joint, x, y, face(station)(0) + slide);
+    return gapAt(joint, face, slide, station);
   };
   const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, brinks);
   return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };

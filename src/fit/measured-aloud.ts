@@ -41,6 +41,9 @@ function named(name: string, readings: readonly string[]): string[] {
   return readings.map((reading) => `${name}: ${reading}`);
 }
 
+/** Where on its line the length mark is made. */
+export const LENGTH_MARK = 'where the line, moved square across, would meet the near side of the header';
+
 /** What is marked on the tube at the frame for an end, and where. */
 export function fitUpAloud({ fitUp, heel, end }: Cope, say: (mm: number) => string): string[] {
   if (!fitUp) return [];
@@ -52,8 +55,5 @@ export function fitUpAloud({ fitUp, heel, end }: Cope, say: (mm: number) => stri
   if (fitUp.lengthSetback === undefined) return lines;
   const on = fitUp.clock ? 'on the line of that mark' : `on the line ${line}`;
   const beyond = `${say(Math.abs(fitUp.lengthSetback))} ${fitUp.lengthSetback < 0 ? 'beyond' : 'short of'}`;
-  return [
-    ...lines,
-    `mark the length ${on}, where the tube's outside, prolonged, meets the header: ${beyond} the work point`,
-  ];
+  return [...lines, `mark the length ${on}, ${LENGTH_MARK}: ${beyond} the work point`];
 }

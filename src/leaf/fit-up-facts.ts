@@ -1,3 +1,4 @@
+import { LENGTH_MARK } from '../fit/measured-aloud.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Fact } from './fact.ts';
@@ -14,7 +15,7 @@ export function fitUpFacts({ fitUp, end }: Cope, units: 'mm' | 'in'): Fact[] {
   };
   const length = {
     label: 'length',
-    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}, where the tube's outside, prolonged, meets the header.`,
+    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}, ${LENGTH_MARK}.`,
   };
   return [...(fitUp.clock ? [rotation] : []), ...(fitUp.lengthSetback === undefined ? [] : [length])];
 }

@@ -10,7 +10,7 @@ import { degreeSigns, inBoth, wrote } from './names.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
 export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in'): Fact[] {
-  const name = (i: number): string => (parts.length > 1 ? headerName(i) : 'header');
+  const name = (i: number): string => (parts.length > 1 ? headerName(i) : ONLY);
   return parts.flatMap((part, i) => partFacts(part, name(i), units, fitUp?.clock ? 'mark' : 'spine'));
 }
 
@@ -24,9 +24,12 @@ export function partFacts(
   return [
     { label: name, text: degreeSigns(spelled(factsOf(part.onto).words)) },
     ...angleFacts(part, units),
-    ...placeFacts(part, datum),
+    ...placeFacts(part, name === ONLY ? '' : `${name}: `, datum),
   ];
 }
+
+/** What an end's one header is called. */
+const ONLY = 'header';
 
 /** `header 1`: by its place in the end's list. */
 export function headerName(place: number): string {
@@ -49,7 +52,8 @@ function piecesWords(bend: Segmented, units: 'mm' | 'in'): string {
   return pieces > 2 ? `${leaf}: a middle piece is ${inBoth(2 * half, units)}, ${ends}` : `${leaf}: ${ends}`;
 }
 
-function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark'): Fact[] {
+/** `whose` names the header where an end has several: it stands before each of these. */
+function placeFacts({ onto, clock, offset, shift }: Part, whose: string, datum: 'spine' | 'mark'): Fact[] {
   const facts: Fact[] = [];
   const turned = turnedWords(homeStation(clock.rad, 2 * Math.PI));
   if (onto.kind === 'mitre') {
@@ -58,15 +62,15 @@ function placeFacts({ onto, clock, offset, shift }: Part, datum: 'spine' | 'mark
       text: `the inside of the corner is ${clock.rad === 0 ? 'on the spine' : turned}`,
     });
   } else if (clock.rad !== 0 && datum === 'spine') {
-    facts.push({ label: 'clock', text: turned });
+    facts.push({ label: 'clock', text: `${whose}${turned}` });
   }
   if (offset.mm !== 0) {
     const way = homeStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
-    const text = `${wrote(offset)}: the header passes on the side ${writeAngle(way)} round from the ${datum}`;
+    const text = `${whose}${wrote(offset)}: the header passes on the side ${writeAngle(way)} round from the ${datum}`;
     facts.push({ label: 'offset', text });
   }
   if (shift.mm !== 0) {
-    const text = `${wrote(shift)}: the header is moved along the tube ${shift.mm > 0 ? 'towards' : 'away from'} its body`;
+    const text = `${whose}${wrote(shift)}: the header is moved along the tube ${shift.mm > 0 ? 'towards' : 'away from'} its body`;
     facts.push({ label: 'shift', text });
   }
   return facts;

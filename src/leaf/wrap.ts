@@ -138,7 +138,7 @@ function letter(
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
   put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
   put(placesForWords(body, flat.width, [words.seam], SMALL));
-  put(baseWords(body), BASE_WORDS[1]);
+  put(baseWords(body), squareWords(body));
   return { marks, beside: [...beside, ...weld] };
 }
 
@@ -163,13 +163,16 @@ const NEARBY = 12;
 const WASTE_EVERY: Mm = 110;
 
 const CUT_WORDS = 'cut to the middle of the line';
-const BASE_WORDS = [
-  'Base edge: square to the spine. Its ends meet when the leaf is wrapped true.',
-  'base edge: square to the spine',
-] as const;
 
 function* baseWords(body: Body): Iterable<Candidate> {
-  for (const text of BASE_WORDS) yield* placesForWords(body, 0, [text], SMALL);
+  const square = squareWords(body);
+  for (const text of [`${square}. Its ends meet when the leaf is wrapped true.`, square])
+    yield* placesForWords(body, 0, [text], SMALL);
+}
+
+/** A leaf that is laid on a rotation mark has no spine. */
+function squareWords({ cope }: Body): string {
+  return `Base edge: square to the ${cope.fitUp?.clock ? 'tube' : 'spine'}`;
 }
 
 function* arrows(body: Body, near: Mm): Iterable<Candidate> {

@@ -26,7 +26,13 @@ export function sheetsOfJob(
   printer?: Printer,
 ): LaidSheets {
   const leaves = leavesOfJob(job, solutions, footprints);
-  return laySheets(leaves, job.sheet, { job: job.title ?? name }, printer, shopPack(job, solutions));
+  return laySheets(
+    leaves,
+    job.sheet,
+    { job: job.title ?? name },
+    printer,
+    shopPack(job, solutions, footprints),
+  );
 }
 
 /** The PDF of a whole job, byte for byte the one that the command makes of its file. */

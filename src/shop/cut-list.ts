@@ -203,11 +203,16 @@ function csvText(text: string): string {
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** How the lists are read. */
-export const LIST_NOTE = {
-  mm: 'Lengths in mm; blanks up to the next half. The number is of each hand; angles are to the header.',
-  in: 'Lengths in inches; blanks up to the next 32nd. The number is of each hand; angles are to the header.',
+const LENGTH_NOTE = {
+  mm: 'Lengths in mm; blanks up to the next half.',
+  in: 'Lengths in inches; blanks up to the next 32nd.',
 } as const;
+
+/** How a list is read. */
+export function listNote(rows: readonly CutRow[], units: 'mm' | 'in'): string {
+  const hands = rows.some(({ pair }) => pair) ? 'The number is of each hand; angles' : 'Angles';
+  return `${LENGTH_NOTE[units]} ${hands} are to the header.`;
+}
 
 /** What a finished tube's two lengths go between, as on its ticket. */
 export const LENGTHS = ['long points', 'work points'] as const;
@@ -237,5 +242,5 @@ export function cutListAsText(rows: readonly CutRow[], units: 'mm' | 'in'): stri
       .join('  ')
       .trimEnd(),
   );
-  return [LIST_NOTE[units], '', ...lines, ''].join('\n');
+  return [listNote(rows, units), '', ...lines, ''].join('\n');
 }

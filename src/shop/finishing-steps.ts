@@ -1,7 +1,9 @@
 import { dihedralsOf } from '../fit/dihedrals.ts';
 import { isKnife } from '../fit/warnings.ts';
+import { factsOf } from '../job/kinds.ts';
 import { CLEAN_IN_WORDS } from '../leaf/clean-to.ts';
 import { ventOf } from '../leaf/vent.ts';
+import { writeAngle } from '../measure/write.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from './piece.ts';
 
 export function deburrStep({ solution }: Piece): string {
@@ -18,20 +20,50 @@ export function knifeStep(ends: readonly NamedEnd[]): string[] {
   ];
 }
 
-export function landingStep(ends: readonly NamedEnd[]): string[] {
-  const [landing, other] = landed(ends);
+/** By the printed footprints where they are asked for, else round the tube itself. */
+export function landingStep(piece: Piece): string[] {
+  const [landing, other] = landed(copesOf(piece));
   if (!landing) return [];
+  if (piece.footprints) return [footprintWords(landing, other)];
   if (other) return ['Hold the tube in place and scribe both landings round it.'];
   return [`Hold the tube in place and scribe its landing round it, on ${landingName(landing)}.`];
 }
 
-/** A tube that is welded shut at both ends needs a way out for its air. */
-export function ventStep({ solution }: Piece): string[] {
-  const vent = ventOf(solution);
+/** Which of them are printed and how each lies is on their cards. */
+function footprintWords(landing: NamedEnd, other: NamedEnd | undefined): string {
+  const flat = [landing, ...(other ? [other] : [])].some(({ cope }) =>
+    cope.end.parts.some(({ onto }) => onto.kind === 'plate'),
+  );
+  const [verb, how] = flat ? ['Lay', 'on'] : ['Wrap', 'round'];
+  if (other) return `${verb} each end’s footprint ${how} its header, as its card says, and scribe by it.`;
+  const on = `of end ${landing.name} ${how} ${landingName(landing)}`;
+  return landing.cope.end.parts.length > 1
+    ? `${verb} the footprints ${on}, as their cards say, and scribe by them.`
+    : `${verb} the footprint ${on}, as its card says, and scribe by it.`;
+}
+
+/** The coped ends, A before B. */
+function copesOf({ first, second }: Piece): readonly NamedEnd[] {
+  return [first, second].flatMap((end) => end ?? []).toSorted((a, b) => (a.name < b.name ? -1 : 1));
+}
+
+/** A tube that is welded shut at both ends needs a way out for its air: one, into the first hollow header. */
+export function ventStep(piece: Piece): string[] {
+  const vent = ventOf(piece.solution);
   if (!vent) return [];
-  const where =
-    vent === 'in a landing' ? 'inside one landing, through the header’s wall' : 'in the tube itself';
-  return [`Drill a vent ${where}: welded shut, it would burst.`];
+  const hollow = copesOf(piece).find(({ cope }) => hollowOf(cope) >= 0);
+  if (vent === 'in the tube' || !hollow)
+    return ['Drill one vent, in the tube itself: welded shut, it would burst.'];
+  const { parts } = hollow.cope.end;
+  const wall = parts.length > 1 ? `the wall of header ${hollowOf(hollow.cope) + 1}` : 'the header’s wall';
+  return [
+    `Drill one vent, inside end ${hollow.name}’s landing, through ${wall}: welded shut, it would burst.`,
+  ];
+}
+
+/** The place of the first header that air can escape into; -1 where there is none. */
+function hollowOf({ end }: NamedEnd['cope']): number {
+  return end.parts.findIndex(({ onto }) => onto.kind !== 'plate' && onto.kind !== 'mitre');
 }
 
 export function cleanStep(ends: readonly NamedEnd[]): string[] {
@@ -40,10 +72,19 @@ export function cleanStep(ends: readonly NamedEnd[]): string[] {
   return [`Clean bright ${CLEAN_IN_WORDS} back from the edges${both}.`];
 }
 
-/** How it goes in. */
-export function setSteps({ first, second }: Piece): string[] {
-  if (!first || !second || isMitred(first) || isMitred(second)) return [];
-  return ['Set it in by hand: do not spring the frame to make it fit. Tack, and check again.'];
+/** How it goes in: between two headers it is held by both, on one its angle is set. */
+export function setSteps(piece: Piece): string[] {
+  const [landing, other] = landed(copesOf(piece));
+  if (!landing) return [];
+  if (other) return ['Set it in by hand: do not spring the frame to make it fit. Tack, and check again.'];
+  const { parts } = landing.cope.end;
+  const angles = parts.map(({ onto, angle }, i) => {
+    const to = parts.length > 1 ? `header ${i + 1}` : factsOf(onto).name;
+    return angle.rad === Math.PI / 2 ? `square to ${to}` : `at ${writeAngle(angle.rad)} to ${to}`;
+  });
+  return [
+    `Set it ${angles.join(' and ')}. Tack, check the angle, and set it again where the tack has drawn it.`,
+  ];
 }
 
 function landed(ends: readonly NamedEnd[]): readonly NamedEnd[] {

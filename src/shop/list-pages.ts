@@ -2,14 +2,14 @@ import type { Box, Mark, Point } from '../leaf/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { across } from '../tiler/boxes.ts';
 import { PLAIN, SMALL } from '../tiler/paragraph.ts';
-import { type CutRow, LIST_NOTE, lengthless } from './cut-list.ts';
+import { type CutRow, lengthless, listNote } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
 import { heading, type Item, type Laid, layText } from './laid.ts';
 import type { EndTask, Stage } from './order.ts';
 import { orderItems } from './order-rows.ts';
 import type { StockPlan } from './stock.ts';
 import { barScale, stockBars } from './stock-bars.ts';
-import { blankName, boundInWords, leftInWords } from './stock-in-words.ts';
+import { blankName, boundInWords, leftInWords, rackInWords } from './stock-in-words.ts';
 
 /** What the lists of a job are made from. */
 export interface Lists {
@@ -34,7 +34,7 @@ export function listPages(lists: Lists, room: Box): readonly (readonly Mark[])[]
     ...(wide ? [] : cautions),
     heading('Cut list'),
     ...cutTable(lists.rows, lists.units, left),
-    small(LIST_NOTE[lists.units]),
+    small(listNote(lists.rows, lists.units)),
     ...orderItems(lists.stages, lists.ticketOf, across(box)),
     ...(lists.stock ? stockItems(lists.stock, lists.units) : []),
   ];
@@ -99,7 +99,7 @@ function stockItems(plan: StockPlan, units: 'mm' | 'in'): Item[] {
   const unknown = plan.unknown.map((solution) => `${blankName({ solution })} (${lengthless(solution)})`);
   return [
     heading('Stock'),
-    ...(plan.sizes.length > 1 ? [note('Each size of tube has all of these lengths for itself.')] : []),
+    note(rackInWords(plan)),
     ...sizes,
     ...(unknown.length > 0
       ? [note(`Without a length, so cut from none of these: ${unknown.join(', ')}.`)]

@@ -1,3 +1,4 @@
+import { LENGTH_MARK } from '../fit/measured-aloud.ts';
 import type { NamedEnd, Piece } from './piece.ts';
 
 /** The marks that a fitted end is laid on, made with the first one in its place. */
@@ -9,6 +10,6 @@ export function markSteps({ first }: Piece, { cope, name }: NamedEnd): string[] 
   const line = fitUp.clock
     ? `${held}. Scribe the rotation mark along ${heel}.`
     : `${held}, and find ${heel}.`;
-  const length = `On that line mark the length: where the near side of the header, squared across to the tube, meets it.`;
+  const length = `On that line mark the length: ${LENGTH_MARK}.`;
   return [line, ...(fitUp.lengthSetback === undefined ? [] : [length])];
 }

@@ -9,13 +9,14 @@ import { ticketsOf } from './ticket.ts';
 import { ticketPages } from './ticket-page.ts';
 
 /**
- * The shop pack of a job: its lists, then a ticket for each tube of each hand. Gives what stands on each page in the room
+ * The shop pack of a job: its lists, then a ticket for each tube of each hand, which names the
+ * footprints where they are printed. Gives what stands on each page in the room
  * that a sheet's furniture leaves, for `laySheets` to put before the leaves.
  */
-export function shopPack(job: Job, solutions: readonly TubeSolution[]): FrontPages {
+export function shopPack(job: Job, solutions: readonly TubeSolution[], footprints: boolean): FrontPages {
   const stages = orderOfWork(solutions);
   const stock = stockPlan(job, solutions);
-  const tickets = ticketsOf(solutions, firstEnds(stages));
+  const tickets = ticketsOf(solutions, firstEnds(stages), footprints);
   const lists = {
     units: job.units,
     rows: cutList(solutions),

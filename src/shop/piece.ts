@@ -17,6 +17,8 @@ export interface Piece {
   readonly solution: TubeSolution;
   readonly first?: NamedEnd;
   readonly second?: NamedEnd;
+  /** Whether what its ends leave on their headers is printed too. */
+  readonly footprints: boolean;
   /** The unit of the tube's size. */
   readonly units: 'mm' | 'in';
   /** Writes a length in that unit, and in the other. */
@@ -24,7 +26,7 @@ export interface Piece {
 }
 
 /** `first` is the end that comes first in the order of work. */
-export function pieceOf(solution: TubeSolution, first: EndName | undefined): Piece {
+export function pieceOf(solution: TubeSolution, first: EndName | undefined, footprints: boolean): Piece {
   const units = unitsOf(solution);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
   const [one, two] = names.flatMap((name): NamedEnd[] => {
@@ -35,6 +37,7 @@ export function pieceOf(solution: TubeSolution, first: EndName | undefined): Pie
     solution,
     ...(one && { first: one }),
     ...(two && { second: two }),
+    footprints,
     units,
     say: (mm) => inBoth(mm, units),
   };

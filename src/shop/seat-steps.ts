@@ -76,8 +76,11 @@ function gapLeft({ solution, say }: Piece, cope: Cope): string {
   const { preparation } = cope.end;
   const isHeldOff = preparation.edge === 'square' && preparation.from === 'inside';
   if (!isHeldOff && deepestCutBack(cope) < NEAR_ROD) return '';
-  const { mm, station } = gapOf(cope, wall.mm);
+  const { mm, station, twin } = gapOf(cope, wall.mm);
   if (mm <= ROD) return '';
-  const where = stationInWords(station, cope.joint.section);
-  return `, and a gap of up to ${say(mm)} stays outside, widest at station ${where}: fill it with weld`;
+  const where = [station, ...(twin === undefined ? [] : [twin])]
+    .sort((a, b) => a - b)
+    .map((each) => stationInWords(each, cope.joint.section))
+    .join(' and ');
+  return `, and a gap of up to ${say(mm)} stays outside, widest at ${twin === undefined ? 'station' : 'stations'} ${where}: fill it with weld`;
 }

@@ -29,7 +29,7 @@ export function stepsOf(piece: Piece): readonly Step[] {
     ...each(
       deburrStep(piece),
       ...knifeStep(copes),
-      ...landingStep(copes),
+      ...landingStep(piece),
       ...ventStep(piece),
       ...cleanStep(copes),
       ...setSteps(piece),

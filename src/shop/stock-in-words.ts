@@ -1,12 +1,19 @@
 import { sawLength } from '../measure/saw-length.ts';
 import type { Mm } from '../measure/units.ts';
-import { writeLength } from '../measure/write.ts';
+import { asWritten, writeLength } from '../measure/write.ts';
 import { handInWords, lengthless, rowName } from './cut-list.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
 /** A blank's name: the tube's, which piece of it, and the hand where there are two. */
 export function blankName({ solution: { tube, hand }, piece }: Omit<Blank, 'length'>): string {
   return `${rowName({ tube: tube.name, piece })}${tube.pair ? `, ${handInWords(hand)}` : ''}`;
+}
+
+/** What lies in the rack, and whether each size of tube has it for itself: `In the rack: 3m x 2, 1.2m.` */
+export function rackInWords({ rack, sizes }: Pick<StockPlan, 'rack' | 'sizes'>): string {
+  const lengths = rack.map(({ length, count }) => `${asWritten(length)}${count > 1 ? ` x ${count}` : ''}`);
+  const whose = sizes.length > 1 ? ', all of these for each size of tube' : '';
+  return `In the rack: ${lengths.join(', ')}${whose}.`;
 }
 
 /** What is cut from one length, as it is sawn, equal blanks counted: `2 x bunk stay 629.1 mm; offcut 1: 812 mm`. */
@@ -64,9 +71,14 @@ export function stockAsText(plan: StockPlan, units: 'mm' | 'in'): string {
     (solution) =>
       `${blankName({ solution })}: its length is ${lengthless(solution)}, so it is cut from none of these.`,
   );
-  return [`Stock, ${shortLength(plan.kerf.mm, units)} lost at every cut`, '', ...sizes, ...unknown, ''].join(
-    '\n',
-  );
+  return [
+    `Stock, ${shortLength(plan.kerf.mm, units)} lost at every cut`,
+    rackInWords(plan),
+    '',
+    ...sizes,
+    ...unknown,
+    '',
+  ].join('\n');
 }
 
 /** The plan as JSON data, mm. */

@@ -8,6 +8,8 @@ import { type Nesting, nest } from './nesting.ts';
 
 /** What is cut from the shop's lengths, size by size. */
 export interface StockPlan {
+  /** What there is to cut from, as the job tells it. */
+  readonly rack: readonly StockLength[];
   readonly kerf: Length;
   readonly sizes: readonly SizePlan[];
   /** Tubes whose length is not known yet, which are cut from none. */
@@ -73,7 +75,12 @@ export function stockPlan(
     offcuts += plan.bars.filter(({ offcutName }) => offcutName !== undefined).length;
     return plan;
   });
-  return { kerf: stock.kerf, sizes: plans, unknown: solutions.filter((each) => blanksOf(each).length === 0) };
+  return {
+    rack: stock.lengths,
+    kerf: stock.kerf,
+    sizes: plans,
+    unknown: solutions.filter((each) => blanksOf(each).length === 0),
+  };
 }
 
 function sizePlan(

@@ -103,7 +103,7 @@ function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
   const twist = (box: Box): Laid => {
     if (!draw) return { marks: [], foot: box.top };
     const marks = blank ? [] : draw({ ...box, bottom: box.bottom + CAPTION });
-    return captioned(marks, 'heels, from end B, spine up', box);
+    return captioned(marks, 'heels, from end A, spine up', box);
   };
   return [
     { title: 'Tube', facts: ticket.tube, share: draw ? 0.85 : 0, draw: twist },

@@ -21,6 +21,8 @@ const GREAT: Mm = 4.5;
 const READ: Mm = 3.54;
 const NEAR: Mm = 3.4;
 const FAIR: Mm = 3.1;
+/** 7 pt: no smaller while there is room for it. */
+const CLOSE: Mm = 2.5;
 /** A picture where room is least. */
 const LOW: Mm = 26;
 const MANNERS: readonly Manner[] = [
@@ -33,6 +35,10 @@ const MANNERS: readonly Manner[] = [
   { steps: READ, saw: SAW, facts: FAIR, pictures: 'under' },
   { steps: READ, saw: SAW, facts: PLAIN, pictures: 'beside' },
   { steps: READ, saw: SAW, facts: PLAIN, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: PLAIN, pictures: 'beside', picture: LOW },
+  { steps: READ, saw: SAW, facts: CLOSE, pictures: 'beside' },
+  { steps: READ, saw: SAW, facts: CLOSE, pictures: 'under' },
+  { steps: READ, saw: SAW, facts: CLOSE, pictures: 'beside', picture: LOW },
   { steps: READ, saw: SAW, facts: SMALL, pictures: 'beside' },
   { steps: READ, saw: SAW, facts: SMALL, pictures: 'under' },
   { steps: READ, saw: SAW, facts: SMALL, pictures: 'beside', picture: LOW },

@@ -35,14 +35,18 @@ export interface Ticket {
   readonly steps: readonly Step[];
 }
 
-/** A ticket for each tube of each hand, in the order of the job; `first` says which end of each is cut first. */
+/**
+ * A ticket for each tube of each hand, in the order of the job; `first` says which end of each is cut first, `footprints`
+ * whether they are printed too.
+ */
 export function ticketsOf(
   solutions: readonly TubeSolution[],
   first: ReadonlyMap<TubeSolution, EndName>,
+  footprints = false,
 ): readonly Ticket[] {
   return solutions.map((solution, place) => {
     const { tube, hand } = solution;
-    const piece = pieceOf(solution, first.get(solution));
+    const piece = pieceOf(solution, first.get(solution), footprints);
     const bend = bendJobOf(solution);
     const twin = solutions.findIndex((other) => other.tube.name === tube.name && other.hand !== hand);
     return {

@@ -16,8 +16,8 @@ const OUT = 0.2;
 const ROOM_FOR_WORD: Mm = 6;
 
 /**
- * The tube seen from end B along its axis, its spine up, with a line at each end's heel: the one picture in which a tube and its
- * opposite hand can't be taken for one another. Undefined where an end has no heel or its rotation is not known.
+ * The tube seen from end A along its axis, its spine up, with a line at each end's heel: a turn to the right is one to the right in
+ * it too, so that a tube and its opposite hand can't be taken for one another. Undefined where an end has no heel or its rotation is not known.
  */
 export function twistPicture({ ends, twist, section }: TubeSolution): ((box: Box) => Mark[]) | undefined {
   const [heelA, heelB] = [heelOf(ends.A), heelOf(ends.B)];
@@ -35,8 +35,8 @@ function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[
   const centre = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
   const scale =
     (Math.min(box.right - box.left, box.top - box.bottom) / 2 - BESIDE) / ((1 + OUT) * section.reach);
-  // The one who looks sees B in front: stations grow to the left, and the spine is turned up.
-  const onPage = (x: number, y: number): Point => ({ x: centre.x - scale * y, y: centre.y + scale * x });
+  // Looking from A to B with the spine up, stations grow to the right: they are right-handed about that way.
+  const onPage = (x: number, y: number): Point => ({ x: centre.x + scale * y, y: centre.y + scale * x });
   const outline = Array.from({ length: STEPS }, (_, i) => {
     const [from, to] = [i, i + 1].map((n) => section.at((n * section.turn) / STEPS));
     return line('picture', onPage(from?.x ?? 0, from?.y ?? 0), onPage(to?.x ?? 0, to?.y ?? 0));

@@ -52,7 +52,7 @@ export function sheetPlot(name: string, source: string, page: number): Plot {
 export function packPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
-    const front = shopPack(job, solveJob(job));
+    const front = shopPack(job, solveJob(job), false);
     return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }, undefined, front), page);
   };
   return { name, draw };

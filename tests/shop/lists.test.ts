@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../../src/shop/cut-list.ts';
+import { cutList, cutListAsCsv, cutListAsData, cutListAsText, listNote } from '../../src/shop/cut-list.ts';
 import { stockPlan } from '../../src/shop/stock.ts';
 import { stockAsData, stockAsText } from '../../src/shop/stock-in-words.ts';
 import { readSample } from '../job/sample.ts';
@@ -56,6 +56,16 @@ describe('the cut list', () => {
     for (const key of ['blank', 'overall', 'between', 'twist']) expect(stay).not.toHaveProperty(key);
   });
 
+  test('tells of hands only where there is a pair', () => {
+    expect(listNote(rows, 'mm')).toContain('of each hand');
+    expect(
+      listNote(
+        rows.filter(({ pair }) => !pair),
+        'mm',
+      ),
+    ).not.toContain('hand');
+  });
+
   test('as text keeps its columns, in the unit of the job', () => {
     const lines = cutListAsText(rows, 'mm').split('\n');
     expect(lines[0]).toContain('mm');
@@ -85,6 +95,12 @@ describe('the stock plan', () => {
       ['offcut 2', 572],
     ]);
     expect(plan?.unknown.map(({ tube }) => tube.name)).toEqual(['stay']);
+  });
+
+  test('tells what lies in the rack, and that each size of tube has it all', () => {
+    expect(plan && stockAsText(plan, 'mm')).toContain(
+      'In the rack: 2m, 1m x 2, all of these for each size of tube.',
+    );
   });
 
   test('says in words how near the bound it is', () => {

@@ -32,7 +32,7 @@ const WORDS = { job: 'sea kayak trailer', cutBy: true };
 function packs(job: Job): readonly (readonly Drawing[])[] {
   return pagesOf(job.sheet).map((page) => {
     const room = furnish(page, { ...WORDS, paper: job.sheet.paper.name }).content;
-    return shopPack(job, solveJob(job))(room).map((draw) => pageOf(room, draw()));
+    return shopPack(job, solveJob(job), true)(room).map((draw) => pageOf(room, draw()));
   });
 }
 
@@ -50,6 +50,12 @@ function stepSizes({ marks }: Drawing): number[] {
   return marks.flatMap((mark) =>
     mark.kind === 'words' && /^(Cut|Deburr|Clean)/.test(mark.text) ? [mark.size] : [],
   );
+}
+
+/** How large a ticket's facts of tube and ends are set, by the name of one that every tube has. */
+function factSize({ marks }: Drawing): number {
+  const name = marks.find((mark): mark is Words => mark.kind === 'words' && mark.text === 'tube');
+  return name?.size ?? 0;
 }
 
 /** How many pictures of a joint a ticket has, by the words under them. */
@@ -91,6 +97,8 @@ describe.each([A4, LETTER])('the pack of every sample and starter on $name', (pa
         );
         // 10 pt are 3.53 mm.
         for (const ticket of tickets) expect(Math.min(...stepSizes(ticket))).toBeGreaterThan(3.53);
+        // The facts are read from nearer: 7 pt.
+        for (const ticket of tickets) expect(factSize(ticket)).toBeGreaterThan(2.46);
         // Read at arm's length, with both hands at the saw: letters 3.5 mm high.
         for (const size of tickets.flatMap(sawSizes)) expect(size * CAP_HEIGHT).toBeGreaterThanOrEqual(3.5);
         const lengths = solveJob(job).filter((solution) => solution.lengths);

@@ -1,19 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/fit/gap.ts';
+import { fitUpFacts } from '../../src/leaf/fit-up-facts.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
 import { ticketsOf } from '../../src/shop/ticket.ts';
 import { readSample } from '../job/sample.ts';
 
-function ticketsFor(job: string) {
+function ticketsFor(job: string, footprints = false) {
   const solutions = solveJob(readSample(`copeleaf: 1\n${job}`));
-  return ticketsOf(solutions, firstEnds(orderOfWork(solutions)));
+  return ticketsOf(solutions, firstEnds(orderOfWork(solutions)), footprints);
 }
 
-function stepsFor(tube: string): string {
+function stepsFor(tube: string, footprints = false): string {
   return (
-    ticketsFor(`tube:\n  name: stay\n  od: 30\n  wall: 2\n${tube}`)[0]
+    ticketsFor(`tube:\n  name: stay\n  od: 30\n  wall: 2\n${tube}`, footprints)[0]
       ?.steps.map(({ text }) => text)
       .join('\n') ?? ''
   );
@@ -42,8 +43,10 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['off square', []],
   ['knife edge', [KNIFE]],
   ['landing', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
-  ['Drill a vent', [BY_NUMBERS, FITTED]],
+  ['Drill one vent', [BY_NUMBERS, FITTED]],
   ['do not spring the frame', [BY_NUMBERS, FITTED]],
+  ['Tack, and check again', [BY_NUMBERS, FITTED]],
+  ['Tack, check the angle', [ONE_END, SQUARE_B, KNIFE]],
   ['on a scrap', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Deburr', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Clean bright', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
@@ -177,7 +180,14 @@ describe('an end that is left square', () => {
     const mast = ticketsFor(
       'tube: { od: 114.3, wall: 3.6, edge: square, between: 640, ends: { A: { onto: { od: 139.7 }, angle: 60 }, B: plain } }\n',
     )[0]?.steps.map(({ text }) => text);
-    expect(mast?.join('\n')).toMatch(/a gap of up to 2\.92 mm .* stays outside, widest at station 103°/);
+    expect(mast?.join('\n')).toMatch(
+      /a gap of up to 2\.92 mm .* stays outside, widest at stations 103° and 257°:/,
+    );
+    // An offset joint is not the same on both sides of its heel.
+    const aside = ticketsFor(
+      'tube: { od: 114.3, wall: 3.6, edge: square, between: 640, ends: { A: { onto: { od: 139.7 }, angle: 60, offset: 3 }, B: plain } }\n',
+    )[0]?.steps.map(({ text }) => text);
+    expect(aside?.join('\n')).toMatch(/widest at station \d+°:/);
     expect(mast?.join('\n')).toContain('cut on the dashed line it would stand off 5.52 mm');
     expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('a gap of up to');
   });
@@ -241,4 +251,62 @@ describe('of a pair whose heels lie alike in both hands the ticket tells', () =>
     for (const text of checks('{ A: { onto: { od: 60 }, angle: 40 }, B: { onto: { od: 60 }, angle: 50 } }'))
       expect(text).toContain('its twin comes out the same');
   });
+});
+
+describe('a landing is marked by its footprint where that is printed', () => {
+  const PLATE_A =
+    '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50 } }\n';
+
+  test('else the tube is held in place and scribed round', () => {
+    expect(stepsFor(BY_NUMBERS)).toContain('Hold the tube in place and scribe both landings round it.');
+    expect(stepsFor(BY_NUMBERS)).not.toContain('footprint');
+    expect(stepsFor(BY_NUMBERS, true)).not.toContain('Hold the tube in place');
+  });
+
+  test('wrapped round what is round, laid where one is flat', () => {
+    expect(stepsFor(BY_NUMBERS, true)).toContain(
+      'Wrap each end’s footprint round its header, as its card says, and scribe by it.',
+    );
+    expect(stepsFor(PLATE_A, true)).toContain('Lay each end’s footprint on its header, as');
+    expect(stepsFor(ONE_END, true)).toContain(
+      'Wrap the footprint of end A round the 42.4 mm header, as its card',
+    );
+    expect(stepsFor(MITRED, true)).not.toContain('footprint');
+  });
+
+  test('and one vent, at an end that is named, into what is hollow', () => {
+    expect(stepsFor(BY_NUMBERS)).toContain('Drill one vent, inside end A’s landing');
+    expect(stepsFor(PLATE_A)).toContain('Drill one vent, inside end B’s landing');
+    const plates = '{ onto: { plate: {} }, angle: 60 }';
+    expect(stepsFor(`  between: 600\n  ends: { A: ${plates}, B: ${plates} }\n`)).toContain(
+      'Drill one vent, in the tube itself',
+    );
+  });
+});
+
+test('a tube with one joint is set at its angle, to each of its headers', () => {
+  expect(stepsFor(ONE_END)).toContain('Set it at 60° to the 42.4 mm header.');
+  expect(stepsFor(KNIFE)).toContain('Set it square to the 30 mm header.');
+  expect(stepsFor(NODE)).toContain('Set it at 60° to header 1 and at 50° to header 2.');
+});
+
+const NODE =
+  '  ends:\n    A:\n      - { onto: { od: 42.4 }, angle: 60 }\n      - { onto: { od: 42.4 }, angle: 50, clock: 180, offset: 2 }\n';
+
+test('of several headers it is said whose clock and offset are told', () => {
+  const [ticket] = ticketsFor(`tube:\n  od: 30\n${NODE}`);
+  const facts = ticket?.ends[0]?.facts.map(({ label, text }) => `${label} ${text}`) ?? [];
+  expect(facts).toContain('clock header 2: opposite the spine, at 180°');
+  expect(facts.filter((text) => text.startsWith('offset header 2: 2 mm'))).toHaveLength(1);
+  const one = ticketsFor(`tube:\n  od: 30\n${BY_NUMBERS}`)[0]?.ends[1]?.facts;
+  expect(one?.find(({ label }) => label === 'clock')?.text).toBe('35° to the right of the spine');
+});
+
+test('a mark at the frame is told in the same words by the ticket and the leaf’s card', () => {
+  const [solution] = solveJob(readSample(`copeleaf: 1\ntube:\n  od: 30\n  wall: 2\n${FITTED}`));
+  const cope = solution?.ends.B;
+  if (cope?.kind !== 'coped') throw new Error('not coped');
+  const card = fitUpFacts(cope, 'mm').find(({ label }) => label === 'length')?.text ?? '';
+  const step = /mark the length: (.*)\./.exec(stepsFor(FITTED))?.[1] ?? 'none';
+  expect(card).toContain(step);
 });
