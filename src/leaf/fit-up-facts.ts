@@ -21,7 +21,7 @@ export function fitUpFacts({ fitUp, end }: Cope, units: 'mm' | 'in'): Fact[] {
 }
 
 /** A square joint has no heel: its mark may be on either side, and the offset tells which. */
-function sideTaken(offset: Mm, units: 'mm' | 'in'): string {
+export function sideTaken(offset: Mm, units: 'mm' | 'in'): string {
   if (offset === 0) return ': either side, for at 90° both are alike';
   return `: at 90° the side from which the header passes ${inBoth(Math.abs(offset), units)} to the ${offset > 0 ? 'right' : 'left'} with B up`;
 }

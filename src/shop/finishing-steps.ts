@@ -68,8 +68,9 @@ function hollowOf({ end }: NamedEnd['cope']): number {
 
 export function cleanStep(ends: readonly NamedEnd[]): string[] {
   if (ends.length === 0) return [];
-  const both = landed(ends).length > 0 ? ' and round each landing' : '';
-  return [`Clean bright ${CLEAN_IN_WORDS} back from the edges${both}.`];
+  const landings = landed(ends).flatMap(({ cope }) => cope.end.parts).length;
+  const round = landings > 0 ? ` and round ${landings > 1 ? 'each' : 'its'} landing` : '';
+  return [`Clean bright ${CLEAN_IN_WORDS} back from the edges${round}.`];
 }
 
 /** How it goes in: between two headers it is held by both, on one its angle is set. */

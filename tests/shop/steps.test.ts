@@ -310,3 +310,14 @@ test('a mark at the frame is told in the same words by the ticket and the leafâ€
   const step = /mark the length: (.*)\./.exec(stepsFor(FITTED))?.[1] ?? 'none';
   expect(card).toContain(step);
 });
+
+test('a rotation mark is made on the heel side; a square joint has none, and it is said which side serves', () => {
+  const marked = (angle: number, offset: number) =>
+    stepsFor(
+      `  between: mark\n  ends: { A: { ${ROUND}, angle: 60 }, B: { ${ROUND}, angle: ${angle}, offset: ${offset}, clock: mark } }\n`,
+    );
+  expect(marked(50, 0)).toContain('its heel side, which faces the acute corner');
+  expect(marked(90, 0)).not.toContain('acute');
+  expect(marked(90, 0)).toContain('a side that faces along the header: either side');
+  expect(marked(90, 3)).toContain('the side from which the header passes 3 mm (~1/8 in) to the right');
+});
