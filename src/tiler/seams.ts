@@ -13,7 +13,7 @@ const MARKS_REACH: Mm = 4;
 const SLIVER: Mm = 40;
 /** What a seam through a place to keep whole weighs beside a millimetre of its overlap lying on it. */
 const THROUGH: Mm = 40;
-/** And one through a line of words, which can still be read where the tiles are laid well. */
+/** And one through a line of words, which can still be read where the tiles are laid well; less in the white beside it. */
 const THROUGH_WORDS: Mm = 6;
 /** From a seam to words that it keeps off: room for its smallest marks. */
 const OFF_WORDS: Mm = 1.6;
@@ -103,6 +103,7 @@ function candidates(whole: Stretch, room: Mm, { keep, words }: Spared, index: nu
   const beside = [
     ...keep.flatMap(({ from, to }) => [from - OVERLAP, to + MARKS_REACH]),
     ...words.flatMap(({ from, to }) => [from - OFF_WORDS, to + OFF_WORDS]),
+    ...whites(words),
   ];
   return [...grid, most, ...beside.filter((seam) => seam > least && seam < most)];
 }
@@ -126,8 +127,21 @@ function disturbance(seam: Mm, { keep, words }: Spared): number {
     const covered = Math.min(seam + OVERLAP, to) - Math.max(seam - MARKS_REACH, from);
     return sum + Math.max(covered, 0) + (from < seam && seam < to ? THROUGH : 0);
   }, 0);
-  const crossed = words.filter(({ from, to }) => from - OFF_WORDS < seam && seam < to + OFF_WORDS);
-  return disturbed + THROUGH_WORDS * crossed.length;
+  return disturbed + THROUGH_WORDS * words.reduce((sum, line) => sum + nearness(seam, line), 0);
+}
+
+/** 1 for a seam through a line of words, 0 for one that keeps off it. */
+function nearness(seam: Mm, { from, to }: Stretch): number {
+  const off = Math.max(from - seam, seam - to, 0);
+  return Math.max(0, 1 - off / OFF_WORDS);
+}
+
+/** The middles between each line of words and the next. */
+function whites(words: readonly Stretch[]): Mm[] {
+  return words.flatMap(({ to }) => {
+    const next = Math.min(...words.filter(({ from }) => from > to).map(({ from }) => from));
+    return Number.isFinite(next) ? [(to + next) / 2] : [];
+  });
 }
 
 function sliver(width: Mm): number {
