@@ -13,7 +13,7 @@ import { keepWholeOf } from './keep-whole.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { namedPlaces } from './named-places.ts';
-import { inBoth, namesOf, titleOf } from './names.ts';
+import { inBoth, namesOf, ownerOf, titleOf } from './names.ts';
 import { changesOf } from './part-changes.ts';
 import { seamOf } from './seam.ts';
 import { quarters } from './stations.ts';
@@ -60,6 +60,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const ticks = wrap.ticked ? [{ label: 'ticks', text: TICKS }] : [];
   return {
     title,
+    of: ownerOf(names),
     wrap: wrap.drawing,
     card: drawCard(`card of ${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope),
     joint: flat.bodyWay === 1 ? 'down' : 'up',

@@ -17,7 +17,7 @@ import { headerName, partFacts } from './header-facts.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { spelled } from './letters.ts';
-import { inBoth, namesOf, titleOf } from './names.ts';
+import { inBoth, namesOf, ownerOf, titleOf } from './names.ts';
 import { isVentedInto, ventPlace } from './vent.ts';
 
 /** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
@@ -68,6 +68,7 @@ export function drawFootprint(
   ]);
   return {
     title,
+    of: ownerOf(names),
     wrap: sheet.drawing,
     card: drawCard(`card of ${key}`, names, facts, sheet.beside, cope),
     keepWhole: [],

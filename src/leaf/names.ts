@@ -37,6 +37,11 @@ export function titleOf({ tube, end, hand }: Names): string {
   return `${tube}, end ${end}${hand === 'opposite hand' ? ', opposite hand' : ''}`;
 }
 
+/** Which tube and hand a leaf belongs to. */
+export function ownerOf({ tube, hand }: Names): string {
+  return `${tube}, ${hand}`;
+}
+
 /** A computed length in the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
 export function inBoth(mm: Mm, units: 'mm' | 'in'): string {
   if (units === 'mm') return `${millimetres(mm)} mm (${inchFraction(mm)} in)`;

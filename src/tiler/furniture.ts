@@ -3,7 +3,7 @@ import type { Box, Words } from '../leaf/drawing.ts';
 import { spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
 import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
-import { across } from './boxes.ts';
+import { across, upright } from './boxes.ts';
 import type { Page } from './page.ts';
 import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, shortened } from './paragraph.ts';
 import type { Placement } from './sheets.ts';
@@ -81,7 +81,7 @@ export function furnish(page: Page, named: SheetWords): Furniture {
   return {
     placements: [
       {
-        drawing: bars('across', beside ? WIDE_PITCH : BAR_PITCH),
+        drawing: bars('across', beside ? widePitch(page.printable) : BAR_PITCH),
         at: { x: left + HAIR, y: bottom + BELOW_BAR },
         turn: 0,
       },
@@ -109,6 +109,12 @@ export function furnish(page: Page, named: SheetWords): Furniture {
         y: columnTop,
       }),
   };
+}
+
+/** As far apart as the bars to read up, which stand over them, leave room for. */
+function widePitch(printable: Box): Mm {
+  const room = upright(printable) - BARS_LENGTH - BELOW_BAR - ABOVE_BAR;
+  return Math.max(BAR_PITCH, Math.min(WIDE_PITCH, room));
 }
 
 /** Between the sheet's number and the cautions over it. */

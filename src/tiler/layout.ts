@@ -3,14 +3,14 @@ import type { Printer } from '../job/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';
-import { type Filling, isFootprint, type Manner, pack, type Shape, shapeOf } from './pack.ts';
+import { type Filling, type Manner, pack, type Shape, shapeOf } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
 const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
-  [true, false].flatMap((under) =>
+  [true, false].flatMap((apart) =>
     [false, true].flatMap((mayTurn) =>
-      (['even', 'low'] as const).map((lean) => ({ inOrder, under, mayTurn, lean })),
+      (['even', 'low'] as const).map((lean) => ({ inOrder, apart, mayTurn, lean })),
     ),
   ),
 );
@@ -24,7 +24,10 @@ export interface Layout {
   readonly lift: Mm;
 }
 
-/** Fewest sheets; among equals fewest tiles, then fewest cards away from their wraps, then the seams that disturb least, then leaves in their order, then an upright page. */
+/**
+ * Fewest sheets; among equals fewest tiles, then fewest cards away from their wraps, then as few tubes and hands on one sheet as
+ * can be, then each card beside its own wrap, then the seams that disturb least, then leaves in their order, then an upright page.
+ */
 export function fewest(
   leaves: readonly Leaf[],
   ask: SheetAsk,
@@ -35,8 +38,8 @@ export function fewest(
   const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
   const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));
-  const marked = leaves.some(isFootprint);
-  const tried = MANNERS.filter(({ lean, under }) => (tiled || lean === 'even') && (marked || !under));
+  const several = new Set(leaves.map(({ of }) => of)).size > 1;
+  const tried = MANNERS.filter(({ lean, apart }) => (tiled || lean === 'even') && (several || !apart));
   const layouts = tried.flatMap((manner) =>
     usable.map(({ page, furniture, shapes }) => ({
       page,
@@ -50,6 +53,8 @@ export function fewest(
       a.fillings.length - b.fillings.length ||
       tiles(a) - tiles(b) ||
       strays(a) - strays(b) ||
+      mixed(a) - mixed(b) ||
+      loose(a) - loose(b) ||
       harm(a) - harm(b),
   );
   if (best !== undefined) return best;
@@ -78,6 +83,16 @@ export function tiles({ fillings }: Layout): number {
 /** How many cards lie on another sheet than any of their wrap. */
 function strays({ fillings }: Layout): number {
   return fillings.reduce((sum, { strays }) => sum + strays, 0);
+}
+
+/** How many more tubes and hands its sheets hold than one each. */
+function mixed({ fillings }: Layout): number {
+  return fillings.reduce((sum, { owners }) => sum + Math.max(0, owners.size - 1), 0);
+}
+
+/** How many cards lie neither right of their wraps nor under them. */
+function loose({ fillings }: Layout): number {
+  return fillings.reduce((sum, { loose }) => sum + loose, 0);
 }
 
 function harm({ fillings }: Layout): number {

@@ -23,6 +23,10 @@ export interface Filling {
   room: FreeRoom;
   /** How many cards it holds whose wraps lie elsewhere. */
   strays: number;
+  /** How many of its cards lie neither right of their wraps nor under them. */
+  loose: number;
+  /** The tubes and hands that it holds leaves of. */
+  readonly owners: Set<string>;
   /** The turn of the leaf it was begun for. */
   readonly order: number;
   /** Where the sheet holds a tile. */
@@ -41,10 +45,20 @@ export interface TileSpot {
 }
 
 /** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles; its card with it. */
-export type Shape = { readonly leaf: Leaf; readonly cards: readonly Card[] } & (
-  | { readonly turns: readonly (0 | 1)[] }
-  | { readonly tilings: Readonly<Record<Lean, Tiling>> }
-);
+export type Shape = WholeShape | TiledShape;
+
+interface AnyShape {
+  readonly leaf: Leaf;
+  readonly cards: readonly Card[];
+}
+
+interface WholeShape extends AnyShape {
+  readonly turns: readonly (0 | 1)[];
+}
+
+interface TiledShape extends AnyShape {
+  readonly tilings: Readonly<Record<Lean, Tiling>>;
+}
 
 /** A leaf's card, or a piece of it where no sheet takes it whole. */
 export interface Card {
@@ -60,8 +74,8 @@ export interface Manner {
   readonly mayTurn: boolean;
   /** How leaves are cut into tiles. */
   readonly lean: Lean;
-  /** A footprint's card lies under it where there is room, so that it lies under no other one. */
-  readonly under: boolean;
+  /** A leaf goes on no sheet that holds one of another tube or hand. */
+  readonly apart: boolean;
 }
 
 /** How a leaf goes on a sheet with this room. Throws a RangeError where its card goes on none, nor can be cut into pieces that do. */
@@ -92,24 +106,19 @@ function cardsOf({ card, title }: Leaf, content: Box): Card[] {
   });
 }
 
-/** Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it. */
+/**
+ * Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it, right of it or
+ * under it where there is room.
+ */
 export function pack(shapes: readonly Shape[], content: Box, manner: Manner): Filling[] {
   const fillings: Filling[] = [];
   const queue = shapes.map((shape, order) => ({ shape, order }));
   if (!manner.inOrder) queue.sort((a, b) => area(b.shape) - area(a.shape) || a.order - b.order);
   for (const { shape, order } of queue) {
-    if ('tilings' in shape) layTiles(fillings, shape, shape.tilings[manner.lean], order, content);
-    else {
-      const turns = manner.mayTurn ? shape.turns : shape.turns.slice(0, 1);
-      layWhole(fillings, shape, turns, order, content, manner.under && isFootprint(shape.leaf));
-    }
+    if ('tilings' in shape) layTiles(fillings, shape, order, content, manner);
+    else layWhole(fillings, shape, order, content, manner);
   }
   return fillings.sort((a, b) => a.order - b.order);
-}
-
-/** A footprint is marked by: it has no joint to cut towards, and is about as high as it is wide. */
-export function isFootprint({ joint }: Leaf): boolean {
-  return joint === undefined;
 }
 
 function area({ leaf: { wrap } }: Shape): number {
@@ -118,11 +127,12 @@ function area({ leaf: { wrap } }: Shape): number {
 
 function layTiles(
   fillings: Filling[],
-  { leaf, cards }: Shape,
-  tiling: Tiling,
+  { leaf, cards, tilings }: TiledShape,
   order: number,
   content: Box,
+  manner: Manner,
 ): void {
+  const tiling = tilings[manner.lean];
   const { room } = headOf(content);
   const together: Filling[] = [];
   tiling.tiles.forEach(({ row, column, clip, block }, index) => {
@@ -140,86 +150,111 @@ function layTiles(
       placements: [{ drawing: leaf.wrap, at: offset, turn: tiling.turn, clip: shown }],
       room: without([room], grown(moved(block, offset), BETWEEN)),
       strays: 0,
+      loose: 0,
+      owners: ownersOf(leaf),
       order,
       tile: { leaf, tiling, index, offset, together },
     });
   });
   fillings.push(...together);
-  for (const card of cards) layCard(fillings, together, card, order, content);
+  const near = begun(fillings, leaf, manner);
+  for (const card of cards) layCard(fillings, [...together, ...near], together, card, leaf, order, content);
 }
 
 function layWhole(
   fillings: Filling[],
-  { leaf, cards }: Shape,
-  turns: readonly (0 | 1)[],
+  { leaf, cards, turns: all }: WholeShape,
   order: number,
   content: Box,
-  under: boolean,
+  manner: Manner,
 ): void {
-  const begun = fillings.slice(-LOOK_BACK);
-  const fresh: Filling = { placements: [], room: [content], strays: 0, order };
+  const turns = manner.mayTurn ? all : all.slice(0, 1);
+  const near = begun(fillings, leaf, manner);
+  const fresh = emptySheet(content, order);
   const [card] = cards;
-  for (const candidates of card && cards.length === 1 ? [begun, [fresh]] : []) {
-    for (const turn of turns) {
-      const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card, under));
-      if (found === undefined) continue;
-      if (found === fresh) fillings.push(fresh);
-      return;
+  for (const candidates of card && cards.length === 1 ? [near, [fresh]] : []) {
+    for (const find of [besideIt, placeNear]) {
+      for (const turn of turns) {
+        const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card, find));
+        if (found === undefined) continue;
+        if (found === fresh) fillings.push(fresh);
+        if (find !== besideIt) found.loose += 1;
+        return;
+      }
     }
   }
   // The two don't go on one sheet.
   const turn = turns[0] ?? 0;
   const size = sizeOf(leaf.wrap, turn);
-  const holder = begun.find(({ room }) => places(room, size).length > 0) ?? fresh;
+  const holder = near.find(({ room }) => places(room, size).length > 0) ?? fresh;
   if (holder === fresh) fillings.push(fresh);
   const [place] = places(holder.room, size);
-  if (place !== undefined) put(holder, leaf.wrap, turn, place);
-  for (const each of cards) layCard(fillings, [holder], each, order, content);
+  if (place !== undefined) put(holder, leaf, leaf.wrap, turn, place);
+  for (const each of cards) layCard(fillings, [holder, ...near], [holder], each, leaf, order, content);
 }
 
-/** Lays wrap and card on one sheet, near each other; lays nothing where they don't go both. */
-function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, under: boolean): boolean {
+function emptySheet(content: Box, order: number): Filling {
+  return { placements: [], room: [content], strays: 0, loose: 0, owners: new Set(), order };
+}
+
+function ownersOf({ of }: Leaf): Set<string> {
+  return new Set(of === undefined ? [] : [of]);
+}
+
+/** The sheets begun lately that may take something of this leaf. */
+function begun(fillings: readonly Filling[], { of }: Leaf, { apart }: Manner): Filling[] {
+  const lately = fillings.slice(-LOOK_BACK);
+  return apart && of !== undefined ? lately.filter(({ owners }) => owners.has(of)) : lately;
+}
+
+/** Lays wrap and card on one sheet, the card as `find` says; lays nothing where they don't go both. */
+function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, find: typeof placeNear): boolean {
   const size = sizeOf(card.drawing, card.turn);
   for (const place of places(filling.room, sizeOf(leaf.wrap, turn))) {
-    const rest = without(filling.room, grown(place, BETWEEN));
-    const near = (under ? placeUnder(rest, size, place) : undefined) ?? placeNear(rest, size, place);
+    const near = find(without(filling.room, grown(place, BETWEEN)), size, place);
     if (near === undefined) continue;
-    put(filling, leaf.wrap, turn, place);
-    put(filling, card.drawing, card.turn, near);
+    put(filling, leaf, leaf.wrap, turn, place);
+    put(filling, leaf, card.drawing, card.turn, near);
     return true;
   }
   return false;
 }
 
-/** The place right under a box, in line with its left; undefined where it is taken. */
-function placeUnder(room: FreeRoom, { width, height }: Size, { left, bottom }: Box): Box | undefined {
-  const top = bottom - BETWEEN;
-  const place = { left, bottom: top - height, right: left + width, top };
-  return room.some((free) => holds(grown(free, 1e-9), place)) ? place : undefined;
+/** The place right of a box or under it, in line with its top or left; undefined where both are taken. */
+function besideIt(room: FreeRoom, { width, height }: Size, box: Box): Box | undefined {
+  return [
+    { left: box.right + BETWEEN, top: box.top },
+    { left: box.left, top: box.bottom - BETWEEN },
+  ]
+    .map(({ left, top }) => ({ left, bottom: top - height, right: left + width, top }))
+    .find((place) => room.some((free) => holds(grown(free, 1e-9), place)));
 }
 
-/** Lays a card on the first of its wrap's sheets that takes it, else on one begun lately, else on a new one. */
+/** Lays a card on the first of some sheets that takes it, its wrap's own before others, else on a new one. */
 function layCard(
   fillings: Filling[],
+  candidates: readonly Filling[],
   own: readonly Filling[],
   { drawing, turn }: Card,
+  leaf: Leaf,
   order: number,
   content: Box,
 ): void {
   const size = sizeOf(drawing, turn);
-  const fresh: Filling = { placements: [], room: [content], strays: 0, order };
-  for (const filling of [...own, ...fillings.slice(-LOOK_BACK), fresh]) {
+  const fresh = emptySheet(content, order);
+  for (const filling of [...candidates, fresh]) {
     const place = placeNear(filling.room, size, content);
     if (place === undefined) continue;
-    put(filling, drawing, turn, place);
+    put(filling, leaf, drawing, turn, place);
     if (!own.includes(filling)) filling.strays += 1;
     if (filling === fresh) fillings.push(fresh);
     return;
   }
 }
 
-function put(filling: Filling, drawing: Drawing, turn: 0 | 1, place: Box): void {
+function put(filling: Filling, { of }: Leaf, drawing: Drawing, turn: 0 | 1, place: Box): void {
   const box = turned(drawing.box, turn);
+  if (of !== undefined) filling.owners.add(of);
   filling.placements.push({ drawing, at: { x: place.left - box.left, y: place.bottom - box.bottom }, turn });
   filling.room = without(filling.room, grown(place, BETWEEN));
 }

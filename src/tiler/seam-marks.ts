@@ -25,8 +25,9 @@ const DIAMONDS = [
   { half: 0.8, air: 0.15 },
   { half: 0.4, air: 0.15 },
   { half: 0.2, air: 0.05 },
+  { half: 0.1, air: 0.05 },
 ] as const;
-const SMALLEST: Mm = 0.2;
+const SMALLEST: Mm = 0.1;
 /** A mark is moved off the leaf's words by up to this part of its seam: the two stay well apart. */
 const MOST_MOVED = 0.4;
 /** How near they come at the most, as a part of it, where one of them finds no place on its half. */

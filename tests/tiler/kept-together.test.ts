@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import type { Leaf } from '../../src/leaf/leaf.ts';
+import { laySheets } from '../../src/tiler/lay-sheets.ts';
+import type { Placement } from '../../src/tiler/sheets.ts';
+import { ask, leafOf } from './synthetic.ts';
+
+const A4 = { name: 'A4', width: 210, height: 297 };
+
+function owned(of: string, title: string, wrap: readonly [number, number]): Leaf {
+  return { ...leafOf(title, wrap, [60, 40]), of };
+}
+
+/** Of each sheet the leaves on it. */
+function laid(leaves: readonly Leaf[]): Leaf[][] {
+  const { sheets } = laySheets(leaves, ask(A4), { job: 'rack' });
+  return [...sheets].map(({ placements }) =>
+    leaves.filter(({ wrap }) => placements.some(({ drawing }) => drawing === wrap)),
+  );
+}
+
+describe('what belongs together', () => {
+  // On an A4 a large leaf leaves room for a small one: each laid on the first sheet that takes it, the small ones would go crosswise.
+  it('lies on sheets of its own tube and hand where that takes no more of them', () => {
+    const leaves = [
+      owned('stay, as drawn', 'large', [150, 110]),
+      owned('stay, opposite hand', 'large twin', [150, 110]),
+      owned('stay, opposite hand', 'small twin', [110, 60]),
+      owned('stay, as drawn', 'small', [110, 60]),
+    ];
+    const sheets = laid(leaves);
+    expect(sheets.length).toBe(2);
+    for (const sheet of sheets) expect(new Set(sheet.map(({ of }) => of)).size).toBe(1);
+  });
+
+  it('shares a sheet with another tube where that saves one', () => {
+    const leaves = [owned('rung', 'rung, end A', [90, 40]), owned('stay', 'stay, end A', [90, 40])];
+    expect(laid(leaves).length).toBe(1);
+  });
+
+  // The highest place for the second leaf is under the first one's card, and its own card would go under the first leaf.
+  it('has its card right of it or under it', () => {
+    const leaves = ['A', 'B'].map((end) => leafOf(`stay, end ${end}`, [112, 70], [89, 62]));
+    const { sheets } = laySheets(leaves, ask(A4), { job: 'rack' });
+    const placements = [...sheets].flatMap((sheet) => sheet.placements);
+    for (const { wrap, card } of leaves) {
+      const [at, beside] = [wrap, card].map((drawing) => cornerOf(placements, drawing));
+      const right = near(beside?.x, (at?.x ?? 0) + 117) && near(beside?.y, at?.y);
+      const under = near(beside?.x, at?.x) && near(beside?.y, (at?.y ?? 0) - 75);
+      expect(right || under).toBe(true);
+    }
+  });
+});
+
+function near(a: number | undefined, b: number | undefined): boolean {
+  return a !== undefined && b !== undefined && Math.abs(a - b) < 1e-6;
+}
+
+/** The top left corner of a drawing that is not turned. */
+function cornerOf(
+  placements: readonly Placement[],
+  drawing: Leaf['wrap'],
+): { x: number; y: number } | undefined {
+  const found = placements.find((each) => each.drawing === drawing && each.turn === 0);
+  return found && { x: found.at.x + drawing.box.left, y: found.at.y + drawing.box.top };
+}
