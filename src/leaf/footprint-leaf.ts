@@ -62,10 +62,10 @@ export function drawFootprint(
   ];
   const key = keyOf(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
-  const sheet = drawSheet(`footprint of ${key}`, { cope, asked, part, flat, vented }, outline, [
-    names.tube,
-    `end ${endName}${names.paired ? `, ${names.hand}` : ''}: footprint on ${header}`,
-  ]);
+  const sheet = drawSheet(`footprint of ${key}`, { cope, asked, part, flat, vented }, outline, {
+    heading: names.tube,
+    text: `end ${endName}${names.paired ? `, ${names.hand}` : ''}: footprint on ${header}`,
+  });
   return {
     title,
     of: ownerOf(names),
@@ -77,10 +77,7 @@ export function drawFootprint(
 
 /** What the hole in the outline is for. Which landing the tube is vented in is left to the person. */
 function holeFacts(cope: Cope, vented: boolean, { closed }: Outline): Fact[] {
-  if (vented)
-    return [
-      { label: 'vent', text: `the tube in one landing; if in this one, drill ${ventPlace(cope, closed)}` },
-    ];
+  if (vented) return [{ label: 'vent', text: `if you vent here: ${ventPlace(cope, closed)}` }];
   return cope.thickness ? [{ label: 'dashes', text: "the short ones: the tube's inside" }] : [];
 }
 

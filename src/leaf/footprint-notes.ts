@@ -9,8 +9,7 @@ import type { Box, Point } from './drawing.ts';
 import type { HeaderFlat } from './footprint-flat.ts';
 import type { Note } from './footprint-words.ts';
 import { isInside } from './hidden.ts';
-import { SMALL, TEXT } from './lettering.ts';
-import { boundsOf, grown, point } from './path.ts';
+import { boundsOf, grown, point, type Segment } from './path.ts';
 import { sideNames } from './sides.ts';
 import { ventPlace } from './vent.ts';
 
@@ -38,8 +37,8 @@ export interface Drawn {
 }
 
 /** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
-export function notesOf(landed: Landed, drawn: Drawn, titles: readonly string[]): Note[] {
-  const { edge, clean, open } = drawn;
+export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading' | 'text'>): Note[] {
+  const { edge, shape, open } = drawn;
   const { flat } = landed;
   const full = edge.top >= flat.half && edge.bottom <= -flat.half;
   const leaning = leans(landed.asked);
@@ -47,18 +46,9 @@ export function notesOf(landed: Landed, drawn: Drawn, titles: readonly string[])
     ...outlineNotes(landed, drawn),
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
-    ...titles.map((text, i) => ({
-      text,
-      near: point(edge.left + 24, edge.top - 4 - 4 * i),
-      size: i === 0 ? TEXT : SMALL,
-      where: (at: Point) => !isInside(at, clean),
-    })),
-    { text: 'this line faces the tube', near: point(leaning === 1 ? edge.left + 16 : edge.right - 16, -3) },
-    { text: 'work point on this line', near: point(14, edge.bottom + 3) },
+    ...lineNotes(landed, edge),
+    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !isInside(at, shape) },
     ...open.map((near) => ({ text: 'open here', near })),
-    ...(flat.folds.length > 0
-      ? [{ text: 'fold', near: point(edge.right - 6, (flat.folds[0] ?? 0) + 2) }]
-      : []),
     ...(full
       ? [
           {
@@ -67,6 +57,22 @@ export function notesOf(landed: Landed, drawn: Drawn, titles: readonly string[])
           },
         ]
       : []),
+  ];
+}
+
+/** What the straight lines are. */
+function lineNotes({ asked, flat }: Landed, edge: Box): Note[] {
+  const x = leans(asked) === 1 ? edge.left + 16 : edge.right - 16;
+  const level = (y: Mm): Segment => ({ from: point(edge.left, y), to: point(edge.right, y) });
+  const [fold] = flat.folds.filter((y) => y > edge.bottom && y < edge.top);
+  return [
+    { text: 'this line faces the tube', near: point(x, 0), line: level(0) },
+    {
+      text: 'work point on this line',
+      near: point(0, edge.bottom + 3),
+      line: { from: point(0, edge.bottom), to: point(0, edge.top) },
+    },
+    ...(fold === undefined ? [] : [{ text: 'fold', near: point(edge.right - 6, fold), line: level(fold) }]),
   ];
 }
 

@@ -4,7 +4,7 @@ import { cleanTo, partsWithin } from './clean-to.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from './drawing.ts';
 import { outlineStrokes } from './footprint-flat.ts';
 import { arrowOf, type Landed, notesOf } from './footprint-notes.ts';
-import { placeNotes } from './footprint-words.ts';
+import { type Note, placeNotes } from './footprint-words.ts';
 import { boundsOf, distance, fillOf, grown, point, type Segment, segmentsOf, strokeOf } from './path.ts';
 import { addBarrier, emptyField } from './placer.ts';
 
@@ -16,7 +16,7 @@ export function drawSheet(
   name: string,
   landed: Landed,
   outline: Outline,
-  titles: readonly string[],
+  title: Pick<Note, 'heading' | 'text'>,
 ): { drawing: Drawing; beside: string[] } {
   const { cope, part, flat } = landed;
   const solid = outlineStrokes('guide', flat, outline);
@@ -45,7 +45,7 @@ export function drawSheet(
     notesOf(
       landed,
       { edge, shape, bore: shapeOf(bore), clean, open: openEnds(solid, outline.closed) },
-      titles,
+      title,
     ),
   );
   const corners = [

@@ -169,3 +169,62 @@ it("two footprints on one sheet each have their own card under them, not the oth
     expect(below.at.x + card.box.left).toBeCloseTo(above.at.x + wrap.box.left, 6);
   }
 });
+
+describe('the words of a footprint that name a straight line', () => {
+  const wraps = (() => {
+    const roll = dice(515);
+    return Array.from({ length: 60 }, () => randomKind(roll))
+      .flatMap(footprintsOf)
+      .map(({ wrap }) => wrap);
+  })();
+  const dotsOf = (wrap: Drawing) =>
+    fillsOf(wrap, 8).map(({ path: { start } }) => ({ x: start.x - DOT, y: start.y }));
+  const spanOf = (lines: readonly Words[]) => {
+    const boxes = lines.map(boxOfWords);
+    return {
+      left: Math.min(...boxes.map(({ left }) => left)),
+      right: Math.max(...boxes.map(({ right }) => right)),
+      bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
+      top: Math.max(...boxes.map(({ top }) => top)),
+    };
+  };
+
+  it.each([
+    ['this line', 'y'],
+    ['work point', 'x'],
+  ] as const)('"%s" stands within 1 mm of it, or a line leads to it', (start, axis) => {
+    let hardBy = 0;
+    let lost = 0;
+    for (const wrap of wraps) {
+      const lines = noteFrom(wrap, start);
+      if (lines.length === 0) {
+        lost += 1;
+        continue;
+      }
+      const { left, right, bottom, top } = spanOf(lines);
+      const off = axis === 'y' ? Math.max(bottom, -top) : Math.max(left, -right);
+      if (off < 1) hardBy += 1;
+      else expect(dotsOf(wrap).some((dot) => Math.abs(dot[axis]) < 1e-6)).toBe(true);
+    }
+    // Of these, slivers and sheets of a few millimetres have no room.
+    expect(hardBy).toBeGreaterThan(wraps.length / 2);
+    expect(lost).toBeLessThan(wraps.length / 4);
+  });
+
+  it('never stands on both sides of the work point with its title, whose lines are one under the other', () => {
+    let titled = 0;
+    for (const wrap of wraps) {
+      const [first, ...rest] = wrap.marks.filter(isWords).filter(({ size }) => size === 2.8);
+      if (!first) continue;
+      titled += 1;
+      const end = wrap.marks.filter(isWords).find(({ text }) => text.startsWith('end '));
+      const lines = [first, ...rest, ...(end ? [end] : [])];
+      expect(end).toBeDefined();
+      expect(lines.map(({ at }) => at.x)).toEqual(lines.map(() => first.at.x));
+      const { left, right } = spanOf(lines);
+      expect(left > 0 || right < 0).toBe(true);
+      expect((lines.at(-2)?.at.y ?? 0) - (end?.at.y ?? 0)).toBeLessThan(4);
+    }
+    expect(titled).toBeGreaterThan(20);
+  });
+});
