@@ -41,7 +41,7 @@ const STEP: Mm = 1e-4;
  * tells, for beyond an edge it runs another way. The speed is that of the station.
  */
 function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahead: -1 | 1): Pose {
-  const { setback, slope } = meetAt(joint, station, depth);
+  const { setback } = meetAt(joint, station, depth);
   const wall = inwards(joint.section.at(station), depth);
   const { solid, shift } = landing;
   const x = towardsClock(landing, wall.x, wall.y);
@@ -51,7 +51,7 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   const dy = wall.run.speed * pastClock(landing, -wall.ny, wall.nx);
   const { nx, ny, nz } = solid.enter(x, y) ?? { nx: 0, ny: 0, nz: 0 };
   // A line that only just touches runs along the trim plane.
-  const [scale, dz] = nz > 0 ? [nz, -(nx * dx + ny * dy)] : [1, slope];
+  const [scale, dz] = nz > GRAZE ? [nz, -(nx * dx + ny * dy)] : [1, dx * landing.trimClimb];
   const rate = Math.hypot(dx * scale, dy * scale, dz);
   // Inside a corner that is as round as the wall is thick the line stands still.
   if (rate < STILL) return { at: solid.unroll(x, y, z), round: 0, along: 0, speed: 0 };
@@ -65,6 +65,9 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   if (length === 0) return { at, round: 0, along: 0, speed: 0 };
   return { at, round: round / length, along: along / length, speed: length / (size * scale) };
 }
+
+/** A normal so nearly square to the tube is known to no digit, for the place where it stands is a double root. */
+const GRAZE = 1e-7;
 
 /** Of the station's rate: less than this is nought but for rounding. */
 const STILL = 1e-12;

@@ -166,3 +166,29 @@ it('a footprint goes straight on over the far side of a bend', () => {
   }
   expect(Math.max(...rounds.map(Math.abs))).toBeGreaterThan(half);
 });
+
+// As wide as its header: one face of the tube lies along the bend's side, where the normal stands square to the tube but for rounding.
+it('a footprint whose tube lies along the side of a bend is measured at once', () => {
+  const header = {
+    kind: 'bend',
+    radius: 7.45,
+    bendRadius: 88.506,
+    centre: (116.39 * Math.PI) / 180,
+  } as const;
+  const tube = { kind: 'rectangular', wide: 14.9, deep: 11.175, corner: 3.24 } as const;
+  const angle = (128.61 * Math.PI) / 180;
+  const cope = copeUnderTest({
+    tube,
+    wall: 0.782,
+    parts: [{ header, angle, clock: 0, offset: 0, shift: 1.043 }],
+  });
+  const pieces = footprintOf(cope, 0, 0).runs.flat();
+  expect(pieces.length).toBeLessThan(200);
+  const chords = pieces.reduce(
+    (sum, [from, , , to]) => sum + Math.hypot(to.round - from.round, to.along - from.along),
+    0,
+  );
+  const length = footprintLength(cope, 0, 0);
+  expect(length).toBeGreaterThan(chords);
+  expect(length).toBeLessThan(chords * 1.05);
+});
