@@ -31,7 +31,7 @@ const SMALLEST: Mm = 0.1;
 /** A mark is moved off the leaf's words by up to this part of its seam: the two stay well apart. */
 const MOST_MOVED = 0.4;
 /** How near they come at the most, as a part of it, where one of them finds no place on its half. */
-const LEAST_APART = 0.2;
+const LEAST_APART = 0.1;
 /** An arrow from the lay-on words to their line keeps this far from the words' ends. */
 const ARROW_BESIDE: Mm = 2.5;
 const ARROW_HALF: Mm = 0.6;
