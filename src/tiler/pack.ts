@@ -172,13 +172,14 @@ function layWhole(
   const near = begun(fillings, leaf, manner);
   const fresh = emptySheet(content, order);
   const [card] = cards;
+  const inLine = inLineWith(leaf);
   for (const candidates of card && cards.length === 1 ? [near, [fresh]] : []) {
-    for (const find of [besideIt, placeNear]) {
+    for (const find of [inLine, placeNear]) {
       for (const turn of turns) {
         const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card, find));
         if (found === undefined) continue;
         if (found === fresh) fillings.push(fresh);
-        if (find !== besideIt) found.loose += 1;
+        if (find !== inLine) found.loose += 1;
         return;
       }
     }
@@ -220,14 +221,21 @@ function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, find: ty
   return false;
 }
 
-/** The place right of a box or under it, in line with its top or left; undefined where both are taken. */
-function besideIt(room: FreeRoom, { width, height }: Size, box: Box): Box | undefined {
-  return [
-    { left: box.right + BETWEEN, top: box.top },
-    { left: box.left, top: box.bottom - BETWEEN },
-  ]
-    .map(({ left, top }) => ({ left, bottom: top - height, right: left + width, top }))
-    .find((place) => room.some((free) => holds(grown(free, 1e-9), place)));
+/** The place right of a box, in line with its top. */
+function rightOf({ right, top }: Box, { width, height }: Size): Box {
+  return { left: right + BETWEEN, bottom: top - height, right: right + BETWEEN + width, top };
+}
+
+/** The place under a box, in line with its left. */
+function under({ left, bottom }: Box, { width, height }: Size): Box {
+  return { left, bottom: bottom - BETWEEN - height, right: left + width, top: bottom - BETWEEN };
+}
+
+/** How a card finds a place in line with its wrap: right of it or under it, first under a footprint, which is about as high as wide. */
+function inLineWith({ joint }: Leaf): typeof placeNear {
+  const ways = joint === undefined ? [under, rightOf] : [rightOf, under];
+  return (room, size, box) =>
+    ways.map((way) => way(box, size)).find((place) => room.some((free) => holds(grown(free, 1e-9), place)));
 }
 
 /** Lays a card on the first of some sheets that takes it, its wrap's own before others, else on a new one. */
