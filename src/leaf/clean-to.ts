@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
-import type { Box, Point } from './drawing.ts';
-import { point } from './path.ts';
+import type { Point } from './drawing.ts';
+import { boundsOf, point } from './path.ts';
 
 /** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */
 export const CLEAN: Mm = 25;
@@ -32,29 +32,6 @@ export function cleanTo(outline: readonly Point[]): Point[] {
 /** The middle of the box round some points; the origin where there are none. */
 export function middleOf(points: readonly Point[]): Point {
   if (points.length === 0) return point(0, 0);
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  return point((Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2);
-}
-
-/** The parts of a line through points that lie inside a box. */
-export function partsWithin(line: readonly Point[], bounds: Box): [Point, ...Point[]][] {
-  const parts: [Point, ...Point[]][] = [];
-  let open: [Point, ...Point[]] | undefined;
-  for (const at of line) {
-    if (!isWithin(at, bounds)) {
-      open = undefined;
-    } else if (open) {
-      open.push(at);
-    } else {
-      open = [at];
-      parts.push(open);
-    }
-  }
-  return parts.filter((part) => part.length > 1);
-}
-
-/** Whether a point is in a box. */
-export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
-  return x >= left && x <= right && y >= bottom && y <= top;
+  const { left, right, bottom, top } = boundsOf(points);
+  return point((left + right) / 2, (bottom + top) / 2);
 }

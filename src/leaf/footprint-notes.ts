@@ -1,15 +1,16 @@
 import type { Part } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
+import { pastClock, towardsClock } from '../saddle/joint.ts';
 import { homeStation } from '../saddle/peaks.ts';
 import { stationInWords } from '../saddle/station.ts';
 import type { Unrolled } from '../space/solid.ts';
-import { isWithin, middleOf } from './clean-to.ts';
+import { middleOf } from './clean-to.ts';
 import type { Box, Point } from './drawing.ts';
 import type { HeaderFlat } from './footprint-flat.ts';
 import type { Note } from './footprint-words.ts';
 import { isInside } from './hidden.ts';
-import { boundsOf, grown, point, type Segment } from './path.ts';
+import { boundsOf, grown, isWithin, point, type Segment } from './path.ts';
 import { sideNames } from './sides.ts';
 import { ventPlace } from './vent.ts';
 
@@ -204,7 +205,7 @@ function unrolledAt({ joint, outside }: Cope, part: number, station: number): Un
   const landing = joint.landings[part];
   const met = outside(station);
   if (!landing || met.part !== part) return undefined;
-  const { cosClock, sinClock, shift, solid } = landing;
   const { x, y } = joint.section.at(station);
-  return solid.unroll(x * cosClock + y * sinClock, y * cosClock - x * sinClock, met.setback - shift);
+  const { solid, shift } = landing;
+  return solid.unroll(towardsClock(landing, x, y), pastClock(landing, x, y), met.setback - shift);
 }

@@ -1,11 +1,22 @@
 import type { Mm } from '../measure/units.ts';
 import { footprintOf, type Outline } from '../saddle/footprint.ts';
-import { cleanTo, partsWithin } from './clean-to.ts';
+import { cleanTo } from './clean-to.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from './drawing.ts';
 import { outlineStrokes } from './footprint-flat.ts';
 import { arrowOf, type Landed, notesOf } from './footprint-notes.ts';
 import { type Note, placeNotes } from './footprint-words.ts';
-import { boundsOf, distance, fillOf, grown, point, type Segment, segmentsOf, strokeOf } from './path.ts';
+import { partsWhere } from './parts.ts';
+import {
+  boundsOf,
+  distance,
+  fillOf,
+  grown,
+  isWithin,
+  point,
+  type Segment,
+  segmentsOf,
+  strokeOf,
+} from './path.ts';
 import { addBarrier, emptyField } from './placer.ts';
 
 /** Round the clean-to line, mm. */
@@ -27,7 +38,7 @@ export function drawSheet(
   const clean = shape.length > 0 ? cleanTo(shape) : [];
   const outlines = [...solid, ...bore].flatMap(({ path }) => segmentsOf(path, 2));
   const edge = edgeOf(clean, outlines, flat.half);
-  const cleaned = partsWithin(fine(clean), edge);
+  const cleaned = partsWhere(fine(clean), (at) => isWithin(at, edge));
   const folds = flat.folds
     .filter((y) => y > edge.bottom && y < edge.top)
     .map((y) => ({ from: point(edge.left, y), to: point(edge.right, y) }));

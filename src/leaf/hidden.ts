@@ -1,5 +1,6 @@
-import type { Box, Point } from './drawing.ts';
-import { boundsOf, overlap, point } from './path.ts';
+import type { Point } from './drawing.ts';
+import { partsWhere } from './parts.ts';
+import { boundsOf, isWithin, overlap, point } from './path.ts';
 import type { Line } from './picture.ts';
 
 const STEPS = 24;
@@ -8,24 +9,8 @@ const STEPS = 24;
 export function shownOf(line: Line, shape: readonly Point[]): Line[] {
   const bounds = boundsOf(shape);
   if (!overlap(boundsOf(line), bounds)) return [line];
-  const shown: [Point, ...Point[]][] = [];
-  let open: [Point, ...Point[]] | undefined;
-  for (const at of fine(line)) {
-    if (isWithin(at, bounds) && isInside(at, shape)) {
-      open = undefined;
-    } else if (open) {
-      open.push(at);
-    } else {
-      open = [at];
-      shown.push(open);
-    }
-  }
-  return shown.filter((part) => part.length > 1);
-}
-
-/** Most points of a header lie beside the tube altogether, and need no closer look. */
-function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
-  return x > left && x < right && y > bottom && y < top;
+  // Most points of a header lie beside the tube altogether, and need no closer look.
+  return partsWhere(fine(line), (at) => !(isWithin(at, bounds) && isInside(at, shape)));
 }
 
 function fine(line: Line): Point[] {

@@ -82,6 +82,11 @@ export function within(inner: Box, outer: Box): boolean {
   );
 }
 
+/** Whether a point is in a box, or on its rim. */
+export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
+  return x >= left && x <= right && y >= bottom && y <= top;
+}
+
 /** The smallest box round both. */
 export function joined(a: Box, b: Box): Box {
   return {
