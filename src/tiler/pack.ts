@@ -147,18 +147,16 @@ function layTiles(
       offset,
     );
     together.push({
+      ...emptySheet(content, order),
       placements: [{ drawing: leaf.wrap, at: offset, turn: tiling.turn, clip: shown }],
       room: without([room], grown(moved(block, offset), BETWEEN)),
-      strays: 0,
-      loose: 0,
-      owners: ownersOf(leaf),
-      order,
+      owners: new Set(leaf.of === undefined ? [] : [leaf.of]),
       tile: { leaf, tiling, index, offset, together },
     });
   });
   fillings.push(...together);
   const near = begun(fillings, leaf, manner);
-  for (const card of cards) layCard(fillings, [...together, ...near], together, card, leaf, order, content);
+  for (const card of cards) layCard(fillings, together, near, card, leaf, order, content);
 }
 
 function layWhole(
@@ -191,15 +189,11 @@ function layWhole(
   if (holder === fresh) fillings.push(fresh);
   const [place] = places(holder.room, size);
   if (place !== undefined) put(holder, leaf, leaf.wrap, turn, place);
-  for (const each of cards) layCard(fillings, [holder, ...near], [holder], each, leaf, order, content);
+  for (const each of cards) layCard(fillings, [holder], near, each, leaf, order, content);
 }
 
 function emptySheet(content: Box, order: number): Filling {
   return { placements: [], room: [content], strays: 0, loose: 0, owners: new Set(), order };
-}
-
-function ownersOf({ of }: Leaf): Set<string> {
-  return new Set(of === undefined ? [] : [of]);
 }
 
 /** The sheets begun lately that may take something of this leaf. */
@@ -238,11 +232,11 @@ function inLineWith({ joint }: Leaf): typeof placeNear {
     ways.map((way) => way(box, size)).find((place) => room.some((free) => holds(grown(free, 1e-9), place)));
 }
 
-/** Lays a card on the first of some sheets that takes it, its wrap's own before others, else on a new one. */
+/** Lays a card on the first of its wrap's own sheets that takes it, else on one near, else on a new one. */
 function layCard(
   fillings: Filling[],
-  candidates: readonly Filling[],
   own: readonly Filling[],
+  near: readonly Filling[],
   { drawing, turn }: Card,
   leaf: Leaf,
   order: number,
@@ -250,7 +244,7 @@ function layCard(
 ): void {
   const size = sizeOf(drawing, turn);
   const fresh = emptySheet(content, order);
-  for (const filling of [...candidates, fresh]) {
+  for (const filling of [...own, ...near, fresh]) {
     const place = placeNear(filling.room, size, content);
     if (place === undefined) continue;
     put(filling, leaf, drawing, turn, place);

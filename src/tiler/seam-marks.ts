@@ -14,6 +14,7 @@ const DIAMOND: Mm = 3;
 const LINE_BEYOND = 1.33;
 /** White round marks, where the leaf has words near them. */
 const AIR: Mm = 0.5;
+const SMALLEST: Mm = 0.1;
 /**
  * Where a seam is so full of words that there is no place for one, it is smaller, with no more white at last than keeps its ink off
  * theirs; where two lines of words leave no more than that between them, it is a dot.
@@ -25,9 +26,8 @@ const DIAMONDS = [
   { half: 0.8, air: 0.15 },
   { half: 0.4, air: 0.15 },
   { half: 0.2, air: 0.05 },
-  { half: 0.1, air: 0.05 },
+  { half: SMALLEST, air: 0.05 },
 ] as const;
-const SMALLEST: Mm = 0.1;
 /** A mark is moved off the leaf's words by up to this part of its seam: the two stay well apart. */
 const MOST_MOVED = 0.4;
 /** How near they come at the most, as a part of it, where one of them finds no place on its half. */
