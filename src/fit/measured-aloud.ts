@@ -1,7 +1,6 @@
 import type { EndName, Header, Part } from '../job/job.ts';
-import { sizeOf } from '../job/shape.ts';
+import { unitsOf } from '../job/shape.ts';
 import type { Length } from '../measure/units.ts';
-import { isMetric } from '../measure/write.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { lengthsInWords } from '../saddle/readings-told.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -9,7 +8,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 /** Each value that was measured in another way than as itself: what was read, and what it came to. */
 export function measuredAloud({ tube, readings }: TubeSolution): string[] {
   const { section } = tube;
-  const unit = isMetric(sizeOf(section).unit) ? 'mm' : 'in';
+  const unit = unitsOf(tube);
   const told = [
     ...(section.kind === 'round' ? noted('od', section.od) : []),
     ...named('between', lengthsInWords(readings, unit)),

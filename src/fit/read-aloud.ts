@@ -1,16 +1,9 @@
 import type { CopedEnd, EndName, FitUp, Part, Preparation, Tube } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
-import { sectionInWords, sizeOf } from '../job/shape.ts';
+import { sectionInWords, unitsOf } from '../job/shape.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import { degrees, type Mm, type Radians, radians } from '../measure/units.ts';
-import {
-  angleAsWritten,
-  bothUnits,
-  inchFraction,
-  isMetric,
-  millimetres,
-  writeAngle,
-} from '../measure/write.ts';
+import { angleAsWritten, bothUnits, inchFraction, millimetres, writeAngle } from '../measure/write.ts';
 import type { Place } from '../saddle/extremes.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { stationInWords } from '../saddle/station.ts';
@@ -113,7 +106,7 @@ function follows({ solution, ends }: TubeReport): string[] {
   const say = sayer(tube);
   const lines: string[] = [];
   if (lengths) {
-    const sawn = sawLength(lengths.blank, isMetric(sizeOf(tube.section).unit) ? 'mm' : 'in');
+    const sawn = sawLength(lengths.blank, unitsOf(tube));
     lines.push(`  Cut the blank ${say(sawn)} long; it ends ${say(lengths.overall)} overall.`);
     const past = lengths.overall - lengths.between;
     if (past > 0.05) {
@@ -214,7 +207,7 @@ function wrapped(text: string, width: number): string[] {
 
 /** Says lengths to a tenth of a millimetre and the nearest mark of a tape, the person's own units first. */
 function sayer(tube: Tube): (mm: Mm) => string {
-  const metric = isMetric(sizeOf(tube.section).unit);
+  const metric = unitsOf(tube) === 'mm';
   return (mm) => {
     const millimetre = `${millimetres(Math.round(mm * 10) / 10)} mm`;
     const inch = `${inchFraction(mm)} in`;

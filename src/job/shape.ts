@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { asWritten, bothUnits } from '../measure/write.ts';
+import { asWritten, bothUnits, isMetric } from '../measure/write.ts';
 import type { Section } from './job.ts';
 
 /** How far a tube reaches from its axis at most. */
@@ -22,6 +22,11 @@ export function sizeOf(section: Section): {
   readonly mm: Mm;
 } {
   return section.kind === 'round' ? section.od : section.wide;
+}
+
+/** The unit in which a tube's computed lengths are told: the one of those two that its size was written in or near. */
+export function unitsOf({ section }: { readonly section: Section }): 'mm' | 'in' {
+  return isMetric(sizeOf(section).unit) ? 'mm' : 'in';
 }
 
 /** A tube's size in the person's words and in the other unit. */

@@ -1,7 +1,6 @@
 import type { EndName } from '../job/job.ts';
-import { sizeOf } from '../job/shape.ts';
+import { unitsOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
-import { isMetric } from '../measure/write.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { baseEdgesApart, baseSetbackOf } from './base-edge.ts';
@@ -33,7 +32,7 @@ export interface LeafContext {
 export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
-  const units = unitsOf(solution);
+  const units = unitsOf(solution.tube);
   const { section } = solution;
   const { girth, turn } = section;
   const names = namesOf(solution, endName);
@@ -69,11 +68,6 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
 }
 
 const TICKS = 'short, at the cut: there it goes over to another face or past the header.';
-
-/** The unit in which a tube's size was written. */
-export function unitsOf({ tube }: TubeSolution): 'mm' | 'in' {
-  return isMetric(sizeOf(tube.section).unit) ? 'mm' : 'in';
-}
 
 /** Where a union's cut goes over from one header to another. */
 function changes(cope: Cope): number[] {

@@ -1,8 +1,7 @@
 import type { EndName } from '../job/job.ts';
 import type { HeaderShape } from '../job/kind.ts';
 import { factsOf } from '../job/kinds.ts';
-import { sectionInWords, sizeOf } from '../job/shape.ts';
-import { isMetric } from '../measure/write.ts';
+import { sectionInWords, unitsOf } from '../job/shape.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { footprintLength, footprintOf, type Outline } from '../saddle/footprint.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -42,7 +41,7 @@ export function drawFootprint(
     throw new RangeError(
       `End ${endName} of ${solution.tube.name} has no header ${part + 1} with a wall to land on.`,
     );
-  const units = isMetric(sizeOf(solution.tube.section).unit) ? 'mm' : 'in';
+  const units = unitsOf(solution.tube);
   const shape = factsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);

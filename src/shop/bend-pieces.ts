@@ -1,6 +1,6 @@
+import { unitsOf } from '../job/shape.ts';
 import { baseSetbackOf } from '../leaf/base-edge.ts';
 import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
-import { unitsOf } from '../leaf/draw-leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -40,7 +40,7 @@ export function bendJobOf(solution: TubeSolution): BendJob | undefined {
   const cope = solution.ends.A ?? solution.ends.B;
   if (!bend || cope?.kind !== 'coped') return undefined;
   const half = endPieceLength(bend);
-  const base = baseSetbackOf(cope, unitsOf(solution));
+  const base = baseSetbackOf(cope, unitsOf(solution.tube));
   const leaf = base - cope.longPoint.setback;
   const piece = (name: BendPiece['name'], count: number, cuts: number): BendPiece => {
     const long = cuts * (half - cope.longPoint.setback);

@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
-import { unitsOf } from '../leaf/draw-leaf.ts';
+import { unitsOf } from '../job/shape.ts';
 import { inBoth } from '../leaf/names.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -27,7 +27,7 @@ export interface Piece {
 
 /** `first` is the end that comes first in the order of work. */
 export function pieceOf(solution: TubeSolution, first: EndName | undefined, footprints: boolean): Piece {
-  const units = unitsOf(solution);
+  const units = unitsOf(solution.tube);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
   const [one, two] = names.flatMap((name): NamedEnd[] => {
     const cope = solution.ends[name];

@@ -1,7 +1,6 @@
 import { preparationInWords } from '../fit/read-aloud.ts';
 import type { EndName } from '../job/job.ts';
-import { sectionInWords } from '../job/shape.ts';
-import { unitsOf } from '../leaf/draw-leaf.ts';
+import { sectionInWords, unitsOf } from '../job/shape.ts';
 import type { Fact } from '../leaf/fact.ts';
 import { headerFacts } from '../leaf/header-facts.ts';
 import { sawWords, wrote } from '../leaf/names.ts';
@@ -128,5 +127,5 @@ function endFacts({ solution }: Piece, name: EndName): Ticket['ends'] {
   ];
   const edge = { label: 'edge', text: preparationInWords(end.preparation) };
   const root = end.root && end.root.mm > 0 ? [{ label: 'root gap', text: wrote(end.root) }] : [];
-  return [{ name, cope, facts: [...headerFacts(end, unitsOf(solution)), ...marks, edge, ...root] }];
+  return [{ name, cope, facts: [...headerFacts(end, unitsOf(solution.tube)), ...marks, edge, ...root] }];
 }
