@@ -7,7 +7,7 @@ import type { Font } from 'fontkit';
 
 const FONT_FILE = createRequire(import.meta.url).resolve('dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf');
 const THIS_FILE = fileURLToPath(import.meta.url);
-const METRICS_MODULE = fileURLToPath(new URL('../leaf/metrics.generated.ts', import.meta.url));
+const METRICS_MODULE = fileURLToPath(new URL('../draw/metrics.generated.ts', import.meta.url));
 const FONT_MODULE = fileURLToPath(new URL('../ink/font.generated.ts', import.meta.url));
 
 /** Letters of living languages that need no combining marks, first and last code point of each run. */
@@ -52,7 +52,7 @@ const CODE_POINTS = [
 
 /**
  * Cuts the font down to the letters and signs that people write on a leaf, and writes two modules: the widths for
- * leaf/ and the font itself for ink/, deflated, as it goes into a PDF. Does nothing where both were already cut from this
+ * draw/ and the font itself for ink/, deflated, as it goes into a PDF. Does nothing where both were already cut from this
  * font by this script. Throws where the font lacks a sign that is asked of it.
  */
 export async function makeFont(): Promise<void> {

@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import { type EndFlags, jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
-import { type Paper, readPaper } from '../job/paper.ts';
+import { type Paper, readPaper } from '../job/paper/paper.ts';
 import { type JobDefaults, readJob } from '../job/read-job.ts';
 import { readText } from './files.ts';
 import { regionalPaper } from './region.ts';

@@ -2,7 +2,7 @@ import { reportsAsData } from '../fit/as-data.ts';
 import { readAloud } from '../fit/read-aloud.ts';
 import { reportJob } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
-import { jobWithSeated } from '../job/seated.ts';
+import { jobWithSeated } from '../job/ways/seated.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';

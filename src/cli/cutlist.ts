@@ -1,9 +1,9 @@
 import type { Job } from '../job/job.ts';
-import { jobWithSeated } from '../job/seated.ts';
+import { jobWithSeated } from '../job/ways/seated.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
-import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../shop/cut-list.ts';
-import { stockPlan } from '../shop/stock.ts';
-import { stockAsData, stockAsText } from '../shop/stock-in-words.ts';
+import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../shop/lists/cut-list.ts';
+import { stockPlan } from '../shop/lists/stock.ts';
+import { stockAsData, stockAsText } from '../shop/lists/stock-in-words.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';

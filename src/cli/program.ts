@@ -1,10 +1,10 @@
 import { Command, Option } from 'commander';
-import { addAidCommands } from './aid-commands.ts';
+import { addAidCommands } from './aid/aid-commands.ts';
 import type { CheckOptions } from './check.ts';
 import type { CutListOptions } from './cutlist.ts';
 import type { OrdinatesOptions } from './ordinates.ts';
 import type { PrintOptions } from './print.ts';
-import { addPrinterCommands } from './printer-commands.ts';
+import { addPrinterCommands } from './printer/printer-commands.ts';
 import type { Shell } from './shell.ts';
 import { VERSION } from './version.ts';
 

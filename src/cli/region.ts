@@ -1,5 +1,5 @@
-import type { Paper } from '../job/paper.ts';
-import { paperOfRegion } from '../job/regional-paper.ts';
+import type { Paper } from '../job/paper/paper.ts';
+import { paperOfRegion } from '../job/paper/regional-paper.ts';
 
 /** The paper that the system's region uses: by the environment's locale, else by the machine's. */
 export function regionalPaper(env: Readonly<Record<string, string | undefined>>): Paper {

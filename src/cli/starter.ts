@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { nearest } from '../job/nearest.ts';
+import { nearest } from '../job/text/nearest.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 import { refuse } from './trouble.ts';

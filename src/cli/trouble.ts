@@ -1,5 +1,5 @@
-import { type Complaint, Refusal } from '../job/complaint.ts';
-import { onOneLine, shortened } from '../job/quoting.ts';
+import { type Complaint, Refusal } from '../job/text/complaint.ts';
+import { onOneLine, shortened } from '../job/text/quoting.ts';
 import type { Shell } from './shell.ts';
 
 export const DONE = 0;

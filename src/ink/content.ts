@@ -1,6 +1,6 @@
-import type { Drawing, Path, Piece, Point, Purpose, Words } from '../leaf/drawing.ts';
-import { letterOf } from '../leaf/letters.ts';
-import { PENS } from '../leaf/pens.ts';
+import type { Drawing, Path, Piece, Point, Purpose, Words } from '../draw/drawing.ts';
+import { letterOf } from '../draw/letters.ts';
+import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
 
 /** The glyphs that a file's words use, each with the sign it stands for. */

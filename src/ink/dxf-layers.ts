@@ -1,5 +1,5 @@
-import type { Purpose } from '../leaf/drawing.ts';
-import { PENS } from '../leaf/pens.ts';
+import type { Purpose } from '../draw/drawing.ts';
+import { PENS } from '../draw/pens.ts';
 import { type Group, group } from './dxf-group.ts';
 
 /** The layers that are no mark's purpose: the whole pattern as one closed contour, and the bar of known length. */

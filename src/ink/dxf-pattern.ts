@@ -1,4 +1,4 @@
-import type { Drawing, Path, Piece, Point, Stroke } from '../leaf/drawing.ts';
+import type { Drawing, Path, Piece, Point, Stroke } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 
 /**

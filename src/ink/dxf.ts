@@ -1,7 +1,7 @@
-import type { Mark, Path, Point, Words } from '../leaf/drawing.ts';
+import type { Mark, Path, Point, Words } from '../draw/drawing.ts';
+import { CAP_HEIGHT, widthOf } from '../draw/letters.ts';
+import { PENS } from '../draw/pens.ts';
 import type { Leaf } from '../leaf/leaf.ts';
-import { CAP_HEIGHT, widthOf } from '../leaf/letters.ts';
-import { PENS } from '../leaf/pens.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Placement } from '../tiler/sheets.ts';
 import { type Group, group } from './dxf-group.ts';

@@ -1,5 +1,5 @@
 import { type PDFContext, type PDFDict, type PDFRef, PDFString } from 'pdf-lib';
-import { ASCENT, CAP_HEIGHT, DESCENT, letterOf } from '../leaf/letters.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, letterOf } from '../draw/letters.ts';
 import type { UsedGlyphs } from './content.ts';
 import { FONT_BOX, FONT_DEFLATED, FONT_LENGTH, FONT_NAME } from './font.generated.ts';
 import type { Store } from './stored.ts';

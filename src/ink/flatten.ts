@@ -1,4 +1,4 @@
-import type { Path, Point } from '../leaf/drawing.ts';
+import type { Path, Point } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** Halving so often leaves a piece a 65536th as long: only a curve beyond any tube is not flat by then. */

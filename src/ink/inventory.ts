@@ -1,5 +1,5 @@
 import type { PDFRawStream } from 'pdf-lib';
-import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import type { Box, Drawing, Point } from '../draw/drawing.ts';
 import type { Sheet } from '../tiler/sheets.ts';
 import { contentOf, type UsedGlyphs } from './content.ts';
 import type { Store } from './stored.ts';

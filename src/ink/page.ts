@@ -1,5 +1,5 @@
 import { type PDFContext, type PDFDict, PDFName, type PDFRef } from 'pdf-lib';
-import type { Box } from '../leaf/drawing.ts';
+import type { Box } from '../draw/drawing.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Stretched } from '../tiler/sheets.ts';
 import { FONT_KEY, placed } from './content.ts';

@@ -1,4 +1,4 @@
-import type { Box } from '../leaf/drawing.ts';
+import type { Box } from '../draw/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Placement } from '../tiler/sheets.ts';

@@ -1,7 +1,7 @@
 import type { G } from '@svgdotjs/svg.js';
-import type { Mark, Path, Piece, Point, Purpose, Words } from '../leaf/drawing.ts';
-import { widthOf } from '../leaf/letters.ts';
-import { PENS } from '../leaf/pens.ts';
+import type { Mark, Path, Piece, Point, Purpose, Words } from '../draw/drawing.ts';
+import { widthOf } from '../draw/letters.ts';
+import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
 
 /** The sheets' own font first; after it what is about as narrow. */

@@ -1,5 +1,5 @@
 import { SVG, type Svg, withWindow } from '@svgdotjs/svg.js';
-import type { Drawing } from '../leaf/drawing.ts';
+import type { Drawing } from '../draw/drawing.ts';
 import type { Placement, Sheet, SheetSet } from '../tiler/sheets.ts';
 import { written } from './number.ts';
 import type { SvgWindow } from './svg.ts';

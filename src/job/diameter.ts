@@ -3,12 +3,12 @@ import { diameterOfGirth } from '../measure/girth.ts';
 import { namesPipe, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { asWritten, millimetres } from '../measure/write.ts';
-import { comparedLengths } from './agreement.ts';
-import { complain, type Desk, IN_A_FILE, type Spot } from './desk.ts';
-import { isMapAt } from './fields.ts';
-import { agreed } from './several.ts';
-import { lengthAt } from './values.ts';
-import { givenAt, measuredAt, type Way } from './ways.ts';
+import { complain, type Desk, IN_A_FILE, type Spot } from './text/desk.ts';
+import { isMapAt } from './text/fields.ts';
+import { lengthAt } from './text/values.ts';
+import { comparedLengths } from './ways/agreement.ts';
+import { agreed } from './ways/several.ts';
+import { givenAt, measuredAt, type Way } from './ways/ways.ts';
 
 /**
  * An outside diameter: plain, by the way round it, or a list of such that has to agree. The name of a pipe in its place

@@ -1,10 +1,6 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
 import { millimetres, writeAngle } from '../measure/write.ts';
-import { jointAngleInWaysAt } from './angle-ways.ts';
-import { clockAt, isMark } from './clock-ways.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
-import { type Fields, fieldsOf, itemsOf, notA } from './fields.ts';
 import { readHeader } from './header.ts';
 import type { End, EndName, Header, MitreHeader, Part, Section } from './job.ts';
 import { factsOf } from './kinds.ts';
@@ -12,7 +8,11 @@ import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
 import { reachOf, sectionInWords } from './shape.ts';
-import { angleAt, lengthAt, missing, NO_ANGLE } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { type Fields, fieldsOf, itemsOf, notA } from './text/fields.ts';
+import { angleAt, lengthAt, missing, NO_ANGLE } from './text/values.ts';
+import { jointAngleInWaysAt } from './ways/angle.ts';
+import { clockAt, isMark } from './ways/clock.ts';
 
 /** What an end has to know of its tube. */
 export interface OwnTube {

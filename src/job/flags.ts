@@ -1,9 +1,9 @@
-import { type Complaint, Refusal } from './complaint.ts';
-import type { Dialect } from './desk.ts';
 import type { Job } from './job.ts';
-import type { Place } from './place.ts';
-import { onOneLine, shortened } from './quoting.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
+import { type Complaint, Refusal } from './text/complaint.ts';
+import type { Dialect } from './text/desk.ts';
+import type { Place } from './text/place.ts';
+import { onOneLine, shortened } from './text/quoting.ts';
 
 /** One end asked for by flags, each in the words of the person. */
 export interface EndFlags {

@@ -1,8 +1,8 @@
-import { complain, type Desk, type Spot } from './desk.ts';
-import { fieldsOf } from './fields.ts';
 import type { Header } from './job.ts';
 import { KINDS } from './kinds.ts';
-import { missing } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { fieldsOf } from './text/fields.ts';
+import { missing } from './text/values.ts';
 
 /** Reads what an end lands on. */
 export function readHeader(desk: Desk, spot: Spot): Header | undefined {

@@ -1,6 +1,6 @@
 import type { Angle, Length } from '../measure/units.ts';
-import type { Paper } from './paper.ts';
-import type { Origin } from './place.ts';
+import type { Paper } from './paper/paper.ts';
+import type { Origin } from './text/place.ts';
 
 /** What a job file asks for, with every default filled in. Values keep the words they were written in. */
 export interface Job {

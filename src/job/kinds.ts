@@ -1,8 +1,5 @@
-import type { Desk, Spot } from './desk.ts';
 import { diameterAt } from './diameter.ts';
-import { type Fields, fieldsOf } from './fields.ts';
 import type { Header } from './job.ts';
-import type { KeyPlace } from './keys.ts';
 import type { HeaderFacts } from './kind.ts';
 import { bendFacts, readBend } from './kinds/bend.ts';
 import { boxFacts, readBox } from './kinds/box.ts';
@@ -10,6 +7,9 @@ import { mitreFacts, readMitre } from './kinds/mitre.ts';
 import { plateFacts } from './kinds/plate.ts';
 import { roundFacts, roundOf } from './kinds/round.ts';
 import { pipeAt } from './size.ts';
+import type { Desk, Spot } from './text/desk.ts';
+import { type Fields, fieldsOf } from './text/fields.ts';
+import type { KeyPlace } from './text/keys.ts';
 
 /** How each kind of header is read, by the key that says which it is. */
 export const KINDS: Readonly<Record<string, (desk: Desk, spot: Spot) => Header | undefined>> = {

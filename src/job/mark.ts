@@ -1,6 +1,6 @@
 import type { Angle } from '../measure/units.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
 import type { End, EndName, Section } from './job.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
 
 /**
  * The clock of an end whose rotation is marked on the tube: stations count from the mark, which is made where the

@@ -1,9 +1,9 @@
 import type { Length } from '../measure/units.ts';
 import { asWritten } from '../measure/write.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
-import type { Fields } from './fields.ts';
 import type { Preparation } from './job.ts';
-import { choiceAt, lengthAt } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import type { Fields } from './text/fields.ts';
+import { choiceAt, lengthAt } from './text/values.ts';
 
 /** How the edge is asked to be made, on a tube (for all its ends) or on one end. */
 export interface EdgeAsk {

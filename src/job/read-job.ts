@@ -1,14 +1,14 @@
 import { isMap, isScalar } from 'yaml';
-import { Refusal } from './complaint.ts';
-import { complain, complainOf, type Desk, type Dialect, IN_A_FILE, type Spot } from './desk.ts';
-import { type Fields, fieldsOf, itemsOf } from './fields.ts';
 import type { Job, Tube } from './job.ts';
-import type { Paper } from './paper.ts';
-import { readSheet } from './sheet.ts';
+import type { Paper } from './paper/paper.ts';
+import { readSheet } from './paper/sheet.ts';
 import { readStock } from './stock.ts';
-import { firstLine, type JobText, parseJobText } from './text.ts';
+import { Refusal } from './text/complaint.ts';
+import { complain, complainOf, type Desk, type Dialect, IN_A_FILE, type Spot } from './text/desk.ts';
+import { type Fields, fieldsOf, itemsOf } from './text/fields.ts';
+import { firstLine, type JobText, parseJobText } from './text/text.ts';
+import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './text/values.ts';
 import { readTube } from './tube.ts';
-import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './values.ts';
 
 export interface JobDefaults {
   /** Printed on where the file names no paper. Asked for only then, as the system's region is slow to tell. */

@@ -1,9 +1,9 @@
 import type { Length } from '../measure/units.ts';
 import { asWritten } from '../measure/write.ts';
 import { usualCorner } from './corner.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
-import type { Fields } from './fields.ts';
-import { lengthAt, missing } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import type { Fields } from './text/fields.ts';
+import { lengthAt, missing } from './text/values.ts';
 
 export interface Rectangle {
   readonly wide: Length;

@@ -1,6 +1,6 @@
 import type { Length } from '../measure/units.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
-import { lengthAt } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { lengthAt } from './text/values.ts';
 
 /** No weld is meant to fill as much; it is rather a length that got to the wrong key. */
 const TOO_WIDE = 10;

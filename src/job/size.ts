@@ -2,13 +2,13 @@ import { readGauge } from '../measure/gauge.ts';
 import { type PipeSize, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { asWritten, millimetres } from '../measure/write.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
 import { diameterAt } from './diameter.ts';
-import { type Fields, fieldsOf, textOf } from './fields.ts';
 import type { Section } from './job.ts';
 import type { Wall } from './preparation.ts';
 import { type Rectangle, readRectangle } from './rectangle.ts';
-import { lengthAt, missing } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { type Fields, fieldsOf, textOf } from './text/fields.ts';
+import { lengthAt, missing } from './text/values.ts';
 
 export interface TubeSize {
   readonly section: Section | undefined;

@@ -1,10 +1,10 @@
 import { isSeq } from 'yaml';
 import { readLength } from '../measure/length.ts';
 import type { Length } from '../measure/units.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
-import { type Fields, itemsOf, textOf } from './fields.ts';
 import type { Stock, StockLength } from './job.ts';
-import { lengthAt } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { type Fields, itemsOf, textOf } from './text/fields.ts';
+import { lengthAt } from './text/values.ts';
 
 /** What a chop saw's or a grinder's disc takes: common practice. */
 const KERF: Length = { mm: 3, wrote: '3 mm', unit: 'mm' };

@@ -1,15 +1,15 @@
 import type { Length } from '../measure/units.ts';
-import { betweenAt } from './between-ways.ts';
-import { isMark } from './clock-ways.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
 import { type OwnTube, readEnd } from './end.ts';
-import { type Fields, fieldsOf } from './fields.ts';
 import type { End, Ends, MeasuredBetween, Preparation, Section, Tube } from './job.ts';
 import { withLengthMark } from './mark.ts';
 import { complainOfIdleAsk, readEdgeAsk } from './preparation.ts';
 import { rootAt } from './root.ts';
 import { readSize } from './size.ts';
-import { copiesAt, lengthAt, missing, wordsAt, yesOrNoAt } from './values.ts';
+import { complain, type Desk, type Spot } from './text/desk.ts';
+import { type Fields, fieldsOf } from './text/fields.ts';
+import { copiesAt, lengthAt, missing, wordsAt, yesOrNoAt } from './text/values.ts';
+import { betweenAt } from './ways/between.ts';
+import { isMark } from './ways/clock.ts';
 
 /** What the head of the file sets for every tube. */
 export interface TubeDefaults {

@@ -1,5 +1,5 @@
-import type { Drawing, Mark, Path, Piece, Point, Purpose } from './drawing.ts';
-import { PENS } from './pens.ts';
+import type { Drawing, Mark, Path, Piece, Point, Purpose } from '../draw/drawing.ts';
+import { PENS } from '../draw/pens.ts';
 
 /**
  * The same drawing in an eighth of the memory: its marks are kept as one row of numbers, and made again each time that

@@ -3,20 +3,20 @@ import { unitsOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { baseEdgesApart, baseSetbackOf } from './base-edge.ts';
-import { drawCard } from './card.ts';
-import { factsOf } from './facts.ts';
-import { flatOf } from './flat.ts';
-import { foldStations } from './folds.ts';
-import { keepWholeOf } from './keep-whole.ts';
+import { drawCard } from './card/card.ts';
+import { factsOf } from './card/facts.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
-import { namedPlaces } from './named-places.ts';
 import { inBoth, namesOf, ownerOf, titleOf } from './names.ts';
-import { changesOf } from './part-changes.ts';
-import { seamOf } from './seam.ts';
-import { quarters } from './stations.ts';
-import { drawWrap } from './wrap.ts';
+import { baseEdgesApart, baseSetbackOf } from './wrap/base-edge.ts';
+import { flatOf } from './wrap/flat.ts';
+import { foldStations } from './wrap/folds.ts';
+import { keepWholeOf } from './wrap/keep-whole.ts';
+import { namedPlaces } from './wrap/named-places.ts';
+import { changesOf } from './wrap/part-changes.ts';
+import { seamOf } from './wrap/seam.ts';
+import { quarters } from './wrap/stations.ts';
+import { drawWrap } from './wrap/wrap.ts';
 
 /** What a leaf needs to know besides its tube. */
 export interface LeafContext {

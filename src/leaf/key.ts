@@ -1,4 +1,4 @@
-import type { Fact } from './fact.ts';
+import type { Fact } from './card/fact.ts';
 
 /** A name that tells the drawings of two tubes of one name apart: drawings are stored once by their names. */
 export function keyOf(title: string, numbers: readonly number[], facts: readonly Fact[]): string {

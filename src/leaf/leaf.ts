@@ -1,4 +1,4 @@
-import type { Box, Drawing } from './drawing.ts';
+import type { Box, Drawing } from '../draw/drawing.ts';
 
 /** Which way something lies on paper. */
 export type Way = 'up' | 'down';

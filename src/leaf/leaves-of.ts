@@ -3,7 +3,7 @@ import { factsOf } from '../job/kinds.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { compact } from './compact.ts';
 import { drawLeaf, type LeafContext } from './draw-leaf.ts';
-import { drawFootprint, landings } from './footprint-leaf.ts';
+import { drawFootprint, landings } from './footprint/leaf.ts';
 import type { Leaf } from './leaf.ts';
 
 /** What every leaf of a job needs to know of it. */

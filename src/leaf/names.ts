@@ -1,10 +1,10 @@
+import { spelled } from '../draw/letters.ts';
 import type { EndName } from '../job/job.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import { bothUnits, inchFraction, millimetres } from '../measure/write.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { mitredEnds, wholeBend } from './bend-pieces.ts';
-import { spelled } from './letters.ts';
 
 /** Which end of which tube, in the words that are printed. */
 export interface Names {

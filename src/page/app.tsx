@@ -1,24 +1,24 @@
 import { useMemo, useState } from 'preact/hooks';
+import { Notice } from './bar/notice.tsx';
+import { PrinterSetUp } from './bar/printer-set-up.tsx';
+import { TopBar } from './bar/top-bar.tsx';
 import { BenchContext } from './bench.ts';
 import { benchOf } from './bench-of.ts';
-import { Board } from './board.tsx';
-import type { Checker } from './checker.ts';
-import { ghostTube } from './ghost.ts';
-import { JobFields } from './job-row.tsx';
-import { useNotes } from './notes.ts';
-import { Notice } from './notice.tsx';
-import { PrinterSetUp } from './printer-set-up.tsx';
-import type { Printing } from './printing.ts';
-import type { Start } from './start.ts';
-import { statusOf } from './status.ts';
-import { TopBar } from './top-bar.tsx';
-import { Tubes } from './tubes.tsx';
-import { useArrivals } from './use-arrivals.ts';
-import { useFiles } from './use-files.ts';
-import { useJob } from './use-job.ts';
+import { Board } from './form/board.tsx';
+import { JobFields } from './form/job-row.tsx';
+import { Tubes } from './form/tubes.tsx';
+import type { Checker } from './job/checker.ts';
+import { ghostTube } from './job/ghost.ts';
+import { useNotes } from './job/notes.ts';
+import type { Printing } from './job/printing.ts';
+import type { Start } from './job/start.ts';
+import { statusOf } from './job/status.ts';
+import { useArrivals } from './job/use-arrivals.ts';
+import { useFiles } from './job/use-files.ts';
+import { useJob } from './job/use-job.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
-import { Views } from './views.tsx';
+import { Views } from './views/views.tsx';
 
 /** The whole page, for the job that it begins with. */
 export function App({ start, checker }: { readonly start: Start; readonly checker: Checker }) {

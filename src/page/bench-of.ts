@@ -1,9 +1,9 @@
 import type { Bench } from './bench.ts';
-import { replaced, withValues } from './edit.ts';
-import type { Change } from './history.ts';
-import { type JobDoc, keyOf, unitsOf } from './job-doc.ts';
-import type { Outcome } from './outcome.ts';
-import type { Problem } from './where.ts';
+import { replaced, withValues } from './job/edit.ts';
+import type { Change } from './job/history.ts';
+import { type JobDoc, keyOf, unitsOf } from './job/job-doc.ts';
+import type { Outcome } from './job/outcome.ts';
+import type { Problem } from './job/where.ts';
 
 interface Work {
   /** Of this text. */

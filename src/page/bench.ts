@@ -1,8 +1,8 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { JobDoc, Path, Value } from './job-doc.ts';
-import type { Outcome } from './outcome.ts';
-import type { Problem } from './where.ts';
+import type { JobDoc, Path, Value } from './job/job-doc.ts';
+import type { Outcome } from './job/outcome.ts';
+import type { Problem } from './job/where.ts';
 
 /** What every part of the form works on. */
 export interface Bench {

@@ -1,9 +1,9 @@
 import { render } from 'preact';
 import { App } from './app.tsx';
-import { answerAsks, checkerOf } from './checker.ts';
 import { loadFont } from './font.ts';
-import { keptJob } from './keep.ts';
-import { startOf } from './start.ts';
+import { answerAsks, checkerOf } from './job/checker.ts';
+import { keptJob } from './job/keep.ts';
+import { startOf } from './job/start.ts';
 
 function begin(): void {
   loadFont();

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Change } from './history.ts';
+import type { Change } from './job/history.ts';
 
 /** Undo and redo by the usual keys, in a field too: the page's own steps hold for every field. */
 export function useUndoKeys(change: (change: Change) => void): void {

@@ -1,8 +1,8 @@
-import { type Comparison, disagreement, lengthLimit, readingsInWords } from '../job/agreement.ts';
-import { betweenInWords } from '../job/between-ways.ts';
-import type { Complaint } from '../job/complaint.ts';
 import type { Job } from '../job/job.ts';
-import { complainAt } from '../job/origin.ts';
+import type { Complaint } from '../job/text/complaint.ts';
+import { complainAt } from '../job/text/origin.ts';
+import { type Comparison, disagreement, lengthLimit, readingsInWords } from '../job/ways/agreement.ts';
+import { betweenInWords } from '../job/ways/between.ts';
 import type { Mm } from '../measure/units.ts';
 import { writeLength } from '../measure/write.ts';
 import type { ReadLength } from './readings.ts';

@@ -1,5 +1,5 @@
-import { betweenInWords } from '../job/between-ways.ts';
 import type { BetweenReading, Tube } from '../job/job.ts';
+import { betweenInWords } from '../job/ways/between.ts';
 import { type Reading, refused, taken } from '../measure/misreading.ts';
 import type { Angle, Length, Mm } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';

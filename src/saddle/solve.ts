@@ -1,8 +1,8 @@
-import { betweenInWords } from '../job/between-ways.ts';
-import { type Complaint, Refusal } from '../job/complaint.ts';
 import type { Job, Tube } from '../job/job.ts';
 import { mirroredTube } from '../job/opposite.ts';
-import { complainAt } from '../job/origin.ts';
+import { type Complaint, Refusal } from '../job/text/complaint.ts';
+import { complainAt } from '../job/text/origin.ts';
+import { betweenInWords } from '../job/ways/between.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { millimetres } from '../measure/write.ts';
 import type { Section } from '../space/section.ts';

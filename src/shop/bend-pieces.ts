@@ -1,6 +1,6 @@
 import { unitsOf } from '../job/shape.ts';
-import { baseSetbackOf } from '../leaf/base-edge.ts';
 import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
+import { baseSetbackOf } from '../leaf/wrap/base-edge.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';

@@ -1,10 +1,10 @@
-import type { Mark, Point } from '../leaf/drawing.ts';
-import type { Fact } from '../leaf/fact.ts';
-import { foldedTo } from '../leaf/lettering.ts';
-import { CAP_HEIGHT, spelled, widthOf } from '../leaf/letters.ts';
+import type { Mark, Point } from '../draw/drawing.ts';
+import { foldedTo } from '../draw/lettering.ts';
+import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
+import { heightOf, LARGE, type Line, setLines } from '../draw/paragraph.ts';
+import { outline } from '../draw/strokes.ts';
+import type { Fact } from '../leaf/card/fact.ts';
 import type { Mm } from '../measure/units.ts';
-import { heightOf, LARGE, type Line, setLines } from '../tiler/paragraph.ts';
-import { outline } from '../tiler/strokes.ts';
 
 /** Marks from a top edge down, and where they end. */
 export interface Laid {

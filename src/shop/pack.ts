@@ -1,12 +1,12 @@
 import type { Job } from '../job/job.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontPages } from '../tiler/lay-sheets.ts';
-import { cutList } from './cut-list.ts';
-import { listPages } from './list-pages.ts';
-import { firstEnds, orderOfWork } from './order.ts';
-import { stockPlan } from './stock.ts';
-import { ticketsOf } from './ticket.ts';
-import { ticketPages } from './ticket-page.ts';
+import { cutList } from './lists/cut-list.ts';
+import { listPages } from './lists/list-pages.ts';
+import { firstEnds, orderOfWork } from './lists/order.ts';
+import { stockPlan } from './lists/stock.ts';
+import { ticketPages } from './ticket/page.ts';
+import { ticketsOf } from './ticket/ticket.ts';
 
 /**
  * The shop pack of a job: its lists, then a ticket for each tube of each hand, which names the

@@ -1,7 +1,7 @@
-import type { Drawing, Mark, Stroke } from '../leaf/drawing.ts';
+import type { Drawing, Mark, Stroke } from '../draw/drawing.ts';
+import { SMALL, words } from '../draw/paragraph.ts';
+import { line } from '../draw/strokes.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
-import { SMALL, words } from './paragraph.ts';
-import { line } from './strokes.ts';
 
 /** The directions a printer may stretch differently. */
 export type Direction = 'across' | 'up';

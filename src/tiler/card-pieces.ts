@@ -1,10 +1,10 @@
-import type { Box, Drawing, Mark, Path, Point } from '../leaf/drawing.ts';
-import { wordsBox } from '../leaf/lettering.ts';
-import { DESCENT } from '../leaf/letters.ts';
+import { across, grown, upright } from '../draw/boxes.ts';
+import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
+import { wordsBox } from '../draw/lettering.ts';
+import { DESCENT } from '../draw/letters.ts';
+import { heightOf, SMALL, shortened, words } from '../draw/paragraph.ts';
 import type { Mm } from '../measure/units.ts';
-import { across, grown, upright } from './boxes.ts';
 import type { Size } from './free-room.ts';
-import { heightOf, SMALL, shortened, words } from './paragraph.ts';
 
 /** A mark of a card and where it inks. */
 interface Item {

@@ -1,6 +1,6 @@
-import type { Box } from '../leaf/drawing.ts';
+import { across, apart, holds, overlapping, upright } from '../draw/boxes.ts';
+import type { Box } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
-import { across, apart, holds, overlapping, upright } from './boxes.ts';
 
 /**
  * The free room of a sheet is kept as the list of all largest free rectangles; they overlap one another ("maximal

@@ -1,11 +1,11 @@
-import { measuredInWords, type Printer } from '../job/printer.ts';
-import type { Box, Words } from '../leaf/drawing.ts';
-import { spelled, widthOf } from '../leaf/letters.ts';
+import { across, upright } from '../draw/boxes.ts';
+import type { Box, Words } from '../draw/drawing.ts';
+import { spelled, widthOf } from '../draw/letters.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, shortened } from '../draw/paragraph.ts';
+import { measuredInWords, type Printer } from '../job/paper/printer.ts';
 import type { Mm } from '../measure/units.ts';
 import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
-import { across, upright } from './boxes.ts';
 import type { Page } from './page.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, shortened } from './paragraph.ts';
 import type { Placement } from './sheets.ts';
 
 /** White between the strips of furniture and what lies on the sheet. */

@@ -1,9 +1,9 @@
+import { moved } from '../draw/boxes.ts';
+import type { Box, Mark } from '../draw/drawing.ts';
 import type { SheetAsk } from '../job/job.ts';
-import type { Printer } from '../job/printer.ts';
-import type { Box, Mark } from '../leaf/drawing.ts';
+import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
-import { moved } from './boxes.ts';
 import { fewest, type Layout } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';

@@ -1,5 +1,5 @@
 import type { SheetAsk } from '../job/job.ts';
-import type { Printer } from '../job/printer.ts';
+import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';

@@ -1,7 +1,7 @@
-import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import { across, grown, holds, moved, turned, upright } from '../draw/boxes.ts';
+import type { Box, Drawing, Point } from '../draw/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
-import { across, grown, holds, moved, turned, upright } from './boxes.ts';
 import { cardPieces } from './card-pieces.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
 import type { Lean } from './seams.ts';

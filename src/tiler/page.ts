@@ -1,9 +1,9 @@
+import { across, upright } from '../draw/boxes.ts';
+import type { Box } from '../draw/drawing.ts';
 import type { SheetAsk } from '../job/job.ts';
-import { LEAST_PRINTABLE } from '../job/paper.ts';
-import type { Printer } from '../job/printer.ts';
-import type { Box } from '../leaf/drawing.ts';
+import { LEAST_PRINTABLE } from '../job/paper/paper.ts';
+import type { Printer } from '../job/paper/printer.ts';
 import type { Mm } from '../measure/units.ts';
-import { across, upright } from './boxes.ts';
 import type { Stretched } from './sheets.ts';
 
 /** A page as it is looked at, and the part of it inside the margins. Origin at its bottom left corner. */

@@ -1,9 +1,9 @@
+import { moved, turned, upright } from '../draw/boxes.ts';
 import type { SheetAsk } from '../job/job.ts';
-import type { Printer } from '../job/printer.ts';
+import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { BARS_LENGTH } from './bars.ts';
-import { moved, turned, upright } from './boxes.ts';
 import { furnish } from './furniture.ts';
 import { fewest, type Layout, tiles } from './layout.ts';
 import type { Filling } from './pack.ts';

@@ -1,10 +1,10 @@
-import type { Box, Mark } from '../leaf/drawing.ts';
-import { widthOf } from '../leaf/letters.ts';
+import type { Box, Mark } from '../draw/drawing.ts';
+import { widthOf } from '../draw/letters.ts';
+import { offWords } from '../draw/off-words.ts';
+import { SMALL, words } from '../draw/paragraph.ts';
+import { line, outline, solid } from '../draw/strokes.ts';
 import type { Mm } from '../measure/units.ts';
-import { offWords } from './off-words.ts';
-import { SMALL, words } from './paragraph.ts';
 import { OVERLAP } from './seams.ts';
-import { line, outline, solid } from './strokes.ts';
 import type { Neighbours } from './tile-head.ts';
 import { point, type Seam, seamsOf } from './tile-seams.ts';
 import type { Tile, Tiling } from './tiling.ts';

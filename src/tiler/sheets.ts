@@ -1,4 +1,4 @@
-import type { Box, Drawing, Point } from '../leaf/drawing.ts';
+import type { Box, Drawing, Point } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** All the pages of one file: one size, one orientation, no rotation. */

@@ -1,9 +1,9 @@
-import type { Box, Mark } from '../leaf/drawing.ts';
+import type { Box, Mark } from '../draw/drawing.ts';
+import { DESCENT, spelled, widthOf } from '../draw/letters.ts';
+import { broken, heightOf, type Line, PLAIN, SMALL, setLines, shortened, words } from '../draw/paragraph.ts';
+import { outline, solid } from '../draw/strokes.ts';
 import type { Way } from '../leaf/leaf.ts';
-import { DESCENT, spelled, widthOf } from '../leaf/letters.ts';
 import type { Mm } from '../measure/units.ts';
-import { broken, heightOf, type Line, PLAIN, SMALL, setLines, shortened, words } from './paragraph.ts';
-import { outline, solid } from './strokes.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */

@@ -1,4 +1,4 @@
-import type { Point } from '../leaf/drawing.ts';
+import type { Point } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 import { OVERLAP, type Stretch } from './seams.ts';
 import type { Neighbours } from './tile-head.ts';

@@ -1,8 +1,8 @@
-import type { Box } from '../leaf/drawing.ts';
+import { turned } from '../draw/boxes.ts';
+import type { Box } from '../draw/drawing.ts';
+import { wordsBox } from '../draw/lettering.ts';
 import type { Leaf } from '../leaf/leaf.ts';
-import { wordsBox } from '../leaf/lettering.ts';
 import type { Mm } from '../measure/units.ts';
-import { turned } from './boxes.ts';
 import type { Size } from './free-room.ts';
 import { type Cuts, cut, LAY_STRIP, type Lean, OVERLAP, type Stretch, TRIM_STRIP } from './seams.ts';
 

@@ -1,9 +1,9 @@
 import type { CopedEnd, Tube } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { curveOf, solveEnd } from '../../src/saddle/cope.ts';
-import { type Body, type BRepKernel, headerBody, loadBRepKernel } from '../outside/b-rep-kernel.ts';
-import { headerFrame } from '../outside/implicit-solids.ts';
 import { type JointKind, type RandomJoint, randomFrom, randomJoint, SEED } from '../outside/random-joints.ts';
+import { type Body, type BRepKernel, headerBody, loadBRepKernel } from '../outside/solids/b-rep-kernel.ts';
+import { headerFrame } from '../outside/solids/implicit-solids.ts';
 import { type Bench, median, timeEach } from './row.ts';
 
 const BAR = 1000;

@@ -1,7 +1,6 @@
 import { traceCurve } from '../../src/saddle/curve.ts';
 import { dihedralAt } from '../../src/saddle/dihedral.ts';
 import type { Line } from '../../src/saddle/line.ts';
-import { headerFrame, type Point, roundBar } from '../outside/implicit-solids.ts';
 import { jointUnderTest, linesUnderTest } from '../outside/joint-under-test.ts';
 import {
   between,
@@ -13,6 +12,7 @@ import {
   SEED,
   spell,
 } from '../outside/random-joints.ts';
+import { headerFrame, type Point, roundBar } from '../outside/solids/implicit-solids.ts';
 import type { Bench } from './row.ts';
 
 const JOINTS = 1_000_000;

@@ -1,4 +1,4 @@
-import { nest } from '../../src/shop/nesting.ts';
+import { nest } from '../../src/nest/nesting.ts';
 import { randomFrom, SEED } from '../outside/random-joints.ts';
 import { DRAWS, KERF } from '../shop/nesting-draws.ts';
 import type { Bench, Row } from './row.ts';

@@ -2,9 +2,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { Command } from 'commander';
 import { describe, expect, it, test } from 'vitest';
-import { printerNamed } from '../../src/cli/printer.ts';
-import { addPrinterCommands } from '../../src/cli/printer-commands.ts';
-import { printerFileOf, savePrinters } from '../../src/cli/printer-file.ts';
+import { printerNamed } from '../../src/cli/printer/printer.ts';
+import { addPrinterCommands } from '../../src/cli/printer/printer-commands.ts';
+import { printerFileOf, savePrinters } from '../../src/cli/printer/printer-file.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { tell } from '../../src/cli/trouble.ts';
 import { folderWith, type Run } from './run-command.ts';

@@ -1,4 +1,4 @@
-import { headerFrame, type Placement } from '../outside/implicit-solids.ts';
+import { headerFrame, type Placement } from '../outside/solids/implicit-solids.ts';
 
 // Lines along the wall, followed from the tube's body until they are inside a header that is no more than an inequality.
 // Stations in radians from the spine, lengths in mm, setbacks positive towards the body. Nothing of the program is used.

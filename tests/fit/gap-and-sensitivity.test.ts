@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { EndReport } from '../../src/fit/end-report.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
-import type { EndName, Placement } from '../outside/implicit-solids.ts';
 import {
   between,
   JOINT_KINDS,
@@ -12,6 +11,7 @@ import {
   SEED,
   spell,
 } from '../outside/random-joints.ts';
+import type { EndName, Placement } from '../outside/solids/implicit-solids.ts';
 import { askOf, BEVEL, blunt, endUnderTest, FROM_INSIDE, SQUARE } from './ends-under-test.ts';
 import { landed, targetAt } from './followed-lines.ts';
 import {

@@ -1,5 +1,5 @@
+import type { Drawing, Mark, Point, Purpose, Stroke, Words } from '../../src/draw/drawing.ts';
 import { inkPdf, type PdfInfo } from '../../src/ink/pdf.ts';
-import type { Drawing, Mark, Point, Purpose, Stroke, Words } from '../../src/leaf/drawing.ts';
 import type { Mm } from '../../src/measure/units.ts';
 import type { Sheet } from '../../src/tiler/sheets.ts';
 

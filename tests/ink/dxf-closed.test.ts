@@ -1,7 +1,7 @@
 import DxfParser, { type IEntity, type IPolylineEntity } from 'dxf-parser';
 import { expect, it } from 'vitest';
+import type { Path, Point } from '../../src/draw/drawing.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
-import type { Path, Point } from '../../src/leaf/drawing.ts';
 import { drawing } from './drawn.ts';
 
 /** Corners of the only outline of a leaf, as dxf-parser reads them, and whether it is closed. */

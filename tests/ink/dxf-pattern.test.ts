@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { patternOf } from '../../src/ink/dxf-pattern.ts';
 import type { Tube } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
 import { casesOf, dice, length, PAPER, randomAsk, tubeOf } from '../leaf/random-tubes.ts';
 import { BRACE } from './exact-cut.ts';

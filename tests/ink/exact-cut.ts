@@ -1,5 +1,5 @@
-import { baseSetbackOf } from '../../src/leaf/base-edge.ts';
-import type { Point } from '../../src/leaf/drawing.ts';
+import type { Point } from '../../src/draw/drawing.ts';
+import { baseSetbackOf } from '../../src/leaf/wrap/base-edge.ts';
 import { type Case, PAPER } from '../leaf/random-tubes.ts';
 import { spineOf } from '../print/laid-wraps.ts';
 

@@ -3,10 +3,10 @@ import { createRequire } from 'node:module';
 import { inflateSync } from 'node:zlib';
 import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
+import type { Words } from '../../src/draw/drawing.ts';
+import { CAP_HEIGHT, lacking, letterOf, spelled, widthOf } from '../../src/draw/letters.ts';
+import { CODE_POINTS } from '../../src/draw/metrics.generated.ts';
 import { FONT_DEFLATED, FONT_LENGTH } from '../../src/ink/font.generated.ts';
-import type { Words } from '../../src/leaf/drawing.ts';
-import { CAP_HEIGHT, lacking, letterOf, spelled, widthOf } from '../../src/leaf/letters.ts';
-import { CODE_POINTS } from '../../src/leaf/metrics.generated.ts';
 import { A4, a4, drawing, sheet, words } from './drawn.ts';
 import { inkAt, inksFrom, type Raster, rasterOf, textOf } from './raster.ts';
 

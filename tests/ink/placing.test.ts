@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Drawing } from '../../src/draw/drawing.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
-import type { Drawing } from '../../src/leaf/drawing.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { A4, drawing, INFO, line, words } from './drawn.ts';
 import { inksFrom, middleOfInk, rasterOf } from './raster.ts';

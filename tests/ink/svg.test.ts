@@ -1,10 +1,10 @@
 import { type Element, Path, SVG, withWindow } from '@svgdotjs/svg.js';
 import { createSVGWindow } from 'svgdom';
 import { describe, expect, it } from 'vitest';
+import type { Mark, Point } from '../../src/draw/drawing.ts';
+import { widthOf } from '../../src/draw/letters.ts';
+import { PENS } from '../../src/draw/pens.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
-import type { Mark, Point } from '../../src/leaf/drawing.ts';
-import { widthOf } from '../../src/leaf/letters.ts';
-import { PENS } from '../../src/leaf/pens.ts';
 import { casesOf, PAPER } from '../leaf/random-tubes.ts';
 import { BRACE, type Edges, exactCut, worstStray } from './exact-cut.ts';
 

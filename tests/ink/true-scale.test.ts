@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Point, Stroke } from '../../src/draw/drawing.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
-import type { Point, Stroke } from '../../src/leaf/drawing.ts';
 import { A4, drawing, INFO, LETTER, line, sheet } from './drawn.ts';
 import { inksFrom, middleOfInk, type Raster, rasterOf } from './raster.ts';
 

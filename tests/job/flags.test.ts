@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type EndFlags, jobFromFlags } from '../../src/job/flags.ts';
-import { complainAt, locate } from '../../src/job/origin.ts';
+import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { A4, readSample, refusalOf } from './sample.ts';
 
 const RUNG: EndFlags = { od: '38,1', wall: '2.4', onto: '1-3/4"', angle: '60°', clock: '-5', edge: 'square' };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { complainAt, locate } from '../../src/job/origin.ts';
-import { PAPERS, readPaper } from '../../src/job/paper.ts';
+import { PAPERS, readPaper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
+import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { A4, readSample, refusalOf, SAMPLE } from './sample.ts';
 
 describe('a value of a job is found where it was written', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Complaint } from '../../src/job/complaint.ts';
+import type { Complaint } from '../../src/job/text/complaint.ts';
 import { complaintsAbout, readSample, SAMPLE } from './sample.ts';
 
 describe('a job file is read with every default filled in', () => {

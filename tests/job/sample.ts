@@ -1,6 +1,6 @@
-import { type Complaint, Refusal } from '../../src/job/complaint.ts';
 import type { Job } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read-job.ts';
+import { type Complaint, Refusal } from '../../src/job/text/complaint.ts';
 
 /** A brace of the trailer, both ends on its rails. */
 export const SAMPLE = `copeleaf: 1

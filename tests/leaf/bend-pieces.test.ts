@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { endPieceLength, mitredEnds, wholeBend } from '../../src/leaf/bend-pieces.ts';
+import { twistInWords } from '../../src/leaf/card/twist-words.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { degreeSigns } from '../../src/leaf/names.ts';
-import { twistInWords } from '../../src/leaf/twist-words.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
 import { readSample } from '../job/sample.ts';

@@ -1,6 +1,6 @@
-import type { Box, Drawing, Path, Point, Stroke, Words } from '../../src/leaf/drawing.ts';
-import { ASCENT, DESCENT, widthOf } from '../../src/leaf/letters.ts';
-import { PENS } from '../../src/leaf/pens.ts';
+import type { Box, Drawing, Path, Point, Stroke, Words } from '../../src/draw/drawing.ts';
+import { ASCENT, DESCENT, widthOf } from '../../src/draw/letters.ts';
+import { PENS } from '../../src/draw/pens.ts';
 
 /** Where a run of text may ink, by the font's own measures. */
 export function boxOfWords({ text, size, at, turn }: Words): Box {

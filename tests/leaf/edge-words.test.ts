@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { innerEdgeWords } from '../../src/leaf/edge-words.ts';
+import { innerEdgeWords } from '../../src/leaf/card/edge-words.ts';
 import { textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, round, tubeOnto } from './random-kinds.ts';
 import { type Ask, casesOf, length } from './random-tubes.ts';

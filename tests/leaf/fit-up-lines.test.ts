@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Drawing, Point, Words } from '../../src/leaf/drawing.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { readSample } from '../job/sample.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Fill, Point, Words } from '../../src/leaf/drawing.ts';
-import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import type { Drawing, Fill, Point, Words } from '../../src/draw/drawing.ts';
+import { PENS } from '../../src/draw/pens.ts';
+import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
-import { PENS } from '../../src/leaf/pens.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import { readSample } from '../job/sample.ts';

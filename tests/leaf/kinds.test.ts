@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Point, Words } from '../../src/leaf/drawing.ts';
+import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { radians } from '../../src/measure/units.ts';
 import { faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import {

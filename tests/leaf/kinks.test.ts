@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Words } from '../../src/leaf/drawing.ts';
+import type { Drawing, Words } from '../../src/draw/drawing.ts';
 import { boxOfWords, faultsOf, strokesOf, textsOf } from './collisions.ts';
 import {
   type KindCase,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Drawing, Piece, Point, Words } from '../../src/draw/drawing.ts';
+import { widthOf } from '../../src/draw/letters.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Drawing, Piece, Point, Words } from '../../src/leaf/drawing.ts';
-import { widthOf } from '../../src/leaf/letters.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import { homeStation } from '../../src/saddle/peaks.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';

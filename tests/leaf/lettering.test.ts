@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { folded } from '../../src/leaf/lettering.ts';
-import { widthOf } from '../../src/leaf/letters.ts';
+import { folded } from '../../src/draw/lettering.ts';
+import { widthOf } from '../../src/draw/letters.ts';
 
 const SIZE = 2.2;
 const TEXT = 'along the spine to the base edge of end B.';

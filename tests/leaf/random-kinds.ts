@@ -1,6 +1,6 @@
 import type { EndName, Header, Part, Section, Tube } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { drawFootprint, landings } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';

@@ -1,8 +1,8 @@
 import { createSVGWindow } from 'svgdom';
 import { describe, expect, it } from 'vitest';
+import type { Drawing, Words } from '../../src/draw/drawing.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
-import type { Drawing, Words } from '../../src/leaf/drawing.ts';
 import { boxOfWords, strokesOf, textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, randomKind, rectangle, tubeOnto } from './random-kinds.ts';
 import { type Ask, type Case, casesOf, dice, length } from './random-tubes.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { pieceOf } from '../../src/shop/piece.ts';
-import { stepsOf } from '../../src/shop/steps.ts';
+import { stepsOf } from '../../src/shop/steps/steps.ts';
 import { readSample } from '../job/sample.ts';
 import { textsOf } from './collisions.ts';
 

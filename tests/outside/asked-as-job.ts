@@ -1,4 +1,4 @@
-import { PAPERS, type Paper } from '../../src/job/paper.ts';
+import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';

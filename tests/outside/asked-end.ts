@@ -1,4 +1,4 @@
-import type { Placement } from './implicit-solids.ts';
+import type { Placement } from './solids/implicit-solids.ts';
 
 /** One end in plain numbers, mm and radians: what the brute force, the kernel and the program are all given. */
 export interface AskedEnd {

@@ -1,6 +1,6 @@
 import type * as radians from './asked-end.ts';
-import { landingOnAll, partAt, wallOf } from './implicit-headers.ts';
-import type { EndName, Header, Landing } from './implicit-solids.ts';
+import { landingOnAll, partAt, wallOf } from './solids/implicit-headers.ts';
+import type { EndName, Header, Landing } from './solids/implicit-solids.ts';
 
 /** What a tube can land on. Lengths in mm, angles in degrees. */
 export type Onto =

@@ -1,9 +1,9 @@
 import { beforeAll, expect, test } from 'vitest';
-import { type BRepKernel, headerBody, loadBRepKernel } from './b-rep-kernel.ts';
-import { type EndName, headerFrame, type Point, roundBar } from './implicit-solids.ts';
 import { linesUnderTest } from './joint-under-test.ts';
 import { type JointKind, type RandomJoint, randomFrom, randomJoint, SEED, spell } from './random-joints.ts';
 import { distanceTo, type Sampled, sampled } from './section-curves.ts';
+import { type BRepKernel, headerBody, loadBRepKernel } from './solids/b-rep-kernel.ts';
+import { type EndName, headerFrame, type Point, roundBar } from './solids/implicit-solids.ts';
 
 // OpenCascade (LGPL, a development dependency) as an oracle: the section of tube and header. Its own points mostly lie
 // within 1e-7 mm of both surfaces; now and then its approximation does not hold that (4e-6 mm was seen beside a graze).

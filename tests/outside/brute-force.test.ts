@@ -1,15 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import {
-  deepestAcrossWall,
-  dot,
-  type EndName,
-  headerFrame,
-  type Landing,
-  landingAt,
-  type Point,
-  roundBar,
-  roundHeaderAt,
-} from './implicit-solids.ts';
 import { linesUnderTest, tableJoint } from './joint-under-test.ts';
 import {
   between,
@@ -20,6 +9,17 @@ import {
   SEED,
   spell,
 } from './random-joints.ts';
+import {
+  deepestAcrossWall,
+  dot,
+  type EndName,
+  headerFrame,
+  type Landing,
+  landingAt,
+  type Point,
+  roundBar,
+  roundHeaderAt,
+} from './solids/implicit-solids.ts';
 
 // The second way of computing: solids as inequalities, each line of the wall followed until it is inside
 // (implicit-solids.ts). It shares no code and no formula with the program.

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { dot, headerFrame, less, type Point } from './implicit-solids.ts';
 import { linesUnderTest, tableJoint } from './joint-under-test.ts';
 import type { RandomJoint } from './random-joints.ts';
+import { dot, headerFrame, less, type Point } from './solids/implicit-solids.ts';
 
 describe('the pattern’s curve is as long as the hole’s curve on the header', () => {
   // "The girth around the hole should be the same as the length of curve on pattern": a rule of the old sheet-metal

@@ -1,12 +1,19 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { AskedBend, AskedEnd, AskedPart } from './asked-end.ts';
-import { type Body, type BRepKernel, headerBody, loadBRepKernel } from './b-rep-kernel.ts';
 import { endUnderTest } from './end-under-test.ts';
-import { outsideRectangle, partAt, wallOf } from './implicit-headers.ts';
-import { cross, type EndName, type HeaderFrame, headerFrame, less, type Point } from './implicit-solids.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
 import { randomFrom, SEED } from './random-joints.ts';
 import { distanceTo, type Sampled, sampled } from './section-curves.ts';
+import { type Body, type BRepKernel, headerBody, loadBRepKernel } from './solids/b-rep-kernel.ts';
+import { outsideRectangle, partAt, wallOf } from './solids/implicit-headers.ts';
+import {
+  cross,
+  type EndName,
+  type HeaderFrame,
+  headerFrame,
+  less,
+  type Point,
+} from './solids/implicit-solids.ts';
 
 // OpenCascade (LGPL, a development dependency) as an oracle for every kind: the section of the tube's surface with a
 // plate, a bar with sharp or filleted edges, half a ring and two bars for a bend, and with the headers of a union fused

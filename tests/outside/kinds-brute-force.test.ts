@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { AskedEnd } from './asked-end.ts';
 import { type EndUnderTest, endUnderTest } from './end-under-test.ts';
-import { landingOnAll, partAt, wallOf } from './implicit-headers.ts';
-import type { EndName, Header, Landing } from './implicit-solids.ts';
 import { END_KINDS, type EndKind, randomEnd, spellEnd } from './random-ends.ts';
 import { between, type Random, randomFrom, SEED } from './random-joints.ts';
+import { landingOnAll, partAt, wallOf } from './solids/implicit-headers.ts';
+import type { EndName, Header, Landing } from './solids/implicit-solids.ts';
 
 // Every kind of header, on round and rectangular tube, against solids as inequalities (implicit-headers.ts): each line
 // of the wall is followed until it is inside. No formula is shared with the program.

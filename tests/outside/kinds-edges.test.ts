@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import { curveOf } from '../../src/saddle/cope.ts';
 import type { AskedEnd } from './asked-end.ts';
 import { copeUnderTest } from './end-under-test.ts';
-import { faceOf, landingOnAll, partAt, wallOf } from './implicit-headers.ts';
-import { landingOfLine } from './implicit-solids.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
 import { randomFrom, SEED } from './random-joints.ts';
+import { faceOf, landingOnAll, partAt, wallOf } from './solids/implicit-headers.ts';
+import { landingOfLine } from './solids/implicit-solids.ts';
 
 // Where the outside line passes from one face of a header to the next, from one header to another, or beside them, is
 // found by brute force on the solids: a scan of stations, and bisection of what was met there. Where the line has a

@@ -4,10 +4,10 @@ import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddl
 import { stretchesOf } from '../../src/saddle/stretches.ts';
 import type { AskedEnd, AskedTube } from './asked-end.ts';
 import { copeUnderTest } from './end-under-test.ts';
-import { landingOnAll, outsideRectangle, partAt, wallOf } from './implicit-headers.ts';
-import type { Point } from './implicit-solids.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
 import { randomFrom, SEED } from './random-joints.ts';
+import { landingOnAll, outsideRectangle, partAt, wallOf } from './solids/implicit-headers.ts';
+import type { Point } from './solids/implicit-solids.ts';
 import { type Flat, wrapOn } from './wrapped-header.ts';
 
 const KINDS: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'union'];

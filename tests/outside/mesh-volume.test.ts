@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
-import { headerFrame } from './implicit-solids.ts';
-import { loadMeshKernel, type MeshKernel } from './mesh-kernel.ts';
 import { between, type Random, type RandomJoint, randomFrom, SEED, spell } from './random-joints.ts';
+import { headerFrame } from './solids/implicit-solids.ts';
+import { loadMeshKernel, type MeshKernel } from './solids/mesh-kernel.ts';
 import { volumeUnder } from './volume-under.ts';
 
 // manifold (Apache-2.0) as an oracle of volumes. Bars of n inscribed flats are too small: the common volume of two by

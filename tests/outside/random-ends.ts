@@ -1,6 +1,6 @@
 import type { AskedEnd, AskedHeader, AskedPart, AskedTube } from './asked-end.ts';
-import { crossesBody } from './implicit-headers.ts';
 import { between, type Random } from './random-joints.ts';
+import { crossesBody } from './solids/implicit-headers.ts';
 
 /** What a random end lands on; `rolled` is a box turned out of the plane of the axes, `sharp` one without radii. */
 export type EndKind = 'round' | 'plate' | 'mitre' | 'box' | 'sharp' | 'rolled' | 'bend' | 'union';

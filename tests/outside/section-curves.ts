@@ -1,5 +1,5 @@
-import type { SectionCurve } from './b-rep-kernel.ts';
-import { less, type Point } from './implicit-solids.ts';
+import type { SectionCurve } from './solids/b-rep-kernel.ts';
+import { less, type Point } from './solids/implicit-solids.ts';
 
 /** A curve of the kernel's with points along it, to find the nearest from. */
 export interface Sampled {

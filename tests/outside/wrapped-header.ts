@@ -1,6 +1,6 @@
 import type { AskedPart } from './asked-end.ts';
-import { wallOf } from './implicit-headers.ts';
-import { type HeaderFrame, headerFrame, type Point } from './implicit-solids.ts';
+import { wallOf } from './solids/implicit-headers.ts';
+import { type HeaderFrame, headerFrame, type Point } from './solids/implicit-solids.ts';
 
 /** A point of a header unrolled flat: so far round from the body's side towards clock + 90, so far along its axis. */
 export interface Flat {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { emptyJob, withValue } from '../../src/page/edit.ts';
-import { countAt, docOf, wordsAt } from '../../src/page/job-doc.ts';
-import { workOut } from '../../src/page/outcome.ts';
+import { emptyJob, withValue } from '../../src/page/job/edit.ts';
+import { countAt, docOf, wordsAt } from '../../src/page/job/job-doc.ts';
+import { workOut } from '../../src/page/job/outcome.ts';
 import { SAMPLE } from '../job/sample.ts';
 
 describe('a value that is written into a job', () => {

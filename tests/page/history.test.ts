@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { begin, type Change, changed, type History } from '../../src/page/history.ts';
+import { begin, type Change, changed, type History } from '../../src/page/job/history.ts';
 
 function historyOf(...changes: readonly Change[]): History {
   return changes.reduce(changed, begin('start'));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { workOut } from '../../src/page/outcome.ts';
+import { workOut } from '../../src/page/job/outcome.ts';
 import { type Model, modelOf } from '../../src/page/space/model.ts';
 
 function modelIn(job: string): Model {

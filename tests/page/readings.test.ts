@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { withValues } from '../../src/page/edit.ts';
-import { docOf, type Path } from '../../src/page/job-doc.ts';
-import type { Measure } from '../../src/page/measure.ts';
-import { ANGLE, BETWEEN, CLOCK_AT_B, TUBE_SIZE } from '../../src/page/measures.ts';
-import { workOut } from '../../src/page/outcome.ts';
+import type { Measure } from '../../src/page/form/measure.ts';
+import { ANGLE, BETWEEN, CLOCK_AT_B, TUBE_SIZE } from '../../src/page/form/measures.ts';
 import {
   type Edits,
   readingAdded,
@@ -11,8 +8,11 @@ import {
   readingTurned,
   SEVERAL,
   turned,
-} from '../../src/page/readings.ts';
-import { readingsTold } from '../../src/page/readings-told.ts';
+} from '../../src/page/form/readings.ts';
+import { readingsTold } from '../../src/page/form/readings-told.ts';
+import { withValues } from '../../src/page/job/edit.ts';
+import { docOf, type Path } from '../../src/page/job/job-doc.ts';
+import { workOut } from '../../src/page/job/outcome.ts';
 
 const TUBE: Path = ['tube'];
 const END_B: Path = ['tube', 'ends', 'B'];

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Mark } from '../../src/leaf/drawing.ts';
+import type { Mark } from '../../src/draw/drawing.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Raster } from '../ink/raster.ts';
 import { leafOf, leafRaster } from './draw-plot.ts';

@@ -1,10 +1,10 @@
+import type { Box, Drawing } from '../../src/draw/drawing.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
 import type { EndName, Job, SheetAsk } from '../../src/job/job.ts';
-import { PAPERS, type Paper } from '../../src/job/paper.ts';
+import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Box, Drawing } from '../../src/leaf/drawing.ts';
-import { drawFootprint } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';

@@ -1,5 +1,5 @@
+import type { Point } from '../../src/draw/drawing.ts';
 import type { EndName } from '../../src/job/job.ts';
-import type { Point } from '../../src/leaf/drawing.ts';
 
 /** A round tube on a round header, in mm and radians, by the numbers of the job file. */
 export interface Landing {

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { Box, Drawing, Point } from '../../src/draw/drawing.ts';
 import type { EndName, Job } from '../../src/job/job.ts';
-import { PAPERS } from '../../src/job/paper.ts';
+import { PAPERS } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Box, Drawing, Point } from '../../src/leaf/drawing.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';

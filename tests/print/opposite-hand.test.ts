@@ -1,6 +1,6 @@
 import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
-import type { Path, Point, Purpose } from '../../src/leaf/drawing.ts';
+import type { Path, Point, Purpose } from '../../src/draw/drawing.ts';
 import { textOf } from '../ink/raster.ts';
 import { boxAround, pointsOf } from '../tiler/ink-boxes.ts';
 import { type DrawnLeaf, leavesOf, printedSample, spineOf } from './laid-wraps.ts';

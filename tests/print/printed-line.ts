@@ -1,4 +1,4 @@
-import type { Point } from '../../src/leaf/drawing.ts';
+import type { Point } from '../../src/draw/drawing.ts';
 import { inkAt, type Raster } from '../ink/raster.ts';
 
 /** One dot of a 1200 dpi printer, mm. */

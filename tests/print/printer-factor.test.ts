@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { inkPdf } from '../../src/ink/pdf.ts';
-import type { Printer } from '../../src/job/printer.ts';
+import type { Printer } from '../../src/job/paper/printer.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { jobWithSeated } from '../../src/job/seated.ts';
+import { jobWithSeated } from '../../src/job/ways/seated.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { readSample, refusalOf } from '../job/sample.ts';
 

@@ -10,8 +10,8 @@ import {
   outsideAt,
   turnOf,
 } from '../outside/asked-in-degrees.ts';
-import { dot, type EndName, type Point, scaled } from '../outside/implicit-solids.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
+import { dot, type EndName, type Point, scaled } from '../outside/solids/implicit-solids.ts';
 import { bodyOf, directionOf, type Frame, heelOf, longPoint, rayTo, straightedge, walked } from './tape.ts';
 
 // Each frame is measured on exact solids, as a person would; the readings go into a job, and what it comes to is held

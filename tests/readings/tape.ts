@@ -1,5 +1,5 @@
 import { type AskedPart, type AskedTube, headerAt, outsideAt, turnOf } from '../outside/asked-in-degrees.ts';
-import type { EndName, Implicit, Point } from '../outside/implicit-solids.ts';
+import type { EndName, Implicit, Point } from '../outside/solids/implicit-solids.ts';
 
 /**
  * What a person measures at a frame, taken on the exact solids with rays and distances: no formula of a setback, and

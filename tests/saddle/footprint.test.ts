@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
-import { PAPERS } from '../../src/job/paper.ts';
+import { PAPERS } from '../../src/job/paper/paper.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
 import { solveTube } from '../../src/saddle/solve.ts';

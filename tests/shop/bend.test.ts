@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { bendJobOf } from '../../src/shop/bend-pieces.ts';
-import { cutList, cutListAsCsv } from '../../src/shop/cut-list.ts';
-import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
-import { stockPlan } from '../../src/shop/stock.ts';
-import { ticketsOf } from '../../src/shop/ticket.ts';
+import { cutList, cutListAsCsv } from '../../src/shop/lists/cut-list.ts';
+import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
+import { stockPlan } from '../../src/shop/lists/stock.ts';
+import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { readSample } from '../job/sample.ts';
 
 interface Bend {

@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { cutList, cutListAsCsv, cutListAsData, cutListAsText, listNote } from '../../src/shop/cut-list.ts';
-import { stockPlan } from '../../src/shop/stock.ts';
-import { stockAsData, stockAsText } from '../../src/shop/stock-in-words.ts';
+import {
+  cutList,
+  cutListAsCsv,
+  cutListAsData,
+  cutListAsText,
+  listNote,
+} from '../../src/shop/lists/cut-list.ts';
+import { stockPlan } from '../../src/shop/lists/stock.ts';
+import { stockAsData, stockAsText } from '../../src/shop/lists/stock-in-words.ts';
 import { readSample } from '../job/sample.ts';
 
 // Square onto round headers: each end's heel line is the header's radius deep, so overall lengths follow by hand.

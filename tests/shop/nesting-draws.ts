@@ -1,4 +1,4 @@
-import type { StockKind } from '../../src/shop/least-stock.ts';
+import type { StockKind } from '../../src/nest/least-stock.ts';
 import { between, type Random } from '../outside/random-joints.ts';
 
 /** What a cut takes, mm. */

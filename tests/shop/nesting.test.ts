@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { leastBins, type StockKind } from '../../src/shop/least-stock.ts';
-import { nest } from '../../src/shop/nesting.ts';
+import { leastBins, type StockKind } from '../../src/nest/least-stock.ts';
+import { nest } from '../../src/nest/nesting.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { DRAWS, KERF } from './nesting-draws.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { type EndTask, firstEnds, orderOfWork, type Stage } from '../../src/shop/order.ts';
-import { type Before, settingsInOrder } from '../../src/shop/settings-order.ts';
+import { type EndTask, firstEnds, orderOfWork, type Stage } from '../../src/shop/lists/order.ts';
+import { type Before, settingsInOrder } from '../../src/shop/lists/settings-order.ts';
 import { readSample } from '../job/sample.ts';
 import { type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import type { Box, Drawing, Words } from '../../src/draw/drawing.ts';
+import { CAP_HEIGHT } from '../../src/draw/letters.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
 import type { Job } from '../../src/job/job.ts';
-import type { Paper } from '../../src/job/paper.ts';
+import type { Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
-import type { Box, Drawing, Words } from '../../src/leaf/drawing.ts';
-import { CAP_HEIGHT } from '../../src/leaf/letters.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { furnish } from '../../src/tiler/furniture.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { bestPattern, mostByCells, offered } from '../../src/shop/best-pattern.ts';
-import type { BarPattern, Demand } from '../../src/shop/demand.ts';
-import { grown } from '../../src/shop/grow-patterns.ts';
-import { type Column, mix } from '../../src/shop/pattern-mix.ts';
-import { wholePatterns } from '../../src/shop/whole-patterns.ts';
+import { bestPattern, mostByCells, offered } from '../../src/nest/best-pattern.ts';
+import type { BarPattern, Demand } from '../../src/nest/demand.ts';
+import { grown } from '../../src/nest/grow-patterns.ts';
+import { type Column, mix } from '../../src/nest/pattern-mix.ts';
+import { wholePatterns } from '../../src/nest/whole-patterns.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
 
 /** The most that goes into a room is worth, by trying every number of every size. */

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { factsOf } from '../../src/leaf/facts.ts';
+import { factsOf } from '../../src/leaf/card/facts.ts';
 import { inBoth, sawWords } from '../../src/leaf/names.ts';
 import { sawLength } from '../../src/measure/saw-length.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { blankInWords, cutList } from '../../src/shop/cut-list.ts';
-import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
-import { ticketsOf } from '../../src/shop/ticket.ts';
+import { blankInWords, cutList } from '../../src/shop/lists/cut-list.ts';
+import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
+import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { readSample } from '../job/sample.ts';
 
 test('a blank is sawn to the next half millimetre or 32nd of an inch, never short, and a length on a mark stays there', () => {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/fit/gap.ts';
-import { fitUpFacts } from '../../src/leaf/fit-up-facts.ts';
+import { fitUpFacts } from '../../src/leaf/card/fit-up-facts.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { firstEnds, orderOfWork } from '../../src/shop/order.ts';
-import { ticketsOf } from '../../src/shop/ticket.ts';
+import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
+import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { readSample } from '../job/sample.ts';
 
 function ticketsFor(job: string, footprints = false) {

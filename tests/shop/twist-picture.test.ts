@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Words } from '../../src/leaf/drawing.ts';
-import { twistInWords } from '../../src/leaf/twist-words.ts';
+import type { Words } from '../../src/draw/drawing.ts';
+import { twistInWords } from '../../src/leaf/card/twist-words.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { twistPicture } from '../../src/shop/twist-picture.ts';
+import { twistPicture } from '../../src/shop/ticket/twist-picture.ts';
 import { readSample } from '../job/sample.ts';
 
 const BOX = { left: 0, right: 40, bottom: 0, top: 40 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { PAPERS, type Paper, readPaper } from '../../src/job/paper.ts';
-import type { Box, Mark, Words } from '../../src/leaf/drawing.ts';
+import type { Box, Mark, Words } from '../../src/draw/drawing.ts';
+import { PAPERS, type Paper, readPaper } from '../../src/job/paper/paper.ts';
 import { bevelSheet } from '../../src/tiler/aids/bevel.ts';
 import { girthSheet } from '../../src/tiler/aids/girth.ts';
 import { rulerSheet } from '../../src/tiler/aids/ruler.ts';

@@ -1,8 +1,8 @@
 import type { CopedEnd, Preparation, Tube } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
-import { PAPERS, type Paper } from '../../src/job/paper.ts';
+import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { drawFootprint, landings } from '../../src/leaf/footprint-leaf.ts';
+import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
 import { randomKind } from '../leaf/random-kinds.ts';

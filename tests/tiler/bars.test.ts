@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { PAPERS } from '../../src/job/paper.ts';
-import type { Point } from '../../src/leaf/drawing.ts';
+import type { Point } from '../../src/draw/drawing.ts';
+import { PAPERS } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { inkBox, onSheet, pointsOf } from './ink-boxes.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { Box, Words } from '../../src/draw/drawing.ts';
+import { words } from '../../src/draw/paragraph.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Box, Words } from '../../src/leaf/drawing.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
-import { words } from '../../src/tiler/paragraph.ts';
 import { readSample } from '../job/sample.ts';
 
 const JOB = readSample('copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 60 } } }\n');

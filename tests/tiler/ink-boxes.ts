@@ -1,5 +1,5 @@
-import type { Box, Mark, Path, Point } from '../../src/leaf/drawing.ts';
-import { ASCENT, DESCENT, widthOf } from '../../src/leaf/letters.ts';
+import type { Box, Mark, Path, Point } from '../../src/draw/drawing.ts';
+import { ASCENT, DESCENT, widthOf } from '../../src/draw/letters.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 
 /** A point of a placed drawing, on its sheet. Written apart from the tiler's own turning. */

@@ -1,5 +1,5 @@
-import type { Box, Mark } from '../../src/leaf/drawing.ts';
-import { PENS } from '../../src/leaf/pens.ts';
+import type { Box, Mark } from '../../src/draw/drawing.ts';
+import { PENS } from '../../src/draw/pens.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { faultsOf, pointsAlong, strokesOf, textsOf } from '../leaf/collisions.ts';

@@ -4,7 +4,7 @@ import {
   type PrinterAxis,
   readMeasured,
   readPrinter,
-} from '../../src/job/printer.ts';
+} from '../../src/job/paper/printer.ts';
 
 /** A printer by what was measured on its bars of 100 mm. */
 export function printerOf(across: string, up: string): Printer {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { Box, Point } from '../../src/draw/drawing.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
-import { PAPERS, type Paper, readPaper } from '../../src/job/paper.ts';
-import type { Printer } from '../../src/job/printer.ts';
-import type { Box, Point } from '../../src/leaf/drawing.ts';
+import { PAPERS, type Paper, readPaper } from '../../src/job/paper/paper.ts';
+import type { Printer } from '../../src/job/paper/printer.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { rasterOf } from '../ink/raster.ts';

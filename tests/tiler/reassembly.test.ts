@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Box, Point } from '../../src/draw/drawing.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
-import type { Box, Point } from '../../src/leaf/drawing.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PAPERS, type Paper } from '../../src/job/paper.ts';
+import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { leavesOf } from '../print/laid-wraps.ts';

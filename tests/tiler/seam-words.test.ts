@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { PAPERS } from '../../src/job/paper.ts';
-import type { Box } from '../../src/leaf/drawing.ts';
+import type { Box } from '../../src/draw/drawing.ts';
+import { PAPERS } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { leavesOf } from '../print/laid-wraps.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PAPERS, type Paper } from '../../src/job/paper.ts';
-import type { Box, Drawing, Mark } from '../../src/leaf/drawing.ts';
+import type { Box, Drawing, Mark } from '../../src/draw/drawing.ts';
+import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';

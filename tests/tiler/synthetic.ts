@@ -1,6 +1,6 @@
+import type { Box, Drawing, Mark } from '../../src/draw/drawing.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
-import type { Paper } from '../../src/job/paper.ts';
-import type { Box, Drawing, Mark } from '../../src/leaf/drawing.ts';
+import type { Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Length } from '../../src/measure/units.ts';
 

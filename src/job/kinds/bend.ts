@@ -1,14 +1,14 @@
 import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
 import { bentHeader } from '../../space/bend.ts';
-import { complain, type Desk, type Spot } from '../desk.ts';
 import { diameterAt } from '../diameter.ts';
-import type { Fields } from '../fields.ts';
 import type { BendHeader } from '../job.ts';
 import { type HeaderFacts, keyed } from '../kind.ts';
 import { mirroredAngle } from '../mirrored.ts';
 import { needed } from '../rectangle.ts';
 import { pipeAt } from '../size.ts';
-import { angleAt, lengthAt, NO_ANGLE } from '../values.ts';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import type { Fields } from '../text/fields.ts';
+import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
 export function readBend(desk: Desk, spot: Spot, fields: Fields): BendHeader | undefined {
   const od = fields.has('pipe')

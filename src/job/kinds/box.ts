@@ -3,13 +3,13 @@ import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
 import { type BoxSize, boxProfile } from '../../space/box.ts';
 import { cornersOf, rectangleRing } from '../../space/outline.ts';
 import { prism } from '../../space/prism.ts';
-import type { Desk, Spot } from '../desk.ts';
-import type { Fields } from '../fields.ts';
 import type { BoxHeader } from '../job.ts';
 import { type HeaderFacts, type HeaderShape, keyed } from '../kind.ts';
 import { mirroredAngle } from '../mirrored.ts';
 import { readRectangle } from '../rectangle.ts';
-import { angleAt, lengthAt, NO_ANGLE } from '../values.ts';
+import type { Desk, Spot } from '../text/desk.ts';
+import type { Fields } from '../text/fields.ts';
+import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
 export function readBox(desk: Desk, spot: Spot, fields: Fields): BoxHeader | undefined {
   const size = readRectangle(desk, spot, fields, wallOf(desk, fields));

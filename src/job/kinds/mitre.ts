@@ -2,12 +2,12 @@ import { degrees } from '../../measure/units.ts';
 import { angleAsWritten, bothUnits } from '../../measure/write.ts';
 import { PLATE } from '../../space/plate.ts';
 import { prism } from '../../space/prism.ts';
-import { complain, type Desk, type Spot } from '../desk.ts';
-import { type Fields, textOf } from '../fields.ts';
 import type { MitreHeader } from '../job.ts';
 import type { HeaderFacts } from '../kind.ts';
 import { needed } from '../rectangle.ts';
-import { angleAt, lengthAt, missing } from '../values.ts';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { type Fields, textOf } from '../text/fields.ts';
+import { angleAt, lengthAt, missing } from '../text/values.ts';
 
 export function readMitre(desk: Desk, spot: Spot, fields: Fields): MitreHeader | undefined {
   const turn = needed(desk, spot, fields, 'turn', (at) => angleAt(desk, at), '90deg');

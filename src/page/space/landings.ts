@@ -1,7 +1,7 @@
 import type { BendHeader } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { factsOf } from '../../job/kinds.ts';
-import { type Axes, axesOf } from '../../leaf/view.ts';
+import { type Axes, axesOf } from '../../leaf/picture/view.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { circleRing } from '../../space/outline.ts';

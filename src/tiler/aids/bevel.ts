@@ -1,13 +1,13 @@
+import { across, upright } from '../../draw/boxes.ts';
+import type { Mark, Path, Piece, Point } from '../../draw/drawing.ts';
+import { CAP_HEIGHT, widthOf } from '../../draw/letters.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, words } from '../../draw/paragraph.ts';
+import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
-import type { Printer } from '../../job/printer.ts';
-import type { Mark, Path, Piece, Point } from '../../leaf/drawing.ts';
-import { CAP_HEIGHT, widthOf } from '../../leaf/letters.ts';
+import type { Printer } from '../../job/paper/printer.ts';
 import { type Mm, radians } from '../../measure/units.ts';
-import { across, upright } from '../boxes.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, words } from '../paragraph.ts';
-import { line } from '../strokes.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** Room round the arc for its outer numbers, and under the stock's edge for its words. */

@@ -1,9 +1,9 @@
-import type { Mark, Point } from '../../leaf/drawing.ts';
-import { DESCENT, widthOf } from '../../leaf/letters.ts';
+import type { Mark, Point } from '../../draw/drawing.ts';
+import { DESCENT, widthOf } from '../../draw/letters.ts';
+import { PLAIN, SMALL, words } from '../../draw/paragraph.ts';
+import { line, solid } from '../../draw/strokes.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { inchFraction } from '../../measure/write.ts';
-import { PLAIN, SMALL, words } from '../paragraph.ts';
-import { line, solid } from '../strokes.ts';
 
 /** One strip of a girth scale: it shows the girths from `from` to `to`, mm from the zero edge. */
 export interface Strip {

@@ -1,13 +1,13 @@
+import { across, upright } from '../../draw/boxes.ts';
+import type { Mark } from '../../draw/drawing.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, setLines } from '../../draw/paragraph.ts';
 import type { SheetAsk } from '../../job/job.ts';
-import type { Printer } from '../../job/printer.ts';
-import type { Mark } from '../../leaf/drawing.ts';
+import type { Printer } from '../../job/paper/printer.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { millimetres } from '../../measure/write.ts';
-import { across, upright } from '../boxes.ts';
 import { type Furniture, furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import type { Page } from '../page.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, setLines } from '../paragraph.ts';
 import { STRIP_HEIGHT, type Strip, strip } from './girth-strip.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 

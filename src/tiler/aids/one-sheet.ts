@@ -1,6 +1,6 @@
+import type { Drawing, Mark } from '../../draw/drawing.ts';
 import type { SheetAsk } from '../../job/job.ts';
-import type { Printer } from '../../job/printer.ts';
-import type { Drawing, Mark } from '../../leaf/drawing.ts';
+import type { Printer } from '../../job/paper/printer.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Furniture } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';

@@ -1,15 +1,15 @@
+import { across, upright } from '../../draw/boxes.ts';
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { broken, heightOf, LARGE, type Line, PLAIN, setLines, words } from '../../draw/paragraph.ts';
+import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
-import { LEAST_PRINTABLE } from '../../job/paper.ts';
-import type { Printer } from '../../job/printer.ts';
-import type { Box, Mark, Point } from '../../leaf/drawing.ts';
+import { LEAST_PRINTABLE } from '../../job/paper/paper.ts';
+import type { Printer } from '../../job/paper/printer.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { ABOVE_BAR, type BarLengths, BELOW_BAR, type Direction, pairOfBars, SHORT } from '../bars.ts';
-import { across, upright } from '../boxes.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, setLines, words } from '../paragraph.ts';
 import type { Placement } from '../sheets.ts';
-import { line } from '../strokes.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** From the bar in inches to the one in mm over it. */

@@ -1,0 +1,97 @@
+import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { homedir } from 'node:os';
+import { isAbsolute, join } from 'node:path';
+import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
+import { besideOf } from '../beside.ts';
+import { Obstacle } from '../trouble.ts';
+
+export type Environment = Readonly<Record<string, string | undefined>>;
+
+/**
+ * Where saved printers are: in the folder that the system keeps for such settings. On Linux that is XDG_CONFIG_HOME, and
+ * ~/.config where it is not set or relative (XDG Base Directory Specification; from memory).
+ */
+export function printerFileOf(env: Environment, platform: NodeJS.Platform = process.platform): string {
+  return join(settingsFolder(env, platform), 'copeleaf', 'printers.json');
+}
+
+function settingsFolder(env: Environment, platform: NodeJS.Platform): string {
+  const home = env.HOME || env.USERPROFILE || homedir();
+  if (platform === 'win32') return env.APPDATA || join(home, 'AppData', 'Roaming');
+  if (platform === 'darwin') return join(home, 'Library', 'Application Support');
+  const { XDG_CONFIG_HOME } = env;
+  return XDG_CONFIG_HOME && isAbsolute(XDG_CONFIG_HOME) ? XDG_CONFIG_HOME : join(home, '.config');
+}
+
+/** The saved printers; none where there is no file yet. Throws an Obstacle where the file can't be read or is damaged. */
+export async function readPrinters(file: string): Promise<readonly Printer[]> {
+  const text = await readFile(file, 'utf8').catch((error: unknown) => {
+    if (codeOf(error) === 'ENOENT') return undefined;
+    throw obstacle('unreadable', file, `the saved printers can't be read (${codeOf(error)})`, PERMISSIONS);
+  });
+  if (text === undefined) return [];
+  const printers = printersIn(text);
+  if (printers !== undefined) return printers;
+  const instead = 'move the file away and add the printers again';
+  throw obstacle('damaged', file, 'the file of saved printers is damaged', instead);
+}
+
+/** Saves the printers in place of those in the file: written beside it and renamed, so that it is whole or as it was. */
+export async function savePrinters(file: string, printers: readonly Printer[]): Promise<void> {
+  const kept = printers.map(({ name, across, up }) => ({
+    name,
+    across: asMeasured(across),
+    up: asMeasured(up),
+  }));
+  const unfinished = besideOf(file);
+  try {
+    await mkdir(join(file, '..'), { recursive: true });
+    await writeFile(unfinished, `${JSON.stringify({ printers: kept }, null, 2)}\n`, { flag: 'wx' });
+    await rename(unfinished, file);
+  } catch (error) {
+    await rm(unfinished, { force: true }).catch(() => undefined);
+    throw obstacle('unwritable', file, `the printers can't be saved (${codeOf(error)})`, PERMISSIONS);
+  }
+}
+
+const PERMISSIONS = 'see to its permissions and to the space on the disk';
+
+/** Undefined where the text is not what `savePrinters` writes, or a reading in it would have been refused. */
+function printersIn(text: string): readonly Printer[] | undefined {
+  const data = parsed(text);
+  if (!isRecord(data) || !Array.isArray(data.printers)) return undefined;
+  const printers = data.printers.map(printerIn);
+  const sound = printers.filter((printer) => printer !== undefined);
+  const names = new Set(sound.map(({ name }) => name));
+  return sound.length === printers.length && names.size === sound.length ? sound : undefined;
+}
+
+function printerIn(data: unknown): Printer | undefined {
+  if (!isRecord(data)) return undefined;
+  const { name, across, up } = data;
+  if (typeof name !== 'string' || typeof across !== 'string' || typeof up !== 'string') return undefined;
+  const [first, second] = [readMeasured('across', across), readMeasured('up', up)];
+  if (!first.ok || !second.ok) return undefined;
+  const printer = readPrinter(name, first.value, second.value);
+  return printer.ok ? printer.value : undefined;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function isRecord(data: unknown): data is Record<string, unknown> {
+  return typeof data === 'object' && data !== null;
+}
+
+function obstacle(code: string, file: string, why: string, instead: string): Obstacle {
+  return new Obstacle({ code, file, read: file, why, instead });
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && 'code' in error ? String(error.code) : String(error);
+}

@@ -1,0 +1,54 @@
+import type { Mm } from '../measure/units.ts';
+import type { Box, Point } from './drawing.ts';
+
+/** A box's extent across, mm. */
+export function across(box: Box): Mm {
+  return box.right - box.left;
+}
+
+/** A box's extent up, mm. */
+export function upright(box: Box): Mm {
+  return box.top - box.bottom;
+}
+
+/** The box moved by `by`. */
+export function moved(box: Box, by: Point): Box {
+  return {
+    left: box.left + by.x,
+    bottom: box.bottom + by.y,
+    right: box.right + by.x,
+    top: box.top + by.y,
+  };
+}
+
+/** The box with `by` mm more on every side. */
+export function grown(box: Box, by: Mm): Box {
+  return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by };
+}
+
+/** The box after quarter turns about the origin, counter-clockwise. */
+export function turned(box: Box, turn: 0 | 1): Box {
+  return turn === 0 ? box : { left: -box.top, bottom: box.left, right: -box.bottom, top: box.right };
+}
+
+/** Whether two boxes share more than an edge. */
+export function overlapping(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+}
+
+/** Whether all of `inner` lies in `outer`, edges included. */
+export function holds(outer: Box, inner: Box): boolean {
+  return (
+    outer.left <= inner.left &&
+    outer.bottom <= inner.bottom &&
+    outer.right >= inner.right &&
+    outer.top >= inner.top
+  );
+}
+
+/** The shortest way between two boxes along the axes, mm; 0 where they touch or overlap. */
+export function apart(a: Box, b: Box): Mm {
+  const sideways = Math.max(0, a.left - b.right, b.left - a.right);
+  const upwards = Math.max(0, a.bottom - b.top, b.bottom - a.top);
+  return sideways + upwards;
+}

@@ -1,0 +1,92 @@
+import { readLength } from '../../measure/length.ts';
+import { type Reading, refused, taken } from '../../measure/misreading.ts';
+import { type Length, MM_PER_INCH, type Mm } from '../../measure/units.ts';
+import { isMetric } from '../../measure/write.ts';
+import { likelyCause, SOME_SETTING } from './printer-cause.ts';
+
+/** A printer by what it made of two bars. Across and up are told of upright paper, as it lies in the printer. */
+export interface Printer {
+  readonly name: string;
+  readonly across: Measured;
+  readonly up: Measured;
+}
+
+/** A printed bar: what it measures, and what it says. */
+export interface Measured {
+  readonly read: Length;
+  readonly says: Length;
+  /** How long a millimetre comes out: 0.993 where 99.3 mm are read on the bar of 100. */
+  readonly factor: number;
+}
+
+export type PrinterAxis = 'across' | 'up';
+
+/** More than this in an axis is a setting and no printer; so is more than `MOST_ALIKE` in both, in the same direction. */
+const MOST_OFF = 0.015;
+const MOST_ALIKE = 0.01;
+/** Half a millimetre misread on a shorter bar is more than most printers are off. */
+const SHORTEST_BAR: Mm = 100;
+/** Keeps what is off by just the limit on its good side. */
+const HAIR = 1e-9;
+
+/**
+ * Reads what was measured on the bar of one axis: `99.3mm` is of the bar of 100 mm, `3.97in` of the one of 4 in, and
+ * `199.2mm/200mm` names the bar. A bare number is in mm. Refuses what is more than 1.5 % off, with its likely cause.
+ * Does not throw.
+ */
+export function readMeasured(axis: PrinterAxis, text: string): Reading<Measured> {
+  const named = /^(.*[\p{L}"'′″”])\s*[/⁄∕]\s*(.+)$/u.exec(text.trim());
+  const read = readLength(named?.[1] ?? text, 'mm');
+  if (!read.ok) return refused(text.trim(), read.why, EXAMPLE);
+  const says = named ? readLength(named[2] ?? '', 'mm') : taken(shortBar(read.value));
+  if (!says.ok) return refused(text.trim(), says.why, EXAMPLE);
+  if (says.value.mm < SHORTEST_BAR) {
+    const why = 'half a millimetre misread on so short a bar is more than a printer is off';
+    return refused(text.trim(), why, 'a bar of 100 mm, of 4 in or longer');
+  }
+  const factor = read.value.mm / says.value.mm;
+  if (Math.abs(factor - 1) <= MOST_OFF + HAIR) {
+    return taken({ read: read.value, says: says.value, factor });
+  }
+  const { cause, instead } = likelyCause(factor, read.value);
+  return refused(text.trim(), `${axis}, that is ${percent(factor)} of what the bar says: ${cause}`, instead);
+}
+
+const EXAMPLE =
+  'what a rule read on a bar: 99.3mm on the bar of 100 mm, 3.97in on the bar of 4 in, 199.2mm/200mm on another';
+
+function shortBar({ unit }: Length): Length {
+  if (isMetric(unit)) return { mm: 100, wrote: '100mm', unit: 'mm' };
+  return { mm: 4 * MM_PER_INCH, wrote: '4in', unit: 'in' };
+}
+
+/**
+ * A printer from its two axes. Refuses one that is off alike in both by more than 1 %: paper and rollers differ in their
+ * two directions, a setting does not. Does not throw.
+ */
+export function readPrinter(name: string, across: Measured, up: Measured): Reading<Printer> {
+  const [first, second] = [across.factor - 1, up.factor - 1];
+  const alike = first * second > 0 && Math.min(Math.abs(first), Math.abs(second)) > MOST_ALIKE + HAIR;
+  if (!alike) return taken({ name, across, up });
+  const { cause, instead } = SOME_SETTING;
+  const why = `the sheet came out at ${percent(across.factor)} across and ${percent(up.factor)} up, alike in both: ${cause}`;
+  return refused(`${asMeasured(across)} across, ${asMeasured(up)} up`, why, instead);
+}
+
+/** What was measured, in the person's words and such as `readMeasured` reads: `99.3mm/100mm`. */
+export function asMeasured({ read, says }: Measured): string {
+  return `${withUnit(read)}/${withUnit(says)}`;
+}
+
+/** The same for a person to read: `99.3mm for 100mm`. */
+export function measuredInWords({ read, says }: Measured): string {
+  return `${withUnit(read)} for ${withUnit(says)}`;
+}
+
+function withUnit({ wrote, unit }: Length): string {
+  return /[\p{L}"'′″”]$/u.test(wrote) ? wrote : `${wrote}${unit}`;
+}
+
+function percent(factor: number): string {
+  return `${(factor * 100).toFixed(1)} %`;
+}

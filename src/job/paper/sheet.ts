@@ -1,0 +1,74 @@
+import { isMap } from 'yaml';
+import type { Length } from '../../measure/units.ts';
+import type { Margins, SheetAsk } from '../job.ts';
+import { complain, complainOf, type Desk, type Spot } from '../text/desk.ts';
+import { type Fields, fieldsOf, textOf } from '../text/fields.ts';
+import { lengthAt, lengthUpTo } from '../text/values.ts';
+import { PAPERS_IN_WORDS, type Paper, readPaper, tooSmall } from './paper.ts';
+
+/** What is kept free on each edge unless told: 17 mm at the foot, where printers reach least. */
+export const DEFAULT_MARGINS: Margins = {
+  left: millimetresOf('10'),
+  right: millimetresOf('10'),
+  top: millimetresOf('10'),
+  bottom: millimetresOf('17'),
+};
+/** Office paper. */
+export const DEFAULT_THICKNESS = millimetresOf('0.10');
+
+/** Card is half a millimetre; what is thicker does not wrap. */
+export const THICKEST_PAPER = 2;
+
+function millimetresOf(number: string): Length {
+  return { mm: Number(number), wrote: `${number} mm`, unit: 'mm' };
+}
+
+/** The paper where the file names none, and the one that is taken whatever it names. */
+export interface PaperDefaults {
+  readonly paper: Paper;
+  readonly insistOnPaper?: Paper;
+}
+
+/** Reads paper, margins and the paper's thickness. */
+export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: PaperDefaults): SheetAsk {
+  const insisted = defaults.insistOnPaper;
+  const named = readPaperAt(desk, fields.get('paper'));
+  const margins = readMargins(desk, fields.get('margin'));
+  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, '2 mm');
+  const chosen = insisted ?? named ?? defaults.paper;
+  const unclear = fields.has('paper') && named === undefined && insisted === undefined;
+  if (margins !== undefined && !unclear) {
+    const why = tooSmall(chosen, margins);
+    const spot = fields.get('margin') ?? fields.get('paper');
+    const instead = 'a larger paper or smaller margins';
+    if (why !== undefined && spot) complain(desk, spot, 'paper-small', why, instead);
+    else if (why !== undefined) complainOf(desk, file.at, 'paper-small', { read: chosen.name, why, instead });
+  }
+  return {
+    paper: chosen,
+    margins: margins ?? DEFAULT_MARGINS,
+    paperThickness: thickness ?? DEFAULT_THICKNESS,
+  };
+}
+
+function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
+  const text = spot && textOf(desk, spot, `a paper: ${PAPERS_IN_WORDS}`);
+  if (spot === undefined || text === undefined) return undefined;
+  const reading = readPaper(text, desk.bareUnit);
+  return reading.ok ? reading.value : complain(desk, spot, 'paper', reading.why, reading.instead);
+}
+
+/** One length for all four edges, or a map with some of them; undefined where it can't be read. */
+function readMargins(desk: Desk, spot: Spot | undefined): Margins | undefined {
+  if (spot === undefined) return DEFAULT_MARGINS;
+  if (!isMap(spot.node)) {
+    const all = lengthAt(desk, spot, 'zero-or-more');
+    return all && { left: all, right: all, top: all, bottom: all };
+  }
+  const fields = fieldsOf(desk, spot, 'margin');
+  if (fields === undefined) return undefined;
+  const edge = (name: keyof Margins) =>
+    fields.has(name) ? lengthAt(desk, fields.get(name), 'zero-or-more') : DEFAULT_MARGINS[name];
+  const [left, right, top, bottom] = [edge('left'), edge('right'), edge('top'), edge('bottom')];
+  return left && right && top && bottom && { left, right, top, bottom };
+}

@@ -1,0 +1,68 @@
+import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
+import type { Misreading } from '../../measure/misreading.ts';
+import type { Complaint } from './complaint.ts';
+import type { Place } from './place.ts';
+import { onOneLine, shortened } from './quoting.ts';
+import type { JobText } from './text.ts';
+
+/** One value of the job file: what it is, what it is called, and where it stands. */
+export interface Spot {
+  readonly path: string;
+  /** The key as a message names it; empty for the whole file. */
+  readonly key: string;
+  /** Null where nothing was written after the key. */
+  readonly node: Node | null;
+  readonly at: number;
+  /** Complained about already: readers let it pass as if it were absent. */
+  readonly spoilt: boolean;
+}
+
+/** How messages name a key or a setting: as the job file writes it, or as a flag. */
+export interface Dialect {
+  key(name: string): string;
+  setting(name: string, value: string): string;
+}
+
+export const IN_A_FILE: Dialect = {
+  key: (name) => `\`${name}\``,
+  setting: (name, value) => `\`${name}: ${value}\``,
+};
+
+/** Where a job file is read: its text, the unit of bare numbers, and the mistakes and places found so far. */
+export interface Desk {
+  readonly text: JobText;
+  readonly say: Dialect;
+  readonly bareUnit: 'mm' | 'in';
+  /** By place, code and wording, so that one mistake is told once. */
+  readonly complaints: Map<string, Complaint>;
+  readonly places: Map<string, Place>;
+}
+
+/** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
+export function complain(desk: Desk, spot: Spot, code: string, why: string, instead: string): undefined {
+  complainOf(desk, spot.at, code, { read: wording(desk, spot), why, instead });
+}
+
+/** The same for a mistake that is not the wording of one value. */
+export function complainOf(desk: Desk, at: number, code: string, misreading: Misreading): undefined {
+  const place = placeOf(desk.text.lines, at);
+  const read = onOneLine(misreading.read);
+  const [why, instead] = [onOneLine(misreading.why), onOneLine(misreading.instead)];
+  const once = `${place.line}:${place.column} ${code} ${read}`;
+  if (!desk.complaints.has(once))
+    desk.complaints.set(once, { code, file: desk.text.file, ...place, read, why, instead });
+}
+
+export function placeOf(lines: LineCounter, at: number): { line: number; column: number } {
+  const { line, col } = lines.linePos(at);
+  return { line: Math.max(1, line), column: Math.max(1, col) };
+}
+
+/** The value as it stands in the file, with its key: `angle: 0`. */
+function wording(desk: Desk, { key, node }: Spot): string {
+  const [begin = 0, end = 0] = node?.range ?? [];
+  const value = desk.text.source.slice(begin, Math.min(end, begin + 200)).trim();
+  const line = value.split(/[\r\n]/)[0] ?? '';
+  const words = isScalar(node) || isMap(node) ? line : value.replace(/\s+/g, ' ');
+  return shortened(`${key === '' ? '' : `${key}: `}${words}`.trim()) || 'nothing';
+}

@@ -1,0 +1,179 @@
+import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
+import { readLength } from '../../measure/length.ts';
+import { complain, complainOf, type Desk, placeOf, type Spot } from './desk.ts';
+import { insteadOfKey, KEYS, type KeyPlace, meantKey, placeName } from './keys.ts';
+import { shortened } from './quoting.ts';
+
+/** The known keys of a map with their values. A value that was misread is there too, as a spoilt spot. */
+export interface Fields {
+  get(key: string): Spot | undefined;
+  has(key: string): boolean;
+  /** There are keys, told already, that nobody could make anything of. */
+  readonly strange: boolean;
+}
+
+/** Takes a map apart, complaining about keys that are unknown, doubled or no words; undefined where it is no map. */
+export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | undefined {
+  if (spot.spoilt) return undefined;
+  if (!isMap(spot.node)) return notA(desk, spot, `a map with ${listed(KEYS[place])}`);
+  const found = new Map<string, Spot>();
+  const slips = new Map<string, Spot>();
+  let strange = false;
+  const { items } = spot.node;
+  for (const [i, pair] of items.entries()) {
+    if (isRestOfNumber(spot.node, items[i - 1], pair)) continue;
+    const key = keyOf(desk, spot, pair);
+    if (key === undefined) continue;
+    const field = fieldOf(spot, key, pair);
+    const known = KEYS[place].some((each) => each === key.name);
+    if (known && found.has(key.name)) {
+      doubled(desk, field, found.get(key.name)?.at ?? 0);
+      continue;
+    }
+    const value = {
+      ...field,
+      spoilt: splitAtComma(desk, spot.node, pair, items[i + 1]) || aliased(desk, field),
+    };
+    if (known) {
+      found.set(key.name, value);
+      desk.places.set(field.path, placeOf(desk.text.lines, field.at));
+      continue;
+    }
+    const meant = unknown(desk, field, place);
+    if (meant === undefined) strange = true;
+    else slips.set(meant, value);
+  }
+  // What a misspelt key holds is read as what was meant, so that its own mistakes are told in the same go.
+  const get = (key: string) => found.get(key) ?? slips.get(key);
+  return { get, has: (key) => get(key) !== undefined, strange };
+}
+
+function doubled(desk: Desk, field: Spot, first: number): void {
+  const { line } = placeOf(desk.text.lines, first);
+  complain(desk, field, 'duplicate-key', `\`${field.key}\` is there already, at line ${line}`, 'it once');
+}
+
+/** Complains of a key; gives back the one that was probably meant. */
+function unknown(desk: Desk, field: Spot, place: KeyPlace): string | undefined {
+  const why = `\`${shortened(field.key)}\` is not a key ${placeName(place)}`;
+  complain(desk, field, 'unknown-key', why, insteadOfKey(field.key, place));
+  return meantKey(field.key, place);
+}
+
+interface Key {
+  readonly name: string;
+  readonly at: number;
+}
+
+function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
+  const { key } = pair;
+  if (isScalar(key) && typeof key.value === 'string' && key.value !== '') {
+    return { name: key.value, at: key.range?.[0] ?? spot.at };
+  }
+  const at =
+    (isScalar(key) || isMap(key) || isSeq(key) || isAlias(key) ? key.range?.[0] : undefined) ?? spot.at;
+  complainOf(desk, at, 'key', {
+    read: 'a key that is no word',
+    why: 'keys are single words',
+    instead: 'a word',
+  });
+  return undefined;
+}
+
+function fieldOf(parent: Spot, key: Key, pair: Pair): Spot {
+  const { value } = pair;
+  const node = isScalar(value) || isMap(value) || isSeq(value) || isAlias(value) ? value : null;
+  const path = parent.path === '' ? key.name : `${parent.path}.${key.name}`;
+  return { path, key: key.name, node, at: key.at, spoilt: false };
+}
+
+/** A comma inside { } ends a value in YAML, so `{ od: 38,1 }` comes as `od: 38` and a key `1` with no value. */
+function isRestOfNumber(map: YAMLMap, before: Pair | undefined, pair: Pair): boolean {
+  if (map.flow !== true || before === undefined || !isScalar(pair.key)) return false;
+  const { key } = pair;
+  const value = before.value;
+  if (!isScalar(value) || value.type !== 'PLAIN' || key.type !== 'PLAIN') return false;
+  return /\d$/.test(value.source ?? '') && /^\d/.test(key.source ?? '') && pair.value === null;
+}
+
+function splitAtComma(desk: Desk, map: YAMLMap, pair: Pair, next: Pair | undefined): boolean {
+  if (next === undefined || !isRestOfNumber(map, pair, next)) return false;
+  const { key, value } = pair;
+  if (!isScalar(key) || !isScalar(value) || !isScalar(next.key)) return false;
+  const joined = `${value.source},${next.key.source}`;
+  const meant = readLength(joined, desk.bareUnit);
+  const dotted = meant.ok
+    ? `\`${key.source}: "${joined}"\` with quotes, or \`${key.source}: ${joined.replace(',', '.')}\``
+    : meant.instead;
+  const why = 'inside { } a comma ends the value, so the decimals were split off';
+  complainOf(desk, value.range?.[0] ?? 0, 'decimal-comma', {
+    read: shortened(`${key.source}: ${joined}`),
+    why,
+    instead: dotted,
+  });
+  return true;
+}
+
+function aliased(desk: Desk, spot: Spot): boolean {
+  if (!isAlias(spot.node)) return false;
+  complain(desk, spot, 'alias', 'a job does not take values by reference', 'the value written out');
+  return true;
+}
+
+/** The items of a list; undefined where it is none. */
+export function itemsOf(desk: Desk, spot: Spot, wanted: string): readonly Spot[] | undefined {
+  if (spot.spoilt) return undefined;
+  if (!isSeq(spot.node)) return notA(desk, spot, wanted);
+  return spot.node.items.map((item, i) => {
+    const node = isScalar(item) || isMap(item) || isSeq(item) || isAlias(item) ? item : null;
+    const path = `${spot.path}[${i}]`;
+    const field: Spot = { path, key: '', node, at: node?.range?.[0] ?? spot.at, spoilt: false };
+    desk.places.set(path, placeOf(desk.text.lines, field.at));
+    return { ...field, spoilt: aliased(desk, field) };
+  });
+}
+
+/** The text of a plain value; undefined where there is none, or a map or list in its place. */
+export function textOf(desk: Desk, spot: Spot, wanted: string): string | undefined {
+  if (spot.spoilt) return undefined;
+  const { node } = spot;
+  if (!isScalar(node) || typeof node.value !== 'string') return notA(desk, spot, wanted);
+  if (node.value.trim() === '') return notA(desk, spot, wanted);
+  return node.value;
+}
+
+/** Whether a map stands here, as where something was measured in place of a plain value. */
+export function isMapAt(spot: Spot): boolean {
+  return isMap(spot.node);
+}
+
+/** The word that stands here, in small letters; undefined where there is none. */
+export function wordOf({ node, spoilt }: Spot): string | undefined {
+  if (spoilt || !isScalar(node) || typeof node.value !== 'string') return undefined;
+  return node.value.trim().toLowerCase();
+}
+
+/** Complains that a value has another shape than what is wanted here. */
+export function notA(desk: Desk, spot: Spot, wanted: string): undefined {
+  complain(desk, spot, 'shape', shapeOf(desk, spot), wanted);
+}
+
+function shapeOf(desk: Desk, { node, at }: Spot): string {
+  if (isMap(node)) return 'there is a map';
+  if (isSeq(node)) return 'there is a list';
+  if (isScalar(node) && typeof node.value === 'string' && node.value.trim() !== '')
+    return 'there is a single value';
+  const { source } = desk.text;
+  const line = source.slice(at, source.indexOf('\n', at) < 0 ? undefined : source.indexOf('\n', at));
+  const comment = /\s#/.test(line) ? '; what follows # is a comment unless it is quoted' : '';
+  return `there is no value${comment}`;
+}
+
+function listed(keys: readonly string[]): string {
+  return keys.length === 1
+    ? `\`${keys[0]}\``
+    : keys
+        .slice(0, 4)
+        .map((key) => `\`${key}\``)
+        .join(', ') + (keys.length > 4 ? ' ...' : '');
+}

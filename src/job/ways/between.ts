@@ -1,0 +1,86 @@
+import { readLength } from '../../measure/length.ts';
+import type { Angle, Length } from '../../measure/units.ts';
+import { angleAsWritten, asWritten } from '../../measure/write.ts';
+import type { BetweenReading, MeasuredBetween, Section } from '../job.ts';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { isMapAt, wordOf } from '../text/fields.ts';
+import { angleAt, lengthAt } from '../text/values.ts';
+import { isMark } from './clock.ts';
+import { givenAt, measuredAt, type Way } from './ways.ts';
+
+/**
+ * The length of a tube: from work point to work point, measured in another way, or a list of such. Those that take
+ * the solved ends are compared once these are.
+ */
+export function betweenAt(
+  desk: Desk,
+  spot: Spot,
+  section: Section | undefined,
+): Length | MeasuredBetween | undefined {
+  const ways = waysOf(section);
+  const read = (way: Spot): BetweenReading | undefined => {
+    if (isMark(way)) return markInList(desk, way);
+    if (isMapAt(way)) return measuredAt(desk, way, 'between', ways);
+    const length = lengthAt(desk, way, 'positive');
+    return length && { way: 'work-points', length };
+  };
+  const readings = givenAt(desk, spot, WANTED, read);
+  if (readings === undefined) return undefined;
+  const [first, ...others] = readings;
+  return others.length === 0 && first.way === 'work-points' ? first.length : { ways: readings };
+}
+
+const WANTED = 'a length such as 600mm, or what was measured, as in { faces: 22-1/2in }';
+
+function markInList(desk: Desk, spot: Spot): undefined {
+  const why = 'a mark has no number yet that another could be compared with';
+  return complain(desk, spot, 'mark', why, 'the mark alone, or what was measured');
+}
+
+/** A reading as a person wrote it: `faces 22-1/2in`, `straightedge 22-3/8in at 90deg`. */
+export function betweenInWords(reading: BetweenReading): string {
+  const length = asWritten(reading.length);
+  if (reading.way === 'work-points') return length;
+  if (reading.way !== 'straightedge') return `${reading.way} ${length}`;
+  const { at } = reading;
+  return `straightedge ${length} at ${'rad' in at ? angleAsWritten(at) : asWritten(at)}`;
+}
+
+function waysOf(section: Section | undefined): readonly Way<BetweenReading>[] {
+  return [
+    plainWay('faces', '{ faces: 22-1/2in }'),
+    {
+      key: 'straightedge',
+      companions: ['at'],
+      example: '{ straightedge: 22-3/8in, at: 90deg }',
+      read(desk, at) {
+        const length = lengthAt(desk, at('straightedge'), 'positive');
+        const station = stationAt(desk, at('at'), section);
+        return length && station && { way: 'straightedge', length, at: station };
+      },
+    },
+    plainWay('overall', '{ overall: 25in }'),
+    plainWay('seated', '{ seated: 587mm }'),
+  ];
+}
+
+function plainWay(key: 'faces' | 'overall' | 'seated', example: string): Way<BetweenReading> {
+  return {
+    key,
+    example,
+    read(desk, at) {
+      const length = lengthAt(desk, at(key), 'positive');
+      return length && { way: key, length };
+    },
+  };
+}
+
+/** A station: an angle, or on a rectangular tube mm round the outside from the spine too. */
+function stationAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | Length | undefined {
+  const word = wordOf(spot);
+  const rectangular = section?.kind === 'rectangular';
+  if (rectangular && word !== undefined && readLength(word, desk.bareUnit).ok) {
+    return lengthAt(desk, spot, 'any');
+  }
+  return angleAt(desk, spot);
+}

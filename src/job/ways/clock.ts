@@ -1,0 +1,60 @@
+import type { Angle, Length, Radians } from '../../measure/units.ts';
+import { asWritten } from '../../measure/write.ts';
+import { rectangularSection } from '../../space/section.ts';
+import type { Section } from '../job.ts';
+import { girthOf } from '../shape.ts';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { isMapAt, wordOf } from '../text/fields.ts';
+import { angleAt, lengthAt } from '../text/values.ts';
+import { comparedAngles } from './agreement.ts';
+import { agreed } from './several.ts';
+import { givenAt, measuredAt, type Way } from './ways.ts';
+
+/** The word for what is marked at the frame and not known as a number. */
+export function isMark(spot: Spot | undefined): boolean {
+  return spot !== undefined && wordOf(spot) === 'mark';
+}
+
+/** A station of the header: an angle, measured round the outside of this tube, or a list of such that has to agree. */
+export function clockAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | undefined {
+  const ways = [arcWay(section)];
+  const read = (way: Spot): Angle | undefined => {
+    if (isMark(way)) return markInList(desk, way);
+    return isMapAt(way) ? measuredAt(desk, way, 'clock', ways) : angleAt(desk, way);
+  };
+  return agreed(desk, spot, givenAt(desk, spot, WANTED, read), comparedAngles(true));
+}
+
+const WANTED = 'an angle such as 35deg, or { arc: 9.7mm }, round the outside from the spine';
+
+function markInList(desk: Desk, spot: Spot): undefined {
+  const why = 'a mark has no number yet that another could be compared with';
+  return complain(desk, spot, 'mark', why, 'the mark alone, or what was measured');
+}
+
+function arcWay(section: Section | undefined): Way<Angle> {
+  return {
+    key: 'arc',
+    example: '{ arc: 9.7mm }',
+    read(desk, at) {
+      const arc = lengthAt(desk, at('arc'), 'any');
+      if (!arc || !section) return undefined;
+      if (Math.abs(arc.mm) > girthOf(section)) return tooFarRound(desk, at('arc'), section);
+      return { rad: directionOf(arc, section), wrote: `arc ${asWritten(arc)}`, unit: 'deg', byName: true };
+    },
+  };
+}
+
+function tooFarRound(desk: Desk, spot: Spot, section: Section): undefined {
+  const girth = Math.floor(girthOf(section) * 100) / 100;
+  const why = `the way round this tube is ${girth} mm`;
+  return complain(desk, spot, 'arc', why, `an arc up to ${girth}mm to either side of the spine`);
+}
+
+/** The direction from the tube's axis of the point that lies so far round its outside from the spine. */
+function directionOf({ mm }: Length, section: Section): Radians {
+  if (section.kind === 'round') return mm / (section.od.mm / 2);
+  const { wide, deep, corner } = section;
+  const { x, y } = rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm }).at(mm);
+  return Math.atan2(y, x);
+}

@@ -1,0 +1,93 @@
+import { isSeq } from 'yaml';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { type Fields, fieldsOf, itemsOf } from '../text/fields.ts';
+import type { KeyPlace } from '../text/keys.ts';
+import { missing } from '../text/values.ts';
+
+/** One way of measuring a value: the key that names it, the keys that go with it, and how it is read. */
+export interface Way<Value> {
+  readonly key: string;
+  /** Needed beside the key. */
+  readonly companions?: readonly string[];
+  /** May stand beside the key. */
+  readonly options?: readonly string[];
+  /** As a person writes it. */
+  readonly example: string;
+  /** Undefined where it was misread, which is told. `at` is where the key or a companion stands. */
+  read(desk: Desk, at: (key: string) => Spot, fields: Fields): Value | undefined;
+}
+
+/** Reads a measuring object: a map with the key of one way. Undefined where it was misread, which is told. */
+export function measuredAt<Value>(
+  desk: Desk,
+  spot: Spot,
+  place: KeyPlace,
+  ways: readonly Way<Value>[],
+): Value | undefined {
+  const fields = fieldsOf(desk, spot, place);
+  if (fields === undefined) return undefined;
+  const [way, another] = ways.filter((each) => keysOf(each).some((key) => fields.has(key)));
+  if (way === undefined) return fields.strange ? undefined : nothingMeasured(desk, spot, ways);
+  if (another !== undefined) return twoWays(desk, spot, fields, way, another);
+  const lacks = [way.key, ...(way.companions ?? [])].filter((key) => !fields.has(key));
+  if (lacks.length > 0) return fields.strange ? undefined : lacking(desk, spot, fields, way, lacks);
+  return way.read(desk, (key) => fields.get(key) ?? spot, fields);
+}
+
+function keysOf({ key, companions = [], options = [] }: Way<unknown>): readonly string[] {
+  return [key, ...companions, ...options];
+}
+
+function nothingMeasured(desk: Desk, spot: Spot, ways: readonly Way<unknown>[]): undefined {
+  const examples = ways.map(({ example }) => example).join(' or ');
+  return complain(desk, spot, 'no-reading', 'there is no measurement in it', examples);
+}
+
+function twoWays(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  way: Way<unknown>,
+  another: Way<unknown>,
+): undefined {
+  const key = keysOf(another).find((each) => fields.has(each));
+  const at = (key === undefined ? undefined : fields.get(key)) ?? spot;
+  const why = `\`${way.key}\` and \`${another.key}\` are two ways of measuring`;
+  const list = `[${way.example}, ${another.example}]`;
+  return complain(desk, at, 'two-ways', why, `one of the two, or a list that compares them, as in ${list}`);
+}
+
+function lacking(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  way: Way<unknown>,
+  lacks: readonly string[],
+): undefined {
+  const has = keysOf(way).find((key) => fields.has(key)) ?? way.key;
+  const names = lacks.map((key) => `\`${key}\``).join(' and ');
+  return missing(desk, spot, lacks[0] ?? way.key, `\`${has}\` goes with ${names}`, way.example);
+}
+
+const MOST_READINGS = 9;
+
+/** One value given once, or in a list as often as it was measured. Undefined where any was misread, which is told. */
+export function givenAt<Value>(
+  desk: Desk,
+  spot: Spot,
+  wanted: string,
+  read: (way: Spot) => Value | undefined,
+): readonly [Value, ...Value[]] | undefined {
+  if (spot.spoilt) return undefined;
+  const spots = isSeq(spot.node) ? itemsOf(desk, spot, wanted) : [spot];
+  if (spots === undefined) return undefined;
+  if (spots.length > MOST_READINGS) {
+    const why = `nobody measures one value ${spots.length} times`;
+    return complain(desk, spot, 'shape', why, `a list of up to ${MOST_READINGS} readings`);
+  }
+  if (spots.length === 0) return complain(desk, spot, 'no-reading', 'there is nothing in the list', wanted);
+  // A message about one of a list names the key that the list belongs to.
+  const values = spots.map((each) => read({ ...each, key: spot.key }));
+  const [first, ...others] = values.filter((value) => value !== undefined);
+  return first === undefined || others.length + 1 < spots.length ? undefined : [first, ...others];
+}

@@ -1,0 +1,139 @@
+import type { Drawing, Mark } from '../../draw/drawing.ts';
+import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE, wordsBox } from '../../draw/lettering.ts';
+import { widthOf } from '../../draw/letters.ts';
+import { point, strokeOf } from '../../draw/path.ts';
+import type { EndName } from '../../job/job.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Cope } from '../../saddle/cope.ts';
+import type { Names } from '../names.ts';
+import { type JointView, viewsOf } from '../picture/side-view.ts';
+import type { Fact } from './fact.ts';
+
+/** The card's grid: two columns, facts to the left, picture to the right. */
+const LEFT: Mm = 55;
+const GUTTER: Mm = 3;
+const RIGHT: Mm = 31;
+const WIDTH: Mm = LEFT + GUTTER + RIGHT;
+const LABELS: Mm = 14.5;
+const ROW_GAP: Mm = 0.45;
+const BLOCK_GAP: Mm = 1.3;
+
+/** Half a line's width, so that the box holds the ink. */
+const HAIR: Mm = 0.1;
+
+/** Marks from a top edge downwards, and where they end. */
+interface Laid {
+  readonly marks: readonly Mark[];
+  readonly foot: Mm;
+}
+
+/** What stands beside a wrap: which tube and end, its facts, the joint's picture, what found no room. */
+export function drawCard(
+  name: string,
+  names: Names,
+  facts: readonly Fact[],
+  beside: readonly string[],
+  cope: Cope,
+): Drawing {
+  const head = layHead(names);
+  const left = layFacts([...facts, { label: 'date', text: '' }], head.foot - BLOCK_GAP);
+  const listed = besideLines(beside);
+  const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
+  const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room);
+  const right = layLines(listed, LEFT + GUTTER, picture.foot);
+  const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
+  return {
+    name,
+    box: { left: -HAIR, bottom: foot - HAIR, right: WIDTH + HAIR, top: HAIR },
+    marks: [...head.marks, ...left.marks, ...picture.marks, ...right.marks, rule(foot)],
+  };
+}
+
+function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
+  const letterRoom = 9;
+  const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
+  const name = { lines: folded(tube, size, WIDTH - letterRoom - 0.4), size };
+  const about = [`end ${end}`, ...(paired ? [hand] : []), ...(use ? [use] : [`cut ${copies}`, OUT])];
+  const second = { lines: [about.join('  ·  ')], size: TEXT };
+  const nameFoot = -0.6 - extentOf(name).height;
+  const letter = { lines: [end], size: LETTER };
+  const letterFoot = -0.4 - extentOf(letter).height;
+  const foot = Math.min(nameFoot - extentOf(second).height, letterFoot);
+  return {
+    marks: [
+      rule(0),
+      ...lettered(letter, 0.2, letterFoot),
+      ...lettered(name, letterRoom, nameFoot),
+      ...lettered(second, letterRoom, nameFoot - extentOf(second).height),
+      rule(foot - 0.6),
+    ],
+    foot: foot - 0.6,
+  };
+}
+
+/** Wrapped with its printed side in, a leaf cuts the opposite hand. */
+const OUT = 'wrap printed side out';
+
+function layFacts(facts: readonly Fact[], top: Mm): Laid {
+  const marks: Mark[] = [];
+  let foot = top;
+  for (const { label, text } of facts) {
+    const block = { lines: folded(text, SMALL, LEFT - LABELS), size: SMALL };
+    const name = { lines: [label], size: SMALL };
+    marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
+    foot -= extentOf(block).height;
+    if (text === '') marks.push(strokeOf('frame', [point(LABELS, foot), point(LEFT, foot)]));
+    else marks.push(...lettered(block, LABELS, foot));
+    foot -= ROW_GAP;
+  }
+  return { marks, foot };
+}
+
+/** The side view, and where it can't show all a second view, in what height the facts leave. */
+function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
+  const [left, right] = [LEFT + GUTTER, WIDTH - 0.2];
+  const [side, second] = viewsOf(cope, end);
+  const caption = extentOf({ lines: [''], size: SMALL }).height + BLOCK_GAP;
+  const [least, most] = second ? [42, 58] : [24, 36];
+  const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
+  const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
+    const picture = draw({ left, right, bottom: from - share * high, top: from });
+    const words = layLines(folded(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
+    return { marks: [...picture, ...words.marks], foot: words.foot - BLOCK_GAP };
+  };
+  if (!second) return lay(side, top, 1);
+  const upper = lay(side, top, 0.6);
+  const lower = lay(second, upper.foot, 0.4);
+  return { marks: [...upper.marks, ...lower.marks], foot: lower.foot };
+}
+
+/** The foot of a picture's ink: its box is higher where the picture is wide. */
+function footOf(marks: readonly Mark[], top: Mm): Mm {
+  return Math.min(
+    top,
+    ...marks.map((mark) => {
+      if (mark.kind === 'words') return wordsBox(mark).bottom;
+      const { start, pieces } = mark.path;
+      return Math.min(start.y, ...pieces.map(({ to }) => to.y));
+    }),
+  );
+}
+
+/** What found no room on the wrap, as a list. */
+function besideLines(beside: readonly string[]): string[] {
+  if (beside.length === 0) return [];
+  const items = beside.length > 1 ? beside.map((text) => `– ${text}`) : beside;
+  const lines = ['Had no room on the leaf:', ...items];
+  return lines.flatMap((line) => folded(line, SMALL, RIGHT - 0.4));
+}
+
+function layLines(lines: readonly string[], left: Mm, top: Mm): Laid {
+  if (lines.length === 0) return { marks: [], foot: top };
+  const block = { lines, size: SMALL };
+  const foot = top - extentOf(block).height;
+  return { marks: lettered(block, left, foot), foot };
+}
+
+function rule(y: Mm): Mark {
+  return strokeOf('frame', [point(0, y), point(WIDTH, y)]);
+}

@@ -1,0 +1,211 @@
+import type { Box, Point } from '../../draw/drawing.ts';
+import { boundsOf, grown, isWithin, point, type Segment } from '../../draw/path.ts';
+import type { Part } from '../../job/job.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Cope } from '../../saddle/cope.ts';
+import { pastClock, towardsClock } from '../../saddle/joint.ts';
+import { homeStation } from '../../saddle/peaks.ts';
+import { stationInWords } from '../../saddle/station.ts';
+import type { Unrolled } from '../../space/solid.ts';
+import { isInside } from '../picture/hidden.ts';
+import { sideNames } from '../wrap/sides.ts';
+import { middleOf } from './clean-to.ts';
+import type { HeaderFlat } from './flat.ts';
+import { ventPlace } from './vent.ts';
+import type { Note } from './words.ts';
+
+/** One end on one of its headers, laid flat. */
+export interface Landed {
+  readonly cope: Cope;
+  readonly asked: Part;
+  /** The header's place in the end's list. */
+  readonly part: number;
+  readonly flat: HeaderFlat;
+  /** Whether the tube may be vented through this header's wall. */
+  readonly vented: boolean;
+}
+
+/** What the notes of a footprint keep to: its edge, its outlines as closed shapes, and the ends of an open one. */
+export interface Drawn {
+  readonly edge: Box;
+  /** The tube's outside. */
+  readonly shape: readonly Point[];
+  /** The tube's inside; empty without a wall. */
+  readonly bore: readonly Point[];
+  readonly clean: readonly Point[];
+  /** None where the outline is closed. */
+  readonly open: readonly Point[];
+}
+
+/** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
+export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading' | 'text'>): Note[] {
+  const { edge, shape, open } = drawn;
+  const { flat } = landed;
+  const full = edge.top >= flat.half && edge.bottom <= -flat.half;
+  const leaning = leans(landed.asked);
+  return [
+    ...outlineNotes(landed, drawn),
+    ...sideNotes(landed),
+    { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
+    ...lineNotes(landed, edge),
+    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !isInside(at, shape) },
+    ...open.map((near) => ({ text: 'open here', near })),
+    ...(full
+      ? [
+          {
+            text: 'this edge meets the other one behind the header',
+            near: point(edge.right - 24, edge.top - 2),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** What the straight lines are. */
+function lineNotes({ asked, flat }: Landed, edge: Box): Note[] {
+  const x = leans(asked) === 1 ? edge.left + 16 : edge.right - 16;
+  const level = (y: Mm): Segment => ({ from: point(edge.left, y), to: point(edge.right, y) });
+  const [fold] = flat.folds.filter((y) => y > edge.bottom && y < edge.top);
+  return [
+    { text: 'this line faces the tube', near: point(x, 0), line: level(0) },
+    {
+      text: 'work point on this line',
+      near: point(0, edge.bottom + 3),
+      line: { from: point(0, edge.bottom), to: point(0, edge.top) },
+    },
+    ...(fold === undefined ? [] : [{ text: 'fold', near: point(edge.right - 6, fold), line: level(fold) }]),
+  ];
+}
+
+/** What each outline is for. */
+function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
+  const { edge, shape, clean } = drawn;
+  if (shape.length === 0) return [];
+  const ring = (at: Point): boolean => isInside(at, clean) && !isInside(at, shape);
+  return [
+    ...holeNote(landed, drawn),
+    { text: "tube's outside: scribe this line", near: cornerOf(shape, edge), where: ring, leader: 'always' },
+    {
+      text: 'clean to these long dashes',
+      near: cornerOf(clean, edge),
+      where: (at) => !isInside(at, clean),
+      leader: 'always',
+    },
+  ];
+}
+
+/** What the tube's hole is here stands in it; where that is too small, a line leads into it. A sliver has no room for a vent. */
+function holeNote({ cope, vented }: Landed, { bore, shape, open }: Drawn): Note[] {
+  const dashed = bore.length > 0;
+  const hole = dashed ? bore : shape;
+  const near = insideOf(hole);
+  if (!near || !(vented || dashed)) return [];
+  const text = vented
+    ? `if you vent here: ${ventPlace(cope, open.length === 0)}`
+    : "short dashes: tube's inside";
+  return [{ text, near, where: (at) => isInside(at, hole), leader: 'elsewhere' }];
+}
+
+const ROWS = 24;
+const OFF_LINES: Mm = 2.5;
+
+/**
+ * The point well inside a shape, of a grid's, that is nearest to its middle; to the upper left of both cross lines where there is
+ * one, so that a line that leads to it runs on neither. Undefined where the shape is a sliver.
+ */
+function insideOf(shape: readonly Point[]): Point | undefined {
+  const { left, right, bottom, top } = boundsOf(shape);
+  const middle = middleOf(shape);
+  const away = ({ x, y }: Point): Mm => Math.hypot(x - middle.x, y - middle.y);
+  const isWellInside = ({ x, y }: Point): boolean =>
+    [-ON_SHEET, ON_SHEET].every(
+      (by) => isInside(point(x + by, y), shape) && isInside(point(x, y + by), shape),
+    );
+  const grid = Array.from({ length: ROWS * ROWS }, (_, i) =>
+    point(
+      left + ((Math.floor(i / ROWS) + 0.5) / ROWS) * (right - left),
+      bottom + (((i % ROWS) + 0.5) / ROWS) * (top - bottom),
+    ),
+  );
+  const inside = [middle, ...grid.sort((a, b) => away(a) - away(b))].filter(isWellInside);
+  const isOffLines = ({ x, y }: Point): boolean => x < -OFF_LINES && y > OFF_LINES;
+  return inside.find(isOffLines) ?? inside.find(({ y }) => y > OFF_LINES) ?? inside[0];
+}
+
+/** The point of a shape that is furthest to the lower right, of those that are on the sheet. */
+function cornerOf(shape: readonly Point[], edge: Box): Point {
+  const drawn = shape.filter((at) => isWithin(at, grown(edge, -ON_SHEET)));
+  return drawn.reduce((a, b) => (b.x - b.y > a.x - a.y ? b : a), drawn[0] ?? point(0, 0));
+}
+
+/** Room for a leader's dot. */
+const ON_SHEET: Mm = 1;
+
+/** Towards which end of the long line the tube leans: where the angle is acute. */
+function leans({ angle }: Part): 1 | -1 {
+  return angle.rad <= Math.PI / 2 ? 1 : -1;
+}
+
+/** What the arrow on the long line says. A square joint does not lean, and shows which side of the tube is there. */
+function wayWords({ cope, asked }: Landed): string {
+  if (asked.angle.rad !== Math.PI / 2) return 'the tube leans this way';
+  return `towards ${tubesStation(cope, asked.clock.rad)}`;
+}
+
+/** Its length, half its width, and how far inside the sheet's edge its tip is, mm. */
+const ARROW = { long: 4, half: 1.4, in: 0.8 } as const;
+
+/** A tip on the long line, at the end towards which the tube leans: without it a footprint could be laid end for end. */
+export function arrowOf({ asked }: Landed, { left, right }: Box): readonly [Point, Point, Point] {
+  const way = leans(asked);
+  const tip = way === 1 ? right - ARROW.in : left + ARROW.in;
+  const tail = tip - way * ARROW.long;
+  return [point(tip, 0), point(tail, ARROW.half), point(tail, -ARROW.half)];
+}
+
+/** The acute and the obtuse side, just outside the outline, with the tube's stations there, where they are on this header. */
+function sideNotes({ cope, asked, part, flat }: Landed): Note[] {
+  const { section } = cope.joint;
+  const union = cope.end.parts.length > 1;
+  const names = union ? unionSides(asked) : sideNames(asked);
+  const acute = asked.clock.rad + (leans(asked) === 1 ? 0 : Math.PI);
+  return (
+    [
+      ['heel', 0],
+      ['toe', Math.PI],
+    ] as const
+  ).flatMap(([side, turned]) => {
+    const station = homeStation(section.towards(acute + turned), section.turn);
+    const place = unrolledAt(cope, part, station);
+    if (!place) return [];
+    const { x, y } = flat.to(place);
+    const name = names?.[side];
+    const onward = side === 'heel' ? leans(asked) : -leans(asked);
+    return [
+      {
+        text: [...(name ? [name] : []), tubesStation(cope, acute + turned)].join(', '),
+        near: point(x + 13 * onward, y + 3),
+      },
+    ];
+  });
+}
+
+/** A union has no heel, but each of its headers has an acute side unless it is met square. */
+function unionSides({ angle }: Part): { readonly heel: string; readonly toe: string } | undefined {
+  return angle.rad === Math.PI / 2 ? undefined : { heel: 'acute side', toe: 'obtuse side' };
+}
+
+/** `tube's 35°`: the station that lies in this direction from the tube's axis. */
+function tubesStation({ joint: { section } }: Cope, direction: number): string {
+  return `tube's ${stationInWords(homeStation(section.towards(direction), section.turn), section)}`;
+}
+
+/** Where the outside of the tube meets this header at a station; undefined where it meets another one. */
+function unrolledAt({ joint, outside }: Cope, part: number, station: number): Unrolled | undefined {
+  const landing = joint.landings[part];
+  const met = outside(station);
+  if (!landing || met.part !== part) return undefined;
+  const { x, y } = joint.section.at(station);
+  const { solid, shift } = landing;
+  return solid.unroll(towardsClock(landing, x, y), pastClock(landing, x, y), met.setback - shift);
+}

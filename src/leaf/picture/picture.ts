@@ -1,0 +1,133 @@
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
+import { boundsOf, point, type Segment, strokeOf } from '../../draw/path.ts';
+import {
+  addBarrier,
+  type Candidate,
+  emptyField,
+  type Field,
+  place,
+  withRoom,
+  wordsOf,
+} from '../../draw/placer.ts';
+import { thinned } from '../../draw/thinned.ts';
+import type { Mm } from '../../measure/units.ts';
+
+/** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
+export interface Picture {
+  readonly lines: readonly Line[];
+  readonly axes: readonly Segment[];
+  readonly words: readonly { readonly text: string; readonly at: Point; readonly way: Point }[];
+}
+
+/** A line of a picture. */
+export type Line = readonly [Point, ...Point[]];
+
+/** What shows of one thing, before anything hides it. */
+export interface Outlines {
+  readonly lines: readonly Line[];
+  readonly axes: readonly Segment[];
+}
+
+/** Points as a line. */
+export function lineOf([first, ...rest]: readonly Point[]): Line {
+  return [first ?? point(0, 0), ...rest];
+}
+
+/** The centre of what is seen end on. */
+export function crossAt({ x, y }: Point, size: Mm): Segment[] {
+  return [
+    { from: point(x - size, y), to: point(x + size, y) },
+    { from: point(x, y - size), to: point(x, y + size) },
+  ];
+}
+
+/** Where a tube is broken off: a line that swings to both sides. */
+export function breakLine(from: Point, to: Point): [Point, ...Point[]] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const swing = Array.from({ length: 12 }, (_, i) => {
+    const t = (i + 1) / 12;
+    const side = 0.08 * Math.sin(2 * Math.PI * t);
+    return point(from.x + t * dx - side * dy, from.y + t * dy + side * dx);
+  });
+  return [from, ...swing];
+}
+
+/** Points that make no more than this of a difference to a picture are left out: a twentieth of its lines' width. */
+const HAIR: Mm = 0.01;
+
+/** Round the lines, room for words. */
+const ROOM: Mm = 4.5;
+
+/** A picture brought to scale, as large as its box lets it, its words clear of its lines; what has no room is left out. */
+export function drawn(picture: Picture, box: Box): Mark[] {
+  const { left, right, bottom: low, top: high } = boundsOf(picture.lines.flat());
+  const wide = (box.right - box.left - 2 * ROOM) / (right - left);
+  const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
+  const scale = Math.min(wide, tall);
+  const to = ({ x, y }: Point): Point => ({
+    x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
+    y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
+  });
+  const lines = picture.lines.map((line) => thinned(lineOf(line.map(to)), HAIR));
+  const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
+  const field = emptyField(box);
+  for (const line of lines) addBarrier(field, legs(line), 0.4);
+  addBarrier(field, axes, 0.4);
+  const words = picture.words.flatMap(({ text, at, way }) =>
+    placed(field, { lines: [text], size: SMALL }, to(at), way),
+  );
+  return [
+    ...lines.map((line) => strokeOf('picture', line)),
+    ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])),
+    ...words,
+  ];
+}
+
+function legs([first, ...others]: Line): Segment[] {
+  let from = first;
+  return others.map((to) => {
+    const leg = { from, to };
+    from = to;
+    return leg;
+  });
+}
+
+/** A centre line: long dashes and short ones in turn. */
+function chain({ from, to }: Segment): Segment[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const at = (d: Mm): Point => {
+    const t = Math.min(1, d / length);
+    return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
+  };
+  const dashes: Segment[] = [];
+  for (let d = 0, i = 0; d < length; i++) {
+    const dash = i % 2 === 0 ? 3 : 0.6;
+    dashes.push({ from: at(d), to: at(d + dash) });
+    d += dash + 0.8;
+  }
+  return dashes;
+}
+
+/** With room before and after it where there is any, for `48°` beside `heel` reads as one. */
+function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] {
+  const roomy = [...around(block, at, way)].map((words) => withRoom(words, APART, 0));
+  return place(field, roomy) ?? place(field, around(block, at, way)) ?? [];
+}
+
+const APART: Mm = 1.6;
+
+/** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
+function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
+  const { width, height } = extentOf(block);
+  const words = wordsOf(block);
+  const aim = Math.atan2(way.y, way.x);
+  for (let away = 1; away < 9; away += 1) {
+    for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
+      const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
+      const x = at.x + c * away + ((c - 1) * width) / 2;
+      const y = at.y + s * away + ((s - 1) * height) / 2;
+      yield words(x, y);
+    }
+  }
+}

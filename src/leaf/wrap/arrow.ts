@@ -1,0 +1,60 @@
+import type { Mark } from '../../draw/drawing.ts';
+import { LETTER, lettered, SMALL, TITLE } from '../../draw/lettering.ts';
+import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
+import { fillOf, point, strokeOf } from '../../draw/path.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Flat } from './flat.ts';
+
+/** A tag with a solid tip: the tip points from the body to the joint, and the end's letter stands in the tag. */
+export interface ArrowShape {
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly letter: Mm;
+  /** Said at its tail, where there is room. */
+  readonly tail?: string;
+}
+
+export const ARROWS: readonly ArrowShape[] = [
+  { width: 11, height: 18.5, letter: LETTER, tail: 'to joint' },
+  { width: 8, height: 14, letter: LETTER },
+  { width: 5, height: 8, letter: TITLE },
+];
+
+/** The arrow with its box's lower left corner at (left, bottom). */
+export function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm): Mark[] {
+  const { width, height, letter, tail } = shape;
+  const away = -flat.bodyWay;
+  const middle = left + width / 2;
+  const line = tail ? SMALL * (ASCENT + DESCENT) + 0.5 : 0;
+  // Distances are counted from the tail, towards the joint.
+  const start = flat.bodyWay === 1 ? bottom + height : bottom;
+  const at = (along: Mm): Mm => start + away * along;
+  const half = Math.min(width, 9) / 2;
+  const shoulder = height - half;
+  const tag = strokeOf(
+    'outline',
+    [
+      point(middle - half + 1, at(line)),
+      point(middle + half - 1, at(line)),
+      point(middle + half - 1, at(shoulder)),
+      point(middle - half + 1, at(shoulder)),
+    ],
+    true,
+  );
+  const tip = fillOf('outline', [
+    point(middle - half, at(shoulder)),
+    point(middle + half, at(shoulder)),
+    point(middle, at(height)),
+  ]);
+  const centre = at((line + shoulder) / 2);
+  const base = centre - (CAP_HEIGHT * letter) / 2 - DESCENT * letter;
+  const marks = [
+    tag,
+    tip,
+    ...lettered({ lines: [flat.end], size: letter }, middle - widthOf(flat.end, letter) / 2, base),
+  ];
+  if (!tail) return marks;
+  const words = { lines: [tail], size: SMALL };
+  const low = Math.min(at(0), at(line - 0.5));
+  return [...marks, ...lettered(words, middle - widthOf(tail, SMALL) / 2, low)];
+}

@@ -1,0 +1,123 @@
+import type { Mark } from '../../draw/drawing.ts';
+import { extentOf, SMALL } from '../../draw/lettering.ts';
+import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
+import type { Mm } from '../../measure/units.ts';
+import { type Body, baseHeight } from './body.ts';
+import { across, height, stationAt } from './flat.ts';
+import { SAME } from './stations.ts';
+
+/** The lines of a leaf that are laid on marks made at the frame. */
+export interface FitUpLines {
+  /** On the line along the tube that both marks are made on. */
+  readonly along: Segment;
+  /** On the length mark; none where the length is a number. */
+  readonly round: readonly Segment[];
+  readonly marks: readonly Mark[];
+}
+
+/**
+ * The line along the tube that goes on the rotation mark, and the line round it that goes on the length mark, kept free of
+ * words that are placed later. Undefined on a leaf that is laid by numbers.
+ */
+export function fitUpLines(body: Body): FitUpLines | undefined {
+  const { fitUp } = body.cope;
+  if (!fitUp) return undefined;
+  const along = alongTube(body, fitUp.markStation);
+  const round = fitUp.lengthSetback === undefined ? [] : roundTube(body, fitUp.lengthSetback);
+  addBarrier(body.field, [along, ...round], CLEAR);
+  const drawn = body.field.guides.some(({ x }) => Math.abs(x - along.from.x) < SAME);
+  const marks: Mark[] = [...(drawn ? [] : [along]), ...round].map(({ from, to }) =>
+    strokeOf('guide', [from, to]),
+  );
+  return { along, round, marks };
+}
+
+/** The names of the lines, each beside its own, and what of them found no room. */
+export function fitUpNames(
+  body: Body,
+  { along, round }: FitUpLines,
+): { marks: readonly Mark[]; beside: readonly string[] } {
+  const marks: Mark[] = [];
+  const beside: string[] = [];
+  const name = (texts: readonly string[], places: (text: string) => Iterable<Candidate>): void => {
+    const found = texts.map((text) => () => place(body.field, places(text)));
+    const words = found.reduce<readonly Mark[] | undefined>((done, next) => done ?? next(), undefined);
+    if (words) marks.push(...words);
+    else beside.push(texts[0] ?? '');
+  };
+  if (round.length > 0) name(ON_LENGTH_MARK, (text) => beyondLevel(body, along, round, text));
+  name(body.cope.fitUp?.clock ? ON_ROTATION_MARK : UNDER_LENGTH_MARK, (text) =>
+    besideUpright(body, along, text),
+  );
+  return { marks, beside };
+}
+
+const ON_LENGTH_MARK = ['length mark: lay this line on it', 'on the length mark', 'length mark'];
+const ON_ROTATION_MARK = ['lay this line on the rotation mark', 'on the rotation mark', 'mark'];
+const UNDER_LENGTH_MARK = ['the length mark lies on this line', 'mark on this line'];
+
+const CLEAR: Mm = 0.5;
+const BESIDE: Mm = 0.8;
+
+/** From the cut to the base edge. */
+function alongTube(body: Body, station: number): Segment {
+  const { flat, cope } = body;
+  const x = across(flat, station);
+  return { from: point(x, height(flat, cope.cut(station).setback)), to: point(x, baseHeight(body)) };
+}
+
+/** Steps at which it is looked where the line leaves the waste. */
+const LOOKS = 360;
+
+/** The stretches of the line round the tube that stay on the paper when the waste is cut off; all of it where none does. */
+function roundTube({ flat, cope }: Body, setback: Mm): Segment[] {
+  const y = height(flat, setback);
+  const segments: Segment[] = [];
+  let from: Mm | undefined;
+  for (let i = 0; i <= LOOKS; i++) {
+    const x = (i * flat.width) / LOOKS;
+    const stays = i < LOOKS && cope.cut(stationAt(flat, x)).setback <= setback;
+    if (stays) from ??= x;
+    else if (from !== undefined) {
+      segments.push({ from: point(from, y), to: point(x, y) });
+      from = undefined;
+    }
+  }
+  return segments.length > 0 ? segments : [{ from: point(0, y), to: point(flat.width, y) }];
+}
+
+/** Places over the line round the tube, on the body's side, the nearest to the mark first. */
+function* beyondLevel(
+  { flat }: Body,
+  along: Segment,
+  [round]: readonly Segment[],
+  text: string,
+): Iterable<Candidate> {
+  if (!round) return;
+  const block = { lines: [text], size: SMALL };
+  const { width, height: high } = extentOf(block);
+  const at = wordsOf(block);
+  for (let away = BESIDE; away < 2.4; away += 0.7) {
+    const bottom = flat.bodyWay === 1 ? round.from.y + away : round.from.y - away - high;
+    for (const overGuides of [false, true]) {
+      for (let aside = BESIDE; aside < flat.width; aside += 2) {
+        yield { ...at(along.from.x + aside, bottom), overGuides };
+        yield { ...at(along.from.x - aside - width, bottom), overGuides };
+      }
+    }
+  }
+}
+
+/** Places beside the line along the tube, written along it, from the base edge towards the cut. */
+function* besideUpright({ flat }: Body, { to }: Segment, text: string): Iterable<Candidate> {
+  const block = { lines: [text], size: SMALL };
+  const { width, height: high } = extentOf(block);
+  const at = wordsOf(block, 1);
+  for (let down = 1; down < 60; down += 1.5) {
+    const bottom = flat.bodyWay === 1 ? to.y - down - width : to.y + down;
+    for (const left of [to.x + BESIDE, to.x - BESIDE - high]) {
+      yield { ...at(left, bottom), overGuides: false };
+    }
+  }
+}

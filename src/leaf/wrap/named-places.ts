@@ -1,0 +1,196 @@
+import type { Mark } from '../../draw/drawing.ts';
+import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
+import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
+import type { Mm } from '../../measure/units.ts';
+import { writeAngle } from '../../measure/write.ts';
+import type { Cope } from '../../saddle/cope.ts';
+import { countsInAngles, stationInWords } from '../../saddle/station.ts';
+import type { Body } from './body.ts';
+import { across, type Flat, height, stationAt } from './flat.ts';
+import { gap } from './seam.ts';
+import { sideNames, sidesOf } from './sides.ts';
+import { quarters, SAME } from './stations.ts';
+
+/** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
+export interface NamedPlace {
+  readonly station: number;
+  readonly names: readonly string[];
+}
+
+/** Heel, toe, throat and long point of an end; a union has no heel and no toe. */
+export function namedPlaces(cope: Cope): NamedPlace[] {
+  const { throat, longPoint, joint, end } = cope;
+  const { turn, girth } = joint.section;
+  const found = sidesOf(cope);
+  const names = sideNames(end.parts[0]);
+  const sides: [string, number][] =
+    found === undefined
+      ? []
+      : [
+          [names.heel, found.heel],
+          [names.toe, found.toe],
+        ];
+  const places: { station: number; names: string[] }[] = [];
+  for (const [name, station] of [
+    ...sides,
+    ['throat', throat.station],
+    ['long point', longPoint.station],
+  ] as const) {
+    const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < SAME);
+    if (same) same.names.push(name);
+    else places.push({ station, names: [name] });
+  }
+  return places;
+}
+
+/** Places so near to one another that there is no room for words between them. */
+interface Cluster {
+  /** What each is called, from left to right. */
+  readonly texts: readonly [string, ...string[]];
+  /** Where each is across the leaf. */
+  readonly xs: readonly [Mm, ...Mm[]];
+}
+
+const TOGETHER: Mm = 4;
+
+function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
+  const inOrder = places
+    .map((named) => ({ named, x: across(flat, named.station) }))
+    .sort((a, b) => a.x - b.x);
+  const clusters: { named: [NamedPlace, ...NamedPlace[]]; xs: [Mm, ...Mm[]] }[] = [];
+  for (const { named, x } of inOrder) {
+    const last = clusters.at(-1);
+    if (last && x - (last.xs.at(-1) ?? 0) < TOGETHER) {
+      last.xs.push(x);
+      last.named.push(named);
+    } else {
+      clusters.push({ named: [named], xs: [x] });
+    }
+  }
+  return clusters.map(({ named, xs }) => {
+    const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
+    const [first, ...others] = named;
+    return { xs, texts: [nameAt(flat, first, plain), ...others.map((each) => nameAt(flat, each, plain))] };
+  });
+}
+
+/** The names of a place, with its station unless a quarter line alone says it. */
+function nameAt({ section }: Flat, { names, station }: NamedPlace, plain: boolean): string {
+  const text = names.join(', ');
+  if (plain) return text;
+  return `${text} ${countsInAngles(section) ? roundAngle(station) : stationInWords(station, section)}`;
+}
+
+function isOnGuide(flat: Flat, x: Mm): boolean {
+  return quarters(flat.turn).some((quarter) => {
+    const way = Math.abs(across(flat, quarter) - x);
+    return Math.min(way, flat.width - way) < SAME;
+  });
+}
+
+/** A station to a tenth of a degree: closer than anyone marks it. */
+function roundAngle(station: number): string {
+  return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
+}
+
+/** Short marks at the places that lie on no guide. They come before all words, which then keep off them. */
+export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
+  const ticks = places
+    .map(({ station }) => across(body.flat, station))
+    .filter((x) => !isOnGuide(body.flat, x))
+    .map((x) => leader(body.flat, x, cutAt(body, x), TICK));
+  addBarrier(body.field, ticks, CLEAR);
+  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+}
+
+/** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
+export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: Mark[]; beside: string[] } {
+  const clusters = clustersOf(body.flat, places);
+  const marks: Mark[] = [];
+  const beside: string[] = [];
+  for (const cluster of clusters) {
+    const { xs } = cluster;
+    const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
+    for (const { text, x, sides } of namesIn(cluster, following)) {
+      const found = place(body.field, besideCut(body, x, { lines: [text], size: SMALL }, sides));
+      if (found) marks.push(...found);
+      else beside.push(`${text}: ${x.toFixed(1)} mm from the left edge`);
+    }
+  }
+  return { marks, beside };
+}
+
+type Side = 'left' | 'right';
+
+/**
+ * On which sides of its line each name may stand, the better first. Of places with no room between them the first is named to its left
+ * and the last to its right, each on a line of its own, so that no name hangs on another's.
+ */
+function namesIn(
+  { texts, xs }: Cluster,
+  leftFirst: boolean,
+): { text: string; x: Mm; sides: readonly Side[] }[] {
+  const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
+  if (xs.length === 1)
+    return [{ text: texts[0], x: first, sides: leftFirst ? ['left', 'right'] : ['right', 'left'] }];
+  const after = texts.slice(1).join(', ');
+  return [
+    { text: texts[0], x: first, sides: ['left'] },
+    { text: after, x: last, sides: ['right'] },
+  ];
+}
+
+const CLEAR: Mm = 0.3;
+
+/** Names further apart than this do not get in each other's way, mm. */
+const NEAR: Mm = 18;
+
+/** How far a mark of a place reaches into the body where its name stands elsewhere. */
+const TICK: Mm = 1.4;
+
+const BESIDE: Mm = 0.8;
+
+function* besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {
+  const { flat } = body;
+  const { width, height: high } = extentOf(block);
+  const ways = [
+    [0, false],
+    [1, false],
+    [0, true],
+    [1, true],
+  ] as const;
+  for (const [turn, overGuides] of ways) {
+    const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const at = wordsOf(block, turn);
+    const cut = cutAt(body, x);
+    const onGuide = isOnGuide(flat, x);
+    for (let lift = TICK + 0.4; lift < 26; lift += 1.2) {
+      const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
+      for (const side of sides) {
+        const left = side === 'right' ? x + BESIDE : x - BESIDE - w;
+        const words = { ...at(left, bottom), overGuides };
+        yield onGuide ? words : withLeader(words, leader(flat, x, cut, lift + h));
+      }
+    }
+  }
+}
+
+function withLeader(words: Candidate & { overGuides: boolean }, leader: Segment): Candidate {
+  const { box, overGuides, draw } = words;
+  return {
+    box,
+    overGuides,
+    leader,
+    draw: (x, y) => [strokeOf('guide', [leader.from, leader.to]), ...draw(x, y)],
+  };
+}
+
+function cutAt({ flat, cope }: Body, x: Mm): Mm {
+  return height(flat, cope.cut(stationAt(flat, x)).setback);
+}
+
+/** A line from the cut into the body. */
+function leader({ bodyWay }: Flat, x: Mm, cut: Mm, length: Mm): Segment {
+  return { from: point(x, cut), to: point(x, cut + bodyWay * length) };
+}

@@ -1,0 +1,94 @@
+import type { Mark } from '../../draw/drawing.ts';
+import { type Block, extentOf, SMALL, TEXT } from '../../draw/lettering.ts';
+import { strokeOf } from '../../draw/path.ts';
+import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from '../../draw/placer.ts';
+import type { Mm } from '../../measure/units.ts';
+import { writeAngle } from '../../measure/write.ts';
+import type { Cope } from '../../saddle/cope.ts';
+import { countsInAngles, stationInWords } from '../../saddle/station.ts';
+import { type Body, baseHeight } from './body.ts';
+import { across, type Flat, height } from './flat.ts';
+import { foldStations } from './folds.ts';
+
+/** Places nearer to one another than this on the paper are one, mm. */
+export const SAME: Mm = 0.3;
+
+/** The spine and the other three quarter lines, as stations. */
+export function quarters(turn: number): number[] {
+  return [0, turn / 4, turn / 2, (3 * turn) / 4];
+}
+
+/** The quarter lines and the lines to fold on that do not lie on the seam, from the cut to the base edge. */
+export function guidesOf(flat: Flat, cope: Cope, base: Mm): Guide[] {
+  const lines = [
+    ...quarters(flat.turn).map((station) => ({ station, fold: false })),
+    ...foldStations(flat.section).map((station) => ({ station, fold: true })),
+  ];
+  return lines
+    .map(({ station, fold }) => ({ station, fold, x: across(flat, station) }))
+    .filter(({ x }) => x > SAME && x < flat.width - SAME)
+    .map(({ station, fold, x }) => {
+      const ends = [height(flat, cope.cut(station).setback), height(flat, base)];
+      const firm = station === 0 && !fold;
+      return { x, bottom: Math.min(...ends), top: Math.max(...ends), firm, fold };
+    });
+}
+
+/** The guide lines, interrupted where words lie across them. Drawn when all words are placed. */
+export function guideMarks(field: Field): Mark[] {
+  return field.guides.flatMap((guide) =>
+    openParts(field, guide).map((part) => strokeOf(guide.fold ? 'fold' : 'guide', part)),
+  );
+}
+
+/** Each quarter line's station, beside it at the base edge. */
+export function stationLabels(body: Body): Mark[] {
+  return quarters(body.flat.turn).flatMap((station) => {
+    const text = quarterName(body, station);
+    const block = { lines: [text], size: station === 0 ? TEXT : SMALL };
+    return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
+  });
+}
+
+function quarterName({ flat: { section }, cope }: Body, station: number): string {
+  // An end whose rotation is marked at the frame counts its stations from that mark.
+  if (station === 0 && cope.fitUp?.clock) return 'rotation mark 0°';
+  if (countsInAngles(section)) return station === 0 ? 'spine 0°' : writeAngle(station);
+  return station === 0 ? 'spine 0' : stationInWords(station, section);
+}
+
+/** Says once what the lines at the corners of a rectangular tube are. */
+export function foldLabel(body: Body): readonly Mark[] {
+  const xs = foldStations(body.flat.section).map((station) => across(body.flat, station));
+  const block = { lines: ['fold'], size: SMALL };
+  for (const x of xs) {
+    const marks = place(body.field, besideAtBase(body, x, block));
+    if (marks) return marks;
+  }
+  return [];
+}
+
+function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
+  const { width, height: high } = extentOf(block);
+  const edge = baseHeight(body);
+  const inward = -body.flat.bodyWay;
+  const tries = [
+    [0, 1, false],
+    [1, 1, false],
+    [0, 24, false],
+    [1, 24, false],
+    [0, 24, true],
+    [1, 24, true],
+  ] as const;
+  for (const [turn, most, overGuides] of tries) {
+    const [w, h] = turn === 0 ? [width, high] : [high, width];
+    const at = wordsOf(block, turn);
+    for (let down = 0.9; down < most; down += 1.5) {
+      const bottom = inward === -1 ? edge - down - h : edge + down;
+      yield { ...at(x + BESIDE, bottom), overGuides };
+      yield { ...at(x - BESIDE - w, bottom), overGuides };
+    }
+  }
+}
+
+const BESIDE: Mm = 0.8;

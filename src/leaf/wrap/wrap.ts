@@ -1,0 +1,195 @@
+import type { Box, Drawing, Mark, Stroke } from '../../draw/drawing.ts';
+import { SMALL, shortened, TEXT } from '../../draw/lettering.ts';
+import { type Segment, segmentsOf, strokeOf } from '../../draw/path.ts';
+import { addBarrier, type Candidate, emptyField, place } from '../../draw/placer.ts';
+import type { Mm } from '../../measure/units.ts';
+import { type Cope, curveOf } from '../../saddle/cope.ts';
+import type { Names } from '../names.ts';
+import { ARROWS, arrowMarks } from './arrow.ts';
+import { type Body, placesFor, placesForWords } from './body.ts';
+import { curveStroke } from './cut-line.ts';
+import { type FitUpLines, fitUpLines, fitUpNames } from './fit-up-lines.ts';
+import { across, type Flat, height } from './flat.ts';
+import { hatch } from './hatch.ts';
+import { kinksOf, kinkTicks } from './kinks.ts';
+import { type NamedPlace, namedPlaces, placeNames, placeTicks } from './named-places.ts';
+import { type Change, changeNames, changesOf, changeTicks } from './part-changes.ts';
+import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
+import { foldLabel, guideMarks, guidesOf, stationLabels } from './stations.ts';
+import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
+import { zoneBar, zonesOf, zoneWords } from './zones.ts';
+
+/** What a wrap says besides what its lines say. */
+export interface WrapWords {
+  readonly names: Names;
+  /** How far the base edge is from the other end's, in words. */
+  readonly distance: string;
+  /** The same, where there is little room. */
+  readonly shortDistance: string;
+  /** What it proves that the seam edges meet. */
+  readonly seam: string;
+}
+
+export interface Wrap {
+  readonly drawing: Drawing;
+  readonly cut: readonly Segment[];
+  /** What found no room on the wrap, to stand on the card. */
+  readonly beside: readonly string[];
+  /** Whether there are ticks at the kinks of the cut, for the card to say what they are. */
+  readonly ticked: boolean;
+}
+
+/** The flat pattern of one end: lines first, then each word where it is free of them and of the words before it. */
+export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: WrapWords): Wrap {
+  const curve = curveOf(cope, cope.cut, flat.seam, flat.scale);
+  const cutStroke = curveStroke('cut', flat, curve);
+  const otherStroke =
+    cope.other && curveStroke('other-edge', flat, curveOf(cope, cope.other, flat.seam, flat.scale));
+  const cut = segmentsOf(cutStroke.path, 3);
+  const box = boxOfWrap(flat, cope, base, otherStroke ? [cutStroke, otherStroke] : [cutStroke]);
+  const field = emptyField({ ...box, right: flat.width }, guidesOf(flat, cope, base));
+  const body: Body = { flat, cope, base, field };
+  addBarrier(field, cut, 0.8, true);
+  if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6, true);
+  const tab = tabMarks(body);
+  const edges = [...edgeSegments(body), ...tickSegments(body)];
+  addBarrier(field, edges, 0.5);
+  const fitUp = fitUpLines(body);
+  const changes = changesOf(cope.cut, curve);
+  const named = namedPlaces(cope);
+  const marked = [...named, ...changes].map(({ station }) => across(flat, station));
+  const ticks = kinkTicks(body, kinksOf(flat, cope.cut, curve), marked);
+  // Ticks come before all words, which then keep off them.
+  const known = [...placeTicks(body, named), ...changeTicks(body, changes)];
+  const { marks, beside } = letter(body, named, changes, words, fitUp);
+  const [baseEdge, ...seamAndTicks] = edges;
+  const all: Mark[] = [
+    ...(baseEdge ? [stroke('outline', baseEdge)] : []),
+    ...seamAndTicks.map((segment) => stroke('seam', segment)),
+    ...tab,
+    ...guideMarks(field),
+    ...(fitUp?.marks ?? []),
+    ...hatch(flat, cut, field),
+    ...(otherStroke ? [otherStroke] : []),
+    cutStroke,
+    ...ticks,
+    ...known,
+    ...marks,
+  ];
+  return { drawing: { name, box, marks: all }, cut, beside, ticked: ticks.length > 0 };
+}
+
+function stroke(purpose: 'outline' | 'seam', { from, to }: Segment): Stroke {
+  return strokeOf(purpose, [from, to]);
+}
+
+/** Half a line's width, so that the box holds the ink. */
+const EDGE: Mm = 0.2;
+
+/** The box of all that is printed: curves never leave the hull of their control points. */
+function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]): Box {
+  const ys = [height(flat, cope.longPoint.setback - WASTE_ROOM), height(flat, base)];
+  for (const { path } of curves) {
+    for (const piece of path.pieces) {
+      ys.push(piece.to.y);
+      if (piece.kind === 'cubic') ys.push(piece.c1.y, piece.c2.y);
+    }
+  }
+  return {
+    left: -EDGE,
+    right: flat.width + TAB + EDGE,
+    bottom: Math.min(...ys) - EDGE,
+    top: Math.max(...ys) + EDGE,
+  };
+}
+
+function letter(
+  body: Body,
+  named: readonly NamedPlace[],
+  changes: readonly Change[],
+  words: WrapWords,
+  fitUp: FitUpLines | undefined,
+): { marks: Mark[]; beside: string[] } {
+  const { flat, cope, field } = body;
+  const marks: Mark[] = [];
+  const put = (candidates: Iterable<Candidate>, otherwise?: string): void => {
+    const found = place(field, candidates);
+    if (found) marks.push(...found);
+    else if (otherwise) beside.push(otherwise);
+  };
+  marks.push(...stationLabels(body), ...foldLabel(body));
+  const zones = zonesOf(cope);
+  const bar = zoneBar(body, zones);
+  const over = changeNames(body, changes);
+  const places = placeNames(body, named);
+  const laid = fitUp ? fitUpNames(body, fitUp) : { marks: [], beside: [] };
+  marks.push(...(bar ?? []), ...over.marks, ...places.marks, ...laid.marks);
+  const beside = [...over.beside, ...places.beside, ...laid.beside];
+  const weld =
+    bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
+  const spine = across(flat, 0);
+  const size = flat.width < 60 ? SMALL : TEXT;
+  put(arrows(body, spine + flat.width / 8));
+  put(identities(body, spine + flat.width / 8, words.names, size));
+  put(distances(body, spine - flat.width / 8, words));
+  const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
+  put(alongCut(body, 'waste', WASTE, deepFirst));
+  for (const stations of furtherOn(flat, cope)) put(alongCut(body, 'waste', WASTE, stations));
+  const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
+  put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
+  put(placesForWords(body, flat.width, [words.seam], SMALL));
+  put(baseWords(body), squareWords(body));
+  return { marks, beside: [...beside, ...weld] };
+}
+
+function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
+  for (const text of [`From this base edge ${distance}.`, shortDistance]) {
+    yield* placesForWords(body, near, [text], SMALL);
+  }
+}
+
+const WASTE = { lines: ['waste'], size: TEXT };
+
+/** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
+function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {
+  const count = Math.floor(width / WASTE_EVERY);
+  return stationsFrom(cope.throat.station, turn, count)
+    .slice(1)
+    .map((station) => stationsFrom(station, turn, NEARBY * count).slice(0, NEARBY));
+}
+
+/** How many places are tried about each. */
+const NEARBY = 12;
+const WASTE_EVERY: Mm = 110;
+
+const CUT_WORDS = 'cut to the middle of the line';
+
+function* baseWords(body: Body): Iterable<Candidate> {
+  const square = squareWords(body);
+  for (const text of [`${square}. Its ends meet when the leaf is wrapped true.`, square])
+    yield* placesForWords(body, 0, [text], SMALL);
+}
+
+/** A leaf that is laid on a rotation mark has no spine. */
+function squareWords({ cope }: Body): string {
+  return `Base edge: square to the ${cope.fitUp?.clock ? 'tube' : 'spine'}`;
+}
+
+function* arrows(body: Body, near: Mm): Iterable<Candidate> {
+  for (const shape of ARROWS) {
+    yield* placesFor(body, near, shape.width, shape.height, (left, bottom) =>
+      arrowMarks(body.flat, shape, left, bottom),
+    );
+  }
+}
+
+function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Candidate> {
+  const hand = names.paired ? `, ${names.hand}` : '';
+  const copies = names.copies > 1 ? [`cut ${names.copies}`] : [];
+  for (const length of [52, 34, 20, 12]) {
+    const tube = shortened(names.tube, size, length);
+    yield* placesForWords(body, near, [tube, `end ${names.end}${hand}`, ...copies], size);
+  }
+  const last = [`${shortened(names.tube, SMALL, 9)} ${names.end}`, ...(names.paired ? [names.hand] : [])];
+  yield* placesForWords(body, near, last, SMALL);
+}

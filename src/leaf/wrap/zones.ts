@@ -1,0 +1,166 @@
+import type { Mark } from '../../draw/drawing.ts';
+import { extentOf, SMALL } from '../../draw/lettering.ts';
+import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { addBarrier, type Candidate, isClear, isFree, wordsOf } from '../../draw/placer.ts';
+import { degrees, type Mm } from '../../measure/units.ts';
+import type { Cope } from '../../saddle/cope.ts';
+import { dihedralAt } from '../../saddle/dihedral.ts';
+import { homeStation } from '../../saddle/peaks.ts';
+import { type Body, baseHeight } from './body.ts';
+import { across } from './flat.ts';
+import { sideNames } from './sides.ts';
+
+/**
+ * A quarter of the way round a joint: about the heel, about the toe, or one of the sides between, as AWS D1.1 uses the
+ * words, and what angles the tube's and the header's surface make across the weld there.
+ */
+export interface Zone {
+  readonly name: string;
+  readonly from: number;
+  /** Beyond `from`, less than a turn. */
+  readonly to: number;
+  /** In degrees; undefined where the tube passes beside the header all along. */
+  readonly angles?: { readonly least: number; readonly most: number };
+}
+
+const LOOKS = 45;
+
+/** The four zones in order round the tube; a union has none, for it has no heel. */
+export function zonesOf(cope: Cope): readonly Zone[] {
+  const { heel, joint, end } = cope;
+  if (heel === undefined) return [];
+  const { section } = joint;
+  const names = sideNames(end.parts[0]);
+  return [names.heel, 'side', names.toe, 'side'].map((name, i) => {
+    const at = (turned: number): number => section.towards(heel + (i + turned) * (Math.PI / 2));
+    const [from, to] = [at(-0.5), at(0.5)];
+    const angles = Array.from({ length: LOOKS + 1 }, (_, k) => from + ((to - from) * k) / LOOKS)
+      .filter((station) => cope.outside(station).contact)
+      .map((station) => degrees(dihedralAt(joint, station)));
+    if (angles.length === 0) return { name, from, to };
+    return { name, from, to, angles: { least: Math.min(...angles), most: Math.max(...angles) } };
+  });
+}
+
+/** `heel 48–61°`. */
+export function zoneWords({ name, angles }: Zone): string {
+  if (!angles) return `${name}: passes beside`;
+  const [least, most] = [Math.round(angles.least), Math.round(angles.most)];
+  return least === most ? `${name} ${least}°` : `${name} ${least}–${most}°`;
+}
+
+/** A stretch of a zone on the leaf: the seam may cut one in two. */
+interface Stretch {
+  readonly left: Mm;
+  readonly right: Mm;
+  /** What may stand in it, the best first; none on the shorter half of a zone that the seam cuts. */
+  readonly words: readonly string[];
+}
+
+/**
+ * A bar round the leaf, as near the base edge as is free, that names the zones and says their weld angles; undefined
+ * where there is no room for all of it. One stretch at least says what its angles are: bare, they read as stations.
+ */
+export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | undefined {
+  if (body.flat.section.girth < BAR_GIRTH) return undefined;
+  const stretches = zones.flatMap((zone) => stretchesOf(body, zone));
+  const high = extentOf({ lines: [''], size: SMALL }).height;
+  const inward = -body.flat.bodyWay;
+  for (let down = 1; down < DEEPEST; down += 1.2) {
+    const middle = baseHeight(body) + inward * (down + high / 2);
+    const bar = stretches.flatMap((stretch) => barAt(body, stretch, middle) ?? []);
+    const told = bar.some(({ telling }) => telling);
+    if (told && bar.length === stretches.length) return drawnBar(body, bar);
+  }
+  return undefined;
+}
+
+/** Further from the base edge it is in the way of what matters more. */
+const DEEPEST: Mm = 12;
+
+/** A leaf narrower than this has no room for the bar; the base edge leaves room for it from here on. */
+export const BAR_GIRTH: Mm = 110;
+
+function stretchesOf({ flat }: Body, zone: Zone): Stretch[] {
+  const left = across(flat, homeStation(zone.from, flat.turn));
+  const right = across(flat, homeStation(zone.to, flat.turn));
+  const bare = zoneWords(zone);
+  const words = zone.angles ? [...TELLING.map((what) => `${what}: ${bare}`), bare] : [bare];
+  if (left < right) return [{ left, right, words }];
+  const [before, after] = [
+    { left, right: flat.width },
+    { left: 0, right },
+  ];
+  const longer = flat.width - left > right;
+  return [
+    { ...before, words: longer ? words : [] },
+    { ...after, words: longer ? [] : words },
+  ];
+}
+
+/** What stands before a zone's angles, where there is room. */
+const TELLING = ['weld angle', 'weld'] as const;
+
+/** A stretch of the bar: its lines, and its words where it has any. */
+interface Bar {
+  readonly lines: readonly Segment[];
+  readonly words?: Candidate;
+  /** Whether the words say that these are weld angles. */
+  readonly telling?: boolean;
+}
+
+/** One stretch at this height; undefined where something is in its way. */
+function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefined {
+  const { field, flat } = body;
+  const [from, to] = [Math.max(left, OFF_SEAM), Math.min(right, flat.width - OFF_SEAM)];
+  if (!isClear(field, { left: from + HAIR, right: to - HAIR, bottom: y - TICK, top: y + TICK }))
+    return undefined;
+  const ticks = [left, right]
+    .filter((x) => x > OFF_SEAM && x < flat.width - OFF_SEAM)
+    .map((x) => ({ from: point(x, y - TICK), to: point(x, y + TICK) }));
+  if (words.length === 0) return { lines: [...ticks, { from: point(from, y), to: point(to, y) }] };
+  for (const text of words) {
+    const bar = interrupted(body, text, from, to, y);
+    if (bar) return { ...bar, lines: [...ticks, ...bar.lines], telling: text !== words.at(-1) };
+  }
+  return undefined;
+}
+
+/** A level line with words in it, as near its middle as they are free; undefined where they are nowhere. */
+function interrupted({ field }: Body, text: string, from: Mm, to: Mm, y: Mm): Bar | undefined {
+  const block = { lines: [text], size: SMALL };
+  const { width, height } = extentOf(block);
+  const at = wordsOf(block);
+  const room = (to - from - width) / 2 - ROUND;
+  for (let aside = 0; aside <= room; aside += 0.5) {
+    for (const way of [1, -1]) {
+      const start = (from + to - width) / 2 + way * aside;
+      const placed = at(start, y - height / 2);
+      if (!isFree(field, placed.box, true)) continue;
+      const before = { from: point(from, y), to: point(start - ROUND, y) };
+      const after = { from: point(start + width + ROUND, y), to: point(to, y) };
+      return { lines: [before, after], words: placed };
+    }
+  }
+  return undefined;
+}
+
+const HAIR: Mm = 0.2;
+
+/** The bar ends this far from the seam's edges. */
+const OFF_SEAM: Mm = 1;
+
+/** Half of how high an end of a stretch is. */
+const TICK: Mm = 1;
+
+/** Between words and the line on both sides of them. */
+const ROUND: Mm = 1;
+
+function drawnBar({ field }: Body, bar: readonly Bar[]): Mark[] {
+  return bar.flatMap(({ lines, words }) => {
+    addBarrier(field, lines, 0.6);
+    if (words) field.taken.push(words.box);
+    const marks = words ? words.draw(words.box.left, words.box.bottom) : [];
+    return [...lines.map(({ from, to }) => strokeOf('guide', [from, to])), ...marks];
+  });
+}

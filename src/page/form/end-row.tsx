@@ -1,0 +1,108 @@
+import type { EndName } from '../../job/job.ts';
+import { KEYS } from '../../job/text/keys.ts';
+import { useBench } from '../bench.ts';
+import { hasAt, type Path, valueAt } from '../job/job-doc.ts';
+import { Entry, idOf } from './entry.tsx';
+import { Fold } from './fold.tsx';
+import { AddHeader, HeaderFields } from './header-fields.tsx';
+import { type EndKind, endKindAt, partPaths } from './kinds.ts';
+import { MeasureRow } from './measure-row.tsx';
+import { BLUNT, ROOT, SEAM } from './measures.ts';
+
+const END_KINDS: Readonly<Record<EndKind, string>> = {
+  none: 'no end here',
+  one: 'lands on a header',
+  several: 'lands on several',
+  plain: 'is cut off square',
+};
+
+interface EndRowProps {
+  readonly tube: Path;
+  readonly name: EndName;
+}
+
+/** All that is asked about one end: what it lands on, how it is turned, how its edge is made. */
+export function EndFields({ tube, name }: EndRowProps) {
+  const { doc } = useBench();
+  const end = [...tube, 'ends', name];
+  const kind = endKindAt(doc, end);
+  return (
+    <>
+      <EndKindChoice end={end} name={name} kind={kind} />
+      {(kind === 'one' || kind === 'several') &&
+        partPaths(doc, end).map((part, i, all) => (
+          <HeaderFields key={idOf(part)} part={part} name={name} place={i} of={all.length} />
+        ))}
+      {kind === 'several' && <AddHeader end={end} name={name} />}
+      {kind === 'one' && <EdgeFields end={end} name={name} />}
+    </>
+  );
+}
+
+function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: EndKind }) {
+  const { doc, write } = useBench();
+  const kinds: readonly EndKind[] = ['one', 'several', 'plain', 'none'];
+  const turn = (to: EndKind): void => {
+    const [first = end] = partPaths(doc, end);
+    const kept =
+      kind === 'one' || kind === 'several' ? valueAt(doc, first, KEYS[to === 'one' ? 'end' : 'part']) : {};
+    if (to === 'none') write([[end, undefined]]);
+    if (to === 'plain') write([[end, 'plain']]);
+    if (to === 'one') write([[end, kept]]);
+    if (to === 'several') write([[end, [kept, {}]]]);
+  };
+  return (
+    <div class="end-kind">
+      <label for={`kind-${name}`}>End {name}</label>
+      <select
+        id={`kind-${name}`}
+        value={kind}
+        onChange={(event) => {
+          const chosen = kinds.find((each) => each === event.currentTarget.value);
+          if (chosen) turn(chosen);
+        }}
+      >
+        {kinds.map((each) => (
+          <option key={each} value={each}>
+            {END_KINDS[each]}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+const EDGE = {
+  at: ['edge'],
+  label: 'edge',
+  reads: ['', 'bevel', 'square'],
+  example: '',
+  optional: true,
+} as const;
+const FROM = {
+  at: ['from'],
+  label: 'square from',
+  reads: ['', 'outside', 'inside'],
+  example: '',
+  optional: true,
+} as const;
+
+/** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
+function EdgeFields({ end, name }: { end: Path; name: EndName }) {
+  const { doc } = useBench();
+  const keys = ['edge', 'blunt', 'from', 'root', 'seam'];
+  const told = keys.some((key) => hasAt(doc, [...end, key]));
+  const part = `${name}.edge`;
+  const of = `end ${name}`;
+  return (
+    <Fold summary={`Edge and seam of ${of}`} told={told}>
+      <div class="fields">
+        <Entry base={end} blank={EDGE} part={part} fullName={`edge of ${of}`} />
+        <MeasureRow base={end} measure={BLUNT} part={part} of={of} />
+        <Entry base={end} blank={FROM} part={part} fullName={`square from which side, ${of}`} />
+        <MeasureRow base={end} measure={ROOT} part={part} of={of} />
+        <MeasureRow base={end} measure={SEAM} part={part} of={of} />
+      </div>
+    </Fold>
+  );
+}

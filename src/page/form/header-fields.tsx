@@ -1,0 +1,90 @@
+import type { EndName } from '../../job/job.ts';
+import { useBench } from '../bench.ts';
+import { hasAt, type Path } from '../job/job-doc.ts';
+import { idOf } from './entry.tsx';
+import { KindChoice } from './kind-choice.tsx';
+import {
+  asksAngle,
+  asksOffset,
+  HEADER_KINDS,
+  HEADER_NAMES,
+  HEADERS,
+  headerKindAt,
+  newHeader,
+  partPaths,
+} from './kinds.ts';
+import { MeasureRow } from './measure-row.tsx';
+import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
+
+/** One more header that the end lands on. */
+export function AddHeader({ end, name }: { end: Path; name: EndName }) {
+  const { doc, write } = useBench();
+  const next = partPaths(doc, end).length;
+  return (
+    <button type="button" class="quiet" onClick={() => write([[[...end, next], {}]])}>
+      Add a header to end {name}
+    </button>
+  );
+}
+
+interface HeaderFieldsProps {
+  readonly part: Path;
+  readonly name: EndName;
+  /** Which of the end's headers it is, counted from 0, and of how many. */
+  readonly place: number;
+  readonly of: number;
+}
+
+/** All that is asked about one header: its kind and size, and how the tube stands on it. */
+export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
+  const { doc, write } = useBench();
+  const kind = headerKindAt(doc, part);
+  const { within, measures } = HEADERS[kind];
+  const whose = of > 1 ? `end ${name}, header ${place + 1}` : `end ${name}`;
+  const base = [...part, 'onto', ...within];
+  return (
+    <div class="header-fields">
+      {of > 1 && (
+        <p class="numbered">
+          <strong>Header {place + 1}</strong>
+          <button
+            type="button"
+            class="quiet"
+            aria-label={`Remove header ${place + 1} of end ${name}`}
+            onClick={() => write([[part, undefined]])}
+          >
+            Remove
+          </button>
+        </p>
+      )}
+      <KindChoice
+        legend={`What ${whose} lands on`}
+        name={idOf([...part, 'kind'])}
+        kinds={HEADER_KINDS}
+        chosen={kind}
+        labels={HEADER_NAMES}
+        onChoose={(chosen) => write([[[...part, 'onto'], newHeader(chosen)], ...droppedBy(part, chosen)])}
+      />
+      <div class="fields">
+        {measures.map((measure) => (
+          <MeasureRow key={measure.label} base={base} measure={measure} part={`${name}.header`} of={whose} />
+        ))}
+        {asksAngle(kind) && <MeasureRow base={part} measure={ANGLE} part={`${name}.angle`} of={whose} />}
+        <MeasureRow
+          base={part}
+          measure={name === 'B' && of === 1 ? CLOCK_AT_B : CLOCK}
+          part={`${name}.clock`}
+          of={whose}
+        />
+        {asksOffset(kind) && <MeasureRow base={part} measure={OFFSET} part={`${name}.offset`} of={whose} />}
+        {of > 1 && <MeasureRow base={part} measure={SHIFT} part={`${name}.offset`} of={whose} />}
+      </div>
+    </div>
+  );
+
+  /** What the chosen kind can't have. */
+  function droppedBy(at: Path, chosen: (typeof HEADER_KINDS)[number]): [Path, undefined][] {
+    const keys = [...(asksOffset(chosen) ? [] : ['offset']), ...(asksAngle(chosen) ? [] : ['angle'])];
+    return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
+  }
+}

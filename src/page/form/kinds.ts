@@ -1,0 +1,87 @@
+import { isMap, isScalar, isSeq } from 'yaml';
+import type { Header, Section } from '../../job/job.ts';
+import { hasAt, type JobDoc, keysAt, nodeAt, type Path, type Value, wordsAt } from '../job/job-doc.ts';
+import type { Measure } from './measure.ts';
+import {
+  BOX_WALL,
+  CENTRE,
+  CORNER,
+  DEEP,
+  HEADER_SIZE,
+  PIECES,
+  RADIUS,
+  ROLL,
+  TUBE_SIZE,
+  TURN,
+  WIDE,
+} from './measures.ts';
+
+export type HeaderKind = Header['kind'];
+export type SectionKind = Section['kind'];
+export type EndKind = 'none' | 'plain' | 'one' | 'several';
+
+/** What a header of each kind asks for, and under which key its own values stand. */
+export const HEADERS: Readonly<
+  Record<HeaderKind, { readonly name: string; readonly within: Path; readonly measures: readonly Measure[] }>
+> = {
+  round: { name: 'round tube', within: [], measures: [HEADER_SIZE] },
+  box: { name: 'box', within: ['box'], measures: [WIDE, DEEP, BOX_WALL, CORNER, ROLL] },
+  plate: { name: 'plate', within: ['plate'], measures: [] },
+  bend: { name: 'bend', within: ['bend'], measures: [HEADER_SIZE, RADIUS, CENTRE] },
+  mitre: { name: 'mitre', within: ['mitre'], measures: [TURN, PIECES, RADIUS] },
+};
+
+export const HEADER_KINDS: readonly HeaderKind[] = ['round', 'box', 'plate', 'bend', 'mitre'];
+
+export const HEADER_NAMES: Readonly<Record<HeaderKind, string>> = {
+  round: HEADERS.round.name,
+  box: HEADERS.box.name,
+  plate: HEADERS.plate.name,
+  bend: HEADERS.bend.name,
+  mitre: HEADERS.mitre.name,
+};
+
+export function headerKindAt(doc: JobDoc, part: Path): HeaderKind {
+  const keys = keysAt(doc, [...part, 'onto']);
+  return HEADER_KINDS.find((kind) => kind !== 'round' && keys.includes(kind)) ?? 'round';
+}
+
+/** What a header of this kind is before anything is filled in. */
+export function newHeader(kind: HeaderKind): Value {
+  return kind === 'round' ? {} : { [kind]: {} };
+}
+
+export const SECTIONS: Readonly<
+  Record<SectionKind, { readonly name: string; readonly within: Path; readonly measures: readonly Measure[] }>
+> = {
+  round: { name: 'round', within: [], measures: [TUBE_SIZE] },
+  rectangular: { name: 'rectangular', within: ['section'], measures: [WIDE, DEEP, CORNER] },
+};
+
+export function sectionKindAt(doc: JobDoc, tube: Path): SectionKind {
+  return hasAt(doc, [...tube, 'section']) ? 'rectangular' : 'round';
+}
+
+export function endKindAt(doc: JobDoc, end: Path): EndKind {
+  const node = nodeAt(doc, end);
+  if (isSeq(node)) return 'several';
+  if (isMap(node)) return 'one';
+  if (isScalar(node) && wordsAt(doc, end).trim().toLowerCase() === 'plain') return 'plain';
+  return node === undefined ? 'none' : 'one';
+}
+
+/** Where each header of an end stands. */
+export function partPaths(doc: JobDoc, end: Path): readonly Path[] {
+  const node = nodeAt(doc, end);
+  if (isSeq(node)) return node.items.map((_, i) => [...end, i]);
+  return [end];
+}
+
+/** A mitre has an angle of its own, and neither it nor a plate has an axis to be beside of. */
+export function asksAngle(kind: HeaderKind): boolean {
+  return kind !== 'mitre';
+}
+
+export function asksOffset(kind: HeaderKind): boolean {
+  return kind !== 'mitre' && kind !== 'plate';
+}

@@ -1,0 +1,34 @@
+import type { Header, Part, Section } from '../../job/job.ts';
+import { lengthsInWords } from '../../saddle/readings-told.ts';
+import type { Path } from '../job/job-doc.ts';
+import type { Outcome } from '../job/outcome.ts';
+
+/** What each of several readings came to and how it differs from the first; none where the value or the job can't be read. */
+export function readingsTold(outcome: Outcome, path: Path): readonly string[] {
+  if (outcome.kind !== 'read') return [];
+  const [kind, place] = path;
+  const at = kind === 'tubes' && typeof place === 'number' ? place : 0;
+  const tube = outcome.job.tubes[at];
+  const key = path.at(-1);
+  if (!tube) return [];
+  if (key === 'between') {
+    const solution = outcome.solutions.find((each) => each.tube === tube);
+    return solution ? lengthsInWords(solution.readings, outcome.job.units) : [];
+  }
+  const name = path.find((step) => step === 'A' || step === 'B');
+  if (name === undefined) return diameterOf(tube.section)?.readings ?? [];
+  const end = tube.ends[name];
+  const which = path[path.indexOf(name) + 1];
+  const part = end?.kind === 'coped' ? end.parts[typeof which === 'number' ? which : 0] : undefined;
+  return part ? ofPart(part, key) : [];
+}
+
+function ofPart({ onto, angle, clock }: Part, key: Path[number] | undefined): readonly string[] {
+  if (key === 'angle') return angle.readings ?? [];
+  if (key === 'clock') return clock.readings ?? [];
+  return diameterOf(onto)?.readings ?? [];
+}
+
+function diameterOf(shape: Header | Section): { readonly readings?: readonly string[] } | undefined {
+  return 'od' in shape ? shape.od : undefined;
+}

@@ -1,0 +1,18 @@
+import type { Job } from '../../job/job.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import type { Outcome } from './outcome.ts';
+
+/** A job that could be read, and the tube that is looked at. */
+export interface Shown {
+  readonly job: Job;
+  readonly solutions: readonly TubeSolution[];
+  readonly solution: TubeSolution;
+}
+
+/** What there is to show of the tube in this place, counted from 0; undefined where the job can't be read. */
+export function shownOf(outcome: Outcome, place: number): Shown | undefined {
+  if (outcome.kind !== 'read') return undefined;
+  const asDrawn = outcome.solutions.filter(({ hand }) => hand === 'as-drawn');
+  const solution = asDrawn[Math.min(place, asDrawn.length - 1)];
+  return solution && { job: outcome.job, solutions: outcome.solutions, solution };
+}

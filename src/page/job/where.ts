@@ -1,0 +1,58 @@
+import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import type { Complaint } from '../../job/text/complaint.ts';
+import { type Path, wordsAt } from './job-doc.ts';
+
+/** A mistake and the value of the job file that it is about. */
+export interface Problem {
+  readonly complaint: Complaint;
+  readonly path: Path;
+  /** Nothing was written there yet: no mistake of anybody who is still writing. */
+  readonly lacking: boolean;
+}
+
+/** Finds the value that each complaint about this text is about, by its line and column. */
+export function problemsOf(text: string, complaints: readonly Complaint[]): readonly Problem[] {
+  const lineCounter = new LineCounter();
+  const doc = parseDocument(text, { schema: 'failsafe', uniqueKeys: false, lineCounter });
+  const paths = pathsByOffset(doc.contents);
+  return complaints.map((complaint) => {
+    const offset = (lineCounter.lineStarts[(complaint.line ?? 1) - 1] ?? 0) + (complaint.column ?? 1) - 1;
+    const there = paths.get(offset) ?? [[]];
+    const [outermost = [], innermost = []] = [there[0], there.at(-1)];
+    if (complaint.code === 'missing') {
+      const key = /`([\w-]+)`/.exec(complaint.read)?.[1];
+      // A header that is lacking altogether is waited for at its size, which is what most begin with.
+      const lacks = key === undefined ? [] : key === 'onto' ? ['onto', 'od'] : [key];
+      return { complaint, path: [...outermost, ...lacks], lacking: true };
+    }
+    const empty = complaint.code === 'shape' && wordsAt(doc, innermost).trim() === '';
+    return { complaint, path: innermost, lacking: empty && /no value/.test(complaint.why) };
+  });
+}
+
+/** What begins at each place of the text, the outermost first. */
+function pathsByOffset(root: unknown): Map<number, Path[]> {
+  const found = new Map<number, Path[]>();
+  const note = (offset: number | undefined, path: Path): void => {
+    if (offset !== undefined) found.set(offset, [...(found.get(offset) ?? []), path]);
+  };
+  const walk = (node: unknown, path: Path): void => {
+    if (isMap(node)) {
+      for (const { key, value } of node.items) {
+        if (!isScalar(key)) continue;
+        const inner = [...path, String(key.value)];
+        note(key.range?.[0], inner);
+        walk(value, inner);
+      }
+    } else if (isSeq(node)) {
+      for (const [i, item] of node.items.entries()) {
+        const inner = [...path, i];
+        if (isMap(item) || isScalar(item) || isSeq(item)) note(item.range?.[0], inner);
+        walk(item, inner);
+      }
+    }
+  };
+  if (isMap(root)) note(root.range?.[0], []);
+  walk(root, []);
+  return found;
+}

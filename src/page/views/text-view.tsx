@@ -1,0 +1,35 @@
+import { useState } from 'preact/hooks';
+import { takeJob } from '../job/opened.ts';
+
+interface TextViewProps {
+  readonly text: string;
+  readonly onWrite: (text: string, typing: string) => void;
+}
+
+/** The job file itself. What is typed is taken as soon as it can be read as one. */
+export function TextView({ text, onWrite }: TextViewProps) {
+  const [draft, setDraft] = useState<string | undefined>(undefined);
+  const taken = draft === undefined ? undefined : takeJob(draft);
+  return (
+    <div class="job-text">
+      <label for="job-text">The job file</label>
+      <textarea
+        id="job-text"
+        rows={22}
+        spellcheck={false}
+        value={draft ?? text}
+        aria-invalid={taken && !taken.ok ? 'true' : undefined}
+        aria-describedby="job-text-wrong"
+        onInput={(event) => {
+          const written = event.currentTarget.value;
+          const read = takeJob(written);
+          setDraft(read.ok ? undefined : written);
+          if (read.ok) onWrite(written, 'job-text');
+        }}
+      />
+      <p class="wrong" id="job-text-wrong">
+        {taken && !taken.ok ? `${taken.why} The joint is as it was before.` : ''}
+      </p>
+    </div>
+  );
+}

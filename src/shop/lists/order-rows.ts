@@ -1,0 +1,118 @@
+import type { Mark, Point } from '../../draw/drawing.ts';
+import { spelled, widthOf } from '../../draw/letters.ts';
+import { PLAIN } from '../../draw/paragraph.ts';
+import type { Mm } from '../../measure/units.ts';
+import { bendJobOf } from '../bend-pieces.ts';
+import { heading, type Item, type Laid, layText, tickBox } from '../laid.ts';
+import { handInWords } from './cut-list.ts';
+import type { EndTask, Stage } from './order.ts';
+
+/** More boxes than this in a row are not told apart: then there is one, for all. */
+const MOST_BOXES = 8;
+const PITCH: Mm = 3.4;
+const INDENT: Mm = 4.5;
+const APART: Mm = 8;
+
+/** The order of work: a heading for each setting, and under it each end with a box for every copy. */
+export function orderItems(
+  stages: readonly Stage[],
+  ticketOf: (task: EndTask) => number,
+  widest: Mm,
+): readonly Item[] {
+  const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task))));
+  const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
+  const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
+  const how = `A box for each end: tick it when it is cut${many ? '; one for all where there are many' : ''}.`;
+  return [
+    heading('Order of work'),
+    {
+      lay: (at, width) => {
+        const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest))
+          ? ' Each setting is read down, then to the right.'
+          : '';
+        const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}${down}`;
+        const laid = layText(text, PLAIN, at, width);
+        return { ...laid, foot: laid.foot - 0.8 };
+      },
+    },
+    ...stages.flatMap((stage, i) => stageItems(stage, i, rows[i] ?? [], boxes)),
+  ];
+}
+
+interface Row {
+  readonly text: string;
+  readonly ends: number;
+  readonly boxes: number;
+}
+
+function rowOf({ solution, end }: EndTask, ticket: number): Row {
+  const { tube, hand } = solution;
+  const bend = bendJobOf(solution);
+  const ends = tube.copies * (bend?.ends ?? 1);
+  const own = tube.pair ? `, ${handInWords(hand)}` : '';
+  const times = ends > 1 ? ` (${ends})` : '';
+  const which = bend ? 'mitred ends' : `end ${end}`;
+  return {
+    text: `${which} of ${tube.name}${own}${times}, ticket ${ticket}`,
+    ends,
+    boxes: ends <= MOST_BOXES ? ends : 1,
+  };
+}
+
+/** Side by side where the sheet is wide, to be read down one column after the other, as long as they stay on one page. */
+function stageItems({ setting }: Stage, place: number, rows: readonly Row[], boxes: number): Item[] {
+  const head: Item = {
+    heading: true,
+    lay: (at, wide) => layText(`${place + 1}. ${setting.name}`, PLAIN, { x: at.x, y: at.y - 1 }, wide),
+  };
+  const left = leftOf(boxes);
+  if (rows.length > MOST_TOGETHER)
+    return [head, ...rows.map((row): Item => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
+  return [head, { lay: (at, wide) => layBlock(rows, left, at, wide) }];
+}
+
+/** How wide a column of a setting is, and how many rows deep. */
+function columnsOf(rows: readonly Row[], left: Mm, width: Mm): { column: Mm; deep: number } {
+  const longest = Math.max(...rows.map(({ text }) => widthOf(spelled(text), PLAIN))) + 1;
+  const column = Math.min(width, left + longest);
+  const columns = Math.max(1, Math.floor((width + APART) / (column + APART)));
+  return { column, deep: Math.ceil(rows.length / columns) };
+}
+
+function isReadDown(rows: readonly Row[], left: Mm, width: Mm): boolean {
+  const { deep } = columnsOf(rows, left, width);
+  return rows.length <= MOST_TOGETHER && deep > 1 && deep < rows.length;
+}
+
+function layBlock(rows: readonly Row[], left: Mm, at: Point, width: Mm): Laid {
+  const { column, deep } = columnsOf(rows, left, width);
+  const marks: Mark[] = [];
+  let foot = at.y;
+  for (let from = 0; from < rows.length; from += deep) {
+    const x = at.x + (from / deep) * (column + APART);
+    let y = at.y;
+    for (const row of rows.slice(from, from + deep)) {
+      const laid = layRow(row, left, { x, y }, column);
+      marks.push(...laid.marks);
+      y = laid.foot;
+    }
+    foot = Math.min(foot, y);
+  }
+  return { marks, foot };
+}
+
+/** Where the rows of a setting begin, beside the most boxes that any has. */
+function leftOf(boxes: number): Mm {
+  return INDENT + boxes * PITCH + 1;
+}
+
+/** A block of more rows than this would leave much of a page empty. */
+const MOST_TOGETHER = 24;
+
+function layRow({ text, boxes }: Row, left: Mm, at: Point, width: Mm): Laid {
+  const laid = layText(text, PLAIN, { x: at.x + left, y: at.y }, width - left);
+  const ticks = Array.from({ length: boxes }, (_, i) =>
+    tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, PLAIN),
+  );
+  return { marks: [...ticks, ...laid.marks], foot: laid.foot };
+}

@@ -1,0 +1,82 @@
+import type { Mark, Point } from '../../draw/drawing.ts';
+import { spelled, widthOf } from '../../draw/letters.ts';
+import { PLAIN, SMALL, shortened, words } from '../../draw/paragraph.ts';
+import { line, outline } from '../../draw/strokes.ts';
+import type { Mm } from '../../measure/units.ts';
+import { type Item, type Laid, layText } from '../laid.ts';
+import type { PlannedBar, SizePlan, StockPlan } from './stock.ts';
+import { barInWords, blankName } from './stock-in-words.ts';
+
+const HIGH: Mm = 4.4;
+/** Under a shorter bar the words may be wider than it. */
+const SHORT_LINE: Mm = 90;
+
+/** What all bars of a plan have alike: the longest of them fills the width, and all begin under one another. */
+export interface BarScale {
+  readonly longest: Mm;
+  readonly names: Mm;
+}
+
+export function barScale({ sizes }: StockPlan): BarScale {
+  const bars = sizes.flatMap((size) => size.bars);
+  return {
+    longest: Math.max(...bars.map(({ length }) => length)),
+    names: Math.max(...bars.map(({ name }) => widthOf(spelled(name), PLAIN))) + 3,
+  };
+}
+
+/** Each length of stock as a bar to scale with all others, cut where it is cut, and in words under it. */
+export function stockBars(
+  { bars }: SizePlan,
+  { longest, names }: BarScale,
+  units: 'mm' | 'in',
+): readonly Item[] {
+  return bars.map((bar) => ({
+    lay: (at, width) => layBar(bar, units, { ...at, names, room: width - names, longest }),
+  }));
+}
+
+function layBar(
+  bar: PlannedBar,
+  units: 'mm' | 'in',
+  { names, room, longest, ...at }: Point & BarScale & { room: Mm },
+): Laid {
+  const scale = room / longest;
+  const top = at.y - 0.8;
+  const left = at.x + names;
+  const right = left + bar.length * scale;
+  const marks: Mark[] = [
+    words(spelled(bar.name), PLAIN, { x: at.x, y: top - HIGH + 1.2 }),
+    outline(
+      'frame',
+      { x: left, y: top },
+      { x: right, y: top },
+      { x: right, y: top - HIGH },
+      { x: left, y: top - HIGH },
+    ),
+  ];
+  let x = left;
+  for (const blank of bar.blanks) {
+    const wide = blank.length * scale;
+    marks.push(
+      line('frame', { x: x + wide, y: top }, { x: x + wide, y: top - HIGH }),
+      ...fitting(blankName(blank), x, wide, top),
+    );
+    x += wide;
+  }
+  if (bar.offcutName) marks.push(...fitting(bar.offcutName, x, right - x, top));
+  const text = layText(
+    barInWords(bar, units),
+    SMALL,
+    { x: left, y: top - HIGH - 0.4 },
+    Math.min(room, Math.max(SHORT_LINE, bar.length * scale)),
+  );
+  return { marks: [...marks, ...text.marks], foot: text.foot - 0.6 };
+}
+
+/** A name inside its piece, cut short where it must be; none where not even a few letters go in. */
+function fitting(name: string, left: Mm, wide: Mm, top: Mm): Mark[] {
+  const text = shortened(spelled(name), SMALL, wide - 1.6);
+  if (text.length < 3) return [];
+  return [words(text, SMALL, { x: left + 0.8, y: top - HIGH + 1.4 })];
+}

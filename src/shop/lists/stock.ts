@@ -1,0 +1,131 @@
+import type { Job, StockLength } from '../../job/job.ts';
+import { sectionInWords } from '../../job/shape.ts';
+import type { Length, Mm } from '../../measure/units.ts';
+import { asWritten } from '../../measure/write.ts';
+import { type Nesting, nest } from '../../nest/nesting.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { blanksOf } from '../blanks.ts';
+
+/** What is cut from the shop's lengths, size by size. */
+export interface StockPlan {
+  /** What there is to cut from, as the job tells it. */
+  readonly rack: readonly StockLength[];
+  readonly kerf: Length;
+  readonly sizes: readonly SizePlan[];
+  /** Tubes whose length is not known yet, which are cut from none. */
+  readonly unknown: readonly TubeSolution[];
+}
+
+/** All blanks of one size of tube, nested. */
+export interface SizePlan {
+  /** `31.75 mm (1-1/4 in, 1.250), wall 2.4 mm`. */
+  readonly size: string;
+  readonly bars: readonly PlannedBar[];
+  /** Blanks that are longer than any length of stock, or for which there is not enough. */
+  readonly left: readonly Blank[];
+  /** Together of the stock that is taken, and what no nesting can do with less than: proved, where it is known. */
+  readonly total: Mm;
+  readonly least?: Mm;
+}
+
+export interface Blank {
+  readonly solution: TubeSolution;
+  readonly length: Mm;
+  readonly piece?: string;
+}
+
+/** One length of stock. */
+export interface PlannedBar {
+  /** `6m no. 2`: written on the steel. */
+  readonly name: string;
+  readonly length: Mm;
+  readonly blanks: readonly Blank[];
+  readonly offcut: Mm;
+  /** `offcut 3`, where it is long enough to keep. */
+  readonly offcutName?: string;
+}
+
+/** A shorter offcut is scrap: two hands and a vice hold no less. */
+const KEPT: Mm = 150;
+
+/**
+ * The blanks of a job nested into the stock that it tells; undefined where it tells none. The stock is there for each size of
+ * tube anew, for its lengths are told without a size.
+ */
+export function stockPlan(
+  { stock }: Pick<Job, 'stock'>,
+  solutions: readonly TubeSolution[],
+): StockPlan | undefined {
+  if (!stock) return undefined;
+  const sizes = new Map<string, Blank[]>();
+  for (const solution of solutions) {
+    const kinds = blanksOf(solution);
+    if (kinds.length === 0) continue;
+    const { tube } = solution;
+    const size = `${sectionInWords(tube.section)}${tube.wall ? `, wall ${asWritten(tube.wall)}` : ''}`;
+    const blanks = sizes.get(size) ?? [];
+    sizes.set(size, blanks);
+    for (const { length, count, piece } of kinds) {
+      for (let i = 0; i < count; i++) blanks.push({ solution, length, ...(piece && { piece }) });
+    }
+  }
+  let offcuts = 0;
+  const plans = [...sizes].map(([size, blanks]): SizePlan => {
+    const plan = sizePlan(size, blanks, stock.lengths, stock.kerf.mm, offcuts);
+    offcuts += plan.bars.filter(({ offcutName }) => offcutName !== undefined).length;
+    return plan;
+  });
+  return {
+    rack: stock.lengths,
+    kerf: stock.kerf,
+    sizes: plans,
+    unknown: solutions.filter((each) => blanksOf(each).length === 0),
+  };
+}
+
+function sizePlan(
+  size: string,
+  blanks: readonly Blank[],
+  lengths: readonly StockLength[],
+  kerf: Mm,
+  before: number,
+): SizePlan {
+  const kinds = lengths.map(({ length, count }) => ({ length: length.mm, count }));
+  const nesting = nest(
+    blanks.map(({ length }) => length),
+    kinds,
+    kerf,
+  );
+  return {
+    size,
+    bars: named(nesting, blanks, lengths, before),
+    left: nesting.left.flatMap((place) => blanks[place] ?? []),
+    total: nesting.total,
+    ...(nesting.least !== undefined && { least: nesting.least }),
+  };
+}
+
+function named(
+  { bars }: Nesting,
+  blanks: readonly Blank[],
+  lengths: readonly StockLength[],
+  before: number,
+): readonly PlannedBar[] {
+  const numbers = new Map<Mm, number>();
+  let offcuts = before;
+  return bars
+    .toSorted((a, b) => b.length - a.length)
+    .map(({ length, pieces, offcut }) => {
+      const number = (numbers.get(length) ?? 0) + 1;
+      numbers.set(length, number);
+      const wrote = lengths.find((each) => each.length.mm === length)?.length;
+      const kept = offcut >= KEPT ? { offcutName: `offcut ${++offcuts}` } : {};
+      return {
+        name: `${wrote ? asWritten(wrote) : ''} no. ${number}`,
+        length,
+        blanks: pieces.flatMap((place) => blanks[place] ?? []),
+        offcut,
+        ...kept,
+      };
+    });
+}
