@@ -45,12 +45,13 @@ export async function readAsk(path: string | undefined, flags: EndFlags, shell: 
 function defaults(paper: string | undefined, shell: Shell): JobDefaults {
   if (paper === undefined) return regional(shell);
   const insistOnPaper = namedPaper(paper);
-  return { paper: insistOnPaper, insistOnPaper };
+  return { words: shell.words, paper: insistOnPaper, insistOnPaper };
 }
 
 /** The system's region is looked up only where no paper is named: it takes as long as drawing a leaf. */
 function regional(shell: Shell): JobDefaults {
   return {
+    words: shell.words,
     get paper() {
       return regionalPaper(shell.env);
     },

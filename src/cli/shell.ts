@@ -1,3 +1,5 @@
+import type { Language } from '../words/language.ts';
+
 /** The process as a command sees it, so that tests can run commands without starting one. */
 export interface Shell {
   readonly cwd: string;
@@ -6,6 +8,8 @@ export interface Shell {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether a person watches standard error. */
   readonly watched: boolean;
+  /** The language in which it is answered. */
+  readonly words: Language;
   /** Results. */
   out(data: string | Uint8Array): Promise<void>;
   /** Everything else. */
@@ -15,12 +19,13 @@ export interface Shell {
 }
 
 /** The shell of the running process. */
-export function processShell(home: URL): Shell {
+export function processShell(home: URL, words: Language): Shell {
   return {
     cwd: process.cwd(),
     home,
     env: process.env,
     watched: process.stderr.isTTY === true,
+    words,
     out: written,
     err: (text) => process.stderr.write(text),
     async input() {

@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
 import { type EndReport, reportEnd } from './end-report.ts';
 import { endWarnings, tubeWarnings, type Warning } from './warnings.ts';
 
@@ -15,10 +16,10 @@ export interface TubeReport {
 
 /** Checks every tube of a job, each opposite hand after its twin. */
 export function reportJob(job: Job): readonly TubeReport[] {
-  return solveJob(job).map(reportTube);
+  return solveJob(job).map((solution) => reportTube(solution, job.words));
 }
 
-export function reportTube(solution: TubeSolution): TubeReport {
+export function reportTube(solution: TubeSolution, words: Language): TubeReport {
   const { tube } = solution;
   const look = (name: 'A' | 'B'): EndReport | 'plain' | undefined => {
     const end = solution.ends[name];
@@ -28,9 +29,9 @@ export function reportTube(solution: TubeSolution): TubeReport {
   const A = look('A');
   const B = look('B');
   const warnings = [
-    ...(A && A !== 'plain' ? endWarnings(tube, 'A', A) : []),
-    ...(B && B !== 'plain' ? endWarnings(tube, 'B', B) : []),
-    ...tubeWarnings(solution),
+    ...(A && A !== 'plain' ? endWarnings(tube, 'A', A, words) : []),
+    ...(B && B !== 'plain' ? endWarnings(tube, 'B', B, words) : []),
+    ...tubeWarnings(solution, words),
   ];
   return { solution, ends: { ...(A && { A }), ...(B && { B }) }, warnings };
 }

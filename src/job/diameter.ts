@@ -2,7 +2,7 @@ import { isScalar } from 'yaml';
 import { diameterOfGirth } from '../measure/girth.ts';
 import { namesPipe, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
-import { asWritten, millimetres } from '../measure/write.ts';
+import { lengthAsWritten, millimetres } from '../measure/write.ts';
 import { complain, type Desk, IN_A_FILE, type Spot } from './text/desk.ts';
 import { isMapAt } from './text/fields.ts';
 import { lengthAt } from './text/values.ts';
@@ -33,9 +33,9 @@ const GIRTH: Way<Length> = {
     const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
     if (!girth || !tape) return undefined;
     const mm = diameterOfGirth(girth.mm, tape.mm);
-    const words = `girth ${asWritten(girth)}${tape.mm > 0 ? ` with a tape ${asWritten(tape)} thick` : ''}`;
+    const words = `girth ${lengthAsWritten(girth)}${tape.mm > 0 ? ` with a tape ${lengthAsWritten(tape)} thick` : ''}`;
     if (mm > 0) return { mm, wrote: words, unit: girth.unit, byName: true };
-    const why = `a tape ${asWritten(tape)} thick leaves nothing of ${asWritten(girth)} round it`;
+    const why = `a tape ${lengthAsWritten(tape)} thick leaves nothing of ${lengthAsWritten(girth)} round it`;
     return complain(desk, at('tape'), 'girth', why, 'the thickness of the tape itself, such as 0.1mm');
   },
 };

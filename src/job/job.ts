@@ -1,10 +1,13 @@
 import type { Angle, Length } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import type { Paper } from './paper/paper.ts';
 import type { Origin } from './text/place.ts';
 
 /** What a job file asks for, with every default filled in. Values keep the words they were written in. */
 export interface Job {
   readonly title?: string;
+  /** The language in which its paper, its reports and its mistakes are said. */
+  readonly words: Language;
   readonly units: 'mm' | 'in';
   readonly sheet: SheetAsk;
   readonly tubes: readonly Tube[];

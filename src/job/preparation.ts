@@ -1,5 +1,5 @@
 import type { Length } from '../measure/units.ts';
-import { asWritten } from '../measure/write.ts';
+import { lengthAsWritten } from '../measure/write.ts';
 import type { Preparation } from './job.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import type { Fields } from './text/fields.ts';
@@ -72,7 +72,7 @@ function bevel(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation
     return complain(desk, blunt.spot, 'no-wall', why, `${desk.say.key('wall')} as well`);
   }
   if (typeof wall !== 'string' && blunt.value.mm > wall.mm) {
-    const most = asWritten(wall);
+    const most = lengthAsWritten(wall);
     return complain(
       desk,
       blunt.spot,

@@ -1,4 +1,5 @@
 import { isMap, isScalar } from 'yaml';
+import type { Language } from '../words/language.ts';
 import type { Job, Tube } from './job.ts';
 import type { Paper } from './paper/paper.ts';
 import { readSheet } from './paper/sheet.ts';
@@ -11,6 +12,8 @@ import { choiceAt, copiesAt, missing, wordsAt, yesOrNoAt } from './text/values.t
 import { readTube } from './tube.ts';
 
 export interface JobDefaults {
+  /** The language in which all that follows from the job is said. */
+  readonly words: Language;
   /** Printed on where the file names no paper. Asked for only then, as the system's region is slow to tell. */
   readonly paper: Paper;
   /** Printed on whatever the file names. */
@@ -28,7 +31,14 @@ export function readJob(source: string, file: string, defaults: JobDefaults): Jo
 export function readJobIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
   const text = parseJobText(source, file);
   const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), spoilt: false };
-  const desk: Desk = { text, say, bareUnit: bareUnitOf(text), complaints: new Map(), places: new Map() };
+  const desk: Desk = {
+    text,
+    say,
+    words: defaults.words,
+    bareUnit: bareUnitOf(text),
+    complaints: new Map(),
+    places: new Map(),
+  };
   desk.places.set('', { line: 1, column: 1 });
   const job = checkVersion(desk, root) ? readWhole(desk, root, defaults) : undefined;
   const [first, ...rest] = [...desk.complaints.values()].sort(
@@ -97,6 +107,7 @@ function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefin
   const origin = { file: desk.text.file, places: desk.places };
   return {
     ...(title !== undefined && { title }),
+    words: desk.words,
     units: desk.bareUnit,
     sheet,
     tubes,

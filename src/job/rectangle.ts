@@ -1,5 +1,5 @@
 import type { Length } from '../measure/units.ts';
-import { asWritten } from '../measure/write.ts';
+import { lengthAsWritten } from '../measure/write.ts';
 import { usualCorner } from './corner.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import type { Fields } from './text/fields.ts';
@@ -32,7 +32,7 @@ export function readRectangle(
   if (!wide || !deep || !corner) return undefined;
   const most = Math.min(wide.mm, deep.mm) / 2;
   if (corner.mm <= most + 1e-9) return { wide, deep, corner };
-  const why = `corners of ${asWritten(corner)} are wider than half of its narrow side`;
+  const why = `corners of ${lengthAsWritten(corner)} are wider than half of its narrow side`;
   return complain(desk, fields.get('corner') ?? spot, 'corner', why, `a corner up to ${most} mm`);
 }
 

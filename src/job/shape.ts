@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { asWritten, bothUnits, isMetric } from '../measure/write.ts';
+import { bothUnits, isMetric, lengthAsWritten } from '../measure/write.ts';
 import type { Section } from './job.ts';
 
 /** How far a tube reaches from its axis at most. */
@@ -32,5 +32,5 @@ export function unitsOf({ section }: { readonly section: Section }): 'mm' | 'in'
 /** A tube's size in the person's words and in the other unit. */
 export function sectionInWords(section: Section): string {
   if (section.kind === 'round') return bothUnits(section.od);
-  return `${asWritten(section.wide)} x ${asWritten(section.deep)}, corners ${bothUnits(section.corner)}`;
+  return `${lengthAsWritten(section.wide)} x ${lengthAsWritten(section.deep)}, corners ${bothUnits(section.corner)}`;
 }

@@ -1,7 +1,7 @@
 import { readGauge } from '../measure/gauge.ts';
 import { type PipeSize, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
-import { asWritten, millimetres } from '../measure/write.ts';
+import { lengthAsWritten, millimetres } from '../measure/write.ts';
 import { diameterAt } from './diameter.ts';
 import type { Section } from './job.ts';
 import type { Wall } from './preparation.ts';
@@ -63,7 +63,7 @@ function readPipeTube(desk: Desk, fields: Fields, spot: Spot): TubeSize {
     return { section, wall: pipe === undefined ? 'unclear' : own };
   }
   if (wall) {
-    const why = `${desk.say.key('pipe')} says the wall already, ${asWritten(pipe.wall)}`;
+    const why = `${desk.say.key('pipe')} says the wall already, ${lengthAsWritten(pipe.wall)}`;
     complain(desk, wall, 'wall-twice', why, `${desk.say.setting('pipe', pipe.od.wrote)}, or no wall`);
     return { section, wall: 'unclear' };
   }
@@ -107,7 +107,7 @@ function wallAt(desk: Desk, spot: Spot): Length | undefined {
 function withinTube(desk: Desk, spot: Spot, wall: Length, od: Length): Wall {
   const radius = od.mm / 2;
   if (wall.mm < radius - 1e-9) return wall;
-  const why = `the wall fills the tube: half of ${asWritten(od)} is ${millimetres(radius)} mm`;
+  const why = `the wall fills the tube: half of ${lengthAsWritten(od)} is ${millimetres(radius)} mm`;
   complain(desk, spot, 'wall', why, `a wall under ${millimetres(radius)} mm`);
   return 'unclear';
 }

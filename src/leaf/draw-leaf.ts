@@ -3,6 +3,7 @@ import { unitsOf } from '../job/shape.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
 import { drawCard } from './card/card.ts';
 import { factsOf } from './card/facts.ts';
 import { keyOf } from './key.ts';
@@ -23,6 +24,7 @@ export interface LeafContext {
   /** The job's title. */
   readonly job?: string;
   readonly paperThickness: Mm;
+  readonly words: Language;
 }
 
 /**

@@ -8,7 +8,11 @@ import type { Leaf } from './leaf.ts';
 
 /** What every leaf of a job needs to know of it. */
 export function contextOf(job: Job): LeafContext {
-  return { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+  return {
+    ...(job.title && { job: job.title }),
+    paperThickness: job.sheet.paperThickness.mm,
+    words: job.words,
+  };
 }
 
 /** The leaves of one tube's coped ends, A before B; each followed by its footprints where they are asked for. */

@@ -30,13 +30,13 @@ export function bothUnits(length: Length): string {
     return `${wrote} (${millimetres(mm)} mm, ${inchFraction(mm)} in, ${decimalInches(mm)})`;
   }
   if (isMetric(length.unit)) {
-    return `${asWritten(length)} (${inchFraction(length.mm)} in, ${decimalInches(length.mm)})`;
+    return `${lengthAsWritten(length)} (${inchFraction(length.mm)} in, ${decimalInches(length.mm)})`;
   }
-  return `${asWritten(length)} (${millimetres(length.mm)} mm)`;
+  return `${lengthAsWritten(length)} (${millimetres(length.mm)} mm)`;
 }
 
 /** The person's own words, with the unit that was meant where they left it out: `60` becomes `60 mm`. */
-export function asWritten(length: Length): string {
+export function lengthAsWritten(length: Length): string {
   return /[\p{L}"']/u.test(plainSpelling(length.wrote)) ? length.wrote : `${length.wrote} ${length.unit}`;
 }
 

@@ -1,6 +1,7 @@
 import type { CopedEnd, Tube } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { curveOf, solveEnd } from '../../src/saddle/cope.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { type JointKind, type RandomJoint, randomFrom, randomJoint, SEED } from '../outside/random-joints.ts';
 import { type Body, type BRepKernel, headerBody, loadBRepKernel } from '../outside/solids/b-rep-kernel.ts';
 import { headerFrame } from '../outside/solids/implicit-solids.ts';
@@ -102,7 +103,7 @@ function caseOf(ask: RandomJoint): Case {
       '',
     ].join('\n'),
     'bench.yaml',
-    { paper: { name: 'A4', width: 210, height: 297 } },
+    { words: ENGLISH, paper: { name: 'A4', width: 210, height: 297 } },
   );
   const tube = job.tubes[0];
   const end = tube?.ends.A;

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { type Random, randomFrom } from '../outside/random-joints.ts';
 import { wrongCombinations } from './malformed-combinations.ts';
 import { goodJob, type Malformed, written } from './malformed-draw.ts';
@@ -53,6 +54,7 @@ function setUp(folder: string, { args, job }: Malformed, byPipe: boolean): { arg
 async function runMain(folder: string, args: readonly string[], input: string): Promise<Run> {
   let [out, err] = ['', ''];
   const shell: Shell = {
+    words: ENGLISH,
     cwd: folder,
     home: HOME,
     env: { LANG: 'de_DE.UTF-8' },

@@ -6,6 +6,7 @@ import { decodePDFRawStream, PDFArray, PDFDict, PDFDocument, PDFName, PDFRawStre
 import { describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { copeleaf, folderWith, namesIn } from './run-command.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -210,6 +211,7 @@ describe('a long run', () => {
     const folder = folderWith({ 'many.yaml': rungs(60) });
     let said = '';
     const shell: Shell = {
+      words: ENGLISH,
       cwd: folder,
       home: pathToFileURL(ROOT),
       env: { LANG: 'de_DE.UTF-8' },

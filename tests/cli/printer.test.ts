@@ -7,12 +7,14 @@ import { addPrinterCommands } from '../../src/cli/printer/printer-commands.ts';
 import { printerFileOf, savePrinters } from '../../src/cli/printer/printer-file.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { tell } from '../../src/cli/trouble.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { folderWith, type Run } from './run-command.ts';
 
 /** A shell whose settings are in a folder of its own. */
 function shellIn(folder: string) {
   const said = { out: '', err: '' };
   const shell: Shell = {
+    words: ENGLISH,
     cwd: folder,
     home: new URL('../..', import.meta.url),
     env: { XDG_CONFIG_HOME: folder, APPDATA: folder, HOME: folder },

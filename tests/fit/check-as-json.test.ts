@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 interface Run {
   readonly code: number;
@@ -13,6 +14,7 @@ async function check(job: string, ...flags: string[]): Promise<Run> {
   let out = '';
   let err = '';
   const shell: Shell = {
+    words: ENGLISH,
     cwd: '/',
     home: new URL('file:///'),
     env: { LANG: 'de_DE.UTF-8' },

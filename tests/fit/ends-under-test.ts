@@ -4,6 +4,7 @@ import type { CopedEnd, EndName, Ends, Part, Preparation, Tube } from '../../src
 import type { Angle, Length } from '../../src/measure/units.ts';
 import { type Cope, solveEnd } from '../../src/saddle/cope.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import type { RandomJoint } from '../outside/random-joints.ts';
 
 /** A joint by diameters, as a person measures them: mm and degrees. */
@@ -78,7 +79,7 @@ export function endUnderTest(
 }
 
 export function reportOn(tube: Tube): TubeReport {
-  return reportTube(solveTube(tube));
+  return reportTube(solveTube(tube), ENGLISH);
 }
 
 /** The codes of the warnings about one end of this preparation. */

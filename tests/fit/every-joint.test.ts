@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { reportJob } from '../../src/fit/report.ts';
 import { readJob } from '../../src/job/read-job.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4 } from '../job/sample.ts';
 
 // Whatever edge is asked for on whatever header, on either section, a report comes, and comes before anyone gives up.
@@ -22,7 +23,7 @@ test.each(TUBES.flatMap((tube) => EDGES.map((edge) => ({ tube, edge }))))(
       const offset = onto.includes('plate') ? '' : ', offset: -3.4';
       const end = `{ onto: ${onto}, angle: 60, clock: -130.9${offset}, ${edge} }`;
       const job = `copeleaf: 1\nunits: mm\ntube:\n  ${tube}\n  wall: 2\n  ends: { A: ${end} }\n`;
-      const [report] = reportJob(readJob(job, 'every.yaml', { paper: A4 }));
+      const [report] = reportJob(readJob(job, 'every.yaml', { words: ENGLISH, paper: A4 }));
       const told = report?.ends.A;
       expect(told).toBeDefined();
       for (const number of numbersIn(told)) expect(Number.isFinite(number)).toBe(true);

@@ -4,6 +4,7 @@ import type { Tube } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { casesOf, dice, length, PAPER, randomAsk, tubeOf } from '../leaf/random-tubes.ts';
 import { BRACE } from './exact-cut.ts';
 
@@ -24,14 +25,16 @@ it('so has a leaf of a rectangular tube', () => {
   const tube: Tube = { ...tubeOf(BRACE), section };
   const solution = solveTube(tube);
   for (const end of ['A', 'B'] as const) {
-    expect(patternOf(drawLeaf(solution, end, { paperThickness: PAPER }).wrap)).toHaveLength(1);
+    expect(patternOf(drawLeaf(solution, end, { words: ENGLISH, paperThickness: PAPER }).wrap)).toHaveLength(
+      1,
+    );
   }
 });
 
 it('a footprint, which is not cut to, is cut out along the edge of its sheet', () => {
   const [brace] = casesOf(BRACE);
   if (!brace) throw new Error('no leaf');
-  const { wrap } = drawFootprint(brace.solution, 'A', 0, { paperThickness: PAPER });
+  const { wrap } = drawFootprint(brace.solution, 'A', 0, { words: ENGLISH, paperThickness: PAPER });
   const [edge, ...more] = patternOf(wrap);
   expect(more).toEqual([]);
   expect(edge?.pieces.map(({ to }) => to)).toEqual(

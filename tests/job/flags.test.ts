@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { type EndFlags, jobFromFlags } from '../../src/job/flags.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4, readSample, refusalOf } from './sample.ts';
 
 const RUNG: EndFlags = { od: '38,1', wall: '2.4', onto: '1-3/4"', angle: '60°', clock: '-5', edge: 'square' };
 
 describe('flags are read as a job file of one end', () => {
-  const job = jobFromFlags(RUNG, { paper: A4 });
+  const job = jobFromFlags(RUNG, { words: ENGLISH, paper: A4 });
 
   test('with the same meaning', () => {
     expect(job.tubes).toMatchObject([
@@ -19,9 +20,9 @@ describe('flags are read as a job file of one end', () => {
   });
 
   test('the end may be B', () => {
-    expect(Object.keys(jobFromFlags({ ...RUNG, end: 'b' }, { paper: A4 }).tubes[0]?.ends ?? {})).toEqual([
-      'B',
-    ]);
+    expect(
+      Object.keys(jobFromFlags({ ...RUNG, end: 'b' }, { words: ENGLISH, paper: A4 }).tubes[0]?.ends ?? {}),
+    ).toEqual(['B']);
   });
 
   test('and a later complaint names the flag', () => {
@@ -49,7 +50,7 @@ describe('a mistake names its flag and no line', () => {
     [{ od: '38.1', onto: '44.5' }, 'missing', 'no `--angle`'],
     [{ od: '38.1', onto: '44.5', angle: '60', edge: 'square' }, 'no-wall', '--edge square'],
   ])('%o', (flags, code, read) => {
-    const complaints = refusalOf(() => jobFromFlags(flags, { paper: A4 }));
+    const complaints = refusalOf(() => jobFromFlags(flags, { words: ENGLISH, paper: A4 }));
     expect(complaints).toMatchObject([{ code, read, file: 'flags' }]);
     expect(complaints[0]).not.toHaveProperty('line');
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4, complaintsAbout, refusalOf, SAMPLE } from './sample.ts';
 
 const TUBES = `copeleaf: 1
@@ -139,7 +140,7 @@ test('flags of any words are read or refused by name', () => {
   );
   fc.assert(
     fc.property(flags, (asked) => {
-      for (const complaint of refusalOf(() => jobFromFlags(asked, { paper: A4 }))) {
+      for (const complaint of refusalOf(() => jobFromFlags(asked, { words: ENGLISH, paper: A4 }))) {
         const { file, line, read, why, instead } = complaint;
         const told = file === 'flags' && line === undefined && read.includes('--') && read.length < 80;
         if (!told || why === '' || instead === '')

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { PAPERS, readPaper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4, readSample, refusalOf, SAMPLE } from './sample.ts';
 
 describe('a value of a job is found where it was written', () => {
@@ -66,7 +67,7 @@ describe('paper is read by its name or size', () => {
   });
 
   test('paper insisted on goes before what the file names, and has to hold its margins', () => {
-    const defaults = { paper: A4, insistOnPaper: { name: 'slip', width: 90, height: 300 } };
+    const defaults = { words: ENGLISH, paper: A4, insistOnPaper: { name: 'slip', width: 90, height: 300 } };
     expect(refusalOf(() => readJob(SAMPLE, 'x', defaults))).toMatchObject([
       { code: 'paper-small', line: 13 },
     ]);

@@ -3,6 +3,7 @@ import { reportsAsData } from '../../src/fit/as-data.ts';
 import { readAloud } from '../../src/fit/read-aloud.ts';
 import { reportTube } from '../../src/fit/report.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { readSample, refusalOf } from './sample.ts';
 
@@ -89,7 +90,7 @@ test(`any measuring object is read, echoed and solved, or refused with what to w
       if (!solution) throw new Error('a job has a tube');
       read++;
       if (read > 40) return;
-      const report = reportTube(solution);
+      const report = reportTube(solution, ENGLISH);
       expect(readAloud(report), text).not.toMatch(/NaN|undefined|Infinity/);
       expect(JSON.stringify(reportsAsData([report])), text).not.toContain('null');
     });

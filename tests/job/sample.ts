@@ -1,6 +1,7 @@
 import type { Job } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { type Complaint, Refusal } from '../../src/job/text/complaint.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 /** A brace of the trailer, both ends on its rails. */
 export const SAMPLE = `copeleaf: 1
@@ -21,7 +22,7 @@ paper: letter
 export const A4 = { name: 'A4', width: 210, height: 297 };
 
 export function readSample(text: string): Job {
-  return readJob(text, 'trailer.yaml', { paper: A4 });
+  return readJob(text, 'trailer.yaml', { words: ENGLISH, paper: A4 });
 }
 
 export function complaintsAbout(text: string): readonly Complaint[] {

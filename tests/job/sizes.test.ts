@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
 import type { Tube } from '../../src/job/job.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4, complaintsAbout, readSample, refusalOf } from './sample.ts';
 
 function rail(size: string, end = 'onto: { od: 89 }, angle: 60'): string {
@@ -49,7 +50,7 @@ describe('a tube takes its size by name', () => {
 
   test('by flags as well', () => {
     const flags = { pipe: 'NPS 1-1/2 sch 40', onto: '60.3', angle: '60', root: '1' };
-    const { tubes } = jobFromFlags(flags, { paper: A4 });
+    const { tubes } = jobFromFlags(flags, { words: ENGLISH, paper: A4 });
     expect(tubes).toMatchObject([
       { section: { od: { mm: 48.3 } }, wall: { mm: 3.68 }, ends: { A: { root: { mm: 1 } } } },
     ]);
@@ -84,7 +85,7 @@ describe('a size that does not stand is told once', () => {
     [{ od: '40', onto: 'NPS 2', angle: '60' }, 'its outside diameter, 60.3mm'],
     [{ od: '40', pipe: 'NPS 2', onto: '60', angle: '60' }, 'one of the two'],
   ])('by flags %o', (flags, instead) => {
-    const complaints = refusalOf(() => jobFromFlags(flags, { paper: A4 }));
+    const complaints = refusalOf(() => jobFromFlags(flags, { words: ENGLISH, paper: A4 }));
     expect(complaints).toMatchObject([{ file: 'flags', instead: expect.stringContaining(instead) }]);
     expect(complaints[0]?.instead).not.toMatch(/--onto|pipe: /);
   });

@@ -5,6 +5,7 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { degreeSigns } from '../../src/leaf/names.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 function solved(tube: string): TubeSolution {
@@ -20,8 +21,8 @@ describe('a bend of straight pieces', () => {
     const solution = solved(`copies: 2, ${BEND}`);
     const bend = wholeBend(solution.tube);
     expect(bend && mitredEnds(bend)).toBe(8);
-    const said = drawLeaf(solution, 'A', { paperThickness: 0.1 }).card.marks.flatMap((mark) =>
-      mark.kind === 'words' ? [mark.text] : [],
+    const said = drawLeaf(solution, 'A', { words: ENGLISH, paperThickness: 0.1 }).card.marks.flatMap(
+      (mark) => (mark.kind === 'words' ? [mark.text] : []),
     );
     expect(said.join(' ')).toContain('cut 16');
   });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { type Frame, heelOf, rayTo } from '../readings/tape.ts';
@@ -48,7 +49,7 @@ tube:
 function wrapOf(job: string): Drawing {
   const [solution] = solveJob(readSample(job));
   if (!solution) throw new Error('a job has a tube');
-  return drawLeaf(solution, 'B', { paperThickness: PAPER_THICKNESS }).wrap;
+  return drawLeaf(solution, 'B', { words: ENGLISH, paperThickness: PAPER_THICKNESS }).wrap;
 }
 
 /** The guide that runs beside some words, the nearest of them: upright or level, by where it stands. */
@@ -147,7 +148,7 @@ tube:
 `;
           const [solution] = solveJob(readSample(job));
           if (!solution) throw new Error('a job has a tube');
-          const { wrap, card } = drawLeaf(solution, 'B', { paperThickness: PAPER_THICKNESS });
+          const { wrap, card } = drawLeaf(solution, 'B', { words: ENGLISH, paperThickness: PAPER_THICKNESS });
           expect([...faultsOf(wrap), ...faultsOf(card)], job).toEqual([]);
           // What finds no room on a small wrap stands on its card.
           const texts = [...textsOf(wrap), ...textsOf(card)];

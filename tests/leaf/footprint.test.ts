@@ -7,6 +7,7 @@ import type { Leaf } from '../../src/leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 import { boxOfWords, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, randomKind, round, tubeOnto } from './random-kinds.ts';
@@ -141,7 +142,7 @@ it('a mitre has no footprint, and says why', () => {
   const [mitred] = kindCasesOf(tubeOnto(round(42.4), [partOf(onto, 45)], 2.6));
   if (!mitred) throw new Error('one end');
   const { solution } = mitred;
-  const context = { paperThickness: PAPER };
+  const context = { words: ENGLISH, paperThickness: PAPER };
   expect(leavesOf(solution, context, true).map(({ title }) => title)).toEqual(['gusset, end A']);
   expect(() => drawFootprint(solution, 'A', 0, context)).toThrow(RangeError);
   expect(withoutFootprint(solution)).toEqual([

@@ -4,6 +4,7 @@ import { widthOf } from '../../src/draw/letters.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import { homeStation } from '../../src/saddle/peaks.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
@@ -342,6 +343,8 @@ it('a plain end has no leaf', () => {
   if (!a) throw new Error('one end');
   const { solution } = a;
   const plain = { ...solution, ends: { ...solution.ends, B: { kind: 'plain' } as const } };
-  expect(() => drawLeaf(plain, 'B', { paperThickness: PAPER })).toThrow(RangeError);
-  expect(textsOf(drawLeaf(plain, 'A', { paperThickness: PAPER }).wrap).join(' ')).toContain('cut square');
+  expect(() => drawLeaf(plain, 'B', { words: ENGLISH, paperThickness: PAPER })).toThrow(RangeError);
+  expect(textsOf(drawLeaf(plain, 'A', { words: ENGLISH, paperThickness: PAPER }).wrap).join(' ')).toContain(
+    'cut square',
+  );
 });

@@ -4,6 +4,7 @@ import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { angle, length, PAPER } from './random-tubes.ts';
 
 /** One coped end of any kind, its leaf and the leaf of each of its footprints. */
@@ -18,7 +19,7 @@ export interface KindCase {
 
 export function kindCasesOf(tube: Tube): KindCase[] {
   const solution = solveTube(tube);
-  const context = { job: 'kayak trailer', paperThickness: PAPER };
+  const context = { words: ENGLISH, job: 'kayak trailer', paperThickness: PAPER };
   return (['A', 'B'] as const).flatMap((end) => {
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') return [];

@@ -5,6 +5,7 @@ import type { Leaf } from '../../src/leaf/leaf.ts';
 import { type Angle, type Length, radians } from '../../src/measure/units.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 /** A tube as the tests ask for it: sizes in mm, angles in degrees. */
 export interface Ask {
@@ -93,7 +94,7 @@ export function casesOf(ask: Ask, job?: string): Case[] {
     (['A', 'B'] as const).flatMap((end) => {
       const cope = solution.ends[end];
       if (cope?.kind !== 'coped') return [];
-      const leaf = drawLeaf(solution, end, { ...(job && { job }), paperThickness: PAPER });
+      const leaf = drawLeaf(solution, end, { ...(job && { job }), words: ENGLISH, paperThickness: PAPER });
       return [{ ask, solution, cope, end, leaf }];
     }),
   );

@@ -3,6 +3,7 @@ import { readJob } from '../../src/job/read-job.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import type { AskedEnd, AskedPart, AskedTube, Onto } from './asked-in-degrees.ts';
 import { between, type Random } from './random-joints.ts';
 
@@ -55,7 +56,7 @@ function map(values: Readonly<Record<string, string | number>>): string {
 
 /** The program's cope of one end, through the job file; or through another that asks for the same end. */
 export function copeOf(ask: AskedEnd, text = jobFileOf(ask)): Cope {
-  const job = readJob(text, 'joint.yaml', { paper: anyPaper() });
+  const job = readJob(text, 'joint.yaml', { words: ENGLISH, paper: anyPaper() });
   const [tube] = job.tubes;
   const solved = tube && solveTube(tube).ends[ask.end];
   if (solved?.kind !== 'coped') throw new Error(`end ${ask.end} was not coped`);

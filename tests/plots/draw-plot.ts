@@ -10,6 +10,7 @@ import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
 import { shrunk } from './shrunk.ts';
 
@@ -82,7 +83,7 @@ function pdfOf(set: LaidSheets): Promise<Uint8Array> {
 }
 
 function read(source: string): Job {
-  return readJob(source, 'plot', { paper: paper() });
+  return readJob(source, 'plot', { words: ENGLISH, paper: paper() });
 }
 
 function paper(): Paper {
@@ -92,7 +93,11 @@ function paper(): Paper {
 }
 
 function contextOf(job: Job) {
-  return { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+  return {
+    ...(job.title && { job: job.title }),
+    words: job.words,
+    paperThickness: job.sheet.paperThickness.mm,
+  };
 }
 
 /** One end's leaf as a job asks for it. */

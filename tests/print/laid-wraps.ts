@@ -9,6 +9,7 @@ import type { Leaf } from '../../src/leaf/leaf.ts';
 import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
 import { boxAround, onSheet, pointsOf } from '../tiler/ink-boxes.ts';
 
@@ -37,8 +38,12 @@ export interface DrawnLeaf {
 export function leavesOf(source: string): { job: Job; leaves: readonly DrawnLeaf[] } {
   const [paper] = PAPERS;
   if (!paper) throw new Error('no paper');
-  const job = readJob(source, 'job.yaml', { paper });
-  const context = { ...(job.title && { job: job.title }), paperThickness: job.sheet.paperThickness.mm };
+  const job = readJob(source, 'job.yaml', { words: ENGLISH, paper });
+  const context = {
+    ...(job.title && { job: job.title }),
+    words: job.words,
+    paperThickness: job.sheet.paperThickness.mm,
+  };
   const leaves = solveJob(job).flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) =>
       solution.ends[end]?.kind === 'coped'

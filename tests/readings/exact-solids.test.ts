@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readJob } from '../../src/job/read-job.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4 } from '../job/sample.ts';
 import {
   type AskedPart,
@@ -87,7 +88,7 @@ function exact(value: number): string {
 }
 
 function solved(job: string): TubeSolution {
-  const [solution] = solveJob(readJob(job, 'frame.yaml', { paper: A4 }));
+  const [solution] = solveJob(readJob(job, 'frame.yaml', { words: ENGLISH, paper: A4 }));
   if (!solution) throw new Error('a job has a tube');
   return solution;
 }

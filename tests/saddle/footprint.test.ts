@@ -4,6 +4,7 @@ import { PAPERS } from '../../src/job/paper/paper.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { copeUnderTest } from '../outside/end-under-test.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
 
@@ -17,7 +18,7 @@ interface Ask {
 function copeOf({ r, R, theta, e }: Ask): Cope {
   const flags = { od: `${2 * r}`, wall: `${r / 8}`, onto: `${2 * R}`, angle: `${theta}`, offset: `${e}` };
   const [paper] = PAPERS;
-  const tube = paper && jobFromFlags(flags, { paper }).tubes[0];
+  const tube = paper && jobFromFlags(flags, { words: ENGLISH, paper }).tubes[0];
   const end = tube && solveTube(tube).ends.A;
   if (end?.kind !== 'coped') throw new Error('the flags give one coped end');
   return end;

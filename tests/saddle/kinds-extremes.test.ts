@@ -3,6 +3,7 @@ import { readJob } from '../../src/job/read-job.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4 } from '../job/sample.ts';
 import type { AskedEnd } from '../outside/asked-end.ts';
 import { copeUnderTest } from '../outside/end-under-test.ts';
@@ -93,7 +94,7 @@ tube:
 `;
 
 test('a square line beside a bend is not torn where the wall leaves it', () => {
-  const [solution] = solveJob(readJob(BRINK, 'brink.yaml', { paper: A4 }));
+  const [solution] = solveJob(readJob(BRINK, 'brink.yaml', { words: ENGLISH, paper: A4 }));
   const cope = solution?.ends.B;
   if (cope?.kind !== 'coped') throw new Error('the end was asked to be coped');
   expect(curveOf(cope, cope.cut, 0, 18).length).toBeLessThan(60);

@@ -10,6 +10,7 @@ import { solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { furnish } from '../../src/tiler/furniture.ts';
 import { pagesOf } from '../../src/tiler/page.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { A4 } from '../job/sample.ts';
 import { faultsOf, textsOf } from '../leaf/collisions.ts';
 
@@ -22,7 +23,7 @@ const SMALL = { name: '130x137mm', width: 130, height: 137 };
 
 function jobOf(file: string, paper: Paper): Job {
   const text = readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8');
-  return readJob(text, file, { paper, insistOnPaper: paper });
+  return readJob(text, file, { words: ENGLISH, paper, insistOnPaper: paper });
 }
 
 /** As on sheets that carry leaves: with the cautions, which take room. */
@@ -126,6 +127,7 @@ describe('forty tubes with long names and much stock', () => {
       `  - { name: brace of the upper cradle at the drawbar number ${i}, od: 30, wall: 2, pair: true, copies: ${1 + (i % 6)}, between: ${500 + 37 * i}, ends: { A: { onto: { od: 42.4 }, angle: 60 }, B: { onto: { od: ${40 + (i % 4)} }, angle: 50, clock: 35, offset: 2 } } }\n`,
   );
   const job = readJob(`copeleaf: 1\nstock: [6m x 30, 2.4m x 4]\ntubes:\n${tubes.join('')}`, 'many', {
+    words: ENGLISH,
     paper: A4,
   });
   const [upright = []] = packs(job);
@@ -152,7 +154,7 @@ test('the order of work has a box for each copy, and one for all where there are
     const job = readJob(
       `copeleaf: 1\ntube: { name: rung, od: 30, copies: ${copies}, between: 600, ends: { A: { onto: { od: 40 }, angle: 60 }, B: plain } }\n`,
       'job',
-      { paper: A4 },
+      { words: ENGLISH, paper: A4 },
     );
     const [[list] = []] = packs(job);
     const row = list?.marks.find(
@@ -191,7 +193,7 @@ test('a pack goes into a PDF with names in other scripts', async () => {
   const job = readJob(
     'copeleaf: 1\ntube: { name: "Στήριγμα, распорка ⌀ 漢", od: 30, between: 600, ends: { A: { onto: { od: 40 }, angle: 60 }, B: plain } }\n',
     'job',
-    { paper: A4 },
+    { words: ENGLISH, paper: A4 },
   );
   const [pages = []] = packs(job);
   const sheets = pages.map((drawing, i) => ({

@@ -5,6 +5,7 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { randomKind } from '../leaf/random-kinds.ts';
 import { angle, length, PAPER, randomAsk, tubeOf } from '../leaf/random-tubes.ts';
 
@@ -50,7 +51,7 @@ function handsOf(tube: Tube): TubeSolution[] {
 }
 
 function leavesOf(solution: TubeSolution, job: string, footprints: boolean): Leaf[] {
-  const context = { job, paperThickness: PAPER };
+  const context = { words: ENGLISH, job, paperThickness: PAPER };
   return (['A', 'B'] as const).flatMap((end) => {
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') return [];

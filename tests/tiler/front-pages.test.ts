@@ -5,10 +5,13 @@ import type { SheetAsk } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 const JOB = readSample('copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 60 } } }\n');
-const LEAVES = solveJob(JOB).map((solution) => drawLeaf(solution, 'A', { paperThickness: 0.1 }));
+const LEAVES = solveJob(JOB).map((solution) =>
+  drawLeaf(solution, 'A', { words: ENGLISH, paperThickness: 0.1 }),
+);
 const ROLL: SheetAsk = { ...JOB.sheet, paper: { name: 'roll', width: 300, height: 5000, roll: true } };
 
 /** Two pages with a word in each upper corner of the room, and what room that was. */

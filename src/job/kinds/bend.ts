@@ -1,4 +1,4 @@
-import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
+import { angleAsWritten, bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { bentHeader } from '../../space/bend.ts';
 import { diameterAt } from '../diameter.ts';
 import type { BendHeader } from '../job.ts';
@@ -18,7 +18,7 @@ export function readBend(desk: Desk, spot: Spot, fields: Fields): BendHeader | u
   const centre = fields.has('centre') ? angleAt(desk, fields.get('centre')) : NO_ANGLE;
   if (!od || !radius || !centre) return undefined;
   if (radius.mm > od.mm / 2) return { kind: 'bend', od, radius, centre };
-  const why = `a tube of ${asWritten(od)} can not be bent round a centre line of ${asWritten(radius)}`;
+  const why = `a tube of ${lengthAsWritten(od)} can not be bent round a centre line of ${lengthAsWritten(radius)}`;
   return complain(desk, fields.get('radius') ?? spot, 'bend', why, 'a radius over half the diameter');
 }
 
@@ -27,7 +27,7 @@ export function bendFacts(header: BendHeader): HeaderFacts {
   const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
   return {
     words: `a bend of ${bothUnits(od)}, bent to ${bothUnits(radius)} on its centre line, its centre ${angleAsWritten(centre)} round from the tube`,
-    name: `the bent ${asWritten(od)} header`,
+    name: `the bent ${lengthAsWritten(od)} header`,
     setting: `bend ${keyed(od.mm)} ${keyed(radius.mm)}`,
     across: Number.POSITIVE_INFINITY,
     towards: od.mm / 2,

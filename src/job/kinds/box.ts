@@ -1,5 +1,5 @@
 import type { Length, Mm } from '../../measure/units.ts';
-import { angleAsWritten, asWritten, bothUnits } from '../../measure/write.ts';
+import { angleAsWritten, bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { type BoxSize, boxProfile } from '../../space/box.ts';
 import { cornersOf, rectangleRing } from '../../space/outline.ts';
 import { prism } from '../../space/prism.ts';
@@ -28,7 +28,7 @@ export function boxFacts(header: BoxHeader): HeaderFacts {
   const flat = flatOf(header);
   return {
     words: `a box ${bothUnits(wide)} wide, ${bothUnits(deep)} deep, corners ${bothUnits(corner)}${rolled}`,
-    name: `the ${asWritten(wide)} x ${asWritten(deep)} box`,
+    name: `the ${lengthAsWritten(wide)} x ${lengthAsWritten(deep)} box`,
     setting: `box ${keyed(wide.mm)} ${keyed(deep.mm)} ${keyed(corner.mm)}`,
     across: reachOf(size.wide, size.deep, size),
     towards: reachOf(size.deep, size.wide, size),

@@ -1,5 +1,5 @@
 import type { Length } from '../../measure/units.ts';
-import { asWritten, bothUnits } from '../../measure/write.ts';
+import { bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { circleRing } from '../../space/outline.ts';
 import { roundHeader } from '../../space/round.ts';
 import type { RoundHeader } from '../job.ts';
@@ -14,7 +14,7 @@ export function roundFacts(header: RoundHeader): HeaderFacts {
   const radius = od.mm / 2;
   return {
     words: bothUnits(od),
-    name: `the ${asWritten(od)} header`,
+    name: `the ${lengthAsWritten(od)} header`,
     setting: `round ${keyed(od.mm)}`,
     across: radius,
     towards: radius,

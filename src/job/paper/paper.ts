@@ -1,7 +1,7 @@
 import { readLength } from '../../measure/length.ts';
 import { type Reading, refused, taken } from '../../measure/misreading.ts';
 import type { Length, Mm } from '../../measure/units.ts';
-import { asWritten, millimetres } from '../../measure/write.ts';
+import { lengthAsWritten, millimetres } from '../../measure/write.ts';
 import { nearest } from '../text/nearest.ts';
 import type { Printer } from './printer.ts';
 
@@ -66,7 +66,7 @@ function readRoll(read: string, wide: string, bareUnit: 'mm' | 'in'): Reading<Pa
   const { mm } = width.value;
   if (mm <= 0) return refused(read, 'a roll is wider than 0', instead);
   if (mm > LONGEST_SIDE) return refused(read, `a PDF page is at most ${LONGEST_SIDE} mm wide`, instead);
-  return taken({ name: `roll ${asWritten(width.value)}`, width: mm, height: LONGEST_SIDE, roll: true });
+  return taken({ name: `roll ${lengthAsWritten(width.value)}`, width: mm, height: LONGEST_SIDE, roll: true });
 }
 
 function readSides(read: string, across: string, up: string, bareUnit: 'mm' | 'in'): Reading<Paper> {

@@ -1,5 +1,6 @@
 import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
 import type { Misreading } from '../../measure/misreading.ts';
+import type { Language } from '../../words/language.ts';
 import type { Complaint } from './complaint.ts';
 import type { Place } from './place.ts';
 import { onOneLine, shortened } from './quoting.ts';
@@ -32,6 +33,7 @@ export const IN_A_FILE: Dialect = {
 export interface Desk {
   readonly text: JobText;
   readonly say: Dialect;
+  readonly words: Language;
   readonly bareUnit: 'mm' | 'in';
   /** By place, code and wording, so that one mistake is told once. */
   readonly complaints: Map<string, Complaint>;

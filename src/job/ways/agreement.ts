@@ -1,6 +1,6 @@
 import type { Misreading } from '../../measure/misreading.ts';
 import { type Angle, type Length, MM_PER_INCH, type Mm, radians } from '../../measure/units.ts';
-import { angleAsWritten, asWritten, writeAngle, writeLength } from '../../measure/write.ts';
+import { angleAsWritten, lengthAsWritten, writeAngle, writeLength } from '../../measure/write.ts';
 
 /** How readings of one value are compared. */
 export interface Comparison<Value> {
@@ -35,7 +35,7 @@ export function comparedAngles(around: boolean): Comparison<Angle> {
 export function comparedLengths(unit: 'mm' | 'in'): Comparison<Length> {
   return {
     say: (length) =>
-      length.byName ? `${length.wrote}, that is ${writeLength(length.mm, unit)}` : asWritten(length),
+      length.byName ? `${length.wrote}, that is ${writeLength(length.mm, unit)}` : lengthAsWritten(length),
     more: (value, other) => value.mm - other.mm,
     ...lengthLimit(unit),
   };

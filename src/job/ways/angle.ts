@@ -1,6 +1,6 @@
 import { angleOffSquare, angleOfRise, angleOfTriangle } from '../../measure/found-angle.ts';
 import { type Angle, degrees, type Length, type Radians } from '../../measure/units.ts';
-import { angleAsWritten, asWritten } from '../../measure/write.ts';
+import { angleAsWritten, lengthAsWritten } from '../../measure/write.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, itemsOf } from '../text/fields.ts';
 import { angleAt, choiceAt, inJointRange, jointAngleAt, lengthAt } from '../text/values.ts';
@@ -44,7 +44,10 @@ function riseAndRun(desk: Desk, at: At): Angle | undefined {
   const rise = lengthAt(desk, at('rise'), 'positive');
   const run = lengthAt(desk, at('run'), 'any');
   if (!rise || !run) return undefined;
-  const angle = measured(angleOfRise(rise.mm, run.mm), `rise ${asWritten(rise)}, run ${asWritten(run)}`);
+  const angle = measured(
+    angleOfRise(rise.mm, run.mm),
+    `rise ${lengthAsWritten(rise)}, run ${lengthAsWritten(run)}`,
+  );
   return inJointRange(desk, at('rise'), angle);
 }
 
@@ -61,7 +64,7 @@ function triangle(desk: Desk, at: At): Angle | undefined {
   if (!tube || !header || !marks) return undefined;
   const rad = angleOfTriangle(tube.mm, header.mm, marks.mm);
   if (rad === undefined) return noTriangle(desk, spot, tube, header, marks);
-  const words = `triangle ${asWritten(tube)}, ${asWritten(header)}, ${asWritten(marks)}`;
+  const words = `triangle ${lengthAsWritten(tube)}, ${lengthAsWritten(header)}, ${lengthAsWritten(marks)}`;
   return inJointRange(desk, spot, measured(rad, words));
 }
 
@@ -71,7 +74,7 @@ const THREE_SIDES =
 function noTriangle(desk: Desk, spot: Spot, tube: Length, header: Length, marks: Length): undefined {
   const far = marks.mm >= tube.mm + header.mm;
   const bound = far ? 'not less than the two other sides together' : 'not more than the two others differ by';
-  const why = `${asWritten(marks)} between the marks is ${bound}`;
+  const why = `${lengthAsWritten(marks)} between the marks is ${bound}`;
   return complain(desk, spot, 'triangle', why, THREE_SIDES);
 }
 

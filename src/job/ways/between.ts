@@ -1,6 +1,6 @@
 import { readLength } from '../../measure/length.ts';
 import type { Angle, Length } from '../../measure/units.ts';
-import { angleAsWritten, asWritten } from '../../measure/write.ts';
+import { angleAsWritten, lengthAsWritten } from '../../measure/write.ts';
 import type { BetweenReading, MeasuredBetween, Section } from '../job.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
@@ -39,11 +39,11 @@ function markInList(desk: Desk, spot: Spot): undefined {
 
 /** A reading as a person wrote it: `faces 22-1/2in`, `straightedge 22-3/8in at 90deg`. */
 export function betweenInWords(reading: BetweenReading): string {
-  const length = asWritten(reading.length);
+  const length = lengthAsWritten(reading.length);
   if (reading.way === 'work-points') return length;
   if (reading.way !== 'straightedge') return `${reading.way} ${length}`;
   const { at } = reading;
-  return `straightedge ${length} at ${'rad' in at ? angleAsWritten(at) : asWritten(at)}`;
+  return `straightedge ${length} at ${'rad' in at ? angleAsWritten(at) : lengthAsWritten(at)}`;
 }
 
 function waysOf(section: Section | undefined): readonly Way<BetweenReading>[] {

@@ -1,5 +1,5 @@
 import type { Angle, Length, Radians } from '../../measure/units.ts';
-import { asWritten } from '../../measure/write.ts';
+import { lengthAsWritten } from '../../measure/write.ts';
 import { rectangularSection } from '../../space/section.ts';
 import type { Section } from '../job.ts';
 import { girthOf } from '../shape.ts';
@@ -40,7 +40,12 @@ function arcWay(section: Section | undefined): Way<Angle> {
       const arc = lengthAt(desk, at('arc'), 'any');
       if (!arc || !section) return undefined;
       if (Math.abs(arc.mm) > girthOf(section)) return tooFarRound(desk, at('arc'), section);
-      return { rad: directionOf(arc, section), wrote: `arc ${asWritten(arc)}`, unit: 'deg', byName: true };
+      return {
+        rad: directionOf(arc, section),
+        wrote: `arc ${lengthAsWritten(arc)}`,
+        unit: 'deg',
+        byName: true,
+      };
     },
   };
 }

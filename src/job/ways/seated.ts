@@ -30,7 +30,11 @@ export function jobWithSeated(job: Job, length: string): Job {
   }
   const file = job.origin?.file ?? 'job';
   const { paper } = job.sheet;
-  return readJob(withSeated(job.source, file, length), file, { paper, insistOnPaper: paper });
+  return readJob(withSeated(job.source, file, length), file, {
+    words: job.words,
+    paper,
+    insistOnPaper: paper,
+  });
 }
 
 const EXAMPLE = 'a length such as 587mm or 23-1/8in';

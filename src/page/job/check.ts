@@ -20,6 +20,6 @@ export interface Ask {
 export function check({ text, place }: Ask): Checked | undefined {
   const shown = shownOf(workOut(text), place);
   if (!shown) return undefined;
-  const report = reportTube(shown.solution);
+  const report = reportTube(shown.solution, shown.job.words);
   return { aloud: readAloud(report), warnings: report.warnings };
 }

@@ -4,7 +4,7 @@ import { PLAIN, SMALL, words } from '../../draw/paragraph.ts';
 import { line } from '../../draw/strokes.ts';
 import { twistInWords } from '../../leaf/card/twist-words.ts';
 import type { Mm } from '../../measure/units.ts';
-import { asWritten } from '../../measure/write.ts';
+import { lengthAsWritten } from '../../measure/write.ts';
 import { type Item, type Laid, layText, tickBox } from '../laid.ts';
 import {
   anglesInWords,
@@ -108,7 +108,7 @@ function nameOf(row: CutRow): string {
 }
 
 function sizeOf({ size, wall }: CutRow): string {
-  return wall ? `${size}, wall ${asWritten(wall)}` : size;
+  return wall ? `${size}, wall ${lengthAsWritten(wall)}` : size;
 }
 
 function lines(row: CutRow, units: 'mm' | 'in'): Item {

@@ -1,6 +1,6 @@
 import { sawLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
-import { asWritten, writeLength } from '../../measure/write.ts';
+import { lengthAsWritten, writeLength } from '../../measure/write.ts';
 import { handInWords, lengthless, rowName } from './cut-list.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
@@ -11,7 +11,9 @@ export function blankName({ solution: { tube, hand }, piece }: Omit<Blank, 'leng
 
 /** What lies in the rack, and whether each size of tube has it for itself: `In the rack: 3m x 2, 1.2m.` */
 export function rackInWords({ rack, sizes }: Pick<StockPlan, 'rack' | 'sizes'>): string {
-  const lengths = rack.map(({ length, count }) => `${asWritten(length)}${count > 1 ? ` x ${count}` : ''}`);
+  const lengths = rack.map(
+    ({ length, count }) => `${lengthAsWritten(length)}${count > 1 ? ` x ${count}` : ''}`,
+  );
   const whose = sizes.length > 1 ? ', all of these for each size of tube' : '';
   return `In the rack: ${lengths.join(', ')}${whose}.`;
 }

@@ -1,7 +1,7 @@
 import type { Job, StockLength } from '../../job/job.ts';
 import { sectionInWords } from '../../job/shape.ts';
 import type { Length, Mm } from '../../measure/units.ts';
-import { asWritten } from '../../measure/write.ts';
+import { lengthAsWritten } from '../../measure/write.ts';
 import { type Nesting, nest } from '../../nest/nesting.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { blanksOf } from '../blanks.ts';
@@ -62,7 +62,7 @@ export function stockPlan(
     const kinds = blanksOf(solution);
     if (kinds.length === 0) continue;
     const { tube } = solution;
-    const size = `${sectionInWords(tube.section)}${tube.wall ? `, wall ${asWritten(tube.wall)}` : ''}`;
+    const size = `${sectionInWords(tube.section)}${tube.wall ? `, wall ${lengthAsWritten(tube.wall)}` : ''}`;
     const blanks = sizes.get(size) ?? [];
     sizes.set(size, blanks);
     for (const { length, count, piece } of kinds) {
@@ -121,7 +121,7 @@ function named(
       const wrote = lengths.find((each) => each.length.mm === length)?.length;
       const kept = offcut >= KEPT ? { offcutName: `offcut ${++offcuts}` } : {};
       return {
-        name: `${wrote ? asWritten(wrote) : ''} no. ${number}`,
+        name: `${wrote ? lengthAsWritten(wrote) : ''} no. ${number}`,
         length,
         blanks: pieces.flatMap((place) => blanks[place] ?? []),
         offcut,

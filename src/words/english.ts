@@ -1,0 +1,44 @@
+import { aids } from './english/aids.ts';
+import { card } from './english/card.ts';
+import { check } from './english/check.ts';
+import { command } from './english/command.ts';
+import { faults } from './english/faults.ts';
+import { file } from './english/file.ts';
+import { footprint } from './english/footprint.ts';
+import { headers } from './english/headers.ts';
+import { job } from './english/job.ts';
+import { leaf } from './english/leaf.ts';
+import { lists } from './english/lists.ts';
+import { page } from './english/page.ts';
+import { paper } from './english/paper.ts';
+import { picture } from './english/picture.ts';
+import { quantities } from './english/quantities.ts';
+import { sheets } from './english/sheets.ts';
+import { steps } from './english/steps.ts';
+import { ticket } from './english/ticket.ts';
+import { tubes } from './english/tubes.ts';
+import { warnings } from './english/warnings.ts';
+
+/** English, the first language: every phrase by its subject. */
+export const ENGLISH = {
+  aids,
+  card,
+  check,
+  command,
+  faults,
+  file,
+  footprint,
+  headers,
+  job,
+  leaf,
+  lists,
+  page,
+  paper,
+  picture,
+  quantities,
+  sheets,
+  steps,
+  ticket,
+  tubes,
+  warnings,
+};

@@ -1,0 +1,37 @@
+import type { Said } from '../../measure/said.ts';
+import { sawLength } from '../../measure/saw-length.ts';
+import { degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
+import { bothUnits, inchFraction, lengthAsWritten, millimetres, writeAngle } from '../../measure/write.ts';
+import { asWritten, say } from '../said.ts';
+
+type Units = 'mm' | 'in';
+
+/** Lengths, angles and counts. Lengths in mm, angles in radians; `units` are those of the job. */
+export const quantities = {
+  /** `31.75 mm`. */
+  mm: (mm: Mm): Said => say`${asWritten(millimetres(mm))} mm`,
+  /** In the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
+  both: (mm: Mm, units: Units): Said => both(mm, units),
+  /** The same to a tenth of a millimetre. */
+  bothToATenth: (mm: Mm, units: Units): Said => {
+    const metric = say`${asWritten(millimetres(Math.round(mm * 10) / 10))} mm`;
+    const inch = say`${asWritten(inchFraction(mm))} in`;
+    return units === 'mm' ? say`${metric} (${inch})` : say`${inch} (${metric})`;
+  },
+  /** A blank as it is sawn, in both units: `432 mm (~17 in)`. */
+  sawn: (mm: Mm, units: Units): Said => both(sawLength(mm, units), units),
+  /** As the person wrote it, and in the other unit. */
+  written: (length: Length): Said => asWritten(bothUnits(length)),
+  /** In the person's own words alone, with the unit that was meant. */
+  own: (length: Length): Said => asWritten(lengthAsWritten(length)),
+  /** To at most two decimals: `60.25°`. */
+  angle: (angle: Radians): Said => asWritten(writeAngle(angle)),
+  /** `60°`. */
+  wholeAngle: (angle: Radians): Said => say`${Math.round(degrees(angle))}°`,
+};
+
+function both(mm: Mm, units: Units): Said {
+  const metric = say`${asWritten(millimetres(mm))} mm`;
+  const inch = say`${asWritten(inchFraction(mm))} in`;
+  return units === 'mm' ? say`${metric} (${inch})` : say`${inch} (${metric})`;
+}

@@ -1,0 +1,19 @@
+import type { Said } from '../measure/said.ts';
+
+/** What may stand inside a phrase: other phrases, numbers, and the letters of the two ends. */
+export type Sayable = Said | number | 'A' | 'B';
+
+/** The one way in which a phrase comes to be: `` say`cut ${length} long` ``. */
+export function say(phrases: TemplateStringsArray, ...values: readonly Sayable[]): Said {
+  return String.raw({ raw: phrases }, ...values) as Said;
+}
+
+/** A person's own words, or a program's data, as they were written: a tube's name, a value of the job file, a key. */
+export function asWritten(own: string): Said {
+  return own as Said;
+}
+
+/** Phrases with something between them. */
+export function joined(phrases: readonly Said[], between: string): Said {
+  return phrases.join(between) as Said;
+}
