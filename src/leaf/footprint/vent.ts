@@ -25,7 +25,7 @@ export function ventPlace({ thickness }: Pick<Cope, 'thickness'>, closed: boolea
   return thickness ? `inside ${line}` : `well inside ${line}`;
 }
 
-/** A plate need have nothing hollow behind it. */
-function isHollow({ onto }: Part): boolean {
-  return onto.kind !== 'plate';
+/** Whether air can escape into a header: a plate need have nothing hollow behind it, and a mitre has no wall. */
+export function isHollow({ onto }: Part): boolean {
+  return onto.kind !== 'plate' && onto.kind !== 'mitre';
 }

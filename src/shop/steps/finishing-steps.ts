@@ -2,7 +2,7 @@ import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { isKnife } from '../../fit/warnings.ts';
 import { factsOf } from '../../job/kinds.ts';
 import { CLEAN_IN_WORDS } from '../../leaf/footprint/clean-to.ts';
-import { ventOf } from '../../leaf/footprint/vent.ts';
+import { isHollow, ventOf } from '../../leaf/footprint/vent.ts';
 import { writeAngle } from '../../measure/write.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from '../piece.ts';
 
@@ -51,19 +51,14 @@ function copesOf({ first, second }: Piece): readonly NamedEnd[] {
 export function ventStep(piece: Piece): string[] {
   const vent = ventOf(piece.solution);
   if (!vent) return [];
-  const hollow = copesOf(piece).find(({ cope }) => hollowOf(cope) >= 0);
+  const hollow = copesOf(piece).find(({ cope }) => cope.end.parts.some(isHollow));
   if (vent === 'in the tube' || !hollow)
     return ['Drill one vent, in the tube itself: welded shut, it would burst.'];
   const { parts } = hollow.cope.end;
-  const wall = parts.length > 1 ? `the wall of header ${hollowOf(hollow.cope) + 1}` : 'the header’s wall';
+  const wall = parts.length > 1 ? `the wall of header ${parts.findIndex(isHollow) + 1}` : 'the header’s wall';
   return [
     `Drill one vent, inside end ${hollow.name}’s landing, through ${wall}: welded shut, it would burst.`,
   ];
-}
-
-/** The place of the first header that air can escape into; -1 where there is none. */
-function hollowOf({ end }: NamedEnd['cope']): number {
-  return end.parts.findIndex(({ onto }) => onto.kind !== 'plate' && onto.kind !== 'mitre');
 }
 
 export function cleanStep(ends: readonly NamedEnd[]): string[] {
