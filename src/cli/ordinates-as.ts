@@ -3,7 +3,6 @@ import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { inchFraction } from '../measure/write.ts';
 import type { OrdinateTable } from '../saddle/ordinates.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { countsInAngles } from '../saddle/station.ts';
 
 /** The tables as JSON: millimetres and degrees, tubes in the order of the job. */
 export function ordinatesAsJson(tables: readonly OrdinateTable[]): string {
@@ -24,7 +23,7 @@ function solutionsOf(tables: readonly OrdinateTable[]): readonly TubeSolution[] 
 }
 
 function stationsAsData({ solution, rows }: OrdinateTable): object[] {
-  const key = countsInAngles(solution.section) ? 'phi' : 's';
+  const key = solution.section.stations === 'angles' ? 'phi' : 's';
   return rows.map(({ place, cut: _, dihedral, ...row }) => ({
     [key]: place,
     ...row,
@@ -52,7 +51,7 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): string {
       ].join(','),
     ),
   );
-  const rectangular = tables.length > 0 && tables.every(({ solution }) => !countsInAngles(solution.section));
+  const rectangular = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
   const head = `tube,hand,end,${rectangular ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
   return `${[head, ...lines].join('\n')}\n`;
 }
@@ -70,7 +69,7 @@ export function ordinatesAsText(tables: readonly OrdinateTable[], units: 'mm' | 
 function tableAsText({ solution, end, rows, cope }: OrdinateTable, units: 'mm' | 'in'): string {
   const { tube, hand, section } = solution;
   const write = (mm: Mm): string => (units === 'mm' ? rounded(mm, 2) : rounded(mm / MM_PER_INCH, 3));
-  const angles = countsInAngles(section);
+  const angles = section.stations === 'angles';
   const heads = [
     ...(angles ? ['station'] : []),
     'round',

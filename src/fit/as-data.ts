@@ -1,6 +1,5 @@
 import type { FitUp, Section } from '../job/job.ts';
 import { degrees, type Radians } from '../measure/units.ts';
-import { countsInAngles } from '../saddle/station.ts';
 import type { Section as SpaceSection } from '../space/section.ts';
 import type { EndReport } from './end-report.ts';
 import type { TubeReport } from './report.ts';
@@ -68,7 +67,7 @@ function markedKeys({ clock, between }: FitUp): readonly string[] {
 
 /** `phi` in degrees, or on a rectangular tube `s`, mm round the outside from the spine. */
 function stationAsData(station: number, section: SpaceSection): object {
-  return countsInAngles(section) ? { phi: around(station) } : { s: station };
+  return section.stations === 'angles' ? { phi: around(station) } : { s: station };
 }
 
 /** Degrees rid of the last bits that the way through radians leaves: 62, not 62.00000000000001. */

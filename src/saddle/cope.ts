@@ -122,7 +122,7 @@ function breaksOnCope(
   line: Line,
 ): readonly number[] {
   const [first, second] = end.parts;
-  if (!second && first.onto.kind === 'round' && joint.section.cornersAt(0).length === 0) return [];
+  if (!second && first.onto.kind === 'round' && joint.section.corners.length === 0) return [];
   return breaksOf(joint, line, thickness);
 }
 

@@ -2,7 +2,9 @@ import type { CopedEnd, Part, Section as SectionAsk } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { exactCosine, roundHeader } from '../space/round.ts';
-import { rectangularSection, roundSection, type Section } from '../space/section.ts';
+import type { Section } from '../space/section.ts';
+import { rectangularSection } from '../space/sections/rectangular.ts';
+import { roundSection } from '../space/sections/round.ts';
 import type { Solid } from '../space/solid.ts';
 
 /** The geometry of one end: the tube's section and all it lands on, each header in its own frame. */

@@ -3,7 +3,6 @@ import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from './cope.ts';
 import { dihedralAt } from './dihedral.ts';
 import type { TubeSolution } from './solve.ts';
-import { countsInAngles } from './station.ts';
 
 /** The setbacks of one end at equal stations: the table for laying out with no printer. */
 export interface OrdinateTable {
@@ -44,7 +43,7 @@ export function inOrder(solutions: readonly TubeSolution[], spacing: Spacing): r
 
 function rowsOf(cope: Cope, { perTurn, apart }: Spacing): Ordinate[] {
   const { section } = cope.joint;
-  if (!countsInAngles(section)) {
+  if (section.stations === 'mm') {
     const count = Math.ceil(section.girth / apart - 1e-9);
     return Array.from({ length: count }, (_, i) => rowAt(cope, i * apart, i * apart));
   }

@@ -2,7 +2,7 @@ import type { Joint } from '../../src/saddle/joint.ts';
 import { roundLanding } from '../../src/saddle/joint.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { squareLine, wallLine } from '../../src/saddle/lines.ts';
-import { roundSection } from '../../src/space/section.ts';
+import { roundSection } from '../../src/space/sections/round.ts';
 import type { RandomJoint } from './random-joints.ts';
 
 /** The program's own joint for one of the random ones, or for one of a table. */

@@ -1,6 +1,6 @@
 import type { Angle, Length, Radians } from '../../measure/units.ts';
 import { lengthAsWritten } from '../../measure/write.ts';
-import { rectangularSection } from '../../space/section.ts';
+import { rectangularSection } from '../../space/sections/rectangular.ts';
 import type { Section } from '../job.ts';
 import { girthOf } from '../shape.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';

@@ -6,7 +6,7 @@ import { degrees, type Mm } from '../../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { homeStation } from '../../saddle/peaks.ts';
-import { countsInAngles, stationInWords } from '../../saddle/station.ts';
+import { stationInWords } from '../../saddle/station.ts';
 import { sideNames } from '../wrap/sides.ts';
 import { extentOf, headerLines } from './header-picture.ts';
 import { shownOf } from './hidden.ts';
@@ -61,7 +61,7 @@ function needsSecond({ onto, offset }: Part): boolean {
 
 function stationTowards({ end, joint: { section } }: Cope, turned: number): string {
   const direction = end.parts[0].clock.rad + turned;
-  if (!countsInAngles(section))
+  if (section.stations === 'mm')
     return `station ${stationInWords(section.towards(homeStation(direction, 2 * Math.PI)), section)}`;
   return `station ${Math.round(degrees(homeStation(direction, 2 * Math.PI)) * 10) / 10}°`;
 }

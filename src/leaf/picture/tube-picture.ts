@@ -2,7 +2,6 @@ import type { Point } from '../../draw/drawing.ts';
 import type { Mm, Radians } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dot, type Vector } from '../../space/vector.ts';
-import { bendsOf } from '../wrap/folds.ts';
 import { breakLine, type Line, lineOf } from './picture.ts';
 import { turner, type View } from './view.ts';
 
@@ -43,7 +42,7 @@ export function tubeLines({ joint, outside }: Cope, clock: Radians, view: View, 
   );
   const [first, last] = [near[0] ?? away, near.at(-1) ?? away];
   const cut = (station: number): Point => place(station, outside(station).setback);
-  const edges = bendsOf(section)
+  const edges = section.corners
     .map(({ from, to }) => (from + to) / 2)
     .filter((station) => facing(station) > 0.2)
     .filter((station) => isWithin(place(station, body), place(first, body), place(last, body)));

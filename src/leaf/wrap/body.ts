@@ -109,7 +109,7 @@ function spansOf({ flat, field }: Body, near: Mm): Span[] {
   const stops = [0, ...field.guides.map((guide) => guide.x), flat.width].sort((a, b) => a - b);
   const firm = field.guides.filter((guide) => guide.firm).map((guide) => guide.x);
   const away = ({ left, right }: Span): Mm => Math.abs((left + right) / 2 - near);
-  const most = flat.section.cornersAt(0).length === 0 ? 3 : MOST_FACES;
+  const most = flat.section.corners.length === 0 ? 3 : MOST_FACES;
   return Array.from({ length: most }, (_, i) => i + 1).flatMap((count) => {
     const spans: Span[] = [];
     for (let i = 0; i + count < stops.length; i++) {

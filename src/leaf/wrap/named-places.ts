@@ -5,7 +5,7 @@ import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { countsInAngles, stationInWords } from '../../saddle/station.ts';
+import { stationInWords } from '../../saddle/station.ts';
 import type { Body } from './body.ts';
 import { across, type Flat, height, stationAt } from './flat.ts';
 import { gap } from './seam.ts';
@@ -79,7 +79,7 @@ function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
 function nameAt({ section }: Flat, { names, station }: NamedPlace, plain: boolean): string {
   const text = names.join(', ');
   if (plain) return text;
-  return `${text} ${countsInAngles(section) ? roundAngle(station) : stationInWords(station, section)}`;
+  return `${text} ${section.stations === 'angles' ? roundAngle(station) : stationInWords(station, section)}`;
 }
 
 function isOnGuide(flat: Flat, x: Mm): boolean {

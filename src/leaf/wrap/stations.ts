@@ -5,7 +5,7 @@ import { type Candidate, type Field, type Guide, openParts, place, wordsOf } fro
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { countsInAngles, stationInWords } from '../../saddle/station.ts';
+import { stationInWords } from '../../saddle/station.ts';
 import { type Body, baseHeight } from './body.ts';
 import { across, type Flat, height } from './flat.ts';
 import { foldStations } from './folds.ts';
@@ -53,7 +53,7 @@ export function stationLabels(body: Body): Mark[] {
 function quarterName({ flat: { section }, cope }: Body, station: number): string {
   // An end whose rotation is marked at the frame counts its stations from that mark.
   if (station === 0 && cope.fitUp?.clock) return 'rotation mark 0°';
-  if (countsInAngles(section)) return station === 0 ? 'spine 0°' : writeAngle(station);
+  if (section.stations === 'angles') return station === 0 ? 'spine 0°' : writeAngle(station);
   return station === 0 ? 'spine 0' : stationInWords(station, section);
 }
 

@@ -1,7 +1,6 @@
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { inchFraction, millimetres } from '../../measure/write.ts';
 import { inOrder, type OrdinateTable } from '../../saddle/ordinates.ts';
-import { countsInAngles } from '../../saddle/station.ts';
 import type { Notes } from '../job/notes.ts';
 import type { Shown } from '../job/shown.ts';
 
@@ -27,7 +26,7 @@ function Ordinates({ table, units }: { readonly table: OrdinateTable; readonly u
   const { end, rows, solution, cope } = table;
   const say = (mm: Mm | undefined): string =>
     mm === undefined ? '' : units === 'in' ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2);
-  const angles = countsInAngles(solution.section);
+  const angles = solution.section.stations === 'angles';
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: as above.
     <section class="scrolls" tabIndex={0} aria-label={`Setbacks of end ${end}`}>
