@@ -52,3 +52,31 @@ export function apart(a: Box, b: Box): Mm {
   const upwards = Math.max(0, a.bottom - b.top, b.bottom - a.top);
   return sideways + upwards;
 }
+
+/** Whether a point is in a box, or on its rim. */
+export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
+  return x >= left && x <= right && y >= bottom && y <= top;
+}
+
+/** The smallest box round both. */
+export function joined(a: Box, b: Box): Box {
+  return {
+    left: Math.min(a.left, b.left),
+    bottom: Math.min(a.bottom, b.bottom),
+    right: Math.max(a.right, b.right),
+    top: Math.max(a.top, b.top),
+  };
+}
+
+/** The box that points span: flat where they are in line; where there are none, one that joins any other without a trace. */
+export function boundsOf(points: readonly Point[]): Box {
+  let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [bottom, top] = [left, right];
+  for (const { x, y } of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < bottom) bottom = y;
+    if (y > top) top = y;
+  }
+  return { left, bottom, right, top };
+}

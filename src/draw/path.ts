@@ -1,5 +1,6 @@
 import type { Mm } from '../measure/units.ts';
-import type { Box, Fill, Path, Piece, Point, Purpose, Stroke } from './drawing.ts';
+import { boundsOf, grown, overlapping } from './boxes.ts';
+import type { Box, Path, Piece, Point } from './drawing.ts';
 
 /** A straight piece between two points. */
 export interface Segment {
@@ -7,22 +8,19 @@ export interface Segment {
   readonly to: Point;
 }
 
-/** A stroke through points, in straight pieces. */
-export function strokeOf(purpose: Purpose, points: readonly [Point, ...Point[]], closed = false): Stroke {
-  return { kind: 'stroke', purpose, path: polyline(points, closed) };
-}
-
-/** A solid shape through points. */
-export function fillOf(purpose: Purpose, points: readonly [Point, ...Point[]]): Fill {
-  return { kind: 'fill', purpose, path: polyline(points, true) };
-}
-
-function polyline([start, ...rest]: readonly [Point, ...Point[]], closed: boolean): Path {
-  return { start, pieces: rest.map((to) => ({ kind: 'line', to })), closed };
-}
-
+/** The point at (x, y). */
 export function point(x: Mm, y: Mm): Point {
   return { x, y };
+}
+
+/** The point so much of the way from one to another: 0 at the first, 1 at the second. */
+export function onWay(from: Point, to: Point, part: number): Point {
+  return point(from.x + part * (to.x - from.x), from.y + part * (to.y - from.y));
+}
+
+/** The straight pieces between points, in order. */
+export function legsOf(points: readonly Point[]): Segment[] {
+  return points.slice(1).map((to, i) => ({ from: points[i] ?? to, to }));
 }
 
 /** A path as straight pieces no longer than about `grain` mm on its curves. */
@@ -59,44 +57,6 @@ export function distance(a: Point, b: Point): Mm {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }
 
-/** The same box with `by` mm more on every side. */
-export function grown(box: Box, by: Mm): Box {
-  return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by };
-}
-
-export function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
-}
-
-/** Whether two boxes overlap or are less than `by` mm apart. */
-export function areNear(a: Box, b: Box, by: Mm): boolean {
-  return a.left - by < b.right && b.left < a.right + by && a.bottom - by < b.top && b.bottom < a.top + by;
-}
-
-export function within(inner: Box, outer: Box): boolean {
-  return (
-    inner.left >= outer.left &&
-    inner.right <= outer.right &&
-    inner.bottom >= outer.bottom &&
-    inner.top <= outer.top
-  );
-}
-
-/** Whether a point is in a box, or on its rim. */
-export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
-  return x >= left && x <= right && y >= bottom && y <= top;
-}
-
-/** The smallest box round both. */
-export function joined(a: Box, b: Box): Box {
-  return {
-    left: Math.min(a.left, b.left),
-    bottom: Math.min(a.bottom, b.bottom),
-    right: Math.max(a.right, b.right),
-    top: Math.max(a.top, b.top),
-  };
-}
-
 /** Whether a straight piece has a point inside a box (Liang and Barsky's clipping). */
 export function meetsBox({ from, to }: Segment, box: Box): boolean {
   const dx = to.x - from.x;
@@ -121,28 +81,10 @@ function side({ from, to }: Segment, p: Point): number {
 }
 
 function overlapLoosely(a: Segment, b: Segment): boolean {
-  return overlap(grown(boxOf(a), 1e-9), grown(boxOf(b), 1e-9));
-}
-
-/** The box that points span; flat or empty where they are in line or none. */
-export function boundsOf(points: readonly Point[]): Box {
-  let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  let [bottom, top] = [left, right];
-  for (const { x, y } of points) {
-    if (x < left) left = x;
-    if (x > right) right = x;
-    if (y < bottom) bottom = y;
-    if (y > top) top = y;
-  }
-  return { left, bottom, right, top };
+  return overlapping(grown(boxOf(a), 1e-9), grown(boxOf(b), 1e-9));
 }
 
 /** The box that a straight piece spans; flat where it is upright or level. */
 export function boxOf({ from, to }: Segment): Box {
-  return {
-    left: Math.min(from.x, to.x),
-    bottom: Math.min(from.y, to.y),
-    right: Math.max(from.x, to.x),
-    top: Math.max(from.y, to.y),
-  };
+  return boundsOf([from, to]);
 }

@@ -1,7 +1,8 @@
 import type { Mm } from '../measure/units.ts';
+import { grown, holds, overlapping } from './boxes.ts';
 import type { Box, Mark, Point } from './drawing.ts';
 import { type Block, extentOf, lettered, type Turn } from './lettering.ts';
-import { areNear, boxOf, cross, grown, meetsBox, overlap, type Segment, within } from './path.ts';
+import { boxOf, cross, meetsBox, type Segment } from './path.ts';
 
 /** One place where something may stand. */
 export interface Candidate {
@@ -74,8 +75,9 @@ export function isFree(field: Field, box: Box, overGuides = false): boolean {
 
 /** Whether a box is within bounds and clear of every line and every word, wherever the guides are. */
 export function isClear(field: Field, box: Box): boolean {
-  if (!within(box, field.bounds)) return false;
-  for (const other of field.taken) if (areNear(box, other, APART)) return false;
+  if (!holds(field.bounds, box)) return false;
+  const near = grown(box, APART);
+  for (const other of field.taken) if (overlapping(near, other)) return false;
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
     for (const barrier of field.columns.get(column) ?? NONE) if (isTouched(barrier, box)) return false;
   }
@@ -83,14 +85,15 @@ export function isClear(field: Field, box: Box): boolean {
 }
 
 function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
-  return overlap(reach, box) && meetsBox(segment, grown(box, clear));
+  return overlapping(reach, box) && meetsBox(segment, grown(box, clear));
 }
 
 /** Whether a straight piece keeps clear of all words, and crosses no fence. */
 export function isOpen(field: Field, segment: Segment): boolean {
   const box = boxOf(segment);
+  const near = grown(box, APART);
   for (const other of field.taken) {
-    if (areNear(box, other, APART) && meetsBox(segment, grown(other, APART))) return false;
+    if (overlapping(near, other) && meetsBox(segment, grown(other, APART))) return false;
   }
   for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
     for (const barrier of field.columns.get(column) ?? NONE) {

@@ -1,4 +1,4 @@
-import { across, grown, upright } from '../draw/boxes.ts';
+import { across, boundsOf, grown, joined, upright } from '../draw/boxes.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
 import { wordsBox } from '../draw/lettering.ts';
 import { DESCENT } from '../draw/letters.ts';
@@ -104,19 +104,11 @@ function fits(box: Box, { width, height }: Size): boolean {
 }
 
 function boxRound(items: readonly Item[]): Box {
-  return {
-    left: Math.min(...items.map(({ box }) => box.left)),
-    bottom: Math.min(...items.map(({ box }) => box.bottom)),
-    right: Math.max(...items.map(({ box }) => box.right)),
-    top: Math.max(...items.map(({ box }) => box.top)),
-  };
+  return items.map(({ box }) => box).reduce(joined, boundsOf([]));
 }
 
 function boxOf(mark: Mark): Box {
-  if (mark.kind === 'words') return wordsBox(mark);
-  const points = hull(mark.path);
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  return { left: Math.min(...xs), bottom: Math.min(...ys), right: Math.max(...xs), top: Math.max(...ys) };
+  return mark.kind === 'words' ? wordsBox(mark) : boundsOf(hull(mark.path));
 }
 
 /** A Bézier stays within its control points. */

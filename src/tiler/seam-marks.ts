@@ -6,7 +6,7 @@ import { line, outline, solid } from '../draw/strokes.ts';
 import type { Mm } from '../measure/units.ts';
 import { OVERLAP } from './seams.ts';
 import type { Neighbours } from './tile-head.ts';
-import { point, type Seam, seamsOf } from './tile-seams.ts';
+import { onSeam, type Seam, seamsOf } from './tile-seams.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** A registration mark: a diamond astride the seam, with a line through it square to the seam that reaches a third further. */
@@ -47,7 +47,7 @@ export function seamMarks(tiling: Tiling, tile: Tile, beside: Neighbours): Mark[
     const [from, to] = marksOff(words, whole);
     const seam = { ...whole, marks: { from: from.along, to: to.along } };
     return [
-      line('registration', point(seam, seam.at, seam.along.from), point(seam, seam.at, seam.along.to)),
+      line('registration', onSeam(seam, seam.at, seam.along.from), onSeam(seam, seam.at, seam.along.to)),
       ...diamond(seam, from),
       ...diamond(seam, to),
       ...named(seam, words),
@@ -94,7 +94,7 @@ function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   const half = widthOf(text, SMALL) / 2;
   const middle = (seam.marks.from + seam.marks.to) / 2;
   const base = baseLine(seam);
-  const set = words(text, SMALL, point(seam, base, middle - half), seam.upright ? 1 : 0);
+  const set = words(text, SMALL, onSeam(seam, base, middle - half), seam.upright ? 1 : 0);
   if (seam.role === 'trim') return [set];
   return [set, ...arrowsBeside(seam, middle - half, middle + half, leafWords)];
 }
@@ -123,20 +123,20 @@ function baseLine(seam: Seam): Mm {
 
 /** An arrow to the line from beyond the overlap, its tip so far short of it. */
 function arrow(seam: Seam, along: Mm, short: Mm): Mark[] {
-  const tip = point(seam, seam.at + short, along);
+  const tip = onSeam(seam, seam.at + short, along);
   return [
-    line('registration', point(seam, seam.at + ARROW_TAIL, along), tip),
+    line('registration', onSeam(seam, seam.at + ARROW_TAIL, along), tip),
     solid(
       'registration',
       tip,
-      point(seam, seam.at + short + 2, along - ARROW_HALF),
-      point(seam, seam.at + short + 2, along + ARROW_HALF),
+      onSeam(seam, seam.at + short + 2, along - ARROW_HALF),
+      onSeam(seam, seam.at + short + 2, along + ARROW_HALF),
     ),
   ];
 }
 
 function diamond(seam: Seam, { along, half }: Diamond): Mark[] {
-  const corner = (across: Mm, up: Mm) => point(seam, seam.at + across, along + up);
+  const corner = (across: Mm, up: Mm) => onSeam(seam, seam.at + across, along + up);
   const reach = half * LINE_BEYOND;
   return [
     outline('registration', corner(-half, 0), corner(0, -half), corner(half, 0), corner(0, half)),
@@ -147,8 +147,8 @@ function diamond(seam: Seam, { along, half }: Diamond): Mark[] {
 /** A box about a place on a seam: from so far before it to so far beyond it, and half as long along it. */
 function boxOn(seam: Seam, before: Mm, beyond: Mm, along: Mm, half: Mm): Box {
   const [low, high] = [
-    point(seam, seam.at + before, along - half),
-    point(seam, seam.at + beyond, along + half),
+    onSeam(seam, seam.at + before, along - half),
+    onSeam(seam, seam.at + beyond, along + half),
   ];
   return { left: low.x, bottom: low.y, right: high.x, top: high.y };
 }

@@ -71,6 +71,6 @@ function layTexts(neighbour: number): string[] {
 }
 
 /** A point so far square to a seam and so far along it, as the wrap counts. */
-export function point(seam: Seam, across: Mm, along: Mm): Point {
+export function onSeam(seam: Seam, across: Mm, along: Mm): Point {
   return seam.upright ? { x: across, y: along } : { x: along, y: across };
 }

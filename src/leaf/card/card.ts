@@ -1,7 +1,8 @@
 import type { Drawing, Mark } from '../../draw/drawing.ts';
 import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE, wordsBox } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
-import { point, strokeOf } from '../../draw/path.ts';
+import { point } from '../../draw/path.ts';
+import { line } from '../../draw/strokes.ts';
 import type { EndName } from '../../job/job.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -82,7 +83,7 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
     const name = { lines: [label], size: SMALL };
     marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
     foot -= extentOf(block).height;
-    if (text === '') marks.push(strokeOf('frame', [point(LABELS, foot), point(LEFT, foot)]));
+    if (text === '') marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
     else marks.push(...lettered(block, LABELS, foot));
     foot -= ROW_GAP;
   }
@@ -135,5 +136,5 @@ function layLines(lines: readonly string[], left: Mm, top: Mm): Laid {
 }
 
 function rule(y: Mm): Mark {
-  return strokeOf('frame', [point(0, y), point(WIDTH, y)]);
+  return line('frame', point(0, y), point(WIDTH, y));
 }

@@ -1,5 +1,6 @@
+import { boundsOf } from '../../draw/boxes.ts';
 import type { Point } from '../../draw/drawing.ts';
-import { boundsOf, point } from '../../draw/path.ts';
+import { point } from '../../draw/path.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */

@@ -1,5 +1,6 @@
+import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Point } from '../../draw/drawing.ts';
-import { boundsOf, grown, isWithin, point, type Segment } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
 import type { Part } from '../../job/job.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';

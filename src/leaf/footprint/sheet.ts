@@ -1,17 +1,9 @@
+import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from '../../draw/drawing.ts';
 import { partsWhere } from '../../draw/parts.ts';
-import {
-  boundsOf,
-  distance,
-  fillOf,
-  grown,
-  isWithin,
-  point,
-  type Segment,
-  segmentsOf,
-  strokeOf,
-} from '../../draw/path.ts';
-import { addBarrier, emptyField } from '../../draw/placer.ts';
+import { distance, legsOf, onWay, point, type Segment, segmentsOf } from '../../draw/path.ts';
+import { addBarrier, emptyField, type Field } from '../../draw/placer.ts';
+import { line, linesAlong, outline, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { footprintOf, type Outline } from '../../saddle/footprint.ts';
 import { cleanTo } from './clean-to.ts';
@@ -26,55 +18,88 @@ const ROOM: Mm = 6;
 export function drawSheet(
   name: string,
   landed: Landed,
-  outline: Outline,
+  footprint: Outline,
   title: Pick<Note, 'heading' | 'text'>,
 ): { drawing: Drawing; beside: string[] } {
-  const { cope, part, flat } = landed;
-  const solid = outlineStrokes('guide', flat, outline);
-  const bore = cope.thickness
-    ? outlineStrokes('other-edge', flat, footprintOf(cope, cope.thickness, part))
-    : [];
-  const shape = shapeOf(solid);
-  const clean = shape.length > 0 ? cleanTo(shape) : [];
-  const outlines = [...solid, ...bore].flatMap(({ path }) => segmentsOf(path, 2));
-  const edge = edgeOf(clean, outlines, flat.half);
-  const cleaned = partsWhere(fine(clean), (at) => isWithin(at, edge));
-  const folds = flat.folds
-    .filter((y) => y > edge.bottom && y < edge.top)
-    .map((y) => ({ from: point(edge.left, y), to: point(edge.right, y) }));
-  const lines = [
-    { from: point(edge.left, 0), to: point(edge.right, 0) },
-    { from: point(0, edge.bottom), to: point(0, edge.top) },
-    ...openTicks(solid, outline.closed),
-  ];
-  const arrow = arrowOf(landed, edge);
-  const field = emptyField(grown(edge, -1));
-  addBarrier(field, outlines, 0.8);
-  addBarrier(field, [...lines, ...folds, ...cleaned.flatMap(legs), ...legs([...arrow, arrow[0]])], 0.6);
-  const { marks, beside } = placeNotes(
-    field,
-    notesOf(
-      landed,
-      { edge, shape, bore: shapeOf(bore), clean, open: openEnds(solid, outline.closed) },
-      title,
-    ),
-  );
-  const corners = [
-    point(edge.left, edge.bottom),
-    point(edge.right, edge.bottom),
-    point(edge.right, edge.top),
-  ];
+  const lines = sheetLines(landed, footprint);
+  const { edge, outside, bore, clean, cleaned, crossed, folds, arrow } = lines;
+  const field = fieldOf(lines);
+  const open = openEnds(outside, footprint.closed);
+  const drawn = { edge, shape: shapeOf(outside), bore: shapeOf(bore), clean, open };
+  const { marks, beside } = placeNotes(field, notesOf(landed, drawn, title));
   const all: Mark[] = [
-    strokeOf('outline', [point(edge.left, edge.top), ...corners], true),
-    ...lines.map(({ from, to }) => strokeOf('guide', [from, to])),
-    ...folds.map(({ from, to }) => strokeOf('fold', [from, to])),
-    ...cleaned.map((run) => strokeOf('clean', run)),
-    fillOf('guide', arrow),
+    outline(
+      'outline',
+      point(edge.left, edge.top),
+      point(edge.left, edge.bottom),
+      point(edge.right, edge.bottom),
+      point(edge.right, edge.top),
+    ),
+    ...linesAlong('guide', crossed),
+    ...linesAlong('fold', folds),
+    ...cleaned.map((run) => line('clean', ...run)),
+    solid('guide', ...arrow),
     ...bore,
-    ...solid,
+    ...outside,
     ...marks,
   ];
   return { drawing: { name, box: grown(edge, 0.2), marks: all }, beside };
+}
+
+/** All that is on a sheet before its words. */
+interface SheetLines {
+  readonly edge: Box;
+  /** The tube's outside and its inside where they meet the header. */
+  readonly outside: readonly Stroke[];
+  readonly bore: readonly Stroke[];
+  /** How far to clean: the whole line, and what of it lies on the sheet. */
+  readonly clean: readonly Point[];
+  readonly cleaned: readonly (readonly [Point, ...Point[]])[];
+  /** The long line and the cross line, and ticks where an outline is open. */
+  readonly crossed: readonly Segment[];
+  readonly folds: readonly Segment[];
+  readonly arrow: readonly [Point, Point, Point];
+}
+
+function sheetLines(landed: Landed, footprint: Outline): SheetLines {
+  const { cope, part, flat } = landed;
+  const outside = outlineStrokes('guide', flat, footprint);
+  const bore = cope.thickness
+    ? outlineStrokes('other-edge', flat, footprintOf(cope, cope.thickness, part))
+    : [];
+  const shape = shapeOf(outside);
+  const clean = shape.length > 0 ? cleanTo(shape) : [];
+  const edge = edgeOf(clean, [...outside, ...bore].flatMap(coarse), flat.half);
+  return {
+    edge,
+    outside,
+    bore,
+    clean,
+    cleaned: partsWhere(fine(clean), (at) => isWithin(at, edge)),
+    crossed: [
+      { from: point(edge.left, 0), to: point(edge.right, 0) },
+      { from: point(0, edge.bottom), to: point(0, edge.top) },
+      ...openTicks(outside, footprint.closed),
+    ],
+    folds: flat.folds
+      .filter((y) => y > edge.bottom && y < edge.top)
+      .map((y) => ({ from: point(edge.left, y), to: point(edge.right, y) })),
+    arrow: arrowOf(landed, edge),
+  };
+}
+
+/** Where words may stand among these lines. */
+function fieldOf({ edge, outside, bore, cleaned, crossed, folds, arrow }: SheetLines): Field {
+  const field = emptyField(grown(edge, -1));
+  addBarrier(field, [...outside, ...bore].flatMap(coarse), 0.8);
+  const others = [...crossed, ...folds, ...cleaned.flatMap(legsOf), ...legsOf([...arrow, arrow[0]])];
+  addBarrier(field, others, 0.6);
+  return field;
+}
+
+/** An outline in straight pieces, as closely as words keep off it. */
+function coarse({ path }: Stroke): Segment[] {
+  return segmentsOf(path, 2);
 }
 
 /**
@@ -110,23 +135,16 @@ function stepped(line: readonly Point[], most: Mm): Point[] {
   return line.slice(1).flatMap((to, i) => {
     const from = line[i] ?? to;
     const count = Math.max(1, Math.ceil(distance(from, to) / most));
-    return Array.from({ length: count }, (_, k) => {
-      const t = (k + 1) / count;
-      return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
-    });
+    return Array.from({ length: count }, (_, k) => onWay(from, to, (k + 1) / count));
   });
 }
 
-function legs(line: readonly Point[]): Segment[] {
-  return line.slice(1).map((to, i) => ({ from: line[i] ?? to, to }));
-}
-
 /** The ends of an open outline. */
-function openEnds(solid: readonly Stroke[], closed: boolean): Point[] {
+function openEnds(outside: readonly Stroke[], closed: boolean): Point[] {
   if (closed) return [];
-  return solid.flatMap(({ path }) => [path.start, path.pieces.at(-1)?.to ?? path.start]);
+  return outside.flatMap(({ path }) => [path.start, path.pieces.at(-1)?.to ?? path.start]);
 }
 
-function openTicks(solid: readonly Stroke[], closed: boolean): Segment[] {
-  return openEnds(solid, closed).map(({ x, y }) => ({ from: point(x - 2, y), to: point(x + 2, y) }));
+function openTicks(outside: readonly Stroke[], closed: boolean): Segment[] {
+  return openEnds(outside, closed).map(({ x, y }) => ({ from: point(x - 2, y), to: point(x + 2, y) }));
 }

@@ -1,7 +1,8 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { type Block, extentOf, folded, lettered, SMALL, TEXT } from '../../draw/lettering.ts';
-import { fillOf, point, type Segment, strokeOf } from '../../draw/path.ts';
+import { distance, onWay, point, type Segment } from '../../draw/path.ts';
 import { type Candidate, type Field, isFree, place, withRoom } from '../../draw/placer.ts';
+import { line, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** Words that belong near a point of a drawing. */
@@ -67,21 +68,20 @@ const SHORTEST: Mm = 1;
 function* ledTo(words: Candidate, to: Point): Iterable<Candidate> {
   const { left, right, bottom, top } = words.box;
   const edge = point(Math.min(Math.max(to.x, left), right), Math.min(Math.max(to.y, bottom), top));
-  const long = Math.hypot(to.x - edge.x, to.y - edge.y);
+  const long = distance(edge, to);
   if (long < SHORTEST + GAP) return;
-  const t = GAP / long;
-  const from = point(edge.x + t * (to.x - edge.x), edge.y + t * (to.y - edge.y));
+  const from = onWay(edge, to, GAP / long);
   yield {
     ...words,
     leader: { from, to },
-    draw: (x, y) => [strokeOf('guide', [from, to]), dotAt(to), ...words.draw(x, y)],
+    draw: (x, y) => [line('guide', from, to), dotAt(to), ...words.draw(x, y)],
   };
 }
 
 function dotAt({ x, y }: Point): Mark {
   const corner = (i: number): Point =>
     point(x + DOT * Math.cos((i * Math.PI) / 4), y + DOT * Math.sin((i * Math.PI) / 4));
-  return fillOf('guide', [corner(0), ...[1, 2, 3, 4, 5, 6, 7].map(corner)]);
+  return solid('guide', corner(0), ...[1, 2, 3, 4, 5, 6, 7].map(corner));
 }
 
 const DOT: Mm = 0.45;

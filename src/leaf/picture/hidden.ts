@@ -1,6 +1,7 @@
+import { boundsOf, isWithin, overlapping } from '../../draw/boxes.ts';
 import type { Point } from '../../draw/drawing.ts';
 import { partsWhere } from '../../draw/parts.ts';
-import { boundsOf, isWithin, overlap, point } from '../../draw/path.ts';
+import { onWay } from '../../draw/path.ts';
 import type { Line } from './picture.ts';
 
 const STEPS = 24;
@@ -8,7 +9,7 @@ const STEPS = 24;
 /** The parts of a line that lie outside a closed shape, which hides the rest. */
 export function shownOf(line: Line, shape: readonly Point[]): Line[] {
   const bounds = boundsOf(shape);
-  if (!overlap(boundsOf(line), bounds)) return [line];
+  if (!overlapping(boundsOf(line), bounds)) return [line];
   // Most points of a header lie beside the tube altogether, and need no closer look.
   return partsWhere(fine(line), (at) => !(isWithin(at, bounds) && isInside(at, shape)));
 }
@@ -20,10 +21,7 @@ function fine(line: Line): Point[] {
     ...rest.flatMap((to, i) => {
       const from = line[i] ?? first;
       const count = line.length > STEPS ? 1 : Math.ceil((4 * STEPS) / line.length);
-      return Array.from({ length: count }, (_, k) => {
-        const t = (k + 1) / count;
-        return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
-      });
+      return Array.from({ length: count }, (_, k) => onWay(from, to, (k + 1) / count));
     }),
   ];
 }

@@ -1,6 +1,7 @@
+import { boundsOf } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
-import { boundsOf, point, type Segment, strokeOf } from '../../draw/path.ts';
+import { distance, legsOf, onWay, point, type Segment } from '../../draw/path.ts';
 import {
   addBarrier,
   type Candidate,
@@ -10,6 +11,7 @@ import {
   withRoom,
   wordsOf,
 } from '../../draw/placer.ts';
+import { line, linesAlong } from '../../draw/strokes.ts';
 import { thinned } from '../../draw/thinned.ts';
 import type { Mm } from '../../measure/units.ts';
 
@@ -72,34 +74,18 @@ export function drawn(picture: Picture, box: Box): Mark[] {
   const lines = picture.lines.map((line) => thinned(lineOf(line.map(to)), HAIR));
   const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
   const field = emptyField(box);
-  for (const line of lines) addBarrier(field, legs(line), 0.4);
+  for (const line of lines) addBarrier(field, legsOf(line), 0.4);
   addBarrier(field, axes, 0.4);
   const words = picture.words.flatMap(({ text, at, way }) =>
     placed(field, { lines: [text], size: SMALL }, to(at), way),
   );
-  return [
-    ...lines.map((line) => strokeOf('picture', line)),
-    ...axes.map(({ from, to: end }) => strokeOf('picture', [from, end])),
-    ...words,
-  ];
-}
-
-function legs([first, ...others]: Line): Segment[] {
-  let from = first;
-  return others.map((to) => {
-    const leg = { from, to };
-    from = to;
-    return leg;
-  });
+  return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
 }
 
 /** A centre line: long dashes and short ones in turn. */
 function chain({ from, to }: Segment): Segment[] {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const at = (d: Mm): Point => {
-    const t = Math.min(1, d / length);
-    return point(from.x + t * (to.x - from.x), from.y + t * (to.y - from.y));
-  };
+  const length = distance(from, to);
+  const at = (d: Mm): Point => onWay(from, to, Math.min(1, d / length));
   const dashes: Segment[] = [];
   for (let d = 0, i = 0; d < length; i++) {
     const dash = i % 2 === 0 ? 3 : 0.6;

@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { LETTER, lettered, SMALL, TITLE } from '../../draw/lettering.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
-import { fillOf, point, strokeOf } from '../../draw/path.ts';
+import { point } from '../../draw/path.ts';
+import { outline, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Flat } from './flat.ts';
 
@@ -31,21 +32,19 @@ export function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm):
   const at = (along: Mm): Mm => start + away * along;
   const half = Math.min(width, 9) / 2;
   const shoulder = height - half;
-  const tag = strokeOf(
+  const tag = outline(
     'outline',
-    [
-      point(middle - half + 1, at(line)),
-      point(middle + half - 1, at(line)),
-      point(middle + half - 1, at(shoulder)),
-      point(middle - half + 1, at(shoulder)),
-    ],
-    true,
+    point(middle - half + 1, at(line)),
+    point(middle + half - 1, at(line)),
+    point(middle + half - 1, at(shoulder)),
+    point(middle - half + 1, at(shoulder)),
   );
-  const tip = fillOf('outline', [
+  const tip = solid(
+    'outline',
     point(middle - half, at(shoulder)),
     point(middle + half, at(shoulder)),
     point(middle, at(height)),
-  ]);
+  );
   const centre = at((line + shoulder) / 2);
   const base = centre - (CAP_HEIGHT * letter) / 2 - DESCENT * letter;
   const marks = [

@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, SMALL } from '../../draw/lettering.ts';
-import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
+import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Body, baseHeight } from './body.ts';
 import { across, height, stationAt } from './flat.ts';
@@ -27,9 +28,7 @@ export function fitUpLines(body: Body): FitUpLines | undefined {
   const round = fitUp.lengthSetback === undefined ? [] : roundTube(body, fitUp.lengthSetback);
   addBarrier(body.field, [along, ...round], CLEAR);
   const drawn = body.field.guides.some(({ x }) => Math.abs(x - along.from.x) < SAME);
-  const marks: Mark[] = [...(drawn ? [] : [along]), ...round].map(({ from, to }) =>
-    strokeOf('guide', [from, to]),
-  );
+  const marks = linesAlong('guide', [...(drawn ? [] : [along]), ...round]);
   return { along, round, marks };
 }
 

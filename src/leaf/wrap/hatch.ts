@@ -1,6 +1,7 @@
 import type { Point, Stroke } from '../../draw/drawing.ts';
-import { distance, point, type Segment, strokeOf } from '../../draw/path.ts';
+import { distance, point, type Segment } from '../../draw/path.ts';
 import { type Field, isOpen } from '../../draw/placer.ts';
+import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Flat } from './flat.ts';
 
@@ -38,7 +39,7 @@ export function hatch(flat: Flat, cut: readonly Segment[], field: Field): Stroke
       for (const [start, most] of SHORTER) {
         const stroke = strokeAt(flat, segment, t, start, Math.min(long, most));
         if (!fits(flat, stroke, field)) continue;
-        strokes.push(strokeOf('waste', [stroke.from, stroke.to]));
+        strokes.push(line('waste', stroke.from, stroke.to));
         break;
       }
     }

@@ -1,5 +1,6 @@
+import { grown, joined } from '../../draw/boxes.ts';
 import type { Box } from '../../draw/drawing.ts';
-import { boxOf, grown, joined, type Segment } from '../../draw/path.ts';
+import { boxOf, type Segment } from '../../draw/path.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { across, type Flat, height } from './flat.ts';

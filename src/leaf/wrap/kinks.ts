@@ -1,6 +1,7 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { distance, point, type Segment, strokeOf } from '../../draw/path.ts';
+import { distance, point, type Segment } from '../../draw/path.ts';
 import { addBarrier } from '../../draw/placer.ts';
+import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
@@ -61,7 +62,7 @@ export function kinkTicks({ flat, field }: Body, kinks: readonly Kink[], marked:
     ticks.push(tickAt(flat, kink));
   }
   addBarrier(field, ticks, CLEAR, true);
-  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  return linesAlong('guide', ticks);
 }
 
 /** Marks nearer to one another than this are taken for one. */

@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
-import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
+import { line, linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -101,7 +102,7 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
     .filter((x) => !isOnGuide(body.flat, x))
     .map((x) => leader(body.flat, x, cutAt(body, x), TICK));
   addBarrier(body.field, ticks, CLEAR);
-  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  return linesAlong('guide', ticks);
 }
 
 /** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
@@ -182,7 +183,7 @@ function withLeader(words: Candidate & { overGuides: boolean }, leader: Segment)
     box,
     overGuides,
     leader,
-    draw: (x, y) => [strokeOf('guide', [leader.from, leader.to]), ...draw(x, y)],
+    draw: (x, y) => [line('guide', leader.from, leader.to), ...draw(x, y)],
   };
 }
 

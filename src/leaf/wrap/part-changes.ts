@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, lettered, SMALL } from '../../draw/lettering.ts';
-import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, place } from '../../draw/placer.ts';
+import { line, linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
@@ -31,7 +32,7 @@ export function changesOf(line: Line, curve: Curve): Change[] {
 export function changeTicks(body: Body, changes: readonly Change[]): Mark[] {
   const ticks = changes.map(({ station }) => tickAt(body, across(body.flat, station)));
   addBarrier(body.field, ticks, CLEAR);
-  return ticks.map(({ from, to }) => strokeOf('guide', [from, to]));
+  return linesAlong('guide', ticks);
 }
 
 /** The names of the two headers on both sides of each change. What found no room comes back in words. */
@@ -79,7 +80,7 @@ function* namesAt(body: Body, { station, left, right }: Change): Iterable<Candid
       const box = { left: x - BESIDE - w, right: x + BESIDE + right, bottom, top: bottom + h };
       if (box.left < 0 || box.right > width) continue;
       const draw = (from: Mm, y: Mm): Mark[] => [
-        strokeOf('guide', [leader.from, leader.to]),
+        line('guide', leader.from, leader.to),
         ...lettered(one, from, y, turn),
         ...lettered(other, x + BESIDE, y, turn),
       ];

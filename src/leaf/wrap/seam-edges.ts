@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, lettered, SMALL } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
-import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
+import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Body, baseHeight } from './body.ts';
 import { height, stationAt } from './flat.ts';
@@ -48,12 +49,13 @@ export function tabMarks(body: Body): Mark[] {
   const start = tabStart(body);
   const y = (setback: Mm): Mm => height(flat, setback);
   const w = flat.width;
-  const outline = strokeOf('outline', [
+  const outline = line(
+    'outline',
     point(w, y(base - 0.5)),
     point(w + TAB, y(base - 0.5 - TAPER)),
     point(w + TAB, y(start + TAPER)),
     point(w, y(start)),
-  ]);
+  );
   const room = base - start - 2 * TAPER - 2;
   const text = TAB_WORDS.find((words) => widthOf(words, SMALL) <= room);
   if (text === undefined) return [outline];

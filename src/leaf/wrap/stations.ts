@@ -1,7 +1,7 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, extentOf, SMALL, TEXT } from '../../draw/lettering.ts';
-import { strokeOf } from '../../draw/path.ts';
 import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from '../../draw/placer.ts';
+import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -37,7 +37,7 @@ export function guidesOf(flat: Flat, cope: Cope, base: Mm): Guide[] {
 /** The guide lines, interrupted where words lie across them. Drawn when all words are placed. */
 export function guideMarks(field: Field): Mark[] {
   return field.guides.flatMap((guide) =>
-    openParts(field, guide).map((part) => strokeOf(guide.fold ? 'fold' : 'guide', part)),
+    openParts(field, guide).map((part) => line(guide.fold ? 'fold' : 'guide', ...part)),
   );
 }
 

@@ -1,7 +1,8 @@
 import type { Box, Drawing, Mark, Stroke } from '../../draw/drawing.ts';
 import { SMALL, shortened, TEXT } from '../../draw/lettering.ts';
-import { type Segment, segmentsOf, strokeOf } from '../../draw/path.ts';
+import { type Segment, segmentsOf } from '../../draw/path.ts';
 import { addBarrier, type Candidate, emptyField, place } from '../../draw/placer.ts';
+import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, curveOf } from '../../saddle/cope.ts';
 import type { Names } from '../names.ts';
@@ -62,10 +63,9 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   // Ticks come before all words, which then keep off them.
   const known = [...placeTicks(body, named), ...changeTicks(body, changes)];
   const { marks, beside } = letter(body, named, changes, words, fitUp);
-  const [baseEdge, ...seamAndTicks] = edges;
   const all: Mark[] = [
-    ...(baseEdge ? [stroke('outline', baseEdge)] : []),
-    ...seamAndTicks.map((segment) => stroke('seam', segment)),
+    ...linesAlong('outline', edges.slice(0, 1)),
+    ...linesAlong('seam', edges.slice(1)),
     ...tab,
     ...guideMarks(field),
     ...(fitUp?.marks ?? []),
@@ -77,10 +77,6 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
     ...marks,
   ];
   return { drawing: { name, box, marks: all }, cut, beside, ticked: ticks.length > 0 };
-}
-
-function stroke(purpose: 'outline' | 'seam', { from, to }: Segment): Stroke {
-  return strokeOf(purpose, [from, to]);
 }
 
 /** Half a line's width, so that the box holds the ink. */

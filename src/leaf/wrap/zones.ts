@@ -1,7 +1,8 @@
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, SMALL } from '../../draw/lettering.ts';
-import { point, type Segment, strokeOf } from '../../draw/path.ts';
+import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, isClear, isFree, wordsOf } from '../../draw/placer.ts';
+import { linesAlong } from '../../draw/strokes.ts';
 import { degrees, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dihedralAt } from '../../saddle/dihedral.ts';
@@ -161,6 +162,6 @@ function drawnBar({ field }: Body, bar: readonly Bar[]): Mark[] {
     addBarrier(field, lines, 0.6);
     if (words) field.taken.push(words.box);
     const marks = words ? words.draw(words.box.left, words.box.bottom) : [];
-    return [...lines.map(({ from, to }) => strokeOf('guide', [from, to])), ...marks];
+    return [...linesAlong('guide', lines), ...marks];
   });
 }
