@@ -5,6 +5,7 @@ import { reportTube } from '../../src/fit/report.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { inOrder } from '../../src/saddle/ordinates.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 // Of a tube 2 mm across a whole turn is 2 pi in radians and once round is 2 pi in mm: the same number.
@@ -17,11 +18,11 @@ test('a round tube of 2 mm counts its stations in degrees, as every round tube d
   // By the formula of a round header, at the heel.
   expect(TABLE.rows[0]?.outside).toBeCloseTo((Math.cos(Math.PI / 3) + 1.5) / Math.sin(Math.PI / 3), 9);
   expect(ordinatesAsText([TABLE], 'mm')).toMatch(/^ *station +round +outside/m);
-  expect(JSON.stringify(reportsAsData([reportTube(SOLUTION)]))).toContain('"throat":{"phi":0,');
+  expect(JSON.stringify(reportsAsData([reportTube(SOLUTION, ENGLISH)]))).toContain('"throat":{"phi":0,');
 });
 
 test('it has no corners to fold paper on', () => {
   expect(SOLUTION.section.cornersAt(0)).toEqual([]);
-  const { wrap } = drawLeaf(SOLUTION, 'A', { paperThickness: 0.1 });
+  const { wrap } = drawLeaf(SOLUTION, 'A', { words: ENGLISH, paperThickness: 0.1 });
   expect(wrap.marks.filter((mark) => 'purpose' in mark && mark.purpose === 'fold')).toEqual([]);
 });
