@@ -17,3 +17,13 @@ export function asWritten(own: string): Said {
 export function joined(phrases: readonly Said[], between: string): Said {
   return phrases.join(between) as Said;
 }
+
+/** Phrases as lines, each ended. */
+export function linesOf(phrases: readonly Said[]): Said {
+  return phrases.map((phrase) => `${phrase}\n`).join('') as Said;
+}
+
+/** In a column so many letters wide, to its left, or to its right as numbers stand. */
+export function inColumn(phrase: Said, width: number, side: 'left' | 'right' = 'left'): Said {
+  return (side === 'left' ? phrase.padEnd(width) : phrase.padStart(width)) as Said;
+}

@@ -1,7 +1,14 @@
 import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
-import { degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
-import { bothUnits, inchFraction, lengthAsWritten, millimetres, writeAngle } from '../../measure/write.ts';
+import { type Angle, degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
+import {
+  angleAsWritten,
+  bothUnits,
+  inchFraction,
+  lengthAsWritten,
+  millimetres,
+  writeAngle,
+} from '../../measure/write.ts';
 import { asWritten, say } from '../said.ts';
 
 type Units = 'mm' | 'in';
@@ -26,6 +33,8 @@ export const quantities = {
   own: (length: Length): Said => asWritten(lengthAsWritten(length)),
   /** To at most two decimals: `60.25°`. */
   angle: (angle: Radians): Said => asWritten(writeAngle(angle)),
+  /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
+  writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
   /** `60°`. */
   wholeAngle: (angle: Radians): Said => say`${Math.round(degrees(angle))}°`,
 };
