@@ -19,9 +19,11 @@ import { useJob } from './job/use-job.ts';
 import { useKeptFocus } from './use-kept-focus.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 import { Views } from './views/views.tsx';
+import { useWords } from './words.ts';
 
 /** The whole page, for the job that it begins with. */
 export function App({ start, checker }: { readonly start: Start; readonly checker: Checker }) {
+  const words = useWords();
   const job = useJob(start.text);
   const arrivals = useArrivals(start, job);
   const [part, pointAt] = useState<string | undefined>(undefined);
@@ -29,7 +31,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
   const [settingUp, setSettingUp] = useState(false);
   const { text, doc, outcome, place, shown, last, change } = job;
   const notes = useNotes(checker, text, place, shown !== undefined);
-  const ghost = useMemo(ghostTube, []);
+  const ghost = useMemo(() => ghostTube(words), [words]);
   useUndoKeys(change);
   useKeptFocus();
   const dropping = useFiles(arrivals.open);
@@ -46,7 +48,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
         onNew={() => job.replace(start.empty)}
         onPrinter={() => setSettingUp(true)}
         onFootprints={(footprints) => setPrinting({ ...printing, footprints })}
-        say={arrivals.say}
+        tell={arrivals.tell}
       />
       <Notice
         notice={arrivals.notice}
@@ -55,7 +57,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
         onKeep={arrivals.keepGuest}
       />
       <p class="unseen" role="status">
-        {statusOf(outcome, notes)}
+        {statusOf(outcome, notes, words)}
       </p>
       <main class={dropping ? 'is-dropping' : ''}>
         <div class="desk">

@@ -1,20 +1,27 @@
 import { render } from 'preact';
+import { ENGLISH } from '../words/english.ts';
 import { App } from './app.tsx';
 import { loadFont } from './font.ts';
 import { answerAsks, checkerOf } from './job/checker.ts';
 import { keptJob } from './job/keep.ts';
 import { startOf } from './job/start.ts';
+import { WordsContext } from './words.ts';
 
 function begin(): void {
   loadFont();
-  const checker = checkerOf(document.currentScript?.textContent ?? '');
+  const checker = checkerOf(document.currentScript?.textContent ?? '', ENGLISH);
   const room = document.getElementById('page');
-  const start = startOf(location.hash, keptJob(), navigator.language);
-  if (room) render(<App start={start} checker={checker} />, room);
+  const start = startOf(location.hash, keptJob(), navigator.language, ENGLISH);
+  const page = (
+    <WordsContext.Provider value={ENGLISH}>
+      <App start={start} checker={checker} />
+    </WordsContext.Provider>
+  );
+  if (room) render(page, room);
   // Another link put into this tab's address is another job.
   addEventListener('hashchange', () => location.reload());
 }
 
 // The same script runs in a worker, where there is no page.
-if (typeof document === 'undefined') answerAsks();
+if (typeof document === 'undefined') answerAsks(ENGLISH);
 else begin();

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { emptyJob, withValue } from '../../src/page/job/edit.ts';
 import { countAt, docOf, wordsAt } from '../../src/page/job/job-doc.ts';
 import { workOut } from '../../src/page/job/outcome.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { SAMPLE } from '../job/sample.ts';
 
 describe('a value that is written into a job', () => {
@@ -55,13 +56,13 @@ tube:
     A: { onto: { od: 44.5 }, angle: 60 }
 paper: A4
 `);
-    expect(workOut(tube).kind).toBe('read');
+    expect(workOut(tube, ENGLISH).kind).toBe('read');
   });
 });
 
 describe('a mistake', () => {
   const problemsIn = (text: string) => {
-    const outcome = workOut(text);
+    const outcome = workOut(text, ENGLISH);
     return outcome.kind === 'refused' ? outcome.problems : [];
   };
 

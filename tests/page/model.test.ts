@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { workOut } from '../../src/page/job/outcome.ts';
 import { type Model, modelOf } from '../../src/page/space/model.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 function modelIn(job: string): Model {
-  const outcome = workOut(job);
+  const outcome = workOut(job, ENGLISH);
   const [solution] = outcome.kind === 'read' ? outcome.solutions : [];
   if (!solution) throw new Error(`not read: ${JSON.stringify(outcome)}`);
   return modelOf(solution);

@@ -13,6 +13,7 @@ import { readingsTold } from '../../src/page/form/readings-told.ts';
 import { withValues } from '../../src/page/job/edit.ts';
 import { docOf, type Path } from '../../src/page/job/job-doc.ts';
 import { workOut } from '../../src/page/job/outcome.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 const TUBE: Path = ['tube'];
 const END_B: Path = ['tube', 'ends', 'B'];
@@ -87,14 +88,14 @@ describe('a value that is turned to several readings', () => {
   test('turns each reading by itself, and is read by the job file’s own code once it is filled in', () => {
     const begun = withValues(BASIS, turned(docOf(BASIS), END_B, ANGLE, SEVERAL));
     const text = withValues(begun, readingTurned(END_B, ANGLE, 1, 'three tape lengths'));
-    expect(workOut(text).kind).toBe('refused');
+    expect(workOut(text, ENGLISH).kind).toBe('refused');
     const sides: readonly string[] = ['200', '200', '200'];
     const filled = withValues(
       text,
       sides.map((side, i) => [[...END_B, 'angle', 1, 'triangle', i], side] as const),
     );
     // Three equal sides make 60 degrees, as Euclid has it.
-    const outcome = workOut(filled);
+    const outcome = workOut(filled, ENGLISH);
     expect(readingsTold(outcome, [...END_B, 'angle'])).toEqual([
       '60°; this one is taken',
       expect.stringMatching(/^triangle 200 mm, 200 mm, 200 mm, that is 60°; the same$/),
@@ -104,11 +105,11 @@ describe('a value that is turned to several readings', () => {
 
 test('what readings came to is told of each value that can have several, once all of the job can be read', () => {
   const text = jobWith('od: [38.1, { girth: 119.7 }]\n  between: [600, 601]', 'angle: 60, clock: [35, 35.5]');
-  const outcome = workOut(text);
+  const outcome = workOut(text, ENGLISH);
   // 119.7 / pi = 38.102.
   expect(readingsTold(outcome, ['tube', 'od'])[1]).toMatch(/that is 38\.1 mm/);
   expect(readingsTold(outcome, ['tube', 'between'])[1]).toMatch(/1 mm more/);
   expect(readingsTold(outcome, [...END_B, CLOCK_AT_B.keys[0]])[1]).toMatch(/0\.5° more/);
   expect(readingsTold(outcome, [...END_B, 'onto', 'od'])).toEqual([]);
-  expect(readingsTold(workOut(text.replace('601', '602')), ['tube', 'od'])).toEqual([]);
+  expect(readingsTold(workOut(text.replace('601', '602'), ENGLISH), ['tube', 'od'])).toEqual([]);
 });

@@ -1,14 +1,17 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Said } from '../../measure/said.ts';
+import { useWords } from '../words.ts';
 
 interface DialogProps {
-  readonly title: string;
+  readonly title: Said;
   readonly onClose: () => void;
   readonly children: ComponentChildren;
 }
 
 /** A window over the page; the browser keeps the focus in it and closes it on Escape. */
 export function Dialog({ title, onClose, children }: DialogProps) {
+  const { close } = useWords().page.bar;
   const dialog = useRef<HTMLDialogElement>(null);
   useLayoutEffect(() => dialog.current?.showModal(), []);
   return (
@@ -16,7 +19,7 @@ export function Dialog({ title, onClose, children }: DialogProps) {
       <div class="dialog-head">
         <h2 id="dialog-title">{title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
-          Close
+          {close}
         </button>
       </div>
       {children}

@@ -1,26 +1,27 @@
 import { useState } from 'preact/hooks';
+import type { Said } from '../../measure/said.ts';
 import { fragmentOf } from '../job/link.ts';
+import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
 
 /** A link that carries the whole job; nothing is sent anywhere. */
 export function LinkDialog({ text, onClose }: { readonly text: string; readonly onClose: () => void }) {
-  const [said, say] = useState('');
+  const words = useWords().page.bar.link;
+  const [told, tell] = useState<Said | undefined>(undefined);
   const link = location.href.replace(/#.*$/, '') + fragmentOf(text);
   const copy = async (): Promise<void> => {
     try {
       await navigator.clipboard.writeText(link);
-      say('Copied.');
+      tell(words.copied);
     } catch {
-      say('This browser does not let a page copy: mark the link and copy it.');
+      tell(words.cantCopy);
     }
   };
   return (
-    <Dialog title="Link to this job" onClose={onClose}>
-      <p>
-        The whole job is in the link itself, after the #. Whoever opens it with the same page sees this job.
-      </p>
+    <Dialog title={words.title} onClose={onClose}>
+      <p>{words.carries}</p>
       <div class="entry">
-        <label for="link">link</label>
+        <label for="link">{words.label}</label>
         <textarea
           id="link"
           readOnly
@@ -30,10 +31,10 @@ export function LinkDialog({ text, onClose }: { readonly text: string; readonly 
         />
       </div>
       <button type="button" class="main" onClick={() => void copy()}>
-        Copy
+        {words.copy}
       </button>
       <p class="aside" role="status">
-        {said}
+        {told}
       </p>
     </Dialog>
   );

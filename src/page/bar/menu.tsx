@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { Said } from '../../measure/said.ts';
 
 /** Less used actions behind one word; closed by one of them, by Escape, by a press elsewhere and by going on to what follows. */
-export function Menu({ name, children }: { readonly name: string; readonly children: ComponentChildren }) {
+export function Menu({ name, children }: { readonly name: Said; readonly children: ComponentChildren }) {
   const menu = useRef<HTMLDetailsElement>(null);
   /** The focus would be lost with what it is on. */
   const close = (): void => {

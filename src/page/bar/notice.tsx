@@ -1,5 +1,8 @@
+import type { Said } from '../../measure/said.ts';
+import { useWords } from '../words.ts';
+
 export interface NoticeWords {
-  readonly words: string;
+  readonly words: Said;
   /** Something did not come off. */
   readonly bad: boolean;
 }
@@ -14,16 +17,17 @@ interface NoticeProps {
 
 /** What was just done, and what a job that came by a link asks. */
 export function Notice({ notice, guest, onBack, onKeep }: NoticeProps) {
+  const words = useWords().page.bar.guest;
   return (
     <div class={`notice${notice?.bad ? ' is-bad' : ''}`} role="status">
       {guest && (
         <p>
-          This job came by a link. Your own last job is kept as it was.{' '}
+          {words.came}{' '}
           <button type="button" onClick={onBack}>
-            Back to my last job
+            {words.back}
           </button>{' '}
           <button type="button" onClick={onKeep}>
-            Keep this one in its place
+            {words.keep}
           </button>
         </p>
       )}

@@ -1,11 +1,12 @@
-import { useState } from 'preact/hooks';
 import { inkPdf } from '../../ink/pdf.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import { measuredInWords, type Printer } from '../../job/paper/printer.ts';
 import { rulerSheet } from '../../tiler/aids/ruler.ts';
-import { printerFrom } from '../job/printers.ts';
+import { asWritten } from '../../words/said.ts';
 import { openTab } from '../job/save.ts';
+import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
+import { NewPrinter } from './new-printer.tsx';
 
 interface PrinterDialogProps {
   readonly sheet: SheetAsk;
@@ -16,92 +17,61 @@ interface PrinterDialogProps {
   readonly onClose: () => void;
 }
 
-const EMPTY = { name: '', across: '', up: '' };
-
 /** Sets up a printer that is off: print the bars, type what they measure, and sheets are drawn for it. */
 export function PrinterDialog(props: PrinterDialogProps) {
   const { sheet, printers, chosen, onSave, onChoose, onClose } = props;
-  const [{ name, across, up }, setWords] = useState(EMPTY);
-  const [wrong, setWrong] = useState('');
-  const [saved, setSaved] = useState('');
-  const type = (key: keyof typeof EMPTY) => (event: { currentTarget: HTMLInputElement }) =>
-    setWords({ name, across, up, [key]: event.currentTarget.value });
-  const add = (): void => {
-    const printer = printerFrom(name, across, up);
-    setWrong(printer.ok ? '' : `${printer.read}: ${printer.why}. Write ${printer.instead}.`);
-    if (!printer.ok) return;
-    onSave([...printers.filter((other) => other.name !== printer.value.name), printer.value]);
-    onChoose(printer.value);
-    setSaved(`${printer.value.name} is saved, and sheets are now drawn for it.`);
-    setWords(EMPTY);
+  const words = useWords().page.bar.printer;
+  const openSheet = async (): Promise<void> => {
+    openTab(await inkPdf(rulerSheet(sheet), { title: words.sheet, jobName: 'ruler' }));
   };
-  const field = (key: keyof typeof EMPTY, label: string, example: string) => (
-    <div class="entry">
-      <label for={`printer-${key}`}>{label}</label>
-      <input
-        id={`printer-${key}`}
-        value={{ name, across, up }[key]}
-        placeholder={example}
-        autocomplete="off"
-        aria-describedby="printer-wrong"
-        onInput={type(key)}
-      />
-    </div>
-  );
   return (
-    <Dialog title="Printer" onClose={onClose}>
+    <Dialog title={words.title} onClose={onClose}>
+      <SavedPrinters printers={printers} chosen={chosen} onSave={onSave} onChoose={onChoose} />
+      <h3>{words.off}</h3>
+      <p>{words.measure}</p>
+      <button type="button" onClick={() => void openSheet()}>
+        {words.openSheet}
+      </button>
+      <NewPrinter
+        onAdd={(printer) => {
+          onSave([...printers.filter(({ name }) => name !== printer.name), printer]);
+          onChoose(printer);
+        }}
+      />
+    </Dialog>
+  );
+}
+
+type SavedPrintersProps = Pick<PrinterDialogProps, 'printers' | 'chosen' | 'onSave' | 'onChoose'>;
+
+/** Which of the saved printers sheets are drawn for, and it forgotten. */
+function SavedPrinters({ printers, chosen, onSave, onChoose }: SavedPrintersProps) {
+  const words = useWords().page.bar.printer;
+  const forget = (): void => {
+    onSave(printers.filter((each) => each.name !== chosen?.name));
+    onChoose(undefined);
+  };
+  return (
+    <>
       <label class="entry">
-        <span>draw sheets for</span>
+        <span>{words.drawFor}</span>
         <select
           value={chosen?.name ?? ''}
-          onChange={(event) => onChoose(printers.find((each) => each.name === event.currentTarget.value))}
+          onChange={(event) => onChoose(printers.find(({ name }) => name === event.currentTarget.value))}
         >
-          <option value="">a printer that prints true</option>
-          {printers.map(({ name: each, across: wide, up: high }) => (
-            <option key={each} value={each}>
-              {each}: across {measuredInWords(wide)}, up {measuredInWords(high)}
+          <option value="">{words.none}</option>
+          {printers.map(({ name, across, up }) => (
+            <option key={name} value={name}>
+              {words.one(asWritten(name), measuredInWords(across), measuredInWords(up))}
             </option>
           ))}
         </select>
       </label>
       {chosen && (
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            onSave(printers.filter((each) => each.name !== chosen.name));
-            onChoose(undefined);
-          }}
-        >
-          Forget {chosen.name}
+        <button type="button" class="quiet" onClick={forget}>
+          {words.forget(asWritten(chosen.name))}
         </button>
       )}
-      <h3>One that is off</h3>
-      <p>
-        Print the scale sheet at 100 %, measure one bar each way with a steel rule, and type what you read.
-      </p>
-      <button type="button" onClick={() => void openScaleSheet(sheet)}>
-        Open the scale sheet
-      </button>
-      <div class="fields">
-        {field('name', 'name of the printer', 'workshop')}
-        {field('across', 'bar across', '99.3mm')}
-        {field('up', 'bar up', '100.1mm')}
-      </div>
-      <button type="button" class="main" onClick={add}>
-        Save this printer
-      </button>
-      <p class="aside">Kept in this browser; no job, link or file carries it.</p>
-      <p class="wrong" id="printer-wrong" role="alert">
-        {wrong}
-      </p>
-      <p class="aside" role="status">
-        {saved}
-      </p>
-    </Dialog>
+    </>
   );
-}
-
-async function openScaleSheet(sheet: SheetAsk): Promise<void> {
-  openTab(await inkPdf(rulerSheet(sheet), { title: 'Scale sheet', jobName: 'ruler' }));
 }

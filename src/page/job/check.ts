@@ -1,6 +1,7 @@
 import { readAloud } from '../../fit/read-aloud.ts';
 import { reportTube } from '../../fit/report.ts';
 import type { Warning } from '../../fit/warnings.ts';
+import type { Language } from '../../words/language.ts';
 import { workOut } from './outcome.ts';
 import { shownOf } from './shown.ts';
 
@@ -17,9 +18,9 @@ export interface Ask {
 }
 
 /** Looks how a tube fits, which may take a second; undefined where the job can't be read. */
-export function check({ text, place }: Ask): Checked | undefined {
-  const shown = shownOf(workOut(text), place);
+export function check({ text, place }: Ask, words: Language): Checked | undefined {
+  const shown = shownOf(workOut(text, words), place);
   if (!shown) return undefined;
-  const report = reportTube(shown.solution, shown.job.words);
+  const report = reportTube(shown.solution, words);
   return { aloud: readAloud(report), warnings: report.warnings };
 }

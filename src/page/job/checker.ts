@@ -1,3 +1,4 @@
+import type { Language } from '../../words/language.ts';
 import { type Ask, type Checked, check } from './check.ts';
 
 /** Checks a job beside the page, so that typing goes on meanwhile. What was asked before and not begun is left out. */
@@ -7,9 +8,9 @@ export type Checker = (ask: Ask, tell: (checked: Checked | undefined) => void) =
  * A checker in a worker that runs the page's own script; where the browser keeps a page from having one, it checks in the page
  * itself.
  */
-export function checkerOf(script: string): Checker {
+export function checkerOf(script: string, words: Language): Checker {
   const worker = workerOf(script);
-  if (!worker) return (ask, tell) => tell(check(ask));
+  if (!worker) return (ask, tell) => tell(check(ask, words));
   let busy: Parameters<Checker> | undefined;
   let next: Parameters<Checker> | undefined;
   let broken = false;
@@ -28,10 +29,10 @@ export function checkerOf(script: string): Checker {
   worker.onerror = () => {
     broken = true;
     const [ask, tell] = next ?? busy ?? [];
-    if (ask) tell?.(check(ask));
+    if (ask) tell?.(check(ask, words));
   };
   return (ask, tell) => {
-    if (broken) tell(check(ask));
+    if (broken) tell(check(ask, words));
     else if (busy) next = [ask, tell];
     else begin(ask, tell);
   };
@@ -47,6 +48,6 @@ function workerOf(script: string): Worker | undefined {
 }
 
 /** What the script does in the worker. */
-export function answerAsks(): void {
-  addEventListener('message', ({ data }: MessageEvent<Ask>) => postMessage(check(data)));
+export function answerAsks(words: Language): void {
+  addEventListener('message', ({ data }: MessageEvent<Ask>) => postMessage(check(data, words)));
 }

@@ -1,4 +1,5 @@
 import type { TubeSolution } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
 import { workOut } from './outcome.ts';
 
 const EXAMPLE = `copeleaf: 1
@@ -11,8 +12,8 @@ tube:
 `;
 
 /** A joint to look at before anything is filled in. */
-export function ghostTube(): TubeSolution {
-  const outcome = workOut(EXAMPLE);
+export function ghostTube(words: Language): TubeSolution {
+  const outcome = workOut(EXAMPLE, words);
   const [solution] = outcome.kind === 'read' ? outcome.solutions : [];
   if (!solution) throw new Error('the example is a job');
   return solution;

@@ -1,31 +1,33 @@
 import { isMap } from 'yaml';
 import { attachedJob } from '../../ink/attached.ts';
 import { Refusal } from '../../job/text/complaint.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Language } from '../../words/language.ts';
 import { docOf } from './job-doc.ts';
 
 /** The text of a job that can be shown, or why there is none. */
 export type Opened =
   | { readonly ok: true; readonly text: string }
-  | { readonly ok: false; readonly why: string };
+  | { readonly ok: false; readonly why: Said };
 
 /** Takes the text of a job file if it is one that a form can show, with whatever mistakes. */
-export function takeJob(text: string): Opened {
+export function takeJob(text: string, { page: { notices } }: Language): Opened {
   try {
     const { contents } = docOf(text);
     if (isMap(contents) && contents.has('copeleaf')) return { ok: true, text };
-    return { ok: false, why: 'This is not a job file: it does not begin with `copeleaf: 1`.' };
+    return { ok: false, why: notices.noJobFile };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const [{ line, why, instead }] = error.complaints;
-    return { ok: false, why: `Line ${line ?? 1}: ${why}. Write ${instead}.` };
+    return { ok: false, why: notices.atLine(line ?? 1, why, instead) };
   }
 }
 
 /** Reads a job file, or a PDF that was printed from one. */
-export async function openFile(file: Blob): Promise<Opened> {
+export async function openFile(file: Blob, words: Language): Promise<Opened> {
   const bytes = new Uint8Array(await file.arrayBuffer());
   const isPdf = new TextDecoder('latin1').decode(bytes.subarray(0, 1024)).includes('%PDF-');
-  if (!isPdf) return takeJob(new TextDecoder().decode(bytes));
+  if (!isPdf) return takeJob(new TextDecoder().decode(bytes), words);
   const job = attachedJob(bytes);
-  return job === undefined ? { ok: false, why: 'There is no job inside this PDF.' } : takeJob(job);
+  return job === undefined ? { ok: false, why: words.page.notices.noJobInPdf } : takeJob(job, words);
 }

@@ -3,7 +3,7 @@ import { PAPERS } from '../../job/paper/paper.ts';
 import { readJob } from '../../job/read-job.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import { solveJob, type TubeSolution } from '../../saddle/solve.ts';
-import { ENGLISH } from '../../words/english.ts';
+import type { Language } from '../../words/language.ts';
 import { type Problem, problemsOf } from './where.ts';
 
 /** What a job file came to. */
@@ -14,9 +14,9 @@ export type Outcome =
 const [PAPER = { name: 'A4', width: 210, height: 297 }] = PAPERS.filter(({ name }) => name === 'A4');
 
 /** Reads and solves a job, by the same code as the command. */
-export function workOut(text: string): Outcome {
+export function workOut(text: string, words: Language): Outcome {
   try {
-    const job = readJob(text, 'job.yaml', { words: ENGLISH, paper: PAPER });
+    const job = readJob(text, 'job.yaml', { words, paper: PAPER });
     return { kind: 'read', job, solutions: solveJob(job) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;

@@ -1,18 +1,18 @@
+import type { Said } from '../../measure/said.ts';
+import type { Language } from '../../words/language.ts';
 import type { Notes } from './notes.ts';
 import type { Outcome } from './outcome.ts';
 
 /** One sentence on how the job stands, for those who hear the page. */
-export function statusOf(outcome: Outcome, { aloud, warnings }: Notes): string {
+export function statusOf(
+  outcome: Outcome,
+  { aloud, warnings }: Notes,
+  { page: { notices } }: Language,
+): Said | undefined {
   if (outcome.kind === 'refused') {
     const lacking = outcome.problems.filter((problem) => problem.lacking).length;
     const wrong = outcome.problems.length - lacking;
-    if (wrong > 0) return `${counted(wrong, 'value')} can’t be read.`;
-    return `${counted(lacking, 'value')} still to fill in.`;
+    return wrong > 0 ? notices.unread(wrong) : notices.unfilled(lacking);
   }
-  if (aloud === undefined) return '';
-  return `The leaf is drawn. ${warnings.length === 0 ? 'Nothing out of the ordinary.' : `${counted(warnings.length, 'warning')}.`}`;
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
+  return aloud === undefined ? undefined : notices.drawn(warnings.length);
 }

@@ -1,4 +1,5 @@
 import { useMemo, useReducer, useRef, useState } from 'preact/hooks';
+import { useWords } from '../words.ts';
 import { begin, type Change, changed, type History } from './history.ts';
 import { docOf, type JobDoc, type Path, tubePaths } from './job-doc.ts';
 import { type Outcome, workOut } from './outcome.ts';
@@ -27,11 +28,12 @@ export interface JobAtHand {
 
 /** Keeps a job and the texts before and after it, beginning with this text. */
 export function useJob(beginning: string): JobAtHand {
+  const words = useWords();
   const [history, change] = useReducer(changed, beginning, begin);
   const [asked, lookAt] = useState(0);
   const text = history.present;
   const doc = useMemo(() => docOf(text), [text]);
-  const outcome = useMemo(() => workOut(text), [text]);
+  const outcome = useMemo(() => workOut(text, words), [text, words]);
   const tubes = tubePaths(doc);
   const place = Math.min(asked, tubes.length - 1);
   const shown = useMemo(() => shownOf(outcome, place), [outcome, place]);

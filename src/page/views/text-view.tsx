@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { takeJob } from '../job/opened.ts';
+import { useWords } from '../words.ts';
 
 interface TextViewProps {
   readonly text: string;
@@ -8,8 +9,9 @@ interface TextViewProps {
 
 /** The job file itself. What is typed is taken as soon as it can be read as one. */
 export function TextView({ text, onWrite }: TextViewProps) {
+  const words = useWords();
   const [draft, setDraft] = useState<string | undefined>(undefined);
-  const taken = draft === undefined ? undefined : takeJob(draft);
+  const taken = draft === undefined ? undefined : takeJob(draft, words);
   return (
     <div class="job-text">
       <label for="job-text">The job file</label>
@@ -22,7 +24,7 @@ export function TextView({ text, onWrite }: TextViewProps) {
         aria-describedby="job-text-wrong"
         onInput={(event) => {
           const written = event.currentTarget.value;
-          const read = takeJob(written);
+          const read = takeJob(written, words);
           setDraft(read.ok ? undefined : written);
           if (read.ok) onWrite(written, 'job-text');
         }}

@@ -1,1 +1,5 @@
-export const page = {};
+import { pageBar } from './page-bar.ts';
+import { pageNotices } from './page-notices.ts';
+
+/** What the page says round a job: a subject for each part of it. */
+export const page = { bar: pageBar, notices: pageNotices };
