@@ -7,7 +7,7 @@ function modelIn(job: string): Model {
   const outcome = workOut(job, ENGLISH);
   const [solution] = outcome.kind === 'read' ? outcome.solutions : [];
   if (!solution) throw new Error(`not read: ${JSON.stringify(outcome)}`);
-  return modelOf(solution);
+  return modelOf(solution, ENGLISH);
 }
 
 /** A header's axis as the conventions give it, for the tube's frame: through work point + e w, along sin u + k cos z. */

@@ -1,8 +1,11 @@
 import type { EndName } from '../../job/job.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope, EndSolution } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { inwards } from '../../space/section.ts';
+import type { Language } from '../../words/language.ts';
+import { say } from '../../words/said.ts';
 import { landingsOf } from './landings.ts';
 import { type Mesh, type Place, strip } from './mesh.ts';
 
@@ -14,7 +17,7 @@ export interface Model {
   readonly cuts: readonly (readonly Place[])[];
   /** A narrow band along it. */
   readonly spine: Mesh;
-  readonly words: readonly { readonly text: string; readonly at: Place }[];
+  readonly words: readonly { readonly text: Said; readonly at: Place }[];
   /** How far it reaches from its middle, and where that is. */
   readonly middle: Place;
   readonly reach: Mm;
@@ -29,7 +32,7 @@ const LONGEST = 12;
 const BAND = 0.006;
 
 /** Makes the model of one tube. */
-export function modelOf(solution: TubeSolution): Model {
+export function modelOf(solution: TubeSolution, words: Language): Model {
   const { ends, lengths, section } = solution;
   const { reach } = section;
   const depth = (end: EndSolution | undefined): Mm =>
@@ -58,8 +61,8 @@ export function modelOf(solution: TubeSolution): Model {
     ),
     spine: shape.spine,
     words: [
-      ...coped.flatMap(({ name, cope, frame: at }) => wordsOf(name, cope, at)),
-      { text: 'spine', at: shape.middle },
+      ...coped.flatMap(({ name, cope, frame: at }) => wordsOf(name, cope, at, words)),
+      { text: words.page.views.space.spine, at: shape.middle },
     ],
     middle: [0, 0, (low + high) / 2],
     reach: Math.max((high - low) / 2, 3 * reach),
@@ -128,15 +131,16 @@ function onOutside({ joint }: Cope, station: number, z: Mm, away = 1): Place {
   return [x * away, y * away, z];
 }
 
-function wordsOf(name: EndName, cope: Cope, { z }: Frame): { text: string; at: Place }[] {
+function wordsOf(name: EndName, cope: Cope, { z }: Frame, { page }: Language): { text: Said; at: Place }[] {
+  const { waste, heel: atHeel } = page.views.space;
   const { section } = cope.joint;
   const opposite = section.towards(cope.end.parts[0].clock.rad + Math.PI);
   const heel = cope.heel === undefined ? undefined : section.towards(cope.heel);
   return [
-    { text: name, at: [0, 0, z(Math.min(cope.longPoint.setback, 0) - 1.2 * section.reach)] },
-    { text: 'waste', at: onOutside(cope, opposite, z(cope.longPoint.setback - 0.2 * section.reach), 1.1) },
+    { text: say`${name}`, at: [0, 0, z(Math.min(cope.longPoint.setback, 0) - 1.2 * section.reach)] },
+    { text: waste, at: onOutside(cope, opposite, z(cope.longPoint.setback - 0.2 * section.reach), 1.1) },
     ...(heel === undefined
       ? []
-      : [{ text: 'heel', at: onOutside(cope, heel, z(cope.cut(heel).setback), 1.1) }]),
+      : [{ text: atHeel, at: onOutside(cope, heel, z(cope.cut(heel).setback), 1.1) }]),
   ];
 }

@@ -4,7 +4,9 @@ import { inkDrawingSvg } from '../../ink/svg-sheet.ts';
 import type { Job } from '../../job/job.ts';
 import { drawLeaf } from '../../leaf/draw-leaf.ts';
 import { contextOf } from '../../leaf/leaves-of.ts';
+import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import { useWords } from '../words.ts';
 
 interface LeafViewProps {
   readonly job: Job;
@@ -18,13 +20,14 @@ interface LeafViewProps {
 
 /** The leaf of one end, the same drawing that is printed. */
 export function LeafView({ job, solution, end, readable, onRoom }: LeafViewProps) {
+  const words = useWords().page.views.leaf;
   const paper = useRef<HTMLDivElement>(null);
   const leaf = useMemo(() => drawLeaf(solution, end, contextOf(job)), [job, solution, end]);
   useLayoutEffect(() => {
-    const wrap = shown(leaf.wrap, `Leaf: ${leaf.title}`);
-    const card = shown(leaf.card, `Card: ${leaf.title}`);
+    const wrap = shown(leaf.wrap, words.wrap(leaf.title));
+    const card = shown(leaf.card, words.card(leaf.title));
     paper.current?.replaceChildren(wrap, card);
-  }, [leaf]);
+  }, [leaf, words]);
   const room = useWidth(paper);
   const enough = room >= Math.max(readableWidth(leaf.wrap), readableWidth(leaf.card)) * NEARLY;
   useEffect(() => onRoom(enough), [enough, onRoom]);
@@ -32,7 +35,7 @@ export function LeafView({ job, solution, end, readable, onRoom }: LeafViewProps
   return (
     <section
       class={`paper${scrolls ? ' is-readable' : ''}`}
-      aria-label="The leaf"
+      aria-label={words.name}
       // What scrolls has to be reached by keys.
       tabIndex={scrolls ? 0 : undefined}
       ref={paper}
@@ -50,7 +53,7 @@ function readableWidth({ box }: Drawing): number {
   return PIXELS_A_MM * (box.right - box.left);
 }
 
-function shown(drawing: Drawing, label: string): SVGSVGElement {
+function shown(drawing: Drawing, label: Said): SVGSVGElement {
   const svg = inkDrawingSvg(drawing, window);
   svg.setAttribute('role', 'img');
   svg.setAttribute('aria-label', label);

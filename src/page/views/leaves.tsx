@@ -1,16 +1,17 @@
 import { useState } from 'preact/hooks';
 import type { Shown } from '../job/shown.ts';
+import { useWords } from '../words.ts';
 import { LeafView } from './leaf-view.tsx';
 
 /** The leaf of one end of the tube that is looked at, whole or so large that all of it can be read. */
 export function Leaves({ shown }: { readonly shown: Shown }) {
+  const words = useWords().page.views;
   const [end, setEnd] = useState<'A' | 'B'>('A');
   const [readable, setReadable] = useState(false);
   const [enough, setEnough] = useState(true);
   const ends = (['A', 'B'] as const).filter((each) => shown.solution.ends[each]?.kind === 'coped');
   const chosen = ends.includes(end) ? end : ends[0];
-  if (!chosen)
-    return <p class="aside">No end is coped, so there is no leaf. Numbers has the length to cut.</p>;
+  if (!chosen) return <p class="aside">{words.leaf.none}</p>;
   return (
     <>
       {(ends.length > 1 || !enough) && (
@@ -20,16 +21,16 @@ export function Leaves({ shown }: { readonly shown: Shown }) {
               <button
                 type="button"
                 key={each}
-                aria-label={`End ${each}’s leaf`}
+                aria-label={words.leaf.ofEnd(each)}
                 aria-pressed={each === chosen}
                 onClick={() => setEnd(each)}
               >
-                End {each}
+                {words.end(each)}
               </button>
             ))}
           {!enough && (
             <button type="button" aria-pressed={readable} onClick={() => setReadable(!readable)}>
-              Large enough to read
+              {words.leaf.readable}
             </button>
           )}
         </div>

@@ -1,8 +1,8 @@
-import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { inchFraction, millimetres } from '../../measure/write.ts';
+import type { Mm } from '../../measure/units.ts';
 import { inOrder, type OrdinateTable } from '../../saddle/ordinates.ts';
 import type { Notes } from '../job/notes.ts';
 import type { Shown } from '../job/shown.ts';
+import { useWords } from '../words.ts';
 
 const SPACING = { perTurn: 24, apart: 10 };
 
@@ -24,40 +24,31 @@ export function NumbersView({ shown, notes }: { readonly shown: Shown; readonly 
 
 function Ordinates({ table, units }: { readonly table: OrdinateTable; readonly units: 'mm' | 'in' }) {
   const { end, rows, solution, cope } = table;
-  const say = (mm: Mm | undefined): string =>
-    mm === undefined ? '' : units === 'in' ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2);
+  const words = useWords().page.views.numbers;
+  const written = (mm: Mm | undefined) => mm !== undefined && words.setback(mm, units);
   const angles = solution.section.stations === 'angles';
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: as above.
-    <section class="scrolls" tabIndex={0} aria-label={`Setbacks of end ${end}`}>
+    <section class="scrolls" tabIndex={0} aria-label={words.ofEnd(end)}>
       <table>
-        <caption>
-          End {end}: setbacks in {units === 'in' ? 'inches' : 'mm'} from the work point, positive towards the
-          tube’s body
-        </caption>
+        <caption>{words.caption(end, units)}</caption>
         <thead>
           <tr>
-            <th scope="col">{angles ? 'station' : 'mm round'}</th>
-            <th scope="col">outside</th>
-            {cope.inside && <th scope="col">inside</th>}
-            {cope.square && <th scope="col">square</th>}
-            <th scope="col">cut to</th>
+            <th scope="col">{angles ? words.station : words.around}</th>
+            <th scope="col">{words.outside}</th>
+            {cope.inside && <th scope="col">{words.inside}</th>}
+            {cope.square && <th scope="col">{words.square}</th>}
+            <th scope="col">{words.cutTo}</th>
           </tr>
         </thead>
         <tbody>
           {rows.map(({ place, outside, inside, square, cut, contact }) => (
             <tr key={place}>
-              <th scope="row">
-                {millimetres(place)}
-                {angles ? '°' : ''}
-              </th>
-              <td>{say(outside)}</td>
-              {cope.inside && <td>{say(inside)}</td>}
-              {cope.square && <td>{say(square)}</td>}
-              <td>
-                {units === 'in' ? inchFraction(cut) : say(cut)}
-                {contact ? '' : ' misses'}
-              </td>
+              <th scope="row">{words.place(place, angles)}</th>
+              <td>{written(outside)}</td>
+              {cope.inside && <td>{written(inside)}</td>}
+              {cope.square && <td>{written(square)}</td>}
+              <td>{words.cut(cut, units, contact)}</td>
             </tr>
           ))}
         </tbody>

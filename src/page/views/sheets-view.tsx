@@ -1,12 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { inkSheetSvg } from '../../ink/svg-sheet.ts';
 import type { LaidSheets } from '../../tiler/lay-sheets.ts';
+import { useWords } from '../words.ts';
 
 /** More than fit on a screen are not drawn; the PDF has them all. */
 const MOST = 24;
 
 /** Every sheet as it will be printed, small. `lay` gives them. */
 export function SheetsView({ lay }: { readonly lay: () => LaidSheets }) {
+  const words = useWords().page.views.sheets;
   const room = useRef<HTMLUListElement>(null);
   const [count, setCount] = useState<number | undefined>(undefined);
   useEffect(() => {
@@ -19,7 +21,7 @@ export function SheetsView({ lay }: { readonly lay: () => LaidSheets }) {
         const number = shown.length + 1;
         const svg = inkSheetSvg(set, sheet, `sheet-${number}`, window);
         svg.setAttribute('role', 'img');
-        svg.setAttribute('aria-label', `Sheet ${number} of ${set.count}`);
+        svg.setAttribute('aria-label', words.one(number, set.count));
         const item = document.createElement('li');
         item.append(svg);
         shown.push(item);
@@ -28,13 +30,10 @@ export function SheetsView({ lay }: { readonly lay: () => LaidSheets }) {
       setCount(set.count);
     }, 150);
     return () => clearTimeout(waiting);
-  }, [lay]);
+  }, [lay, words]);
   return (
     <>
-      <p class="aside">
-        {count === undefined ? 'Laying the sheets' : `${count} ${count === 1 ? 'sheet' : 'sheets'}`}
-        {count !== undefined && count > MOST ? `, of which the first ${MOST} are shown` : ''}
-      </p>
+      <p class="aside">{count === undefined ? words.laying : words.count(count, MOST)}</p>
       <ul class="sheets" ref={room} />
     </>
   );

@@ -1,16 +1,19 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
+import type { Said } from '../../measure/said.ts';
 
 interface TabsProps<Name extends string> {
-  readonly label: string;
+  readonly label: Said;
   readonly names: readonly Name[];
+  readonly words: Readonly<Record<Name, Said>>;
   readonly chosen: Name;
   readonly onChoose: (name: Name) => void;
   readonly children: ComponentChildren;
 }
 
 /** One of several views, chosen by pointer or by the arrow keys (WAI-ARIA tabs pattern, from memory). */
-export function Tabs<Name extends string>({ label, names, chosen, onChoose, children }: TabsProps<Name>) {
+export function Tabs<Name extends string>(props: TabsProps<Name>) {
+  const { label, names, words, chosen, onChoose, children } = props;
   const list = useRef<HTMLDivElement>(null);
   const step = (event: KeyboardEvent): void => {
     const at = names.indexOf(chosen);
@@ -36,7 +39,7 @@ export function Tabs<Name extends string>({ label, names, chosen, onChoose, chil
             tabIndex={name === chosen ? 0 : -1}
             onClick={() => onChoose(name)}
           >
-            {name}
+            {words[name]}
           </button>
         ))}
       </div>
@@ -47,7 +50,6 @@ export function Tabs<Name extends string>({ label, names, chosen, onChoose, chil
   );
 }
 
-/** Without the spaces, which would part it into several. */
 function idOf(name: string): string {
-  return `tab-${name.replaceAll(' ', '-')}`;
+  return `tab-${name}`;
 }

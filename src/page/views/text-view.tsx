@@ -11,10 +11,11 @@ interface TextViewProps {
 export function TextView({ text, onWrite }: TextViewProps) {
   const words = useWords();
   const [draft, setDraft] = useState<string | undefined>(undefined);
+  const { label, wrong } = words.page.views.file;
   const taken = draft === undefined ? undefined : takeJob(draft, words);
   return (
     <div class="job-text">
-      <label for="job-text">The job file</label>
+      <label for="job-text">{label}</label>
       <textarea
         id="job-text"
         rows={22}
@@ -30,7 +31,7 @@ export function TextView({ text, onWrite }: TextViewProps) {
         }}
       />
       <p class="wrong" id="job-text-wrong">
-        {taken && !taken.ok ? `${taken.why} The joint is as it was before.` : ''}
+        {taken && !taken.ok && wrong(taken.why)}
       </p>
     </div>
   );

@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'preact/hooks';
 import { lacking } from '../../draw/letters.ts';
+import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { Lacking } from '../form/lacking.tsx';
 import { nameOf } from '../job/job-name.ts';
@@ -7,6 +8,7 @@ import type { Notes } from '../job/notes.ts';
 import { sheetsOfJob } from '../job/printed.ts';
 import type { Printing } from '../job/printing.ts';
 import type { Shown } from '../job/shown.ts';
+import { useWords } from '../words.ts';
 import { Cautions } from './cautions.tsx';
 import { Leaves } from './leaves.tsx';
 import { NumbersView } from './numbers-view.tsx';
@@ -26,20 +28,21 @@ interface ViewsProps {
   readonly onWrite: (text: string, typing: string) => void;
 }
 
-const NAMES = ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file'] as const;
+const NAMES = ['leaf', 'sheets', 'space', 'numbers', 'file'] as const;
 
 /** What comes of the job, one view at a time. */
 export function Views(props: ViewsProps) {
   const { shown, stale, text, onWrite } = props;
-  const [name, setName] = useState<(typeof NAMES)[number]>('Leaf');
+  const words = useWords().page.views;
+  const [name, setName] = useState<(typeof NAMES)[number]>('leaf');
   return (
-    <section class={`views${stale && shown ? ' is-stale' : ''}`} aria-label="Views">
-      <Tabs label="Views" names={NAMES} chosen={name} onChoose={setName}>
+    <section class={`views${stale && shown ? ' is-stale' : ''}`} aria-label={words.name}>
+      <Tabs label={words.name} names={NAMES} words={words.tabs} chosen={name} onChoose={setName}>
         <Lacking />
         <StrangeSigns shown={shown} />
-        {stale && shown && <p class="aside">Below is the joint as it was before.</p>}
-        {!shown && name !== 'Job file' && <Opening />}
-        {name === 'Job file' ? (
+        {stale && shown && <p class="aside">{words.stale}</p>}
+        {!shown && name !== 'file' && <p class="opening">{words.opening}</p>}
+        {name === 'file' ? (
           <TextView text={text} onWrite={onWrite} />
         ) : (
           shown && <ShownView {...props} shown={shown} name={name} />
@@ -47,16 +50,6 @@ export function Views(props: ViewsProps) {
         <Cautions />
       </Tabs>
     </section>
-  );
-}
-
-/** For those who have never seen a leaf. */
-function Opening() {
-  return (
-    <p class="opening">
-      The leaf appears here as soon as the joint is known: paper to print at 100 %, wrap round the tube and
-      cut along, so that the end of the tube sits on what it meets.
-    </p>
   );
 }
 
@@ -71,11 +64,11 @@ function ShownView({ shown, notes, printing, name }: ShownViewProps) {
     [shown, called, footprints, printer],
   );
   switch (name) {
-    case 'Leaf':
+    case 'leaf':
       return <Leaves shown={shown} />;
-    case 'Sheets':
+    case 'sheets':
       return <SheetsView lay={lay} />;
-    case '3D':
+    case 'space':
       return <SpaceView solution={shown.solution} />;
     default:
       return <NumbersView shown={shown} notes={notes} />;
@@ -84,8 +77,9 @@ function ShownView({ shown, notes, printing, name }: ShownViewProps) {
 
 /** What the sheets' font lacks is printed as its code, and said. */
 function StrangeSigns({ shown }: { readonly shown: Shown | undefined }) {
+  const { noSigns } = useWords().page.views;
   if (!shown) return null;
   const signs = lacking([shown.job.title ?? '', ...shown.job.tubes.map(({ name }) => name)].join(''));
   if (signs.length === 0) return null;
-  return <p class="aside">The sheets’ font has no {signs.join(' ')}: printed as a code in its place.</p>;
+  return <p class="aside">{noSigns(asWritten(signs.join(' ')))}</p>;
 }
