@@ -1,5 +1,5 @@
 import { reportsAsData } from '../fit/as-data.ts';
-import { readAloud } from '../fit/read-aloud.ts';
+import { checkReport } from '../fit/check-report.ts';
 import { reportJob } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
 import { jobWithSeated } from '../job/ways/seated.ts';
@@ -20,7 +20,9 @@ export async function check(path: string | undefined, options: CheckOptions, she
   const { job } = await readAsk(path, flags, shell);
   const reports = reportJob(seated === undefined ? job : jobWithSeated(job, seated));
   const text =
-    as === 'json' ? JSON.stringify(reportsAsData(reports), null, 2) : reports.map(readAloud).join('\n\n\n');
+    as === 'json'
+      ? JSON.stringify(reportsAsData(reports), null, 2)
+      : reports.map((report) => checkReport(report, shell.words)).join('\n\n\n');
   await writeResult('-', `${text}\n`, shell);
   const warned = reports.some(({ warnings }) => warnings.length > 0);
   return strict && warned ? WRONG_INPUT : DONE;

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { readAloud } from '../../src/fit/read-aloud.ts';
+import { checkReport } from '../../src/fit/check-report.ts';
 import { reportJob } from '../../src/fit/report.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 // What each comes to: pi goes into 100 mm 31.83 times; 90 - 28 = 62; atan2(7, 12) = 30.26 degrees; the law of cosines
@@ -39,10 +40,10 @@ tube:
 
 test.each(ECHOES)('what was measured is echoed with what it came to: %s', (reading, echo) => {
   const [report] = reportJob(readSample(jobWith(reading)));
-  expect(report && readAloud(report)).toContain(echo);
+  expect(report && checkReport(report, ENGLISH)).toContain(echo);
 });
 
 test('what was told as itself is not echoed as a reading', () => {
   const [report] = reportJob(readSample(jobWith('od: 31.83098862')));
-  expect(report && readAloud(report)).not.toContain('that is 31.83');
+  expect(report && checkReport(report, ENGLISH)).not.toContain('that is 31.83');
 });

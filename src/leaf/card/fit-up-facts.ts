@@ -1,6 +1,6 @@
-import { LENGTH_MARK } from '../../fit/measured-aloud.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { check } from '../../words/english/check.ts';
 import { inBoth } from '../names.ts';
 import type { Fact } from './fact.ts';
 
@@ -15,7 +15,7 @@ export function fitUpFacts({ fitUp, end }: Cope, units: 'mm' | 'in'): Fact[] {
   };
   const length = {
     label: 'length',
-    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}, ${LENGTH_MARK}.`,
+    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}, ${check.squareAcross}.`,
   };
   return [...(fitUp.clock ? [rotation] : []), ...(fitUp.lengthSetback === undefined ? [] : [length])];
 }

@@ -1,4 +1,4 @@
-import { readAloud } from '../../fit/read-aloud.ts';
+import { checkReport } from '../../fit/check-report.ts';
 import { reportTube } from '../../fit/report.ts';
 import type { Warning } from '../../fit/warnings.ts';
 import type { Language } from '../../words/language.ts';
@@ -22,5 +22,5 @@ export function check({ text, place }: Ask, words: Language): Checked | undefine
   const shown = shownOf(workOut(text, words), place);
   if (!shown) return undefined;
   const report = reportTube(shown.solution, words);
-  return { aloud: readAloud(report), warnings: report.warnings };
+  return { aloud: checkReport(report, words), warnings: report.warnings };
 }

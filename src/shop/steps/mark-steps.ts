@@ -1,5 +1,5 @@
-import { LENGTH_MARK } from '../../fit/measured-aloud.ts';
 import { sideTaken } from '../../leaf/card/fit-up-facts.ts';
+import { check } from '../../words/english/check.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 
 /** The marks that a fitted end is laid on, made with the first one in its place. */
@@ -15,6 +15,6 @@ export function markSteps({ first, units }: Piece, { cope, name }: NamedEnd): st
   const line = fitUp.clock
     ? `${held}. Scribe the rotation mark along ${heel}.`
     : `${held}, and find ${heel}.`;
-  const length = `On that line mark the length: ${LENGTH_MARK}.`;
+  const length = `On that line mark the length: ${check.squareAcross}.`;
   return [line, ...(fitUp.lengthSetback === undefined ? [] : [length])];
 }

@@ -1,4 +1,3 @@
-import { preparationInWords } from '../../fit/read-aloud.ts';
 import type { EndName } from '../../job/job.ts';
 import { sectionInWords, unitsOf } from '../../job/shape.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
@@ -8,6 +7,7 @@ import { sawWords, wrote } from '../../leaf/names.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import { check } from '../../words/english/check.ts';
 import { bendJobOf, piecesInWords } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { handInWords, lengthless } from '../lists/cut-list.ts';
@@ -125,7 +125,7 @@ function endFacts({ solution }: Piece, name: EndName): Ticket['ends'] {
     ...(end.fitUp?.clock ? [{ label: 'rotation', text: 'by its mark' }] : []),
     ...(end.fitUp?.between ? [{ label: 'length', text: 'by its mark' }] : []),
   ];
-  const edge = { label: 'edge', text: preparationInWords(end.preparation) };
+  const edge = { label: 'edge', text: check.edge(end.preparation) };
   const root = end.root && end.root.mm > 0 ? [{ label: 'root gap', text: wrote(end.root) }] : [];
   return [{ name, cope, facts: [...headerFacts(end, unitsOf(solution.tube)), ...marks, edge, ...root] }];
 }

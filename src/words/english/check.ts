@@ -1,1 +1,149 @@
-export const check = {};
+import type { Said } from '../../measure/said.ts';
+import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
+import { asWritten, inColumn, joined, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+const { angle, bothToATenth: both, wholeAngle, written, writtenAngle } = quantities;
+
+type Units = 'mm' | 'in';
+type End = 'A' | 'B';
+
+type Edge =
+  | { readonly edge: 'bevel'; readonly blunt?: Length }
+  | { readonly edge: 'square'; readonly from: 'outside' | 'inside' };
+
+/** The measurements that a slip is looked for in. */
+type Measure = 'angle' | 'rotation' | 'offset' | 'scale';
+
+const STEPS: Readonly<Record<Measure, Said>> = {
+  angle: say`1° of angle`,
+  rotation: say`1° of rotation`,
+  offset: say`1 mm of offset`,
+  scale: say`1 % of print scale`,
+};
+
+const MEASURES: Readonly<Record<Measure, Said>> = {
+  angle: say`the angle`,
+  rotation: say`the rotation`,
+  offset: say`the offset`,
+  scale: say`the bars on the sheet`,
+};
+
+/** Where on its line the length mark is made. */
+const squareAcross = say`where the line, moved square across, would meet the near side of the header`;
+
+function nearest(eitherSide: boolean): Said {
+  const line = say`where the header's centre line comes nearest the heel`;
+  return eitherSide ? say`${line}, on either side` : line;
+}
+
+/** The report that `check` prints: what was understood, what follows, what to watch. */
+export const check = {
+  headline: (name: string, isOpposite: boolean, copies: number): Said => {
+    const hand = isOpposite ? [say`opposite hand`] : [];
+    const count = copies > 1 ? [say`${copies} of this hand`] : [];
+    return joined([asWritten(name.toUpperCase()), ...hand, ...count], ', ');
+  },
+  understood: say`Understood`,
+  follows: say`What follows`,
+  watch: say`What to watch`,
+
+  line: (text: Said): Said => say`  ${text}`,
+  /** Lines about one thing, which is named before the first of them. */
+  lines: (label: Said, lines: readonly Said[]): readonly Said[] =>
+    lines.map((line, i) => say`  ${inColumn(i === 0 ? label : say``, 5)}  ${line}`),
+  /** A warning by its code. */
+  warning: (code: string, lines: readonly Said[]): readonly Said[] =>
+    lines.map((line, i) => say`  ${inColumn(i === 0 ? asWritten(code) : say``, 12)}${line}`),
+  ofEnd: (end: End, text: Said): Said => say`end ${end}: ${text}`,
+  noWarning: say`Nothing out of the ordinary.`,
+
+  tube: say`tube`,
+  end: (end: End): Said => say`end ${end}`,
+  bothEnds: say`both`,
+  read: say`read`,
+
+  size: (size: Said, wall: Length | undefined): Said =>
+    wall ? say`${size}, wall ${written(wall)}` : say`${size}, wall not given`,
+  between: (length: Said): Said => say`${length} from work point to work point`,
+  plain: say`cut square at its work point`,
+  /** A header, the angle to it, and if that is obtuse the acute one in its place. */
+  onto: (header: Said, at: Angle | undefined, acute: Radians | undefined): Said => {
+    const where = at ? say`onto ${header} at ${writtenAngle(at)}` : say`onto ${header}`;
+    return acute === undefined
+      ? where
+      : say`${where} (the same as ${angle(acute)}, clock + 180°, offset reversed)`;
+  },
+  clocked: (clock: Angle): Said => say`clock ${writtenAngle(clock)}`,
+  offset: (offset: Length): Said => say`offset ${written(offset)}`,
+  shifted: (shift: Length): Said => say`shifted ${written(shift)} along the tube`,
+  rotationMarked: say`rotation by its mark`,
+  lengthMarked: say`length by its mark`,
+  asked: (where: readonly Said[], edge: readonly Said[]): Said =>
+    say`${joined(where, ', ')}; ${joined(edge, ', ')}`,
+  /** `bevel`, `bevel, blunt 1.2 mm`, `square`, `square, from the inside`. */
+  edge: (asked: Edge): Said => {
+    if (asked.edge === 'bevel') return asked.blunt ? say`bevel, blunt ${written(asked.blunt)}` : say`bevel`;
+    return asked.from === 'inside' ? say`square, from the inside` : say`square`;
+  },
+  root: (gap: Length): Said => say`root gap ${written(gap)}`,
+
+  reading: (of: 'od' | 'between', reading: Said): Said => say`${asWritten(of)}: ${reading}`,
+  endReading: (end: End, of: 'onto' | 'angle' | 'clock', reading: Said): Said =>
+    say`end ${end} ${asWritten(of)}: ${reading}`,
+
+  mirrored: say`The mirror image of its twin: the same lengths, angles, gaps and warnings.`,
+  throatAt: (station: Said): Said => say`throat at ${station}`,
+
+  blank: (sawn: Mm, overall: Mm, units: Units): Said =>
+    say`Cut the blank ${both(sawn, units)} long; it ends ${both(overall, units)} overall.`,
+  reaches: (past: Mm, units: Units): Said =>
+    say`It reaches ${both(past, units)} past its work points: centre to centre alone would be too short.`,
+  spare: (spare: Mm, units: Units): Said =>
+    say`That is ${both(spare, units)} to spare: a leaf can be slid so far for a second cut.`,
+  /** From end A's heel to end B's, positive to the right. */
+  twist: (twist: Radians): Said => {
+    const size = angle(Math.abs(twist));
+    if (size === angle(0)) return say`End B's heel is in line with end A's.`;
+    const side = twist > 0 ? say`right` : say`left`;
+    const where = size === angle(Math.PI) ? say`opposite` : say`${size} to the ${side} of`;
+    return say`End B's heel stands ${where} end A's, with B up.`;
+  },
+  girth: (girth: Mm, units: Units): Said => say`A tape round the tube should read ${both(girth, units)}.`,
+
+  /** Where the rotation is marked, or with no rotation to mark the line of the length; with no heel on either side. */
+  rotationMark: (eitherSide: boolean): Said =>
+    say`with end A seated, mark the rotation on the tube ${nearest(eitherSide)}: stations count from that mark`,
+  lengthMark: (on: 'rotation-mark' | 'either-side' | 'heel', toWorkPoint: Mm, units: Units): Said => {
+    const line =
+      on === 'rotation-mark'
+        ? say`on the line of that mark`
+        : say`on the line ${nearest(on === 'either-side')}`;
+    const beyond = toWorkPoint < 0 ? say`beyond` : say`short of`;
+    return say`mark the length ${line}, ${squareAcross}: ${both(Math.abs(toWorkPoint), units)} ${beyond} the work point`;
+  },
+  squareAcross,
+  extremes: (throat: Said, longPoint: Said): Said => say`throat ${throat}; long point ${longPoint}`,
+  place: (setback: Mm, station: Said, units: Units): Said => say`${both(setback, units)} at ${station}`,
+  surfaces: (least: Radians, most: Radians, weld: Said): Said =>
+    say`the surfaces meet at ${wholeAngle(least)} to ${wholeAngle(most)}: ${weld}`,
+  weld: (isOpen: boolean, isClosed: boolean, hasGap: boolean): Said => {
+    const groove = isOpen ? [say`groove weld where it is open`] : [];
+    const corner = isClosed ? [say`a filled corner at the heel`] : [];
+    const legs = hasGap ? [say`its legs longer by the gap`] : [];
+    return joined([...groove, say`fillet at the sides`, ...corner, ...legs], ', ');
+  },
+  gap: (gap: Mm, station: Said, units: Units): Said => say`a gap of ${both(gap, units)} stays at ${station}`,
+  noGap: say`full contact with this edge: no gap stays`,
+  wouldStandOff: (by: Mm, units: Units): Said =>
+    say`cut square to the outside line by mistake, it would stand off ${both(by, units)}`,
+  /** What a full step of each error opens, the worst first. */
+  slips: (opens: readonly { readonly of: Measure; readonly mm: Mm }[]): readonly Said[] => {
+    const list = opens.map(({ of, mm }) => say`${STEPS[of]} ${asWritten(mm.toFixed(1))}`);
+    const [worst] = opens;
+    return [
+      say`a slip opens, in mm: ${joined(list, ', ')}`,
+      ...(worst ? [say`so take ${MEASURES[worst.of]} twice`] : []),
+    ];
+  },
+};

@@ -1,0 +1,135 @@
+import type { CopedEnd, EndName, FitUp, Part } from '../job/job.ts';
+import { factsOf } from '../job/kinds.ts';
+import { sectionInWords, unitsOf } from '../job/shape.ts';
+import type { Said } from '../measure/said.ts';
+import { sawLength } from '../measure/saw-length.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { stationInWords } from '../saddle/station.ts';
+import type { Language } from '../words/language.ts';
+import { joined } from '../words/said.ts';
+import { endLines } from './end-lines.ts';
+import { measuredLines } from './measured-lines.ts';
+import type { TubeReport } from './report.ts';
+import { wrapped } from './wrapped.ts';
+
+/** The report of one tube as a person reads it: what was understood, what follows, what to watch. */
+export function checkReport(report: TubeReport, words: Language): Said {
+  const { check } = words;
+  const { tube, hand } = report.solution;
+  const isOpposite = hand === 'opposite';
+  const headline = [check.headline(tube.name, isOpposite, tube.copies)];
+  const sections = isOpposite
+    ? [headline, mirrored(report.solution, words)]
+    : [
+        headline,
+        [check.understood, ...understood(report.solution, words)],
+        [check.follows, ...follows(report, words)],
+        [check.watch, ...watch(report, words)],
+      ];
+  return joined(
+    sections.map((lines) => joined(lines, '\n')),
+    '\n\n',
+  );
+}
+
+/** Of the opposite hand only what differs from its twin, which was told just before. */
+function mirrored({ tube, twist, ends }: TubeSolution, { check }: Language): Said[] {
+  const turned = (['A', 'B'] as const).flatMap((name) => {
+    const end = tube.ends[name];
+    const cope = ends[name];
+    if (end?.kind !== 'coped' || cope?.kind !== 'coped') return [];
+    const places = end.parts.flatMap((part) => placesOf(part, end.fitUp, check));
+    const throat = check.throatAt(stationInWords(cope.throat.station, cope.joint.section));
+    return check.lines(check.end(name), [joined([...places, throat], ', ')]);
+  });
+  const rotation = twist === undefined || twist === 0 ? [] : [check.line(check.twist(twist))];
+  return [check.line(check.mirrored), ...turned, ...rotation];
+}
+
+/** Where round the tube, and beside it, the header lies; nothing where it lies in the middle. */
+function placesOf(
+  { clock, offset, shift }: Part,
+  fitUp: FitUp | undefined,
+  check: Language['check'],
+): readonly Said[] {
+  return [
+    ...(clock.rad === 0 || fitUp?.clock ? [] : [check.clocked(clock)]),
+    ...(offset.mm === 0 ? [] : [check.offset(offset)]),
+    ...(shift.mm === 0 ? [] : [check.shifted(shift)]),
+  ];
+}
+
+function understood(solution: TubeSolution, words: Language): Said[] {
+  const { tube, lengths } = solution;
+  const { check, quantities } = words;
+  const { between: asked } = tube;
+  const between =
+    asked && !('ways' in asked)
+      ? quantities.written(asked)
+      : lengths && quantities.bothToATenth(lengths.between, unitsOf(tube));
+  const size = check.size(sectionInWords(tube.section), tube.wall);
+  const ends = (['A', 'B'] as const).flatMap((name) => {
+    const end = tube.ends[name];
+    if (end?.kind === 'plain') return check.lines(check.end(name), [check.plain]);
+    return end?.kind === 'coped' ? end.parts.flatMap((part) => landing(name, part, end, check)) : [];
+  });
+  return [
+    ...check.lines(check.tube, [size, ...(between ? [check.between(between)] : [])]),
+    ...ends,
+    ...check.lines(check.read, measuredLines(solution, words)),
+  ];
+}
+
+/** One header as it was understood. */
+function landing(name: EndName, part: Part, end: CopedEnd, check: Language['check']): readonly Said[] {
+  const { onto, angle } = part;
+  const acute = angle.rad > Math.PI / 2 + 1e-12 ? Math.PI - angle.rad : undefined;
+  const where = [
+    check.onto(factsOf(onto).words, onto.kind === 'mitre' ? undefined : angle, acute),
+    ...placesOf(part, end.fitUp, check),
+    ...(end.fitUp?.clock ? [check.rotationMarked] : []),
+    ...(end.fitUp?.between ? [check.lengthMarked] : []),
+  ];
+  const root = end.root && end.root.mm > 0 ? [check.root(end.root)] : [];
+  return check.lines(check.end(name), [check.asked(where, [check.edge(end.preparation), ...root])]);
+}
+
+/** Past its work points by less than this, nobody would see that a tube is. */
+const SEEN = 0.05;
+
+function follows({ solution, ends }: TubeReport, words: Language): Said[] {
+  const { lengths, twist, tube, section } = solution;
+  const { check } = words;
+  const units = unitsOf(tube);
+  const lines: Said[] = [];
+  if (lengths) {
+    const { blank, overall, between } = lengths;
+    const sawn = sawLength(blank, units);
+    lines.push(check.blank(sawn, overall, units));
+    if (overall - between > SEEN) lines.push(check.reaches(overall - between, units));
+    lines.push(check.spare(sawn - overall, units));
+  }
+  if (twist !== undefined) lines.push(check.twist(twist));
+  lines.push(check.girth(section.girth, units));
+  return [...lines.map(check.line), ...endsFollow(ends, units, check)];
+}
+
+/** What follows for each end; two ends that come out alike are told once. */
+function endsFollow(ends: TubeReport['ends'], units: 'mm' | 'in', check: Language['check']): readonly Said[] {
+  const told = (['A', 'B'] as const).flatMap((name) => {
+    const end = ends[name];
+    if (!end || end === 'plain') return [];
+    return [{ label: check.end(name), lines: endLines(end, units, check) }];
+  });
+  const [first, second] = told;
+  const alike = first && second && first.lines.join() === second.lines.join();
+  const shown = alike ? [{ ...first, label: check.bothEnds }] : told;
+  return shown.flatMap(({ label, lines }) => check.lines(label, lines));
+}
+
+function watch({ warnings }: TubeReport, { check }: Language): readonly Said[] {
+  if (warnings.length === 0) return [check.line(check.noWarning)];
+  return warnings.flatMap(({ code, end, text }) =>
+    check.warning(code, wrapped(end ? check.ofEnd(end, text) : text, 84)),
+  );
+}

@@ -1,0 +1,60 @@
+import type { Said } from '../measure/said.ts';
+import { type Mm, radians } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import type { Place } from '../saddle/extremes.ts';
+import { stationInWords } from '../saddle/station.ts';
+import type { Language } from '../words/language.ts';
+import type { Dihedrals } from './dihedrals.ts';
+import type { EndReport } from './end-report.ts';
+import type { Sensitivity } from './sensitivity.ts';
+import { wrapped } from './wrapped.ts';
+
+type Units = 'mm' | 'in';
+type Words = Language['check'];
+
+/** A gap or a stand-off of less is nothing to a tenth of a millimetre, to which it would be printed. */
+const SHOWN = 0.05;
+
+/** What follows for one end: its marks, where its edge reaches, how it meets the header, what a slip would open. */
+export function endLines(report: EndReport, units: Units, check: Words): readonly Said[] {
+  const { cope, gap, standOff, dihedrals, sensitivity } = report;
+  const at = (station: number): Said => stationInWords(station, cope.joint.section);
+  const place = ({ setback, station }: Place): Said => check.place(setback, at(station), units);
+  const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
+  return [
+    ...markLines(cope, units, check).flatMap((line) => wrapped(line, 90)),
+    check.extremes(place(cope.throat), place(cope.longPoint)),
+    ...(dihedrals
+      ? [check.surfaces(dihedrals.least.angle, dihedrals.most.angle, weldFor(dihedrals, gap.mm, check))]
+      : []),
+    gap.mm >= SHOWN ? check.gap(gap.mm, at(gap.station), units) : check.noGap,
+    ...(held >= SHOWN ? [check.wouldStandOff(held, units)] : []),
+    ...check.slips(slipsOf(sensitivity)),
+  ];
+}
+
+/** What is marked on the tube at the frame, and where. */
+function markLines({ fitUp, heel, end }: Cope, units: Units, check: Words): readonly Said[] {
+  if (!fitUp) return [];
+  const eitherSide = heel !== undefined && end.parts[0].angle.rad === Math.PI / 2;
+  const on = fitUp.clock ? 'rotation-mark' : eitherSide ? 'either-side' : 'heel';
+  const { clock, lengthSetback } = fitUp;
+  return [
+    ...(clock ? [check.rotationMark(eitherSide)] : []),
+    ...(lengthSetback === undefined ? [] : [check.lengthMark(on, lengthSetback, units)]),
+  ];
+}
+
+/** The weld that the corner and the gap ask for, named and not designed: dihedral ranges are common practice. */
+function weldFor({ least, most }: Dihedrals, gap: Mm, check: Words): Said {
+  return check.weld(most.angle > radians(120), least.angle < radians(60), gap > 0.005);
+}
+
+function slipsOf({ angle, clock, offset, scale }: Sensitivity): Parameters<Words['slips']>[0] {
+  return [
+    { of: 'angle' as const, mm: angle },
+    { of: 'rotation' as const, mm: clock },
+    { of: 'offset' as const, mm: offset },
+    { of: 'scale' as const, mm: scale },
+  ].sort((a, b) => b.mm - a.mm);
+}

@@ -1,0 +1,32 @@
+import type { EndName, Header, Part } from '../job/job.ts';
+import { unitsOf } from '../job/shape.ts';
+import type { Said } from '../measure/said.ts';
+import type { Length } from '../measure/units.ts';
+import { lengthsInWords } from '../saddle/readings-told.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
+
+/** Each value that was measured in another way than as itself: what was read, and what it came to. */
+export function measuredLines({ tube, readings }: TubeSolution, { check }: Language): readonly Said[] {
+  const { section, ends } = tube;
+  const diameter = section.kind === 'round' ? (section.od.readings ?? []) : [];
+  return [
+    ...diameter.map((reading) => check.reading('od', reading)),
+    ...lengthsInWords(readings, unitsOf(tube)).map((reading) => check.reading('between', reading)),
+    ...(['A', 'B'] as const).flatMap((name) => {
+      const end = ends[name];
+      return end?.kind === 'coped' ? end.parts.flatMap((part) => ofPart(name, part, check)) : [];
+    }),
+  ];
+}
+
+function ofPart(name: EndName, { onto, angle, clock }: Part, check: Language['check']): readonly Said[] {
+  const values = { onto: diameterOf(onto), angle, clock };
+  return (['onto', 'angle', 'clock'] as const).flatMap((key) =>
+    (values[key]?.readings ?? []).map((reading) => check.endReading(name, key, reading)),
+  );
+}
+
+function diameterOf(onto: Header): Length | undefined {
+  return onto.kind === 'round' || onto.kind === 'bend' ? onto.od : undefined;
+}
