@@ -3,10 +3,11 @@ import { type EndFlags, jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { type Paper, readPaper } from '../job/paper/paper.ts';
 import { type JobDefaults, readJob } from '../job/read-job.ts';
+import type { Language } from '../words/language.ts';
 import { readText } from './files.ts';
 import { regionalPaper } from './region.ts';
 import type { Shell } from './shell.ts';
-import { refuse } from './trouble.ts';
+import { objectTo, refuse } from './trouble.ts';
 
 /** A job and the name that its results take. */
 export interface Ask {
@@ -44,7 +45,7 @@ export async function readAsk(path: string | undefined, flags: EndFlags, shell: 
 
 function defaults(paper: string | undefined, shell: Shell): JobDefaults {
   if (paper === undefined) return regional(shell);
-  const insistOnPaper = namedPaper(paper);
+  const insistOnPaper = namedPaper(paper, shell.words);
   return { words: shell.words, paper: insistOnPaper, insistOnPaper };
 }
 
@@ -58,8 +59,8 @@ function regional(shell: Shell): JobDefaults {
   };
 }
 
-function namedPaper(text: string): Paper {
+function namedPaper(text: string, words: Language): Paper {
   const reading = readPaper(text, 'mm');
   if (reading.ok) return reading.value;
-  throw refuse('paper', 'command line', `--paper ${text}`, reading.why, reading.instead);
+  throw objectTo('paper', 'command line', `--paper ${text}`, reading.fault(words));
 }

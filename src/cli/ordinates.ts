@@ -1,5 +1,5 @@
 import type { EndFlags } from '../job/flags.ts';
-import type { Tube } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import { readAngle } from '../measure/angle.ts';
 import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
@@ -25,7 +25,7 @@ export async function ordinates(
 ): Promise<void> {
   const { every, as, out, ...flags } = options;
   const { job } = await readAsk(path, flags, shell);
-  const tables = inOrder(solveJob(job), spacingOf(every, job.units, job.tubes));
+  const tables = inOrder(solveJob(job), spacingOf(every, job));
   const write = { text: ordinatesAsText, json: ordinatesAsJson, csv: ordinatesAsCsv }[as];
   await writeResult(out, write(tables, job.units), shell);
 }
@@ -33,7 +33,7 @@ export async function ordinates(
 const USUAL: Spacing = { perTurn: 24, apart: 10 };
 
 /** An angle that goes into a turn without rest for round tubes, or a length for rectangular ones. */
-function spacingOf(every: string | undefined, units: 'mm' | 'in', tubes: readonly Tube[]): Spacing {
+function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spacing {
   if (every === undefined) return USUAL;
   const round = tubes.every(({ section }) => section.kind === 'round');
   const angle = readAngle(every);
@@ -43,7 +43,7 @@ function spacingOf(every: string | undefined, units: 'mm' | 'in', tubes: readonl
   }
   const length = readLength(every, units);
   if (!round && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
-  const why = angle.ok ? 'it does not go into 360 degrees without rest' : angle.why;
+  const why = angle.ok ? 'it does not go into 360 degrees without rest' : words.faults.said(angle.fault).why;
   const instead = round
     ? 'a step such as 15deg, 22.5deg or 10deg'
     : 'a step such as 15deg, or 10mm for a rectangular tube';

@@ -16,7 +16,7 @@ import { writeResult } from './files.ts';
 import { printerNamed } from './printer/printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
-import { refuse } from './trouble.ts';
+import { objectTo, refuse } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags {
   readonly as: 'pdf' | 'svg' | 'dxf';
@@ -34,9 +34,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { job: asked, name } = await readAsk(path, flags, shell);
   const job = seated === undefined ? asked : jobWithSeated(asked, seated);
   const { paper, margins } = job.sheet;
-  const small = printer && tooSmall(paper, margins, printer);
-  if (small)
-    throw refuse('paper-small', 'command line', paper.name, small, 'a larger paper or smaller margins');
+  const small = printer && tooSmall(paper, margins, printer)?.(shell.words);
+  if (small) throw objectTo('paper-small', 'command line', paper.name, small);
   tellLacking(job, shell);
   const solutions = solveJob(job);
   const leaves = drawLeaves(job, solutions, footprints, shell);

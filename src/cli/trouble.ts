@@ -1,5 +1,6 @@
 import { type Complaint, Refusal } from '../job/text/complaint.ts';
 import { onOneLine, shortened } from '../job/text/quoting.ts';
+import type { Objection } from '../words/said.ts';
 import type { Shell } from './shell.ts';
 
 export const DONE = 0;
@@ -27,12 +28,30 @@ export function refuse(code: string, file: string, read: string, why: string, in
   ]);
 }
 
+/** The same where it is already said why not, and what to write instead. */
+export function objectTo(code: string, file: string, read: string, { why, instead }: Objection): Refusal {
+  return refuse(code, file, read, why, instead);
+}
+
 /** Says on standard error what went wrong and gives the exit code. Never a stack trace. */
 export function tell(error: unknown, shell: Shell, asJson: boolean): number {
   const { complaints, exit } = complaintsOf(error);
-  if (asJson) shell.err(`${JSON.stringify({ errors: complaints })}\n`);
+  if (asJson) shell.err(`${JSON.stringify({ errors: complaints.map(asData) })}\n`);
   else shell.err(`${complaints.map(inWords).join('\n')}\n`);
   return exit;
+}
+
+/** What programs are told of a complaint. */
+function asData({
+  code,
+  file,
+  line,
+  column,
+  read,
+  why,
+  instead,
+}: Complaint): Omit<Complaint, 'key' | 'lacking'> {
+  return { code, file, ...(line && { line }), ...(column && { column }), read, why, instead };
 }
 
 function complaintsOf(error: unknown): { complaints: readonly Complaint[]; exit: number } {

@@ -113,10 +113,10 @@ function asGiven(flag: string, value = ''): string {
 }
 
 function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): Complaint {
-  const { code, why, instead } = complaint;
-  const flag = complaint.line === undefined ? undefined : lines[complaint.line - 1]?.flag;
-  const read = flag === undefined || code === 'missing' ? complaint.read : asGiven(flag, flags[flag]);
-  return { code, file: FILE, read, why, instead };
+  const { line, column, ...mistake } = complaint;
+  const flag = line === undefined ? undefined : lines[line - 1]?.flag;
+  const read = flag === undefined || mistake.code === 'missing' ? complaint.read : asGiven(flag, flags[flag]);
+  return { ...mistake, file: FILE, read };
 }
 
 function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): ReadonlyMap<string, Place> {

@@ -1,6 +1,8 @@
+import type { Said } from '../measure/said.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { OffAxis, Ring } from '../space/outline.ts';
 import type { Solid } from '../space/solid.ts';
+import type { Language } from '../words/language.ts';
 import type { BendHeader, Header } from './job.ts';
 
 /** All that the rest of the program asks of one header, whatever its kind. */
@@ -9,6 +11,8 @@ export interface HeaderFacts {
   readonly words: string;
   /** In few words: `the 38.1 mm header`. */
   readonly name: string;
+  /** It in a language: `words` in the person's words and in the other unit, after `onto`; `name` in few words. */
+  said(language: Language): { readonly words: Said; readonly name: Said };
   /** Alike for headers that are cut for with one setting; sizes written in different units are one size. */
   readonly setting: string;
   /** How far it reaches from its axis, along w, to either side; endless where it can't be passed beside. */

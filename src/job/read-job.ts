@@ -65,7 +65,12 @@ const VERSION = '1';
 function checkVersion(desk: Desk, root: Spot): boolean {
   if (!isMap(root.node)) {
     const read = firstLine(desk.text.source, root.at) || 'nothing';
-    complainOf(desk, root.at, 'not-a-map', { read, why: 'a job is a map of keys', instead: FIRST_LINE });
+    complainOf(desk, root.at, {
+      code: 'not-a-map',
+      read,
+      why: 'a job is a map of keys',
+      instead: FIRST_LINE,
+    });
     return false;
   }
   const keys = root.node.items.map(({ key }) => (isScalar(key) ? key.value : undefined));
@@ -80,15 +85,23 @@ function checkVersion(desk: Desk, root: Spot): boolean {
   const wrote = isScalar(value) && typeof value.value === 'string' ? value.value.trim() : '';
   if (wrote !== VERSION) {
     const why = `only version ${VERSION} of the job file is known here`;
-    complainOf(desk, at, 'version', { read: firstLine(desk.text.source, at), why, instead: FIRST_LINE });
+    complainOf(desk, at, {
+      code: 'version',
+      read: firstLine(desk.text.source, at),
+      why,
+      instead: FIRST_LINE,
+      key: 'copeleaf',
+    });
     return false;
   }
   if (place > 0) {
     const why = 'the version comes before everything else';
-    complainOf(desk, at, 'version-first', {
+    complainOf(desk, at, {
+      code: 'version-first',
       read: firstLine(desk.text.source, at),
       why,
       instead: FIRST_LINE,
+      key: 'copeleaf',
     });
   }
   return true;
@@ -163,9 +176,11 @@ function sameName(desk: Desk, spot: Spot, name: string): void {
     : [];
   const place = at.find((each) => each !== undefined) ?? spot.at;
   const why = 'another tube has this name, and their leaves could not be told apart';
-  complainOf(desk, place, 'same-name', {
+  complainOf(desk, place, {
+    code: 'same-name',
     read: `name: ${name}`,
     why,
     instead: 'a name of its own for each tube',
+    key: 'name',
   });
 }

@@ -8,7 +8,7 @@ import type { Wall } from './preparation.ts';
 import { type Rectangle, readRectangle } from './rectangle.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { type Fields, fieldsOf, textOf } from './text/fields.ts';
-import { lengthAt, missing } from './text/values.ts';
+import { lengthAt, misread, missing } from './text/values.ts';
 
 export interface TubeSize {
   readonly section: Section | undefined;
@@ -84,7 +84,7 @@ export function pipeAt(desk: Desk, spot: Spot | undefined): PipeSize | undefined
   const text = spot && textOf(desk, spot, 'the name of a size, as in NPS 1-1/2 sch 40 or EN 48.3 x 2.6');
   if (spot === undefined || text === undefined) return undefined;
   const reading = readPipe(text, desk.bareUnit);
-  return reading.ok ? reading.value : complain(desk, spot, 'pipe', reading.why, reading.instead);
+  return reading.ok ? reading.value : misread(desk, spot, 'pipe', reading.fault);
 }
 
 function readWall(desk: Desk, fields: Fields, section: Section | undefined): Wall {
@@ -101,7 +101,7 @@ function wallAt(desk: Desk, spot: Spot): Length | undefined {
   if (text === undefined) return undefined;
   const gauge = readGauge(text, desk.bareUnit);
   if (gauge === undefined) return lengthAt(desk, spot, 'positive');
-  return gauge.ok ? gauge.value : complain(desk, spot, 'gauge', gauge.why, gauge.instead);
+  return gauge.ok ? gauge.value : misread(desk, spot, 'gauge', gauge.fault);
 }
 
 function withinTube(desk: Desk, spot: Spot, wall: Length, od: Length): Wall {

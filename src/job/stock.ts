@@ -35,7 +35,7 @@ function stockLengthAt(desk: Desk, spot: Spot): StockLength | undefined {
   if (text === undefined) return undefined;
   const [, size = '', many] = /^(.*?)(?:\s*[x×*]\s*([^x×*]*))?$/isu.exec(text.trim()) ?? [];
   const reading = readLength(size, desk.bareUnit);
-  if (!reading.ok) return complain(desk, spot, 'length', reading.why, WANTED);
+  if (!reading.ok) return complain(desk, spot, 'length', desk.words.faults.said(reading.fault).why, WANTED);
   if (reading.value.mm <= 0) return complain(desk, spot, 'not-positive', 'it has to be more than 0', WANTED);
   if (many === undefined) return { length: reading.value, count: 1 };
   const count = /^\d{1,6}$/.test(many.trim()) ? Number(many) : 0;

@@ -1,4 +1,4 @@
-import { type Reading, refused, taken } from './misreading.ts';
+import { type Reading, refused, taken } from './reading.ts';
 import { BIRMINGHAM_THOUSANDTHS } from './sizes/gauge.ts';
 import { plainSpelling } from './spelling.ts';
 import type { Length } from './units.ts';
@@ -15,14 +15,12 @@ export function readGauge(text: string, unit: 'mm' | 'in'): Reading<Length> | un
   const words = gaugeWords(plainSpelling(read).toLowerCase());
   if (words === undefined) return undefined;
   const { number, kind } = words;
-  if (kind !== 'bwg') return refused(read, UNCLEAR, `${number} BWG, if it is a tube's, or the decimal`);
+  if (kind !== 'bwg') return refused(read, { kind: 'which-gauge', number });
   const thousandths = BIRMINGHAM_THOUSANDTHS.get(Number(number));
   if (thousandths === undefined || !/^\d+$/.test(number)) return notInTable(read, Number(number));
   // The inch is 127/5 mm, so that the division is the only rounding.
   return taken({ mm: (thousandths * 127) / 5000, wrote: read, unit, byName: true });
 }
-
-const UNCLEAR = 'which gauge is meant is not known: Birmingham (tube), standard wire and sheet gauges differ';
 
 function gaugeWords(plain: string): { readonly number: string; readonly kind: string } | undefined {
   const kind = String.raw`(b\.?w\.?g|s\.?w\.?g|a\.?w\.?g|gauge|gage|ga|g)\.?`;
@@ -34,7 +32,7 @@ function gaugeWords(plain: string): { readonly number: string; readonly kind: st
 
 function notInTable(read: string, number: number): Reading<Length> {
   const far = (each: number) => Math.abs(each - (Number.isFinite(number) ? number : 0));
-  const [nearest] = [...NUMBERS].sort((a, b) => far(a) - far(b));
-  const range = `${Math.min(...NUMBERS)} to ${Math.max(...NUMBERS)} BWG`;
-  return refused(read, `the table here has ${range}, whole numbers`, `${nearest} BWG, or the decimal`);
+  const nearest = NUMBERS.reduce((near, each) => (far(each) < far(near) ? each : near));
+  const [least, most] = [Math.min(...NUMBERS), Math.max(...NUMBERS)];
+  return refused(read, { kind: 'gauge-not-known', least, most, nearest });
 }

@@ -1,9 +1,7 @@
 import { type Fraction, fraction, plus, times, toNumber } from './fraction.ts';
-import { type Reading, refused, taken } from './misreading.ts';
 import { readQuantity, type Term } from './quantity.ts';
+import { type Reading, refused, taken } from './reading.ts';
 import type { Length, LengthUnit } from './units.ts';
-
-const EXAMPLE = 'a length such as 38.1mm, 1-1/2in or 2ft 3-1/4in';
 
 /** One kilometre: no tube is longer, and a slip of the keys often is. */
 const LONGEST_MM = 1e6;
@@ -35,13 +33,13 @@ function spelled(unit: LengthUnit, ...others: string[]): [string, LengthUnit][] 
  */
 export function readLength(text: string, bareUnit: 'mm' | 'in'): Reading<Length> {
   const read = text.trim();
-  const quantity = readQuantity(text, EXAMPLE);
+  const quantity = readQuantity(text, 'length');
   if (!quantity.ok) return quantity;
   const { terms, negative } = quantity.value;
   const sum = addTerms(read, terms, bareUnit);
   if (!sum.ok) return sum;
   const size = toNumber(sum.value.total);
-  if (size > LONGEST_MM) return refused(read, 'that is more than a kilometre', EXAMPLE);
+  if (size > LONGEST_MM) return refused(read, { kind: 'over-a-kilometre' });
   return taken({ mm: negative && size !== 0 ? -size : size, wrote: read, unit: sum.value.unit });
 }
 
@@ -52,23 +50,18 @@ function addTerms(
 ): Reading<{ total: Fraction; unit: LengthUnit }> {
   const [first, second, third] = terms;
   const unit = first.unit === '' ? bareUnit : UNITS.get(first.unit);
-  if (unit === undefined) return unknownUnit(read, first.unit);
+  if (unit === undefined) return refused(read, { kind: 'unit-of-length', unit: first.unit });
   const total = times(first.number, IN_MM[unit]);
   if (second === undefined) return taken({ total, unit });
 
   const inches = UNITS.get(second.unit);
-  if (inches === undefined && second.unit !== '') return unknownUnit(read, second.unit);
+  if (inches === undefined && second.unit !== '') {
+    return refused(read, { kind: 'unit-of-length', unit: second.unit });
+  }
   if (unit !== 'ft' || third !== undefined || (inches !== 'in' && second.unit !== '')) {
-    return refused(read, 'there is more than one value, and only feet and inches are read together', EXAMPLE);
+    return refused(read, { kind: 'several-lengths' });
   }
-  if (inches === undefined)
-    return refused(read, 'the number after the feet has no unit', `${read}in, or ${read}"`);
-  if (first.number.bottom !== 1n) {
-    return refused(read, 'feet before inches are a whole number', 'a length such as 2ft 3-1/4in');
-  }
+  if (inches === undefined) return refused(read, { kind: 'inches-without-unit', read });
+  if (first.number.bottom !== 1n) return refused(read, { kind: 'broken-feet' });
   return taken({ total: plus(total, times(second.number, IN_MM.in)), unit });
-}
-
-function unknownUnit(read: string, unit: string): Reading<never> {
-  return refused(read, `\`${unit}\` is not a unit of length`, `mm, cm, m, in or ft, as in 38.1mm or 1-1/2in`);
 }

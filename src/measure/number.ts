@@ -1,12 +1,12 @@
 import { type Fraction, fraction, plus } from './fraction.ts';
-import { type Reading, refused, taken } from './misreading.ts';
+import { type Reading, refused, taken } from './reading.ts';
 
 /**
  * Reads a number without sign or unit, in plain spelling: `38.1`, `38,1`, `.095`, `1/2`, `1 1/2`, `1-1/2`.
  * A spelling that means one thing in one country and another elsewhere is refused with both meanings.
  */
 export function readNumber(text: string): Reading<Fraction> {
-  if (text === '') return refused(text, 'there is no number', 'a number such as 38.1 or 1-1/2');
+  if (text === '') return refused(text, { kind: 'no-number' });
   const mixed = /^(?:(\d+)(?: |-))?(\d+) ?\/ ?(\d+)$/.exec(text);
   if (mixed) return readMixed(text, mixed[1], mixed[2] ?? '', mixed[3] ?? '');
   if (/^\d+$/.test(text)) return taken(fraction(BigInt(text)));
@@ -15,15 +15,9 @@ export function readNumber(text: string): Reading<Fraction> {
 
 function readMixed(text: string, whole: string | undefined, top: string, bottom: string): Reading<Fraction> {
   const part = fraction(BigInt(top), BigInt(bottom));
-  if (part.bottom === 0n) return refused(text, 'nothing can be divided by 0', 'a fraction such as 1/2');
+  if (part.bottom === 0n) return refused(text, { kind: 'divided-by-zero' });
   if (whole === undefined) return taken(part);
-  if (part.top >= part.bottom) {
-    return refused(
-      text,
-      `${top}/${bottom} beside a whole number is not less than 1`,
-      'a number such as 1-1/2',
-    );
-  }
+  if (part.top >= part.bottom) return refused(text, { kind: 'improper-fraction', part: `${top}/${bottom}` });
   return taken(plus(fraction(BigInt(whole)), part));
 }
 
@@ -36,19 +30,19 @@ function ambiguous(text: string): Reading<Fraction> | undefined {
   const last = rest.at(-1) ?? '';
   if (rest.length === 1) {
     if (!text.includes(',') || !/^[1-9]\d{0,2}$/.test(first) || last.length !== 3) return;
-    return askWhich(text, `${first}.${last}`, `${first}${last}`);
+    return refused(text, {
+      kind: 'decimals-or-thousands',
+      decimal: `${first}.${last}`,
+      grouped: `${first}${last}`,
+    });
   }
   const oneSign = !(text.includes(',') && text.includes('.'));
   const grouped = oneSign ? groups.join('') : `${groups.slice(0, -1).join('')}.${last}`;
-  return askWhich(text, `${first || '0'}.${rest.join('')}`, grouped);
-}
-
-function askWhich(text: string, decimal: string, grouped: string): Reading<Fraction> {
-  return refused(
-    text,
-    'the comma or point may begin the decimals or set off thousands',
-    `${decimal} or ${grouped}, whichever is meant`,
-  );
+  return refused(text, {
+    kind: 'decimals-or-thousands',
+    decimal: `${first || '0'}.${rest.join('')}`,
+    grouped,
+  });
 }
 
 function readDecimal(text: string): Reading<Fraction> | undefined {
@@ -59,21 +53,11 @@ function readDecimal(text: string): Reading<Fraction> | undefined {
 }
 
 function strange(text: string): Reading<Fraction> {
-  if (/\d ?- ?\d/.test(text)) {
-    return refused(
-      text,
-      'it looks like a sum',
-      'one number; one and a half is 1-1/2 with no spaces round the hyphen',
-    );
-  }
+  if (/\d ?- ?\d/.test(text)) return refused(text, { kind: 'sum' });
   if (/^\d{1,3}( \d{3})+$/.test(text)) {
-    return refused(
-      text,
-      'there is a space within the number',
-      `${text.replaceAll(' ', '')}, if that is meant`,
-    );
+    return refused(text, { kind: 'spaced-number', joined: text.replaceAll(' ', '') });
   }
-  if (/^\d+( \d+)+$/.test(text)) return refused(text, 'there are several numbers', 'one number');
-  if (/\/ ?$/.test(text)) return refused(text, 'the fraction is not finished', 'a fraction such as 1/2');
-  return refused(text, 'that is not a number', 'a number such as 38.1 or 1-1/2');
+  if (/^\d+( \d+)+$/.test(text)) return refused(text, { kind: 'several-numbers' });
+  if (/\/ ?$/.test(text)) return refused(text, { kind: 'unfinished-fraction' });
+  return refused(text, { kind: 'not-a-number' });
 }

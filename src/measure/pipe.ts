@@ -1,7 +1,7 @@
 import { toNumber } from './fraction.ts';
 import { readLength } from './length.ts';
-import { type Reading, refused, taken } from './misreading.ts';
 import { readNumber } from './number.ts';
+import { type Reading, refused, taken } from './reading.ts';
 import { EN_DIAMETERS, NPS_SIZES, type NpsSize, SCHEDULES } from './sizes/pipe.ts';
 import { plainSpelling } from './spelling.ts';
 import type { Length } from './units.ts';
@@ -12,8 +12,6 @@ export interface PipeSize {
   readonly wall?: Length;
 }
 
-const EXAMPLE = '`NPS 1-1/2 sch 40` (ASME B36.10M) or `EN 48.3 x 2.6` (EN 10220)';
-
 /** Longer than any name of a size. */
 const LONGEST = 40;
 
@@ -23,15 +21,11 @@ const LONGEST = 40;
  */
 export function readPipe(text: string, unit: 'mm' | 'in'): Reading<PipeSize> {
   const read = text.trim();
-  if (read.length > LONGEST)
-    return refused(`${read.slice(0, LONGEST)}...`, 'it is no name of a size', EXAMPLE);
+  if (read.length > LONGEST) return refused(`${read.slice(0, LONGEST)}...`, { kind: 'no-size-name' });
   const [series = ''] = /^[a-z]*/.exec(plainSpelling(read).toLowerCase()) ?? [];
   if (series.startsWith('nps')) return readNps(read, unit);
   if (series === 'en') return readEn(read, unit);
-  if (series === 'dn') {
-    return refused(read, 'DN is the same number in series whose outside diameters differ', EXAMPLE);
-  }
-  return refused(read, 'it is not said whose sizes these are', EXAMPLE);
+  return refused(read, { kind: series === 'dn' ? 'nominal-diameter' : 'which-series' });
 }
 
 /** Whether a text is one that `readPipe` is meant for, whether or not it knows the size. */
@@ -50,12 +44,7 @@ function readNps(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
   const number = plainSpelling(scheduleNamed).replace(/^sch(edule)?\.? ?/i, '');
   const schedule = SCHEDULES.find((each) => each === number);
   if (schedule === undefined) {
-    const known = SCHEDULES.map((each) => `sch ${each}`).join(' or ');
-    return refused(
-      read,
-      'the table here has no such schedule',
-      `${known}, or \`${named}\` and the wall by itself`,
-    );
+    return refused(read, { kind: 'schedule-not-known', known: SCHEDULES, named });
   }
   const wall: Length = { mm: size.value.walls[schedule], wrote: scheduleNamed, unit, byName: true };
   return taken({ od, wall });
@@ -64,29 +53,29 @@ function readNps(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
 function findNps(read: string, named: string): Reading<NpsSize> {
   const number = plainSpelling(named).replace(/^nps ?| ?(in|inch|inches|")$/gi, '');
   const reading = readNumber(number);
-  if (!reading.ok) return refused(read, reading.why, EXAMPLE);
+  if (!reading.ok) return refused(read, { kind: 'number-in-name', within: reading.fault });
   const inches = toNumber(reading.value);
   const size = NPS_SIZES.find((each) => each.inches === inches);
   if (size) return taken(size);
-  const names = neighbours(inches, NPS_SIZES, (each) => each.inches).map((each) => `NPS ${each.name}`);
-  return refused(read, 'the table here (ASME B36.10M) has no such size', names.join(' or '));
+  const near = neighbours(inches, NPS_SIZES, (each) => each.inches).map((each) => `NPS ${each.name}`);
+  return refused(read, { kind: 'nps-not-known', near });
 }
 
 function readEn(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
   const [, named = '', thickness] = /^(.*?)(?:\s*[x×]\s*(.*))?$/isu.exec(read) ?? [];
   const reading = readNumber(plainSpelling(named).replace(/^en ?| ?mm$/gi, ''));
-  if (!reading.ok) return refused(read, reading.why, EXAMPLE);
+  if (!reading.ok) return refused(read, { kind: 'number-in-name', within: reading.fault });
   const asked = toNumber(reading.value);
   const diameter = EN_DIAMETERS.find((each) => each === asked);
   if (diameter === undefined) {
-    const names = neighbours(asked, EN_DIAMETERS, (each) => each).map((each) => `EN ${each}`);
-    return refused(read, 'series 1 of EN 10220 has no such outside diameter', names.join(' or '));
+    const near = neighbours(asked, EN_DIAMETERS, (each) => each).map((each) => `EN ${each}`);
+    return refused(read, { kind: 'en-not-known', near });
   }
   const od: Length = { mm: diameter, wrote: named, unit, byName: true };
   if (thickness === undefined) return taken({ od });
   const wall = readLength(thickness, 'mm');
-  if (!wall.ok) return refused(read, wall.why, EXAMPLE);
-  if (wall.value.mm <= 0) return refused(read, 'its wall has to be more than 0', EXAMPLE);
+  if (!wall.ok) return refused(read, { kind: 'number-in-name', within: wall.fault });
+  if (wall.value.mm <= 0) return refused(read, { kind: 'name-without-wall' });
   return taken({ od, wall: wall.value });
 }
 

@@ -1,6 +1,6 @@
 import type { Fraction } from './fraction.ts';
-import { type Reading, refused, taken } from './misreading.ts';
 import { readNumber } from './number.ts';
+import { type Reading, refused, taken } from './reading.ts';
 import { plainSpelling } from './spelling.ts';
 
 /** Numbers with their units, in the order they were written: `2ft 3-1/4in` has two terms. */
@@ -18,31 +18,30 @@ export interface Term {
 /** More signs than anyone writes for one length or angle. */
 const LONGEST = 60;
 
-/** Splits a text into its numbers and their units. `example` is what to write instead, where it can't be split. */
-export function readQuantity(text: string, example: string): Reading<Quantity> {
+/** Splits a text into its numbers and their units. `of` is what they are to come to. */
+export function readQuantity(text: string, of: 'length' | 'angle'): Reading<Quantity> {
   const read = text.trim();
-  if (read === '') return refused(read, 'there is nothing written', example);
-  if (read.length > LONGEST)
-    return refused(`${read.slice(0, LONGEST)}...`, 'it is too long to be one value', example);
+  if (read === '') return refused(read, { kind: 'nothing-written', of });
+  if (read.length > LONGEST) return refused(`${read.slice(0, LONGEST)}...`, { kind: 'too-long', of });
   const plain = plainSpelling(read);
-  const why = notPlainlyWritten(plain);
-  if (why !== undefined) return refused(read, why, example);
+  const kind = notPlainlyWritten(plain);
+  if (kind !== undefined) return refused(read, { kind, of });
   const sign = /^[+-]? ?/.exec(plain)?.[0] ?? '';
   const terms: Term[] = [];
   for (const [number, unit] of numbersAndUnits(plain.slice(sign.length))) {
     const value = readNumber(terms.length > 0 ? number.replace(/^- ?/, '') : number);
-    if (!value.ok) return refused(read, value.why, value.instead);
+    if (!value.ok) return refused(read, value.fault);
     terms.push({ number: value.value, unit });
   }
   const [first, ...rest] = terms;
-  if (first === undefined) return refused(read, 'there is no number', example);
+  if (first === undefined) return refused(read, { kind: 'no-quantity', of });
   return taken({ negative: sign.startsWith('-'), terms: [first, ...rest] });
 }
 
-function notPlainlyWritten(plain: string): string | undefined {
-  if (/^[+-]?\.?(nan|inf|infinity)$/i.test(plain) || plain.includes('∞')) return 'that is not a number';
-  if (/^[+-]?0x/i.test(plain)) return 'numbers are not read in hexadecimal';
-  if (/[\d.]e[+-]?\d/i.test(plain)) return 'numbers are not read with an exponent';
+function notPlainlyWritten(plain: string): 'not-finite' | 'hexadecimal' | 'exponent' | undefined {
+  if (/^[+-]?\.?(nan|inf|infinity)$/i.test(plain) || plain.includes('∞')) return 'not-finite';
+  if (/^[+-]?0x/i.test(plain)) return 'hexadecimal';
+  if (/[\d.]e[+-]?\d/i.test(plain)) return 'exponent';
   return undefined;
 }
 

@@ -40,6 +40,11 @@ export function lengthAsWritten(length: Length): string {
   return /[\p{L}"']/u.test(plainSpelling(length.wrote)) ? length.wrote : `${length.wrote} ${length.unit}`;
 }
 
+/** The person's own words with the unit right behind them where they left it out, to be read again: `99.3mm`. */
+export function withUnit({ wrote, unit }: Length): string {
+  return /[\p{L}"'′″”]$/u.test(wrote) ? wrote : `${wrote}${unit}`;
+}
+
 export function isMetric(unit: LengthUnit): boolean {
   return unit === 'mm' || unit === 'cm' || unit === 'm';
 }

@@ -17,10 +17,10 @@ interface Came {
 export function complaintsOfLengths(job: Job, lengths: readonly ReadLength[], path: string): Complaint[] {
   const nothing = lengths.flatMap(({ reading, came }, i) => {
     if (came.ok) return [];
-    const { why, instead } = came;
+    const objection = job.words.job.noLength[came.fault]();
     const read = `between: ${betweenInWords(reading)}`;
     const place = lengths.length > 1 ? `${path}[${i}]` : path;
-    return [complainAt(job, place, 'no-reading', { read, why, instead })];
+    return [complainAt(job, place, 'no-reading', { read, ...objection })];
   });
   return nothing.length > 0 ? nothing : differences(job, lengths, path);
 }

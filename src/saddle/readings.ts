@@ -1,15 +1,19 @@
 import type { BetweenReading, Tube } from '../job/job.ts';
 import { betweenInWords } from '../job/ways/between.ts';
-import { type Reading, refused, taken } from '../measure/misreading.ts';
+import { type Reading, refused, taken } from '../measure/reading.ts';
 import type { Angle, Length, Mm } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';
+import type { Language } from '../words/language.ts';
 import type { Cope, EndSolution } from './cope.ts';
 import { lengthMarkOf } from './fit-up.ts';
+
+/** Why a reading comes to no length: what it was measured along passes beside a header, or is not known yet. */
+export type NoLength = keyof Language['job']['noLength'];
 
 /** One way in which a tube's length was measured, and what it comes to from work point to work point. */
 export interface ReadLength {
   readonly reading: BetweenReading;
-  readonly came: Reading<Mm>;
+  readonly came: Reading<Mm, NoLength>;
 }
 
 /** Every measured length of a tube whose two ends are solved, in the order of the job; the first is taken. */
@@ -26,54 +30,39 @@ export function readLengths(
     const came =
       typeof beyond === 'number'
         ? taken(reading.length.mm + beyond)
-        : refused<Mm>(betweenInWords(reading), ...beyond);
+        : refused(betweenInWords(reading), beyond);
     return { reading, came };
   });
 }
 
-/** Why a reading comes to nothing, and what to measure instead. */
-type Why = readonly [why: string, instead: string];
-
 /** How far the work points lie beyond what was measured, at both ends together. */
-function beyondReading(reading: BetweenReading, A: EndSolution, B: EndSolution, section: Section): Mm | Why {
+function beyondReading(
+  reading: BetweenReading,
+  A: EndSolution,
+  B: EndSolution,
+  section: Section,
+): Mm | NoLength {
   switch (reading.way) {
     case 'work-points':
       return 0;
     case 'faces':
-      return atBoth(A, B, axisSetback, axisSetback, BESIDE_THE_AXIS);
+      return atBoth(A, B, axisSetback, axisSetback, 'axis-beside');
     case 'straightedge': {
-      if (B.kind === 'coped' && B.fitUp?.clock) return STILL_TURNS;
+      if (B.kind === 'coped' && B.fitUp?.clock) return 'still-turns';
       const touched = outsideAt(stationOf(reading.at, section));
-      return atBoth(A, B, touched, touched, BESIDE_THE_EDGE);
+      return atBoth(A, B, touched, touched, 'line-beside');
     }
     case 'overall':
-      return atBoth(A, B, reach, reach, BESIDE_THE_EDGE);
+      return atBoth(A, B, reach, reach, 'line-beside');
     case 'seated':
-      return atBoth(A, B, edgeOnSpine, lengthMarkOf, BESIDE_THE_MARK);
+      return atBoth(A, B, edgeOnSpine, lengthMarkOf, 'mark-beside');
   }
 }
-
-const BESIDE_THE_AXIS: Why = [
-  "the tube's axis passes beside a header, so there is no face to measure to along it",
-  '`straightedge`, along a line of the tube that meets both headers',
-];
-const BESIDE_THE_EDGE: Why = [
-  'on that line the tube passes beside a header, so a straight edge meets nothing there',
-  'another station for `at`, whose line meets both headers',
-];
-const STILL_TURNS: Why = [
-  "end B's rotation is only marked, so what a line of the tube meets there is not known",
-  '`faces`, along the axis, or `overall`',
-];
-const BESIDE_THE_MARK: Why = [
-  'the line of the length mark passes beside the header',
-  'what was measured from work point to work point, or `overall`',
-];
 
 type Setback = (cope: Cope) => Mm | undefined;
 
 /** The setbacks of both ends together; a square cut is at its work point. */
-function atBoth(A: EndSolution, B: EndSolution, ofA: Setback, ofB: Setback, beside: Why): Mm | Why {
+function atBoth(A: EndSolution, B: EndSolution, ofA: Setback, ofB: Setback, beside: NoLength): Mm | NoLength {
   const atA = A.kind === 'plain' ? 0 : ofA(A);
   const atB = B.kind === 'plain' ? 0 : ofB(B);
   return atA === undefined || atB === undefined ? beside : atA + atB;

@@ -27,3 +27,9 @@ export function linesOf(phrases: readonly Said[]): Said {
 export function inColumn(phrase: Said, width: number, side: 'left' | 'right' = 'left'): Said {
   return (side === 'left' ? phrase.padEnd(width) : phrase.padStart(width)) as Said;
 }
+
+/** Why something that a person asked for can't be taken, and what to write instead. */
+export interface Objection {
+  readonly why: Said;
+  readonly instead: Said;
+}

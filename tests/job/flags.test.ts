@@ -31,6 +31,7 @@ describe('flags are read as a job file of one end', () => {
     expect(complainAt(job, 'tubes[0].ends.A.clock', 'test', words)).toEqual({
       code: 'test',
       file: 'flags',
+      key: 'clock',
       ...words,
       read: '--clock -5',
     });

@@ -3,7 +3,7 @@ import { PAPERS, readPaper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { A4, readSample, refusalOf, SAMPLE } from './sample.ts';
+import { A4, complaintsAbout, readSample, refusalOf, SAMPLE } from './sample.ts';
 
 describe('a value of a job is found where it was written', () => {
   const job = readSample(SAMPLE);
@@ -34,8 +34,26 @@ describe('a value of a job is found where it was written', () => {
       file: 'trailer.yaml',
       line: 7,
       column: 3,
+      key: 'between',
       ...words,
     });
+  });
+});
+
+describe('a mistake names the key it is about, and whether anything is written there', () => {
+  const withEnd = (end: string) => `copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 50 }, ${end} } } }\n`;
+
+  test.each([
+    ['angle: x', 'angle', false],
+    ['angle:', 'angle', true],
+    ["angle: ''", 'angle', true],
+    ['clock: 0', 'angle', true],
+    ['angle: [60, y]', 'angle', false],
+    ['angle: 60, from: inside', 'from', false],
+  ])('%s', (end, key, lacking) => {
+    const [complaint, ...others] = complaintsAbout(withEnd(end));
+    expect(others).toEqual([]);
+    expect([complaint?.key, complaint?.lacking ?? false]).toEqual([key, lacking]);
   });
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readAngle } from '../../src/measure/angle.ts';
 import { degrees } from '../../src/measure/units.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 describe('an angle is read as people write it', () => {
   test.each([
@@ -53,7 +54,7 @@ describe('what is no angle is refused with its reason', () => {
   ])('%s', (text, why) => {
     const reading = readAngle(text);
     expect(reading.ok).toBe(false);
-    expect(reading.ok ? '' : reading.why).toContain(why);
+    expect(reading.ok ? '' : ENGLISH.faults.said(reading.fault).why).toContain(why);
   });
 });
 
@@ -63,7 +64,7 @@ test('any text is read as a finite angle or refused, and never throws', () => {
     fc.property(fc.string({ unit: signs, maxLength: 12 }), (text) => {
       const reading = readAngle(text);
       if (reading.ok) expect(Number.isFinite(reading.value.rad)).toBe(true);
-      else expect(reading.why).not.toBe('');
+      else expect(ENGLISH.faults.said(reading.fault).why).not.toBe('');
     }),
     { numRuns: 5_000 },
   );

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLength } from '../../src/measure/length.ts';
 import type { LengthUnit } from '../../src/measure/units.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 // One inch is 25.4 mm exactly (international yard and pound agreement, 1959); the right-hand sides follow by hand.
 const READ: readonly [text: string, mm: number, unit: LengthUnit][] = [
@@ -75,7 +76,10 @@ describe('a spelling with two meanings is refused with both', () => {
   ])('%s may be %s or %s', (text, decimal, grouped) => {
     const reading = readLength(text, 'mm');
     expect(reading).toMatchObject({ ok: false, read: text });
-    expect(reading.ok ? [] : reading.instead.match(/[\d.]+/g)).toEqual([decimal, grouped]);
+    expect(reading.ok ? [] : ENGLISH.faults.said(reading.fault).instead.match(/[\d.]+/g)).toEqual([
+      decimal,
+      grouped,
+    ]);
   });
 });
 
@@ -116,8 +120,9 @@ describe('what is no length is refused with its reason', () => {
   ])('%s', (text, why) => {
     const reading = readLength(text, 'mm');
     expect(reading.ok).toBe(false);
-    expect(reading.ok ? '' : reading.why).toContain(why);
-    expect(reading.ok ? '' : reading.instead).not.toBe('');
+    const said = reading.ok ? undefined : ENGLISH.faults.said(reading.fault);
+    expect(said?.why).toContain(why);
+    expect(said?.instead).not.toBe('');
   });
 });
 
@@ -130,8 +135,12 @@ test('any text is read as a finite length or refused, and never throws', () => {
   fc.assert(
     fc.property(text, (any) => {
       const reading = readLength(any, 'in');
-      if (reading.ok) expect(Number.isFinite(reading.value.mm)).toBe(true);
-      else expect(Math.min(reading.why.length, reading.instead.length)).toBeGreaterThan(0);
+      if (reading.ok) {
+        expect(Number.isFinite(reading.value.mm)).toBe(true);
+        return;
+      }
+      const { why, instead } = ENGLISH.faults.said(reading.fault);
+      expect(Math.min(why.length, instead.length)).toBeGreaterThan(0);
     }),
     { numRuns: 10_000 },
   );

@@ -4,6 +4,7 @@ import { readPipe } from '../../src/measure/pipe.ts';
 import { NPS_SIZES } from '../../src/measure/sizes/pipe.ts';
 import { MM_PER_INCH } from '../../src/measure/units.ts';
 import { bothUnits } from '../../src/measure/write.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 
 // ASME B36.10M in inches, from memory: outside diameter, walls of schedule 40 and 80.
 const IN_INCHES: readonly [string, number, number, number][] = [
@@ -35,7 +36,7 @@ describe('the millimetres of ASME B36.10M are its inches, rounded', () => {
       ['80', wall80],
     ]) {
       const reading = readPipe(`NPS ${name} sch ${schedule}`, 'in');
-      if (!reading.ok) throw new Error(reading.why);
+      if (!reading.ok) throw new Error(reading.fault.kind);
       expect(Math.abs(reading.value.od.mm - od * MM_PER_INCH)).toBeLessThan(0.0501);
       expect(Math.abs((reading.value.wall?.mm ?? 0) - Number(inches) * MM_PER_INCH)).toBeLessThan(0.00501);
     }
@@ -88,7 +89,7 @@ test.each([
   ['', 'NPS 1-1/2 sch 40'],
 ])('%s is refused, and leads to %s', (text, instead) => {
   const reading = readPipe(text, 'mm');
-  expect(reading.ok ? '' : reading.instead).toContain(instead);
+  expect(reading.ok ? '' : ENGLISH.faults.said(reading.fault).instead).toContain(instead);
 });
 
 test('any text is read as a finite size or refused, and never throws', () => {
@@ -104,7 +105,7 @@ test('any text is read as a finite size or refused, and never throws', () => {
       ? [reading.value.od, reading.value.wall].every(
           (each) => each === undefined || (each.mm > 0 && each.mm < 1e6),
         )
-      : reading.why !== '' && reading.instead !== '';
+      : !Object.values(ENGLISH.faults.said(reading.fault)).includes('');
     if (!fine) bad.push(any);
   });
   fc.assert(check, { numRuns: 5_000 });

@@ -12,7 +12,7 @@ import { ask } from './synthetic.ts';
 
 const SMALLEST: Paper = { name: 'smallest', width: 130, height: 137 };
 const ROLL = readPaper('roll 610mm', 'mm');
-if (!ROLL.ok) throw new Error(ROLL.why);
+if (!ROLL.ok) throw new Error(ROLL.read);
 const ALL = [...PAPERS, ROLL.value, SMALLEST];
 const [, A4] = PAPERS;
 if (!A4) throw new Error('A4 is a paper to begin with');

@@ -9,12 +9,12 @@ import {
 /** A printer by what was measured on its bars of 100 mm. */
 export function printerOf(across: string, up: string): Printer {
   const reading = readPrinter('workshop', measured('across', across), measured('up', up));
-  if (!reading.ok) throw new Error(reading.why);
+  if (!reading.ok) throw new Error(reading.read);
   return reading.value;
 }
 
 function measured(axis: PrinterAxis, text: string): Measured {
   const reading = readMeasured(axis, text);
-  if (!reading.ok) throw new Error(reading.why);
+  if (!reading.ok) throw new Error(reading.read);
   return reading.value;
 }

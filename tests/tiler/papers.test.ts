@@ -23,7 +23,7 @@ const OTHERS_TURNED = { left: 20, right: 20, top: 12, bottom: 12 };
 
 function paperNamed(name: string): Paper {
   const reading = readPaper(name, 'mm');
-  if (!reading.ok) throw new Error(reading.why);
+  if (!reading.ok) throw new Error(reading.read);
   return reading.value;
 }
 

@@ -4,10 +4,12 @@ import type { Printer } from '../../job/paper/printer.ts';
 import { DEFAULT_MARGINS, DEFAULT_THICKNESS, THICKEST_PAPER } from '../../job/paper/sheet.ts';
 import { type Complaint, Refusal } from '../../job/text/complaint.ts';
 import { readLength } from '../../measure/length.ts';
-import { type Reading, refused, taken } from '../../measure/misreading.ts';
+import { type Reading, refused, taken } from '../../measure/reading.ts';
 import type { Length, Mm } from '../../measure/units.ts';
+import type { Wording } from '../../words/language.ts';
 import { regionalPaper } from '../region.ts';
-import { refuse } from '../trouble.ts';
+import type { Shell } from '../shell.ts';
+import { objectTo } from '../trouble.ts';
 
 /** What an aid is printed on, in the words of the person. */
 export interface AidPaper {
@@ -22,7 +24,7 @@ export interface AidPaper {
  */
 export function askForAid(
   flags: AidPaper,
-  env: Readonly<Record<string, string | undefined>>,
+  { env, words }: Pick<Shell, 'env' | 'words'>,
   printer?: Printer,
 ): SheetAsk {
   const wrong: Complaint[] = [];
@@ -30,12 +32,12 @@ export function askForAid(
     flag: string,
     text: string | undefined,
     otherwise: Value,
-    read: (text: string) => Reading<Value>,
+    read: (text: string) => Reading<Value, Wording>,
   ): Value => {
     if (text === undefined) return otherwise;
     const reading = read(text);
     if (reading.ok) return reading.value;
-    wrong.push(...refuse(flag, 'command line', `--${flag} ${text}`, reading.why, reading.instead).complaints);
+    wrong.push(...objectTo(flag, 'command line', `--${flag} ${text}`, reading.fault(words)).complaints);
     return otherwise;
   };
   const paper = given('paper', flags.paper, regionalPaper(env), (text) => readPaper(text, 'mm'));
@@ -48,19 +50,18 @@ export function askForAid(
   );
   const [first, ...rest] = wrong;
   if (first !== undefined) throw new Refusal([first, ...rest]);
-  const why = tooSmall(paper, margins, printer);
-  if (why !== undefined) {
+  const small = tooSmall(paper, margins, printer)?.(words);
+  if (small) {
     const read = flags.margin === undefined ? `--paper ${paper.name}` : `--margin ${flags.margin}`;
-    throw refuse('paper-small', 'command line', read, why, 'a larger paper or smaller margins');
+    throw objectTo('paper-small', 'command line', read, small);
   }
   return { paper, margins, paperThickness };
 }
 
-function upTo(text: string, most: Mm): Reading<Length> {
+function upTo(text: string, most: Mm): Reading<Length, Wording> {
   const reading = readLength(text, 'mm');
-  if (!reading.ok) return reading;
-  if (reading.value.mm < 0) return refused(text, 'it can not be less than 0', '0 or more, such as 10mm');
-  if (reading.value.mm > most)
-    return refused(text, `it is more than ${most} mm`, `a length up to ${most} mm`);
+  if (!reading.ok) return refused(text, ({ faults }) => faults.said(reading.fault));
+  if (reading.value.mm < 0) return refused(text, ({ paper }) => paper.negative());
+  if (reading.value.mm > most) return refused(text, ({ paper }) => paper.over(most));
   return reading;
 }

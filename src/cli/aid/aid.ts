@@ -31,7 +31,7 @@ export async function aid(name: string, options: AidOptions, shell: Shell): Prom
   const chosen = AIDS[name];
   if (chosen === undefined) throw new Error(`no aid is named ${name}`);
   const printer = options.printer === undefined ? undefined : await printerNamed(options.printer, shell);
-  const set = chosen.lay(askForAid(options, shell.env, printer), printer);
+  const set = chosen.lay(askForAid(options, shell, printer), printer);
   const target = options.out ?? `${name}.pdf`;
   await writeResult(target, await inkPdf(set, { title: chosen.title, jobName: name }), shell);
   if (target !== '-') shell.err(`${target}: ${chosen.title.toLowerCase()} on 1 sheet\n`);

@@ -8,8 +8,9 @@ import {
 } from '../../job/paper/printer.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import { nearest } from '../../job/text/nearest.ts';
+import type { Language } from '../../words/language.ts';
 import type { Shell } from '../shell.ts';
-import { refuse } from '../trouble.ts';
+import { objectTo, refuse } from '../trouble.ts';
 import { printerFileOf, readPrinters, savePrinters } from './printer-file.ts';
 
 export interface PrinterReadings {
@@ -19,7 +20,7 @@ export interface PrinterReadings {
 
 /** `copeleaf printer add`: saves what was measured on a printer's bars, in place of an earlier reading. */
 export async function addPrinter(name: string, readings: PrinterReadings, shell: Shell): Promise<void> {
-  const printer = printerFrom(plainName(name), readings);
+  const printer = printerFrom(plainName(name), readings, shell.words);
   const file = printerFileOf(shell.env);
   const others = (await readPrinters(file)).filter((other) => other.name !== printer.name);
   await savePrinters(
@@ -74,19 +75,18 @@ function named(name: string, printers: readonly Printer[], read: string): Printe
 }
 
 /** Reads both axes, and tells what is wrong with either. */
-function printerFrom(name: string, { across, up }: PrinterReadings): Printer {
+function printerFrom(name: string, { across, up }: PrinterReadings, words: Language): Printer {
   const first = readMeasured('across', across);
   const second = readMeasured('up', up);
   if (first.ok && second.ok) {
     const printer = readPrinter(name, first.value, second.value);
     if (printer.ok) return printer.value;
-    throw refuse('wrong-setting', 'command line', printer.read, printer.why, printer.instead);
+    throw objectTo('wrong-setting', 'command line', printer.read, printer.fault(words));
   }
   const wrong = (axis: PrinterAxis, text: string, reading: typeof first) =>
     reading.ok
       ? []
-      : refuse('measured', 'command line', `--${axis} ${text}`.trim(), reading.why, reading.instead)
-          .complaints;
+      : objectTo('measured', 'command line', `--${axis} ${text}`.trim(), reading.fault(words)).complaints;
   const [one, ...more] = [...wrong('across', across, first), ...wrong('up', up, second)];
   throw one === undefined ? new Error('neither reading is wrong') : new Refusal([one, ...more]);
 }

@@ -28,6 +28,7 @@ export function bendFacts(header: BendHeader): HeaderFacts {
   return {
     words: `a bend of ${bothUnits(od)}, bent to ${bothUnits(radius)} on its centre line, its centre ${angleAsWritten(centre)} round from the tube`,
     name: `the bent ${lengthAsWritten(od)} header`,
+    said: ({ headers }) => headers.bend(header),
     setting: `bend ${keyed(od.mm)} ${keyed(radius.mm)}`,
     across: Number.POSITIVE_INFINITY,
     towards: od.mm / 2,

@@ -29,6 +29,7 @@ export function boxFacts(header: BoxHeader): HeaderFacts {
   return {
     words: `a box ${bothUnits(wide)} wide, ${bothUnits(deep)} deep, corners ${bothUnits(corner)}${rolled}`,
     name: `the ${lengthAsWritten(wide)} x ${lengthAsWritten(deep)} box`,
+    said: ({ headers }) => headers.box(header),
     setting: `box ${keyed(wide.mm)} ${keyed(deep.mm)} ${keyed(corner.mm)}`,
     across: reachOf(size.wide, size.deep, size),
     towards: reachOf(size.deep, size.wide, size),

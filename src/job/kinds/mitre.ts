@@ -42,6 +42,7 @@ export function mitreFacts(header: MitreHeader): HeaderFacts {
   return {
     words: `a mitre that turns ${angleAsWritten(turn)}${bend ?? ''}`,
     name: 'the next piece',
+    said: ({ headers }) => headers.mitre(header),
     setting: `mitre ${turn.rad.toFixed(9)} ${segments?.pieces ?? 2}`,
     across: Number.POSITIVE_INFINITY,
     towards: 0,

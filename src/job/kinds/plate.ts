@@ -7,6 +7,7 @@ export function plateFacts(header: PlateHeader): HeaderFacts {
   return {
     words: 'a plate',
     name: 'the plate',
+    said: ({ headers }) => headers.plate(),
     setting: 'plate',
     across: Number.POSITIVE_INFINITY,
     towards: 0,

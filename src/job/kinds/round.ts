@@ -15,6 +15,7 @@ export function roundFacts(header: RoundHeader): HeaderFacts {
   return {
     words: bothUnits(od),
     name: `the ${lengthAsWritten(od)} header`,
+    said: ({ headers }) => headers.round(header),
     setting: `round ${keyed(od.mm)}`,
     across: radius,
     towards: radius,

@@ -1,8 +1,10 @@
+import type { Fault } from '../../measure/fault.ts';
 import { readLength } from '../../measure/length.ts';
-import { type Reading, refused, taken } from '../../measure/misreading.ts';
+import { type Reading, refused, taken } from '../../measure/reading.ts';
 import { type Length, MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { isMetric } from '../../measure/write.ts';
-import { likelyCause, SOME_SETTING } from './printer-cause.ts';
+import { isMetric, withUnit } from '../../measure/write.ts';
+import type { Wording } from '../../words/language.ts';
+import { likelyCause } from './printer-cause.ts';
 
 /** A printer by what it made of two bars. Across and up are told of upright paper, as it lies in the printer. */
 export interface Printer {
@@ -34,26 +36,24 @@ const HAIR = 1e-9;
  * `199.2mm/200mm` names the bar. A bare number is in mm. Refuses what is more than 1.5 % off, with its likely cause.
  * Does not throw.
  */
-export function readMeasured(axis: PrinterAxis, text: string): Reading<Measured> {
+export function readMeasured(axis: PrinterAxis, text: string): Reading<Measured, Wording> {
   const named = /^(.*[\p{L}"'′″”])\s*[/⁄∕]\s*(.+)$/u.exec(text.trim());
   const read = readLength(named?.[1] ?? text, 'mm');
-  if (!read.ok) return refused(text.trim(), read.why, EXAMPLE);
+  if (!read.ok) return misread(text, read.fault);
   const says = named ? readLength(named[2] ?? '', 'mm') : taken(shortBar(read.value));
-  if (!says.ok) return refused(text.trim(), says.why, EXAMPLE);
-  if (says.value.mm < SHORTEST_BAR) {
-    const why = 'half a millimetre misread on so short a bar is more than a printer is off';
-    return refused(text.trim(), why, 'a bar of 100 mm, of 4 in or longer');
-  }
+  if (!says.ok) return misread(text, says.fault);
+  if (says.value.mm < SHORTEST_BAR) return refused(text.trim(), ({ paper }) => paper.barTooShort());
   const factor = read.value.mm / says.value.mm;
   if (Math.abs(factor - 1) <= MOST_OFF + HAIR) {
     return taken({ read: read.value, says: says.value, factor });
   }
-  const { cause, instead } = likelyCause(factor, read.value);
-  return refused(text.trim(), `${axis}, that is ${percent(factor)} of what the bar says: ${cause}`, instead);
+  const cause = likelyCause(factor, read.value);
+  return refused(text.trim(), (words) => words.paper.offInAxis(axis, factor, cause(words)));
 }
 
-const EXAMPLE =
-  'what a rule read on a bar: 99.3mm on the bar of 100 mm, 3.97in on the bar of 4 in, 199.2mm/200mm on another';
+function misread(text: string, fault: Fault): Reading<never, Wording> {
+  return refused(text.trim(), ({ faults, paper }) => paper.barMisread(faults.said(fault).why));
+}
 
 function shortBar({ unit }: Length): Length {
   if (isMetric(unit)) return { mm: 100, wrote: '100mm', unit: 'mm' };
@@ -64,13 +64,13 @@ function shortBar({ unit }: Length): Length {
  * A printer from its two axes. Refuses one that is off alike in both by more than 1 %: paper and rollers differ in their
  * two directions, a setting does not. Does not throw.
  */
-export function readPrinter(name: string, across: Measured, up: Measured): Reading<Printer> {
+export function readPrinter(name: string, across: Measured, up: Measured): Reading<Printer, Wording> {
   const [first, second] = [across.factor - 1, up.factor - 1];
   const alike = first * second > 0 && Math.min(Math.abs(first), Math.abs(second)) > MOST_ALIKE + HAIR;
   if (!alike) return taken({ name, across, up });
-  const { cause, instead } = SOME_SETTING;
-  const why = `the sheet came out at ${percent(across.factor)} across and ${percent(up.factor)} up, alike in both: ${cause}`;
-  return refused(`${asMeasured(across)} across, ${asMeasured(up)} up`, why, instead);
+  return refused(`${asMeasured(across)} across, ${asMeasured(up)} up`, ({ paper }) =>
+    paper.offAlike(across.factor, up.factor, paper.causes.setting()),
+  );
 }
 
 /** What was measured, in the person's words and such as `readMeasured` reads: `99.3mm/100mm`. */
@@ -81,12 +81,4 @@ export function asMeasured({ read, says }: Measured): string {
 /** The same for a person to read: `99.3mm for 100mm`. */
 export function measuredInWords({ read, says }: Measured): string {
   return `${withUnit(read)} for ${withUnit(says)}`;
-}
-
-function withUnit({ wrote, unit }: Length): string {
-  return /[\p{L}"'′″”]$/u.test(wrote) ? wrote : `${wrote}${unit}`;
-}
-
-function percent(factor: number): string {
-  return `${(factor * 100).toFixed(1)} %`;
 }

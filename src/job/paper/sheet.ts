@@ -1,10 +1,11 @@
 import { isMap } from 'yaml';
 import type { Length } from '../../measure/units.ts';
+import { asWritten } from '../../words/said.ts';
 import type { Margins, SheetAsk } from '../job.ts';
 import { complain, complainOf, type Desk, type Spot } from '../text/desk.ts';
 import { type Fields, fieldsOf, textOf } from '../text/fields.ts';
 import { lengthAt, lengthUpTo } from '../text/values.ts';
-import { PAPERS_IN_WORDS, type Paper, readPaper, tooSmall } from './paper.ts';
+import { PAPER_NAMES, type Paper, readPaper, tooSmall } from './paper.ts';
 
 /** What is kept free on each edge unless told: 17 mm at the foot, where printers reach least. */
 export const DEFAULT_MARGINS: Margins = {
@@ -38,11 +39,11 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: Pape
   const chosen = insisted ?? named ?? defaults.paper;
   const unclear = fields.has('paper') && named === undefined && insisted === undefined;
   if (margins !== undefined && !unclear) {
-    const why = tooSmall(chosen, margins);
+    const small = tooSmall(chosen, margins)?.(desk.words);
     const spot = fields.get('margin') ?? fields.get('paper');
-    const instead = 'a larger paper or smaller margins';
-    if (why !== undefined && spot) complain(desk, spot, 'paper-small', why, instead);
-    else if (why !== undefined) complainOf(desk, file.at, 'paper-small', { read: chosen.name, why, instead });
+    if (small && spot) complain(desk, spot, 'paper-small', small.why, small.instead);
+    else if (small)
+      complainOf(desk, file.at, { code: 'paper-small', read: asWritten(chosen.name), ...small });
   }
   return {
     paper: chosen,
@@ -52,10 +53,12 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: Pape
 }
 
 function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
-  const text = spot && textOf(desk, spot, `a paper: ${PAPERS_IN_WORDS}`);
+  const text = spot && textOf(desk, spot, desk.words.paper.wanted(PAPER_NAMES));
   if (spot === undefined || text === undefined) return undefined;
   const reading = readPaper(text, desk.bareUnit);
-  return reading.ok ? reading.value : complain(desk, spot, 'paper', reading.why, reading.instead);
+  if (reading.ok) return reading.value;
+  const { why, instead } = reading.fault(desk.words);
+  return complain(desk, spot, 'paper', why, instead);
 }
 
 /** One length for all four edges, or a map with some of them; undefined where it can't be read. */

@@ -1,5 +1,4 @@
 import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
-import type { Misreading } from '../../measure/misreading.ts';
 import type { Language } from '../../words/language.ts';
 import type { Complaint } from './complaint.ts';
 import type { Place } from './place.ts';
@@ -42,17 +41,27 @@ export interface Desk {
 
 /** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
 export function complain(desk: Desk, spot: Spot, code: string, why: string, instead: string): undefined {
-  complainOf(desk, spot.at, code, { read: wording(desk, spot), why, instead });
+  const key = spot.key === '' ? {} : { key: spot.key };
+  const lacking = isEmpty(spot) ? ({ lacking: true } as const) : {};
+  complainOf(desk, spot.at, { code, read: wording(desk, spot), why, instead, ...key, ...lacking });
 }
 
+/** Whether nothing is written after a key. */
+export function isEmpty({ node }: Spot): boolean {
+  return node === null || (isScalar(node) && typeof node.value === 'string' && node.value.trim() === '');
+}
+
+/** A complaint that has not its place yet. */
+export type Mistake = Omit<Complaint, 'file' | 'line' | 'column'>;
+
 /** The same for a mistake that is not the wording of one value. */
-export function complainOf(desk: Desk, at: number, code: string, misreading: Misreading): undefined {
+export function complainOf(desk: Desk, at: number, mistake: Mistake): undefined {
   const place = placeOf(desk.text.lines, at);
-  const read = onOneLine(misreading.read);
-  const [why, instead] = [onOneLine(misreading.why), onOneLine(misreading.instead)];
-  const once = `${place.line}:${place.column} ${code} ${read}`;
+  const read = onOneLine(mistake.read);
+  const [why, instead] = [onOneLine(mistake.why), onOneLine(mistake.instead)];
+  const once = `${place.line}:${place.column} ${mistake.code} ${read}`;
   if (!desk.complaints.has(once))
-    desk.complaints.set(once, { code, file: desk.text.file, ...place, read, why, instead });
+    desk.complaints.set(once, { ...mistake, file: desk.text.file, ...place, read, why, instead });
 }
 
 export function placeOf(lines: LineCounter, at: number): { line: number; column: number } {

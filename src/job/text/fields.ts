@@ -1,6 +1,6 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { readLength } from '../../measure/length.ts';
-import { complain, complainOf, type Desk, placeOf, type Spot } from './desk.ts';
+import { complain, complainOf, type Desk, isEmpty, placeOf, type Spot } from './desk.ts';
 import { insteadOfKey, KEYS, type KeyPlace, meantKey, placeName } from './keys.ts';
 import { shortened } from './quoting.ts';
 
@@ -72,7 +72,8 @@ function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
   }
   const at =
     (isScalar(key) || isMap(key) || isSeq(key) || isAlias(key) ? key.range?.[0] : undefined) ?? spot.at;
-  complainOf(desk, at, 'key', {
+  complainOf(desk, at, {
+    code: 'key',
     read: 'a key that is no word',
     why: 'keys are single words',
     instead: 'a word',
@@ -104,12 +105,14 @@ function splitAtComma(desk: Desk, map: YAMLMap, pair: Pair, next: Pair | undefin
   const meant = readLength(joined, desk.bareUnit);
   const dotted = meant.ok
     ? `\`${key.source}: "${joined}"\` with quotes, or \`${key.source}: ${joined.replace(',', '.')}\``
-    : meant.instead;
+    : desk.words.faults.said(meant.fault).instead;
   const why = 'inside { } a comma ends the value, so the decimals were split off';
-  complainOf(desk, value.range?.[0] ?? 0, 'decimal-comma', {
+  complainOf(desk, value.range?.[0] ?? 0, {
+    code: 'decimal-comma',
     read: shortened(`${key.source}: ${joined}`),
     why,
     instead: dotted,
+    key: String(key.value),
   });
   return true;
 }
@@ -137,8 +140,7 @@ export function itemsOf(desk: Desk, spot: Spot, wanted: string): readonly Spot[]
 export function textOf(desk: Desk, spot: Spot, wanted: string): string | undefined {
   if (spot.spoilt) return undefined;
   const { node } = spot;
-  if (!isScalar(node) || typeof node.value !== 'string') return notA(desk, spot, wanted);
-  if (node.value.trim() === '') return notA(desk, spot, wanted);
+  if (!isScalar(node) || typeof node.value !== 'string' || isEmpty(spot)) return notA(desk, spot, wanted);
   return node.value;
 }
 
@@ -158,11 +160,11 @@ export function notA(desk: Desk, spot: Spot, wanted: string): undefined {
   complain(desk, spot, 'shape', shapeOf(desk, spot), wanted);
 }
 
-function shapeOf(desk: Desk, { node, at }: Spot): string {
+function shapeOf(desk: Desk, spot: Spot): string {
+  const { node, at } = spot;
   if (isMap(node)) return 'there is a map';
   if (isSeq(node)) return 'there is a list';
-  if (isScalar(node) && typeof node.value === 'string' && node.value.trim() !== '')
-    return 'there is a single value';
+  if (!isEmpty(spot)) return 'there is a single value';
   const { source } = desk.text;
   const line = source.slice(at, source.indexOf('\n', at) < 0 ? undefined : source.indexOf('\n', at));
   const comment = /\s#/.test(line) ? '; what follows # is a comment unless it is quoted' : '';

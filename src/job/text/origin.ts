@@ -1,6 +1,5 @@
-import type { Misreading } from '../../measure/misreading.ts';
 import type { Job } from '../job.ts';
-import type { Complaint } from './complaint.ts';
+import type { Complaint, Misreading } from './complaint.ts';
 import type { Place } from './place.ts';
 
 /** The place of the value at this path or, where it was left to its default, of the nearest thing round it. */
@@ -15,7 +14,13 @@ export function locate(job: Job, path: string): Place | undefined {
 /** A complaint about the value at this path, for mistakes that only later stages can see. */
 export function complainAt(job: Job, path: string, code: string, misreading: Misreading): Complaint {
   const place = locate(job, path);
-  const complaint: Complaint = { code, file: job.origin?.file ?? 'job', ...misreading };
+  const key = /([\w-]+)(\[\d+\])?$/.exec(path)?.[1];
+  const complaint: Complaint = {
+    code,
+    file: job.origin?.file ?? 'job',
+    ...misreading,
+    ...(key !== undefined && { key }),
+  };
   if (place === undefined) return complaint;
   return 'flag' in place ? { ...complaint, read: place.flag } : { ...complaint, ...place };
 }

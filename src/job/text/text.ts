@@ -1,6 +1,5 @@
 import { type Document, LineCounter, parseDocument, type YAMLParseError, type YAMLWarning } from 'yaml';
-import type { Misreading } from '../../measure/misreading.ts';
-import { type Complaint, Refusal } from './complaint.ts';
+import { type Complaint, type Misreading, Refusal } from './complaint.ts';
 import { onOneLine, shortened } from './quoting.ts';
 
 export interface JobText {

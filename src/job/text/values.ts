@@ -1,6 +1,6 @@
 import { readAngle } from '../../measure/angle.ts';
+import type { Fault } from '../../measure/fault.ts';
 import { readLength } from '../../measure/length.ts';
-import type { Misreading } from '../../measure/misreading.ts';
 import { type Angle, degrees, type Length, type Mm } from '../../measure/units.ts';
 import { complain, complainOf, type Desk, type Spot } from './desk.ts';
 import { textOf } from './fields.ts';
@@ -15,7 +15,7 @@ export function lengthAt(desk: Desk, spot: Spot | undefined, sign: Sign): Length
   const text = spot && textOf(desk, spot, 'a length such as 38.1mm or 1-1/2in');
   if (spot === undefined || text === undefined) return undefined;
   const reading = readLength(text, desk.bareUnit);
-  if (!reading.ok) return unread(desk, spot, 'length', reading);
+  if (!reading.ok) return misread(desk, spot, 'length', reading.fault);
   const { mm } = reading.value;
   if (sign === 'positive' && mm <= 0)
     return complain(desk, spot, 'not-positive', 'it has to be more than 0', POSITIVE);
@@ -43,7 +43,7 @@ export function angleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   const text = spot && textOf(desk, spot, 'an angle such as 60deg');
   if (spot === undefined || text === undefined) return undefined;
   const reading = readAngle(text);
-  return reading.ok ? reading.value : unread(desk, spot, 'angle', reading);
+  return reading.ok ? reading.value : misread(desk, spot, 'angle', reading.fault);
 }
 
 /** What an angle is that nothing was written for. */
@@ -117,9 +117,12 @@ export function wordsAt(desk: Desk, spot: Spot | undefined): string | undefined 
 
 /** Complains that a key is needed which is not there. */
 export function missing(desk: Desk, within: Spot, key: string, why: string, instead: string): undefined {
-  return complainOf(desk, within.at, 'missing', { read: `no ${desk.say.key(key)}`, why, instead });
+  const read = `no ${desk.say.key(key)}`;
+  return complainOf(desk, within.at, { code: 'missing', read, why, instead, key, lacking: true });
 }
 
-function unread(desk: Desk, spot: Spot, code: string, reading: Misreading): undefined {
-  return complain(desk, spot, code, reading.why, reading.instead);
+/** Complains of a value that its reader did not take. */
+export function misread(desk: Desk, spot: Spot, code: string, fault: Fault): undefined {
+  const { why, instead } = desk.words.faults.said(fault);
+  return complain(desk, spot, code, why, instead);
 }

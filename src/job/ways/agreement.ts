@@ -1,6 +1,6 @@
-import type { Misreading } from '../../measure/misreading.ts';
 import { type Angle, type Length, MM_PER_INCH, type Mm, radians } from '../../measure/units.ts';
 import { angleAsWritten, lengthAsWritten, writeAngle, writeLength } from '../../measure/write.ts';
+import type { Objection } from '../../words/said.ts';
 
 /** How readings of one value are compared. */
 export interface Comparison<Value> {
@@ -52,7 +52,7 @@ export function disagreement<Value>(
   first: Value,
   other: Value,
   { say, more, write, most }: Comparison<Value>,
-): Pick<Misreading, 'why' | 'instead'> | undefined {
+): Objection | undefined {
   const apart = Math.abs(more(other, first));
   if (apart <= most + SAME) return undefined;
   const why = `${say(first)} and ${say(other)} differ by ${write(apart)}; ${write(most)} is the most for one value`;

@@ -13,7 +13,10 @@ import { parseJobText } from '../text/text.ts';
  */
 export function jobWithSeated(job: Job, length: string): Job {
   const reading = readLength(length, job.units);
-  if (!reading.ok) throw refusal('length', length, reading.why, reading.instead);
+  if (!reading.ok) {
+    const { why, instead } = job.words.faults.said(reading.fault);
+    throw refusal('length', length, why, instead);
+  }
   if (reading.value.mm <= 0) throw refusal('not-positive', length, 'it has to be more than 0', EXAMPLE);
   const [tube, another] = job.tubes;
   if (tube === undefined || another !== undefined) {
@@ -40,7 +43,14 @@ export function jobWithSeated(job: Job, length: string): Job {
 const EXAMPLE = 'a length such as 587mm or 23-1/8in';
 
 function refusal(code: string, length: string, why: string, instead: string): Refusal {
-  const complaint: Complaint = { code, file: 'command line', read: `--seated ${length}`, why, instead };
+  const complaint: Complaint = {
+    code,
+    file: 'command line',
+    read: `--seated ${length}`,
+    why,
+    instead,
+    key: 'between',
+  };
   return new Refusal([complaint]);
 }
 

@@ -20,9 +20,10 @@ export function NewPrinter({ onAdd }: { readonly onAdd: (printer: Printer) => vo
   const [typed, setTyped] = useState(EMPTY);
   const [told, tell] = useState<Told>({});
   const add = (): void => {
-    const printer = printerFrom(typed.name, typed.across, typed.up, words);
+    const printer = printerFrom(typed.name, typed.across, typed.up);
     if (!printer.ok) {
-      tell({ wrong: words.page.notices.wrong(asWritten(printer.read), printer.why, printer.instead) });
+      const { why, instead } = printer.fault(words);
+      tell({ wrong: words.page.notices.wrong(asWritten(printer.read), why, instead) });
       return;
     }
     onAdd(printer.value);

@@ -3,7 +3,6 @@ import type { SheetAsk } from '../../job/job.ts';
 import { keepPrinters, keptPrinters } from '../job/keep.ts';
 import { printersAsText, printersIn } from '../job/printers.ts';
 import type { Printing } from '../job/printing.ts';
-import { useWords } from '../words.ts';
 import { PrinterDialog } from './printer-dialog.tsx';
 
 interface PrinterSetUpProps {
@@ -16,8 +15,7 @@ interface PrinterSetUpProps {
 
 /** The printers that this browser keeps, or this page where the browser keeps nothing, and the window that sets them up. */
 export function PrinterSetUp({ open, sheet, printing, onPrinting, onClose }: PrinterSetUpProps) {
-  const words = useWords();
-  const [printers, setPrinters] = useState(() => printersIn(keptPrinters(), words));
+  const [printers, setPrinters] = useState(() => printersIn(keptPrinters()));
   if (!open) return null;
   return (
     <PrinterDialog

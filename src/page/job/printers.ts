@@ -1,13 +1,12 @@
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
-import { type Reading, refused } from '../../measure/misreading.ts';
-import type { Language } from '../../words/language.ts';
+import { type Reading, refused } from '../../measure/reading.ts';
+import type { Wording } from '../../words/language.ts';
 
 /** A printer from its name and what a rule read on its bars. Does not throw. */
-export function printerFrom(name: string, across: string, up: string, words: Language): Reading<Printer> {
+export function printerFrom(name: string, across: string, up: string): Reading<Printer, Wording> {
   const plain = name.normalize('NFC').trim();
   if (plain === '' || plain.length > 40) {
-    const { why, instead } = words.page.bar.printer.badName;
-    return refused(name, why, instead);
+    return refused(name, ({ page }) => page.bar.printer.badName);
   }
   const [first, second] = [readMeasured('across', across), readMeasured('up', up)];
   if (!first.ok) return first;
@@ -21,12 +20,12 @@ export function printersAsText(printers: readonly Printer[]): string {
 }
 
 /** The printers in such a text; those that can't be read are left out. */
-export function printersIn(text: string | undefined, words: Language): readonly Printer[] {
+export function printersIn(text: string | undefined): readonly Printer[] {
   return listIn(text).flatMap((each: unknown) => {
     if (!Array.isArray(each)) return [];
     const [name, across, up]: unknown[] = each;
     if (typeof name !== 'string' || typeof across !== 'string' || typeof up !== 'string') return [];
-    const printer = printerFrom(name, across, up, words);
+    const printer = printerFrom(name, across, up);
     return printer.ok ? [printer.value] : [];
   });
 }

@@ -4,6 +4,7 @@ import { type Angle, degrees, type Length, type Mm, type Radians } from '../../m
 import {
   angleAsWritten,
   bothUnits,
+  decimalInches,
   inchFraction,
   lengthAsWritten,
   millimetres,
@@ -36,8 +37,22 @@ export const quantities = {
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
   writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
   /** `60°`. */
-  wholeAngle: (angle: Radians): Said => say`${Math.round(degrees(angle))}°`,
+  wholeAngle: (angle: Radians): Said => wholeAngle(angle),
+  /** A length in one unit, an inch in its decimals too: `31.75 mm`, `1-1/2 in (1.500)`. */
+  inOne: (mm: Mm, units: Units): Said =>
+    units === 'mm'
+      ? say`${asWritten(millimetres(mm))} mm`
+      : say`${asWritten(inchFraction(mm))} in (${asWritten(decimalInches(mm))})`,
+  /** A station as people say it: `118°`, or where stations are mm round the outside `46.5 mm`. */
+  station: (station: number, counts: 'angles' | 'mm'): Said =>
+    counts === 'angles'
+      ? wholeAngle(station)
+      : say`${asWritten(millimetres(Math.round(station * 10) / 10))} mm`,
 };
+
+function wholeAngle(angle: Radians): Said {
+  return say`${Math.round(degrees(angle))}°`;
+}
 
 function both(mm: Mm, units: Units): Said {
   const metric = say`${asWritten(millimetres(mm))} mm`;
