@@ -8,6 +8,9 @@ export interface Pen {
   readonly dash: readonly Mm[];
 }
 
+/** Half the widest line's width and a little more: a box that much larger than what is drawn holds its ink. */
+export const HALF_LINE: Mm = 0.2;
+
 const THIN: Pen = { width: 0.18, dash: [] };
 
 /**

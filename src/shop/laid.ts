@@ -1,7 +1,7 @@
+import { brokenTo, measured } from '../draw/breaking.ts';
 import type { Mark, Point } from '../draw/drawing.ts';
-import { foldedTo } from '../draw/lettering.ts';
-import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
-import { heightOf, LARGE, type Line, setLines } from '../draw/paragraph.ts';
+import { heightOf, LARGE, type Line, setLines } from '../draw/lettering.ts';
+import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
 import type { Mm } from '../measure/units.ts';
@@ -30,8 +30,7 @@ function unbound(word: string): string {
 /** A text in lines of one size, no wider than `width`, under `at`. */
 export function layText(text: string, size: Mm, at: Point, width: Mm): Laid {
   const words = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ').map(unbound);
-  const measured = { size, words: words.map((word) => ({ text: word, wide: widthOf(word, size) })) };
-  const lines = foldedTo(measured, width).map((line): Line => ({ text: line, size }));
+  const lines = brokenTo(measured(words, size), width).map((line): Line => ({ text: line, size }));
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
 }
 

@@ -1,5 +1,5 @@
 import type { Drawing, Mark, Stroke } from '../draw/drawing.ts';
-import { SMALL, words } from '../draw/paragraph.ts';
+import { SMALL, words } from '../draw/lettering.ts';
 import { line } from '../draw/strokes.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 

@@ -1,8 +1,9 @@
 import { across, boundsOf, grown, joined, upright } from '../draw/boxes.ts';
+import { shortened } from '../draw/breaking.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
-import { wordsBox } from '../draw/lettering.ts';
+import { heightOf, SMALL, words, wordsBox } from '../draw/lettering.ts';
 import { DESCENT } from '../draw/letters.ts';
-import { heightOf, SMALL, shortened, words } from '../draw/paragraph.ts';
+import { HALF_LINE } from '../draw/pens.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Size } from './free-room.ts';
 
@@ -13,9 +14,7 @@ interface Item {
 }
 
 /** Over a piece, the line that says whose card it goes on with. */
-const LABEL: Mm = heightOf([{ text: '', size: SMALL }]);
-/** Half a line's width, so that a piece's box holds its ink. */
-const HAIR: Mm = 0.2;
+const LABEL: Mm = heightOf([{ size: SMALL }]);
 /** White between two facts of a card; between two lines of one fact there is less. */
 const BETWEEN_FACTS: Mm = 0.4;
 
@@ -26,12 +25,12 @@ const BETWEEN_FACTS: Mm = 0.4;
 export function cardPieces(card: Drawing, title: string, room: Size): readonly Drawing[] {
   const items = card.marks.map((mark) => ({ mark, box: boxOf(mark) }));
   const pieces = divided(items, {
-    width: room.width - LABEL - 2 * HAIR,
-    height: room.height - LABEL - 2 * HAIR,
+    width: room.width - LABEL - 2 * HALF_LINE,
+    height: room.height - LABEL - 2 * HALF_LINE,
   });
   if (pieces === undefined) return [card];
   return pieces.map((piece, index) => {
-    const box = grown(boxRound(piece), HAIR);
+    const box = grown(boxRound(piece), HALF_LINE);
     const marks = piece.map(({ mark }) => mark);
     const name = `${card.name}, piece ${index + 1}`;
     if (index === 0) return { name, box, marks };

@@ -1,19 +1,18 @@
 import { across, upright } from '../draw/boxes.ts';
+import { shortened } from '../draw/breaking.ts';
 import type { Box, Words } from '../draw/drawing.ts';
+import { heightOf, LARGE, type Line, linesOf, PLAIN, SMALL, setLines } from '../draw/lettering.ts';
 import { spelled, widthOf } from '../draw/letters.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, shortened } from '../draw/paragraph.ts';
 import { measuredInWords, type Printer } from '../job/paper/printer.ts';
 import type { Mm } from '../measure/units.ts';
 import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
-import type { Page } from './page.ts';
+import { LINE_ROOM, type Page } from './page.ts';
 import type { Placement } from './sheets.ts';
 
 /** White between the strips of furniture and what lies on the sheet. */
 const AIR: Mm = 4;
 /** The words stand beside the bars where this much is left for them, else over them. */
 const LEAST_COLUMN: Mm = 66;
-/** Keeps half a line's width inside the margins. */
-const HAIR: Mm = 0.3;
 const MOST_JOB_LINES = 2;
 
 /** Between the bars to read across, where the words beside them leave room for it. */
@@ -63,52 +62,60 @@ export interface SheetWords {
  */
 export function furnish(page: Page, named: SheetWords): Furniture {
   const { left, bottom, right, top } = page.printable;
-  const beside = across(page.printable) >= BARS_LENGTH + 2 * AIR + LEAST_COLUMN;
-  const columnLeft = beside ? left + BARS_LENGTH + 2 * AIR : left + BARS_HEIGHT + AIR;
-  const columnWidth = right - columnLeft;
-  const lines = shared(named, page.sideways, columnWidth);
-  const columnFoot = beside ? bottom : bottom + BARS_HEIGHT + AIR / 2;
-  const sharedTop = columnFoot + heightOf(lines);
-  const columnTop = sharedTop + heightOf([{ text: '', size: LARGE }]);
+  const column = columnOf(page, named);
   const contentLeft = left + BARS_HEIGHT + AIR;
-  const side = columnLeft + widestOf(lines) + 2 * AIR;
-  const strip = { left: contentLeft, right, foot: columnTop + CLEAR };
-  const spare = { left: side, right, foot: columnFoot };
-  const besideWords = named.cutBy ? cautionsIn(spare, columnTop) : undefined;
-  const overWords = named.cutBy && !besideWords ? cautionsIn(strip) : undefined;
-  const cautions = besideWords ?? overWords;
-  const lineWidth = besideWords ? side - AIR - columnLeft : columnWidth;
+  const side = column.left + widestOf(column.lines) + 2 * AIR;
+  const besideWords = named.cutBy && cautionsIn({ left: side, right, foot: column.foot }, column.top);
+  const overWords =
+    named.cutBy && !besideWords && cautionsIn({ left: contentLeft, right, foot: column.top + CLEAR });
+  const cautions = besideWords || overWords;
+  const lineWidth = besideWords ? side - AIR - column.left : right - column.left;
+  const pitch = column.beside ? widePitch(page.printable) : BAR_PITCH;
   return {
     placements: [
-      {
-        drawing: bars('across', beside ? widePitch(page.printable) : BAR_PITCH),
-        at: { x: left + HAIR, y: bottom + BELOW_BAR },
-        turn: 0,
-      },
-      standingBars(page.printable, columnTop),
-      {
-        drawing: {
-          name: 'words on every sheet',
-          box: { left: 0, bottom: columnFoot - sharedTop, right: columnWidth, top: 0 },
-          marks: setLines(lines, { x: 0, y: 0 }),
-        },
-        at: { x: columnLeft, y: sharedTop },
-        turn: 0,
-      },
+      { drawing: bars('across', pitch), at: { x: left + LINE_ROOM, y: bottom + BELOW_BAR }, turn: 0 },
+      standingBars(page.printable, column.top),
+      wordsIn(column, right - column.left),
     ],
     ...(cautions && { cautions }),
     content: {
       left: contentLeft,
-      bottom: (overWords?.at.y ?? columnTop) + AIR,
-      right: right - HAIR,
-      top: top - HAIR,
+      bottom: (overWords ? overWords.at.y : column.top) + AIR,
+      right: right - LINE_ROOM,
+      top: top - LINE_ROOM,
     },
     sheetLine: (sheet, of) =>
       setLines([fitting(`Sheet ${sheet} of ${of} · ${spelled(named.paper)}`, lineWidth)], {
-        x: columnLeft,
-        y: columnTop,
+        x: column.left,
+        y: column.top,
       }),
   };
+}
+
+/** The words on every sheet, the sheet's number over them: beside the bars to read across, or over these. */
+interface Column {
+  readonly beside: boolean;
+  readonly left: Mm;
+  readonly foot: Mm;
+  readonly lines: readonly Line[];
+  /** Where its lines end, and where the sheet's number does. */
+  readonly linesTop: Mm;
+  readonly top: Mm;
+}
+
+function columnOf({ printable, sideways }: Page, named: SheetWords): Column {
+  const beside = across(printable) >= BARS_LENGTH + 2 * AIR + LEAST_COLUMN;
+  const left = printable.left + (beside ? BARS_LENGTH + 2 * AIR : BARS_HEIGHT + AIR);
+  const foot = beside ? printable.bottom : printable.bottom + BARS_HEIGHT + AIR / 2;
+  const lines = shared(named, sideways, printable.right - left);
+  const linesTop = foot + heightOf(lines);
+  return { beside, left, foot, lines, linesTop, top: linesTop + heightOf([{ size: LARGE }]) };
+}
+
+function wordsIn({ left, foot, lines, linesTop }: Column, width: Mm): Placement {
+  const box = { left: 0, bottom: foot - linesTop, right: width, top: 0 };
+  const drawing = { name: 'words on every sheet', box, marks: setLines(lines, { x: 0, y: 0 }) };
+  return { drawing, at: { x: left, y: linesTop }, turn: 0 };
 }
 
 /** As far apart as the bars to read up, which stand over them, leave room for. */
@@ -130,7 +137,7 @@ function cautionsIn(
 ): Placement | undefined {
   const width = room.right - room.left;
   if (width < NARROWEST_CAUTIONS) return undefined;
-  const lines = setting(CAUTIONS, SMALL, width);
+  const lines = linesOf(CAUTIONS, SMALL, width);
   const high = heightOf(lines);
   if (room.foot + high > top) return undefined;
   const box = { left: 0, bottom: -high, right: width, top: 0 };
@@ -149,17 +156,13 @@ function standingBars({ left, top }: Box, stripTop: Mm): Placement {
 }
 
 function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
-  const set = (text: string, size: Mm): Line[] => setting(text, size, width);
+  const set = (text: string, size: Mm): Line[] => linesOf(text, size, width);
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width),
     ...(named.printer ? set(drawnFor(named.printer), SMALL) : []),
     ...WARNINGS.flatMap((text) => set(text, SMALL)),
     ...(sideways && !named.printer ? set(SIDEWAYS, SMALL) : []),
   ];
-}
-
-function setting(text: string, size: Mm, width: Mm): Line[] {
-  return broken(text, size, width).map((line) => ({ text: line, size }));
 }
 
 /** The bars read true only from this printer, at the setting it was measured at. */

@@ -4,6 +4,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { cardPieces } from './card-pieces.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
+import { LINE_ROOM } from './page.ts';
 import type { Lean } from './seams.ts';
 import type { Placement } from './sheets.ts';
 import { headOf } from './tile-head.ts';
@@ -13,8 +14,6 @@ import { type Tiling, tile } from './tiling.ts';
 export const BETWEEN: Mm = 5;
 /** A block goes on one of the last sheets begun, so that a leaf is found near its turn, and long jobs stay quick. */
 const LOOK_BACK = 12;
-/** Lets a tile's outermost lines keep their whole width. */
-const HAIR: Mm = 0.3;
 
 /** A sheet while it is being filled. */
 export interface Filling {
@@ -139,10 +138,10 @@ function layTiles(
     const offset = { x: room.left - block.left, y: room.top - block.top };
     const shown = moved(
       {
-        left: clip.left - (column === 1 ? HAIR : 0),
-        bottom: clip.bottom - (row === tiling.rows ? HAIR : 0),
-        right: clip.right + (column === tiling.columns ? HAIR : 0),
-        top: clip.top + (row === 1 ? HAIR : 0),
+        left: clip.left - (column === 1 ? LINE_ROOM : 0),
+        bottom: clip.bottom - (row === tiling.rows ? LINE_ROOM : 0),
+        right: clip.right + (column === tiling.columns ? LINE_ROOM : 0),
+        top: clip.top + (row === 1 ? LINE_ROOM : 0),
       },
       offset,
     );

@@ -6,6 +6,9 @@ import type { Printer } from '../job/paper/printer.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Stretched } from './sheets.ts';
 
+/** Room for half a line's width, at the margins and where a tile is clipped: its outermost lines keep all of it. */
+export const LINE_ROOM: Mm = 0.3;
+
 /** A page as it is looked at, and the part of it inside the margins. Origin at its bottom left corner. */
 export interface Page {
   readonly width: Mm;

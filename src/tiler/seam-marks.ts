@@ -1,7 +1,7 @@
 import type { Box, Mark } from '../draw/drawing.ts';
+import { SMALL, words } from '../draw/lettering.ts';
 import { widthOf } from '../draw/letters.ts';
 import { offWords } from '../draw/off-words.ts';
-import { SMALL, words } from '../draw/paragraph.ts';
 import { line, outline, solid } from '../draw/strokes.ts';
 import type { Mm } from '../measure/units.ts';
 import { OVERLAP } from './seams.ts';

@@ -1,16 +1,14 @@
+import { shortened } from '../draw/breaking.ts';
 import type { Box, Mark } from '../draw/drawing.ts';
+import { heightOf, type Line, linesOf, PLAIN, SMALL, setLines, words } from '../draw/lettering.ts';
 import { DESCENT, spelled, widthOf } from '../draw/letters.ts';
-import { broken, heightOf, type Line, PLAIN, SMALL, setLines, shortened, words } from '../draw/paragraph.ts';
 import { outline, solid } from '../draw/strokes.ts';
 import type { Way } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */
-export const HEAD: Mm = heightOf([
-  { text: '', size: PLAIN },
-  ...Array.from({ length: 3 }, () => ({ text: '', size: SMALL })),
-]);
+export const HEAD: Mm = heightOf([PLAIN, SMALL, SMALL, SMALL].map((size) => ({ size })));
 
 const CELL_WIDTH: Mm = 6;
 const CELL_HEIGHT: Mm = 4.2;
@@ -51,9 +49,7 @@ export function tileHead(head: TileHead, strip: Box): Mark[] {
   const lines: Line[] = [
     { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
     { text: shortened(neighbourLine(beside), SMALL, room), size: SMALL },
-    ...broken((alone ? '' : 'First cut off what else lies here. ') + tapingLine(tiling), SMALL, room).map(
-      (text) => ({ text, size: SMALL }),
-    ),
+    ...linesOf((alone ? '' : 'First cut off what else lies here. ') + tapingLine(tiling), SMALL, room),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { folded } from '../../src/draw/lettering.ts';
+import { broken } from '../../src/draw/breaking.ts';
 import { widthOf } from '../../src/draw/letters.ts';
 
 const SIZE = 2.2;
@@ -7,7 +7,7 @@ const TEXT = 'along the spine to the base edge of end B.';
 
 it("an end's letter is never alone on a line, whatever the line's length", () => {
   for (let width = 12; width < 70; width += 0.25) {
-    const lines = folded(TEXT, SIZE, width);
+    const lines = broken(TEXT, SIZE, width);
     expect(lines.join(' ')).toBe(TEXT);
     expect(lines.at(-1)).not.toBe('B.');
     for (const line of lines) expect(widthOf(line, SIZE)).toBeLessThanOrEqual(width);
@@ -16,6 +16,6 @@ it("an end's letter is never alone on a line, whatever the line's length", () =>
 
 it('what can not stay together on one line is parted before a word is cut', () => {
   const width = widthOf('mmmm', SIZE);
-  expect(folded('mmmm B', SIZE, width)).toEqual(['mmmm', 'B']);
-  expect(folded('mmmmmm B', SIZE, width)).toEqual(['mmmm', 'mm B']);
+  expect(broken('mmmm B', SIZE, width)).toEqual(['mmmm', 'B']);
+  expect(broken('mmmmmm B', SIZE, width)).toEqual(['mmmm', 'mm B']);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Box, Words } from '../../src/draw/drawing.ts';
-import { words } from '../../src/draw/paragraph.ts';
+import { words } from '../../src/draw/lettering.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';

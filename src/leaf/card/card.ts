@@ -1,5 +1,7 @@
+import { grown } from '../../draw/boxes.ts';
+import { broken } from '../../draw/breaking.ts';
 import type { Drawing, Mark } from '../../draw/drawing.ts';
-import { extentOf, folded, LETTER, lettered, SMALL, TEXT, TITLE, wordsBox } from '../../draw/lettering.ts';
+import { extentOf, LARGE, LETTER, lettered, PLAIN, SMALL, wordsBox } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
@@ -19,8 +21,8 @@ const LABELS: Mm = 14.5;
 const ROW_GAP: Mm = 0.45;
 const BLOCK_GAP: Mm = 1.3;
 
-/** Half a line's width, so that the box holds the ink. */
-const HAIR: Mm = 0.1;
+/** Half a rule's width and a little more: the card's box holds the ink of its frame. */
+const HALF_RULE: Mm = 0.1;
 
 /** Marks from a top edge downwards, and where they end. */
 interface Laid {
@@ -45,17 +47,17 @@ export function drawCard(
   const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
   return {
     name,
-    box: { left: -HAIR, bottom: foot - HAIR, right: WIDTH + HAIR, top: HAIR },
+    box: grown({ left: 0, bottom: foot, right: WIDTH, top: 0 }, HALF_RULE),
     marks: [...head.marks, ...left.marks, ...picture.marks, ...right.marks, rule(foot)],
   };
 }
 
 function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
   const letterRoom = 9;
-  const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
-  const name = { lines: folded(tube, size, WIDTH - letterRoom - 0.4), size };
+  const size = widthOf(tube, LARGE) <= WIDTH - letterRoom - 0.4 ? LARGE : PLAIN;
+  const name = { lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
   const about = [`end ${end}`, ...(paired ? [hand] : []), ...(use ? [use] : [`cut ${copies}`, OUT])];
-  const second = { lines: [about.join('  ·  ')], size: TEXT };
+  const second = { lines: [about.join('  ·  ')], size: PLAIN };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter = { lines: [end], size: LETTER };
   const letterFoot = -0.4 - extentOf(letter).height;
@@ -79,7 +81,7 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
   const marks: Mark[] = [];
   let foot = top;
   for (const { label, text } of facts) {
-    const block = { lines: folded(text, SMALL, LEFT - LABELS), size: SMALL };
+    const block = { lines: broken(text, SMALL, LEFT - LABELS), size: SMALL };
     const name = { lines: [label], size: SMALL };
     marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
     foot -= extentOf(block).height;
@@ -99,7 +101,7 @@ function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
   const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
   const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
     const picture = draw({ left, right, bottom: from - share * high, top: from });
-    const words = layLines(folded(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
+    const words = layLines(broken(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
     return { marks: [...picture, ...words.marks], foot: words.foot - BLOCK_GAP };
   };
   if (!second) return lay(side, top, 1);
@@ -125,7 +127,7 @@ function besideLines(beside: readonly string[]): string[] {
   if (beside.length === 0) return [];
   const items = beside.length > 1 ? beside.map((text) => `– ${text}`) : beside;
   const lines = ['Had no room on the leaf:', ...items];
-  return lines.flatMap((line) => folded(line, SMALL, RIGHT - 0.4));
+  return lines.flatMap((line) => broken(line, SMALL, RIGHT - 0.4));
 }
 
 function layLines(lines: readonly string[], left: Mm, top: Mm): Laid {

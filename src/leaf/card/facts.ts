@@ -1,4 +1,5 @@
-import { SMALL, shortened } from '../../draw/lettering.ts';
+import { shortened } from '../../draw/breaking.ts';
+import { SMALL } from '../../draw/lettering.ts';
 import { spelled } from '../../draw/letters.ts';
 import { sectionInWords } from '../../job/shape.ts';
 import type { Mm } from '../../measure/units.ts';

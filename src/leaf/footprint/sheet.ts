@@ -2,6 +2,7 @@ import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from '../../draw/drawing.ts';
 import { partsWhere } from '../../draw/parts.ts';
 import { distance, legsOf, onWay, point, type Segment, segmentsOf } from '../../draw/path.ts';
+import { HALF_LINE } from '../../draw/pens.ts';
 import { addBarrier, emptyField, type Field } from '../../draw/placer.ts';
 import { line, linesAlong, outline, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -43,7 +44,7 @@ export function drawSheet(
     ...outside,
     ...marks,
   ];
-  return { drawing: { name, box: grown(edge, 0.2), marks: all }, beside };
+  return { drawing: { name, box: grown(edge, HALF_LINE), marks: all }, beside };
 }
 
 /** All that is on a sheet before its words. */

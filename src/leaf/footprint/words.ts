@@ -1,5 +1,6 @@
+import { broken } from '../../draw/breaking.ts';
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { type Block, extentOf, folded, lettered, SMALL, TEXT } from '../../draw/lettering.ts';
+import { type Block, extentOf, lettered, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { distance, onWay, point, type Segment } from '../../draw/path.ts';
 import { type Candidate, type Field, isFree, place, withRoom } from '../../draw/placer.ts';
 import { line, solid } from '../../draw/strokes.ts';
@@ -91,12 +92,12 @@ const WIDTHS: readonly Mm[] = [60, 46, 30, 20, 13];
 /** Words under one another, which may differ in size. */
 type Stack = readonly Block[];
 
-/** The words folded to one width after the other, where that makes more lines of them. */
+/** The words broken to one width after the other, where that makes more lines of them. */
 function stacksOf({ text, heading }: Note): Stack[] {
   const stacks = WIDTHS.map(
     (width): Stack => [
-      ...(heading ? [{ lines: folded(heading, TEXT, width), size: TEXT }] : []),
-      { lines: folded(text, SMALL, width), size: SMALL },
+      ...(heading ? [{ lines: broken(heading, PLAIN, width), size: PLAIN }] : []),
+      { lines: broken(text, SMALL, width), size: SMALL },
     ],
   );
   const count = (stack: Stack | undefined): number =>

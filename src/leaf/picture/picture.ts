@@ -11,8 +11,8 @@ import {
   withRoom,
   wordsOf,
 } from '../../draw/placer.ts';
+import { simplified } from '../../draw/simplify.ts';
 import { line, linesAlong } from '../../draw/strokes.ts';
-import { thinned } from '../../draw/thinned.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
@@ -56,7 +56,7 @@ export function breakLine(from: Point, to: Point): [Point, ...Point[]] {
 }
 
 /** Points that make no more than this of a difference to a picture are left out: a twentieth of its lines' width. */
-const HAIR: Mm = 0.01;
+const UNSEEN: Mm = 0.01;
 
 /** Round the lines, room for words. */
 const ROOM: Mm = 4.5;
@@ -71,7 +71,7 @@ export function drawn(picture: Picture, box: Box): Mark[] {
     x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
     y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
   });
-  const lines = picture.lines.map((line) => thinned(lineOf(line.map(to)), HAIR));
+  const lines = picture.lines.map((line) => simplified(lineOf(line.map(to)), UNSEEN));
   const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
   const field = emptyField(box);
   for (const line of lines) addBarrier(field, legsOf(line), 0.4);

@@ -1,5 +1,5 @@
 import type { Mark } from '../../draw/drawing.ts';
-import { LETTER, lettered, SMALL, TITLE } from '../../draw/lettering.ts';
+import { LARGE, LETTER, lettered, SMALL } from '../../draw/lettering.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { outline, solid } from '../../draw/strokes.ts';
@@ -18,7 +18,7 @@ export interface ArrowShape {
 export const ARROWS: readonly ArrowShape[] = [
   { width: 11, height: 18.5, letter: LETTER, tail: 'to joint' },
   { width: 8, height: 14, letter: LETTER },
-  { width: 5, height: 8, letter: TITLE },
+  { width: 5, height: 8, letter: LARGE },
 ];
 
 /** The arrow with its box's lower left corner at (left, bottom). */

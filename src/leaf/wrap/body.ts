@@ -1,4 +1,5 @@
-import { type Block, extentOf, foldedTo, lettered, type Measured, measured } from '../../draw/lettering.ts';
+import { brokenTo, type Measured, measured, wordsIn } from '../../draw/breaking.ts';
+import { type Block, extentOf, lettered } from '../../draw/lettering.ts';
 import { type Candidate, type Field, withRoom } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -55,7 +56,7 @@ export function* placesForWords(
   paragraphs: readonly string[],
   size: Mm,
 ): Iterable<Candidate> {
-  const texts = paragraphs.map((paragraph) => measured(paragraph, size));
+  const texts = paragraphs.map((paragraph) => measured(wordsIn(paragraph), size));
   const spans = spansOf(body, near);
   const most = paragraphs.length + 4;
   const fits = spans
@@ -91,7 +92,7 @@ export function* placesForWords(
 const NARROWEST: Mm = 9;
 
 function blockOf(paragraphs: readonly Measured[], size: Mm, room: Mm): Block {
-  return { lines: paragraphs.flatMap((paragraph) => foldedTo(paragraph, room)), size };
+  return { lines: paragraphs.flatMap((paragraph) => brokenTo(paragraph, room)), size };
 }
 
 function* rows(body: Body, span: Span, width: Mm, high: Mm, draw: Candidate['draw']): Iterable<Candidate> {

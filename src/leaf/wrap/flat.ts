@@ -72,20 +72,21 @@ type Four<Value> = readonly [Value, Value, Value, Value];
  */
 export function placesOn(flat: Flat, stations: Four<number>, setbacks: Four<Mm>): Four<Point> {
   const [first, afterFirst, beforeLast, last] = stations;
-  // Taken a hair inside the piece: paper steps over a sharp corner.
-  const hair = flat.section.corners.length === 0 ? 0 : HAIR * (last - first);
+  // Taken just inside the piece: paper steps over a sharp corner.
+  const inside = flat.section.corners.length === 0 ? 0 : INSIDE * (last - first);
   const seam = flat.round(flat.seam);
-  const [start, end] = [flat.round(first + hair) - seam, flat.round(last - hair) - seam];
+  const [start, end] = [flat.round(first + inside) - seam, flat.round(last - inside) - seam];
   const rate = (station: number): number => speedWithin(flat.section.at(station).run, -flat.outside);
   const xs: Four<Mm> = [
     start,
-    start + (afterFirst - first) * rate(first + hair),
-    end - (last - beforeLast) * rate(last - hair),
+    start + (afterFirst - first) * rate(first + inside),
+    end - (last - beforeLast) * rate(last - inside),
     end,
   ];
   const placed = (i: 0 | 1 | 2 | 3): Point => ({ x: xs[i], y: flat.bodyWay * setbacks[i] });
   return [placed(0), placed(1), placed(2), placed(3)];
 }
 
-const HAIR = 1e-9;
+/** How far inside a piece its ends are looked at, as a part of it. */
+const INSIDE = 1e-9;
 const NO_WAY: Mm = 1e-9;

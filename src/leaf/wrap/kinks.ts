@@ -22,8 +22,8 @@ export function kinksOf(flat: Flat, line: Line, curve: Curve): Kink[] {
   const pieces = curve.map(({ stations, setbacks }) => {
     const [from, c1, c2, to] = placesOn(flat, stations, setbacks);
     const face = faceOf(line(bezier(stations, 0.5)));
-    const start = heading(from, distance(from, c1) > HAIR ? c1 : to);
-    const end = heading(distance(c2, to) > HAIR ? c2 : from, to);
+    const start = heading(from, distance(from, c1) > NO_WAY ? c1 : to);
+    const end = heading(distance(c2, to) > NO_WAY ? c2 : from, to);
     return { face, from, start, end };
   });
   return pieces.flatMap((next, i) => {
@@ -35,10 +35,10 @@ export function kinksOf(flat: Flat, line: Line, curve: Curve): Kink[] {
 }
 
 /** A handle of a piece shorter than this, mm, has no direction. */
-const HAIR: Mm = 1e-9;
+const NO_WAY: Mm = 1e-9;
 
 function heading(from: Point, to: Point): Point {
-  const size = Math.max(distance(from, to), HAIR);
+  const size = Math.max(distance(from, to), NO_WAY);
   return point((to.x - from.x) / size, (to.y - from.y) / size);
 }
 
@@ -72,7 +72,7 @@ const TICK: Mm = 1.8;
 const CLEAR: Mm = 0.3;
 
 function tickAt({ bodyWay, width }: Flat, { at, along }: Kink): Segment {
-  const size = (bodyWay * TICK) / Math.max(Math.hypot(along.x, along.y), HAIR);
+  const size = (bodyWay * TICK) / Math.max(Math.hypot(along.x, along.y), NO_WAY);
   const x = Math.min(Math.max(at.x - size * along.y, 0), width);
   return { from: at, to: point(x, at.y + size * along.x) };
 }

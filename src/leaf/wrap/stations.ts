@@ -1,5 +1,5 @@
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, extentOf, SMALL, TEXT } from '../../draw/lettering.ts';
+import { type Block, extentOf, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from '../../draw/placer.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -45,7 +45,7 @@ export function guideMarks(field: Field): Mark[] {
 export function stationLabels(body: Body): Mark[] {
   return quarters(body.flat.turn).flatMap((station) => {
     const text = quarterName(body, station);
-    const block = { lines: [text], size: station === 0 ? TEXT : SMALL };
+    const block = { lines: [text], size: station === 0 ? PLAIN : SMALL };
     return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
   });
 }

@@ -1,6 +1,9 @@
+import { grown } from '../../draw/boxes.ts';
+import { shortened } from '../../draw/breaking.ts';
 import type { Box, Drawing, Mark, Stroke } from '../../draw/drawing.ts';
-import { SMALL, shortened, TEXT } from '../../draw/lettering.ts';
+import { PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Segment, segmentsOf } from '../../draw/path.ts';
+import { HALF_LINE } from '../../draw/pens.ts';
 import { addBarrier, type Candidate, emptyField, place } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -79,9 +82,6 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   return { drawing: { name, box, marks: all }, cut, beside, ticked: ticks.length > 0 };
 }
 
-/** Half a line's width, so that the box holds the ink. */
-const EDGE: Mm = 0.2;
-
 /** The box of all that is printed: curves never leave the hull of their control points. */
 function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]): Box {
   const ys = [height(flat, cope.longPoint.setback - WASTE_ROOM), height(flat, base)];
@@ -91,12 +91,8 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
       if (piece.kind === 'cubic') ys.push(piece.c1.y, piece.c2.y);
     }
   }
-  return {
-    left: -EDGE,
-    right: flat.width + TAB + EDGE,
-    bottom: Math.min(...ys) - EDGE,
-    top: Math.max(...ys) + EDGE,
-  };
+  const right = flat.width + TAB;
+  return grown({ left: 0, right, bottom: Math.min(...ys), top: Math.max(...ys) }, HALF_LINE);
 }
 
 function letter(
@@ -124,7 +120,7 @@ function letter(
   const weld =
     bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
   const spine = across(flat, 0);
-  const size = flat.width < 60 ? SMALL : TEXT;
+  const size = flat.width < 60 ? SMALL : PLAIN;
   put(arrows(body, spine + flat.width / 8));
   put(identities(body, spine + flat.width / 8, words.names, size));
   put(distances(body, spine - flat.width / 8, words));
@@ -144,7 +140,7 @@ function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords
   }
 }
 
-const WASTE = { lines: ['waste'], size: TEXT };
+const WASTE = { lines: ['waste'], size: PLAIN };
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
 function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {

@@ -114,7 +114,7 @@ interface Bar {
 function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefined {
   const { field, flat } = body;
   const [from, to] = [Math.max(left, OFF_SEAM), Math.min(right, flat.width - OFF_SEAM)];
-  if (!isClear(field, { left: from + HAIR, right: to - HAIR, bottom: y - TICK, top: y + TICK }))
+  if (!isClear(field, { left: from + AT_ENDS, right: to - AT_ENDS, bottom: y - TICK, top: y + TICK }))
     return undefined;
   const ticks = [left, right]
     .filter((x) => x > OFF_SEAM && x < flat.width - OFF_SEAM)
@@ -146,7 +146,8 @@ function interrupted({ field }: Body, text: string, from: Mm, to: Mm, y: Mm): Ba
   return undefined;
 }
 
-const HAIR: Mm = 0.2;
+/** At its ends a stretch may touch what ends there too. */
+const AT_ENDS: Mm = 0.2;
 
 /** The bar ends this far from the seam's edges. */
 const OFF_SEAM: Mm = 1;

@@ -1,6 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
+import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { PLAIN, SMALL, words } from '../../draw/paragraph.ts';
 import { line } from '../../draw/strokes.ts';
 import { twistInWords } from '../../leaf/card/twist-words.ts';
 import type { Mm } from '../../measure/units.ts';

@@ -1,6 +1,6 @@
 import { across } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { PLAIN, SMALL } from '../../draw/paragraph.ts';
+import { PLAIN, SMALL } from '../../draw/lettering.ts';
 import type { Mm } from '../../measure/units.ts';
 import { heading, type Item, type Laid, layText } from '../laid.ts';
 import { type CutRow, lengthless, listNote } from './cut-list.ts';

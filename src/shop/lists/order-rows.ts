@@ -1,6 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
+import { PLAIN } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { PLAIN } from '../../draw/paragraph.ts';
 import type { Mm } from '../../measure/units.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { heading, type Item, type Laid, layText, tickBox } from '../laid.ts';

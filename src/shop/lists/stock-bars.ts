@@ -1,6 +1,7 @@
+import { shortened } from '../../draw/breaking.ts';
 import type { Mark, Point } from '../../draw/drawing.ts';
+import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { PLAIN, SMALL, shortened, words } from '../../draw/paragraph.ts';
 import { line, outline } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Item, type Laid, layText } from '../laid.ts';

@@ -1,7 +1,7 @@
 import { across } from '../../draw/boxes.ts';
 import type { Box, Mark } from '../../draw/drawing.ts';
+import { LARGE, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
-import { LARGE, PLAIN, SMALL } from '../../draw/paragraph.ts';
 import { viewsOf } from '../../leaf/picture/side-view.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layFacts, layText } from '../laid.ts';

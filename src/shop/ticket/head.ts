@@ -1,6 +1,7 @@
+import { shortened } from '../../draw/breaking.ts';
 import type { Box, Point } from '../../draw/drawing.ts';
+import { LARGE, PLAIN, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { LARGE, PLAIN, shortened, words } from '../../draw/paragraph.ts';
 import { line, outline, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layText } from '../laid.ts';

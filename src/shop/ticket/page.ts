@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark } from '../../draw/drawing.ts';
-import { LARGE, PLAIN, SMALL } from '../../draw/paragraph.ts';
+import { LARGE, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { FrontPages } from '../../tiler/lay-sheets.ts';

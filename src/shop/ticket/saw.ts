@@ -1,6 +1,6 @@
 import type { Box, Mark } from '../../draw/drawing.ts';
+import { PLAIN } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { PLAIN } from '../../draw/paragraph.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layText } from '../laid.ts';

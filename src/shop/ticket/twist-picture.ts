@@ -1,6 +1,6 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { SMALL, words } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
-import { SMALL, words } from '../../draw/paragraph.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { EndSolution } from '../../saddle/cope.ts';

@@ -1,7 +1,7 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Mark, Path, Piece, Point } from '../../draw/drawing.ts';
+import { heightOf, LARGE, type Line, linesOf, PLAIN, SMALL, setLines, words } from '../../draw/lettering.ts';
 import { CAP_HEIGHT, widthOf } from '../../draw/letters.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, SMALL, setLines, words } from '../../draw/paragraph.ts';
 import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
@@ -59,8 +59,7 @@ export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
 
 function told(width: Mm, twoArcs: boolean): Line[] {
   const right = twoArcs ? 'reads the same on both arcs' : 'goes through the foot of the short line';
-  const set = (text: string, size: Mm = PLAIN): Line[] =>
-    broken(text, size, width).map((each) => ({ text: each, size }));
+  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
   return [
     ...set('Bevel card', LARGE),
     ...set('1. Cut along the heavy line; glue the card on something stiff.'),

@@ -1,6 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
+import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { DESCENT, widthOf } from '../../draw/letters.ts';
-import { PLAIN, SMALL, words } from '../../draw/paragraph.ts';
 import { line, solid } from '../../draw/strokes.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { inchFraction } from '../../measure/write.ts';

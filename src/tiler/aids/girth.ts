@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, setLines } from '../../draw/paragraph.ts';
+import { heightOf, LARGE, type Line, linesOf, PLAIN, setLines } from '../../draw/lettering.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
@@ -69,8 +69,7 @@ function stripsOf(length: Mm, most: number, thickness: Mm): Strip[] {
 }
 
 function told(width: Mm, thickness: Mm, strips: number): Line[] {
-  const set = (text: string, size: Mm = PLAIN): Line[] =>
-    broken(text, size, width).map((each) => ({ text: each, size }));
+  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
   const paper = `${millimetres(thickness)} mm (${(thickness / MM_PER_INCH).toFixed(4)} in)`;
   return [
     ...set('Girth strip', LARGE),

@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { broken, heightOf, LARGE, type Line, PLAIN, setLines, words } from '../../draw/paragraph.ts';
+import { heightOf, LARGE, type Line, linesOf, PLAIN, setLines, words } from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import { LEAST_PRINTABLE } from '../../job/paper/paper.ts';
@@ -9,6 +9,7 @@ import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { ABOVE_BAR, type BarLengths, BELOW_BAR, type Direction, pairOfBars, SHORT } from '../bars.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
+import { LINE_ROOM } from '../page.ts';
 import type { Placement } from '../sheets.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 
@@ -16,8 +17,6 @@ import { oneSheet, pagesForAid } from './one-sheet.ts';
 const PITCH: Mm = 6;
 /** A strip with the long bars and white beside them. */
 const STRIP: Mm = BELOW_BAR + PITCH + ABOVE_BAR + 6;
-/** Keeps half a line's width inside the margins. */
-const HAIR: Mm = 0.3;
 const WIDEST_COLUMN: Mm = 130;
 /** What a person writes on: a line's length and the height it needs. */
 const BLANK: Mm = 26;
@@ -50,11 +49,11 @@ export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
   const aloft = wide ? longest(upright(printable) - (high ? STRIP : 0)) : undefined;
   const bars: Placement[] = [];
   if (along) {
-    const at = { x: printable.left + HAIR, y: printable.top - PITCH - ABOVE_BAR };
+    const at = { x: printable.left + LINE_ROOM, y: printable.top - PITCH - ABOVE_BAR };
     bars.push({ drawing: pairOfBars('long bars across', 'across', along, PITCH), at, turn: 0 });
   }
   if (aloft) {
-    const at = { x: printable.right - BELOW_BAR, y: printable.bottom + HAIR };
+    const at = { x: printable.right - BELOW_BAR, y: printable.bottom + LINE_ROOM };
     bars.push({ drawing: pairOfBars('long bars up', 'up', aloft, PITCH), at, turn: 1 });
   }
   return oneSheet(
@@ -67,15 +66,14 @@ export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
 
 /** The longest bars in whole centimetres and whole inches. */
 function longest(room: Mm): BarLengths {
-  const free = room - 2 * HAIR;
+  const free = room - 2 * LINE_ROOM;
   return { mm: Math.floor(free / 10) * 10, inches: Math.floor(free / MM_PER_INCH) };
 }
 
 /** The words and the lines to write on; on paper with little room, what to type and no more. */
 function instructions(content: Box, along: BarLengths, aloft: BarLengths, drawn: boolean): Mark[] {
   const width = Math.min(WIDEST_COLUMN, across(content) - 2 * INDENT);
-  const set = (text: string, size: Mm = PLAIN): Line[] =>
-    broken(text, size, width).map((each) => ({ text: each, size }));
+  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
   const [first, second] = [measuring(set), saving(set, along, aloft, drawn)];
   const left = content.left + INDENT;
   const needed = heightOf([...first, ...second]) + 2 * ROW + BETWEEN + 2 * INDENT;

@@ -4,33 +4,37 @@ import type { Point } from './drawing.ts';
 /** The points of a line, in order. */
 type Points = readonly [Point, ...Point[]];
 
-/** A line without the points that it runs past no further off than `hair` mm (D. Douglas and T. Peucker, 1973; from memory). */
-export function thinned(line: Points, hair: Mm): Points {
+/**
+ * A line without the points that it runs past no further off than `tolerance` mm (D. Douglas and T. Peucker, 1973; from memory). By hand,
+ * not from the registry: of two points that lie off alike a library keeps the one that is further off in the last bit, and sines differ
+ * in that from one machine to the next.
+ */
+export function simplified(line: Points, tolerance: Mm): Points {
   const [first] = line;
   const kept: [Point, ...Point[]] = [first];
-  keepBetween(line, 0, line.length - 1, hair, kept);
+  keepBetween(line, 0, line.length - 1, tolerance, kept);
   return kept;
 }
 
 /** Keeps the point that lies furthest off the chord from `from` to `to`, where it lies too far off, and the last. */
-function keepBetween(line: Points, from: number, to: number, hair: Mm, kept: Point[]): void {
+function keepBetween(line: Points, from: number, to: number, tolerance: Mm, kept: Point[]): void {
   const [start, end] = [line[from], line[to]];
   if (to <= from || !start || !end) return;
   let furthest = 0;
-  let most = hair;
+  let most = tolerance;
   for (let at = from + 1; at < to; at++) {
     const off = offChord(start, end, line[at] ?? end);
-    // Of two that lie off alike the first: sines differ in their last bits from one machine to the next.
     if (off > most + ALIKE) [furthest, most] = [at, off];
   }
-  if (most > hair) {
-    keepBetween(line, from, furthest, hair, kept);
-    keepBetween(line, furthest, to, hair, kept);
+  if (most > tolerance) {
+    keepBetween(line, from, furthest, tolerance, kept);
+    keepBetween(line, furthest, to, tolerance, kept);
   } else {
     kept.push(end);
   }
 }
 
+/** Of two points that lie off no more unlike than this, mm, the first is kept. */
 const ALIKE: Mm = 1e-6;
 
 /** How far a point lies off a chord; off its start where it has no length. */
