@@ -1,5 +1,6 @@
 import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import { readAngle } from '../measure/angle.ts';
 import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
@@ -32,20 +33,22 @@ export async function ordinates(
 
 const USUAL: Spacing = { perTurn: 24, apart: 10 };
 
-/** An angle that goes into a turn without rest for round tubes, or a length for rectangular ones. */
+/** An angle that goes into a turn without rest, or for tubes round which stations are mm a length. */
 function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spacing {
   if (every === undefined) return USUAL;
-  const round = tubes.every(({ section }) => section.kind === 'round');
+  const inMm = tubes
+    .map(({ section }) => tubeFactsOf(section))
+    .find((tube) => tube.outline().stations === 'mm');
   const angle = readAngle(every);
   const count = angle.ok ? 360 / degrees(angle.value.rad) : Number.NaN;
   if (count >= 1 && count <= 36_000 && Math.abs(count - Math.round(count)) < 1e-9) {
     return { ...USUAL, perTurn: Math.round(count) };
   }
   const length = readLength(every, units);
-  if (!round && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
+  if (inMm && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
   const why = angle.ok ? 'it does not go into 360 degrees without rest' : words.faults.said(angle.fault).why;
-  const instead = round
-    ? 'a step such as 15deg, 22.5deg or 10deg'
-    : 'a step such as 15deg, or 10mm for a rectangular tube';
+  const instead = inMm
+    ? `a step such as 15deg, or 10mm for ${inMm.name}`
+    : 'a step such as 15deg, 22.5deg or 10deg';
   throw refuse('every', 'command line', `--every ${every}`, why, instead);
 }

@@ -1,4 +1,5 @@
 import type { FitUp, Section } from '../job/job.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import { degrees, type Radians } from '../measure/units.ts';
 import type { Section as SpaceSection } from '../space/section.ts';
 import type { EndReport } from './end-report.ts';
@@ -30,9 +31,9 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
 }
 
 function sizeAsData(section: Section): object {
-  if (section.kind === 'round') return { od: section.od.mm };
-  const { wide, deep, corner } = section;
-  return { section: { wide: wide.mm, deep: deep.mm, corner: corner.mm } };
+  const { lengths, under } = tubeFactsOf(section);
+  const sizes = Object.fromEntries(Object.entries(lengths).map(([key, { mm }]) => [key, mm]));
+  return under === undefined ? sizes : { [under]: sizes };
 }
 
 function endAsData(report: EndReport | 'plain'): object {
@@ -65,7 +66,7 @@ function markedKeys({ clock, between }: FitUp): readonly string[] {
   return [...(clock ? ['clock'] : []), ...(between ? ['between'] : [])];
 }
 
-/** `phi` in degrees, or on a rectangular tube `s`, mm round the outside from the spine. */
+/** `phi` in degrees, or where stations are mm round the outside `s`. */
 function stationAsData(station: number, section: SpaceSection): object {
   return section.stations === 'angles' ? { phi: around(station) } : { s: station };
 }

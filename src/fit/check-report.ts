@@ -1,6 +1,6 @@
 import type { CopedEnd, EndName, FitUp, Part } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
-import { sectionInWords, unitsOf } from '../job/shape.ts';
+import { tubeFactsOf, unitsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -67,7 +67,7 @@ function understood(solution: TubeSolution, words: Language): Said[] {
     asked && !('ways' in asked)
       ? quantities.written(asked)
       : lengths && quantities.bothToATenth(lengths.between, unitsOf(tube));
-  const size = check.size(sectionInWords(tube.section), tube.wall);
+  const size = check.size(tubeFactsOf(tube.section).words, tube.wall);
   const ends = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     if (end?.kind === 'plain') return check.lines(check.end(name), [check.plain]);

@@ -1,5 +1,5 @@
 import type { EndName, Header, Part } from '../job/job.ts';
-import { unitsOf } from '../job/shape.ts';
+import { tubeFactsOf, unitsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Length } from '../measure/units.ts';
 import { lengthsInWords } from '../saddle/readings-told.ts';
@@ -9,9 +9,11 @@ import type { Language } from '../words/language.ts';
 /** Each value that was measured in another way than as itself: what was read, and what it came to. */
 export function measuredLines({ tube, readings }: TubeSolution, { check }: Language): readonly Said[] {
   const { section, ends } = tube;
-  const diameter = section.kind === 'round' ? (section.od.readings ?? []) : [];
+  const { lengths } = tubeFactsOf(section);
   return [
-    ...diameter.map((reading) => check.reading('od', reading)),
+    ...Object.entries(lengths).flatMap(([key, { readings: read = [] }]) =>
+      read.map((reading) => check.reading(key, reading)),
+    ),
     ...lengthsInWords(readings, unitsOf(tube)).map((reading) => check.reading('between', reading)),
     ...(['A', 'B'] as const).flatMap((name) => {
       const end = ends[name];

@@ -1,5 +1,6 @@
 import type { EndName, Part, Section, Tube } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -46,7 +47,7 @@ export function endWarnings(
 
 /** Warnings about a tube as a whole. */
 export function tubeWarnings({ lengths, tube }: TubeSolution, words: Language): readonly Warning[] {
-  const across = 'od' in tube.section ? tube.section.od.mm : tube.section.wide.mm;
+  const across = tubeFactsOf(tube.section).across.mm;
   if (!lengths || lengths.throats >= across) return [];
   return [{ code: 'short', text: words.warnings.short(lengths.throats, across) }];
 }
@@ -60,10 +61,11 @@ function misses({ section }: Tube, { cope }: EndReport, words: Language): Found 
   return { code: 'misses', text: words.warnings.misses(past) };
 }
 
-/** How far a round tube reaches past a straight header; undefined where that is no matter of one number. */
+/** How far a tube that reaches as far to every side does so past a straight header; else it is no matter of one number. */
 function pastTheSide(section: Section, { onto, offset }: Part): Mm | undefined {
-  if (section.kind !== 'round' || onto.kind === 'bend') return undefined;
-  return Math.abs(offset.mm) + section.od.mm / 2 - factsOf(onto).across;
+  const { radius } = tubeFactsOf(section);
+  if (radius === undefined || onto.kind === 'bend') return undefined;
+  return Math.abs(offset.mm) + radius - factsOf(onto).across;
 }
 
 function missesSomewhere({ joint, outside }: Cope): boolean {
@@ -73,7 +75,7 @@ function missesSomewhere({ joint, outside }: Cope): boolean {
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
 function wider({ section }: Tube, { onto }: Part, words: Language): Found {
-  const across = section.kind === 'round' ? section.od.mm : section.wide.mm;
+  const across = tubeFactsOf(section).across.mm;
   const { room } = factsOf(onto);
   if (room === undefined || across - room.mm <= 1e-9) return undefined;
   return { code: 'wider', text: words.warnings.wider(across - room.mm, room) };

@@ -7,7 +7,7 @@ import { factsOf } from './kinds.ts';
 import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
-import { reachOf, sectionInWords } from './shape.ts';
+import { tubeFactsOf } from './sections.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA } from './text/fields.ts';
 import { angleAt, lengthAt, missing, NO_ANGLE } from './text/values.ts';
@@ -68,13 +68,15 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
   };
 }
 
-/** A station: an angle, or on a rectangular tube how far round its outside from the spine. */
+/** A station, as this tube counts them. */
 function readSeam(
   desk: Desk,
   spot: Spot | undefined,
   section: Section | undefined,
 ): Angle | Length | undefined {
-  return section?.kind === 'rectangular' ? lengthAt(desk, spot, 'any') : angleAt(desk, spot);
+  return section && tubeFactsOf(section).outline().stations === 'mm'
+    ? lengthAt(desk, spot, 'any')
+    : angleAt(desk, spot);
 }
 
 function readPart(
@@ -152,8 +154,9 @@ function noLength(desk: Desk): Length {
 /** A tube whose whole width passes beside the header meets nothing. */
 function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: Section): void {
   const { across, words } = factsOf(onto);
-  const reach = across + reachOf(section);
+  const tube = tubeFactsOf(section);
+  const reach = across + tube.outline().reach;
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const why = `the tube, ${sectionInWords(section)}, passes beside ${words} and misses it`;
+  const why = `the tube, ${tube.words}, passes beside ${words} and misses it`;
   complain(desk, spot, 'misses', why, `an offset under ${millimetres(reach)} mm to either side`);
 }

@@ -6,7 +6,7 @@ import { boxFacts, readBox } from './kinds/box.ts';
 import { mitreFacts, readMitre } from './kinds/mitre.ts';
 import { plateFacts } from './kinds/plate.ts';
 import { roundFacts, roundOf } from './kinds/round.ts';
-import { pipeAt } from './size.ts';
+import { pipeAt } from './pipe.ts';
 import type { Desk, Spot } from './text/desk.ts';
 import { type Fields, fieldsOf } from './text/fields.ts';
 import type { KeyPlace } from './text/keys.ts';

@@ -1,5 +1,6 @@
 import type { Angle } from '../measure/units.ts';
 import type { End, EndName, Section } from './job.ts';
+import { tubeFactsOf } from './sections.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 
 /**
@@ -23,9 +24,8 @@ export function noMark(
     const why = 'several headers have no one centre line to mark';
     return { why, instead: 'an angle such as 35deg for each, counted from the spine' };
   }
-  if (section?.kind !== 'rectangular') return undefined;
-  const why = 'the faces of a rectangular tube say how it is turned';
-  return { why, instead: 'an angle such as 0deg or 90deg, counted from the spine' };
+  const turned = section && tubeFactsOf(section).turned;
+  return turned && { why: turned.why, instead: 'an angle such as 0deg or 90deg, counted from the spine' };
 }
 
 /** End B with its length marked at the frame; complains at `between` where it can't be. */

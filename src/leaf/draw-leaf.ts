@@ -1,5 +1,5 @@
 import type { EndName } from '../job/job.ts';
-import { unitsOf } from '../job/shape.ts';
+import { unitsOf } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';

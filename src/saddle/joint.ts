@@ -1,10 +1,9 @@
 import type { CopedEnd, Part, Section as SectionAsk } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { exactCosine, roundHeader } from '../space/round.ts';
 import type { Section } from '../space/section.ts';
-import { rectangularSection } from '../space/sections/rectangular.ts';
-import { roundSection } from '../space/sections/round.ts';
 import type { Solid } from '../space/solid.ts';
 
 /** The geometry of one end: the tube's section and all it lands on, each header in its own frame. */
@@ -38,13 +37,7 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
 
 export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
   const [first, ...others] = end.parts;
-  return { section: sectionOf(section), landings: [landingOf(first), ...others.map(landingOf)] };
-}
-
-export function sectionOf(section: SectionAsk): Section {
-  if (section.kind === 'round') return roundSection(section.od.mm / 2);
-  const { wide, deep, corner } = section;
-  return rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm });
+  return { section: tubeFactsOf(section).outline(), landings: [landingOf(first), ...others.map(landingOf)] };
 }
 
 function landingOf(part: Part): Landing {

@@ -1,5 +1,6 @@
 import type { Job, Tube } from '../job/job.ts';
 import { mirroredTube } from '../job/opposite.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import { type Complaint, Refusal } from '../job/text/complaint.ts';
 import { complainAt } from '../job/text/origin.ts';
 import { betweenInWords } from '../job/ways/between.ts';
@@ -8,7 +9,6 @@ import { millimetres } from '../measure/write.ts';
 import type { Section } from '../space/section.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
-import { sectionOf } from './joint.ts';
 import { homeStation } from './peaks.ts';
 import { type ReadLength, readLengths } from './readings.ts';
 import { complaintsOfLengths } from './readings-told.ts';
@@ -101,7 +101,7 @@ function bendsCross(job: Job, { ends }: TubeSolution, place: number): Complaint[
 export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {
   const A = tube.ends.A && solveEnd(tube, tube.ends.A);
   const B = tube.ends.B && solveEnd(tube, tube.ends.B);
-  const section = sectionOf(tube.section);
+  const section = tubeFactsOf(tube.section).outline();
   const readings = A && B ? readLengths(tube, A, B, section) : [];
   const between = readings[0]?.came;
   return {

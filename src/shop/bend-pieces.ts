@@ -1,4 +1,4 @@
-import { unitsOf } from '../job/shape.ts';
+import { unitsOf } from '../job/sections.ts';
 import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
 import { baseSetbackOf } from '../leaf/wrap/base-edge.ts';
 import type { Mm } from '../measure/units.ts';

@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
-import { unitsOf } from '../job/shape.ts';
+import { unitsOf } from '../job/sections.ts';
 import { inBoth } from '../leaf/names.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';

@@ -2,6 +2,7 @@ import { readLength } from '../../measure/length.ts';
 import type { Angle, Length } from '../../measure/units.ts';
 import { angleAsWritten, lengthAsWritten } from '../../measure/write.ts';
 import type { BetweenReading, MeasuredBetween, Section } from '../job.ts';
+import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
 import { angleAt, lengthAt } from '../text/values.ts';
@@ -75,11 +76,11 @@ function plainWay(key: 'faces' | 'overall' | 'seated', example: string): Way<Bet
   };
 }
 
-/** A station: an angle, or on a rectangular tube mm round the outside from the spine too. */
+/** A station: an angle, or where stations are mm round the outside such a length too. */
 function stationAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | Length | undefined {
   const word = wordOf(spot);
-  const rectangular = section?.kind === 'rectangular';
-  if (rectangular && word !== undefined && readLength(word, desk.bareUnit).ok) {
+  const inMm = section && tubeFactsOf(section).outline().stations === 'mm';
+  if (inMm && word !== undefined && readLength(word, desk.bareUnit).ok) {
     return lengthAt(desk, spot, 'any');
   }
   return angleAt(desk, spot);

@@ -1,8 +1,7 @@
-import type { Angle, Length, Radians } from '../../measure/units.ts';
+import type { Angle, Mm } from '../../measure/units.ts';
 import { lengthAsWritten } from '../../measure/write.ts';
-import { rectangularSection } from '../../space/sections/rectangular.ts';
 import type { Section } from '../job.ts';
-import { girthOf } from '../shape.ts';
+import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
 import { angleAt, lengthAt } from '../text/values.ts';
@@ -39,9 +38,10 @@ function arcWay(section: Section | undefined): Way<Angle> {
     read(desk, at) {
       const arc = lengthAt(desk, at('arc'), 'any');
       if (!arc || !section) return undefined;
-      if (Math.abs(arc.mm) > girthOf(section)) return tooFarRound(desk, at('arc'), section);
+      const outline = tubeFactsOf(section).outline();
+      if (Math.abs(arc.mm) > outline.girth) return tooFarRound(desk, at('arc'), outline.girth);
       return {
-        rad: directionOf(arc, section),
+        rad: outline.directionOf(arc.mm),
         wrote: `arc ${lengthAsWritten(arc)}`,
         unit: 'deg',
         byName: true,
@@ -50,16 +50,8 @@ function arcWay(section: Section | undefined): Way<Angle> {
   };
 }
 
-function tooFarRound(desk: Desk, spot: Spot, section: Section): undefined {
-  const girth = Math.floor(girthOf(section) * 100) / 100;
+function tooFarRound(desk: Desk, spot: Spot, round: Mm): undefined {
+  const girth = Math.floor(round * 100) / 100;
   const why = `the way round this tube is ${girth} mm`;
   return complain(desk, spot, 'arc', why, `an arc up to ${girth}mm to either side of the spine`);
-}
-
-/** The direction from the tube's axis of the point that lies so far round its outside from the spine. */
-function directionOf({ mm }: Length, section: Section): Radians {
-  if (section.kind === 'round') return mm / (section.od.mm / 2);
-  const { wide, deep, corner } = section;
-  const { x, y } = rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm }).at(mm);
-  return Math.atan2(y, x);
 }

@@ -1,7 +1,7 @@
 import { shortened } from '../../draw/breaking.ts';
 import { SMALL } from '../../draw/lettering.ts';
 import { spelled } from '../../draw/letters.ts';
-import { sectionInWords } from '../../job/shape.ts';
+import { tubeFactsOf } from '../../job/sections.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
@@ -43,7 +43,7 @@ export function jobFacts(job: string | undefined): Fact[] {
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): Fact[] {
   return [
-    { label: 'tube', text: spelled(sectionInWords(tube.section)) },
+    { label: 'tube', text: spelled(tubeFactsOf(tube.section).words) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
     ...headerFacts(end, units),
   ];

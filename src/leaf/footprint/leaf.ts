@@ -2,7 +2,7 @@ import { spelled } from '../../draw/letters.ts';
 import type { EndName } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { factsOf } from '../../job/kinds.ts';
-import { sectionInWords, unitsOf } from '../../job/shape.ts';
+import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { footprintLength, footprintOf, type Outline } from '../../saddle/footprint.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
@@ -52,7 +52,7 @@ export function drawFootprint(
   const facts: Fact[] = [
     ...jobFacts(context.job),
     ...partFacts(asked, header, units),
-    { label: 'tube', text: spelled(sectionInWords(solution.tube.section)) },
+    { label: 'tube', text: spelled(tubeFactsOf(solution.tube.section).words) },
     { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
     { label: 'lay it', text: layWords(shape) },
     { label: 'scribe', text: "the solid outline: the tube's outside" },

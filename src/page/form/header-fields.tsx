@@ -2,17 +2,8 @@ import type { EndName } from '../../job/job.ts';
 import { useBench } from '../bench.ts';
 import { hasAt, type Path } from '../job/job-doc.ts';
 import { idOf } from './entry.tsx';
-import { KindChoice } from './kind-choice.tsx';
-import {
-  asksAngle,
-  asksOffset,
-  HEADER_KINDS,
-  HEADER_NAMES,
-  HEADERS,
-  headerKindAt,
-  newHeader,
-  partPaths,
-} from './kinds.ts';
+import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
+import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
@@ -62,7 +53,8 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
         name={idOf([...part, 'kind'])}
         kinds={HEADER_KINDS}
         chosen={kind}
-        labels={HEADER_NAMES}
+        labels={HEADERS}
+        signs={HEADER_SIGNS}
         onChoose={(chosen) => write([[[...part, 'onto'], newHeader(chosen)], ...droppedBy(part, chosen)])}
       />
       <div class="fields">

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import type { HeaderKind, SectionKind } from './kinds.ts';
 
 interface KindChoiceProps<Kind extends string> {
   /** What is chosen, for those who hear the form. */
@@ -6,13 +7,14 @@ interface KindChoiceProps<Kind extends string> {
   readonly name: string;
   readonly kinds: readonly Kind[];
   readonly chosen: Kind;
-  readonly labels: Readonly<Record<Kind, string>>;
+  readonly labels: Readonly<Record<Kind, { readonly name: string }>>;
+  readonly signs: Readonly<Record<Kind, ComponentChildren>>;
   readonly onChoose: (kind: Kind) => void;
 }
 
 /** A choice between shapes, each with a small drawing. */
 export function KindChoice<Kind extends string>(props: KindChoiceProps<Kind>) {
-  const { legend, name, kinds, chosen, labels, onChoose } = props;
+  const { legend, name, kinds, chosen, labels, signs, onChoose } = props;
   return (
     <fieldset class="kinds">
       <legend>{legend}</legend>
@@ -25,8 +27,8 @@ export function KindChoice<Kind extends string>(props: KindChoiceProps<Kind>) {
             checked={kind === chosen}
             onChange={() => onChoose(kind)}
           />
-          <Sign>{SIGNS[kind]}</Sign>
-          <span>{labels[kind]}</span>
+          <Sign>{signs[kind]}</Sign>
+          <span>{labels[kind].name}</span>
         </label>
       ))}
     </fieldset>
@@ -44,7 +46,7 @@ function Sign({ children }: { readonly children: ComponentChildren }) {
 /** The tube comes from above; what it lands on lies below. */
 const STEM = <path d="M10 0V7M18 0V7" />;
 
-const SIGNS: Readonly<Record<string, ComponentChildren>> = {
+export const HEADER_SIGNS: Readonly<Record<HeaderKind, ComponentChildren>> = {
   round: (
     <>
       <circle cx="14" cy="13" r="6" />
@@ -70,18 +72,24 @@ const SIGNS: Readonly<Record<string, ComponentChildren>> = {
     </>
   ),
   mitre: <path d="M8 1v14h18M15 1v7h11M8 15l7-7" />,
-  'section-round': (
+};
+
+export const SECTION_SIGNS: Readonly<Record<SectionKind, ComponentChildren>> = {
+  round: (
     <>
       <circle cx="14" cy="10" r="8.5" />
       <circle cx="14" cy="10" r="6.5" />
     </>
   ),
-  'section-rectangular': (
+  rectangular: (
     <>
       <rect x="3" y="3.5" width="22" height="13" rx="2.5" />
       <rect x="5" y="5.5" width="18" height="9" rx="1" />
     </>
   ),
+};
+
+export const EDGE_SIGNS = {
   bevel: <path d="M3 2h22M3 9h14l8-7M17 9" />,
   square: <path d="M3 2h22v8H3M3 18h22" />,
 };

@@ -33,14 +33,6 @@ export const HEADERS: Readonly<
 
 export const HEADER_KINDS: readonly HeaderKind[] = ['round', 'box', 'plate', 'bend', 'mitre'];
 
-export const HEADER_NAMES: Readonly<Record<HeaderKind, string>> = {
-  round: HEADERS.round.name,
-  box: HEADERS.box.name,
-  plate: HEADERS.plate.name,
-  bend: HEADERS.bend.name,
-  mitre: HEADERS.mitre.name,
-};
-
 export function headerKindAt(doc: JobDoc, part: Path): HeaderKind {
   const keys = keysAt(doc, [...part, 'onto']);
   return HEADER_KINDS.find((kind) => kind !== 'round' && keys.includes(kind)) ?? 'round';
@@ -51,6 +43,7 @@ export function newHeader(kind: HeaderKind): Value {
   return kind === 'round' ? {} : { [kind]: {} };
 }
 
+/** What a tube of each kind asks for, and under which key its own values stand. */
 export const SECTIONS: Readonly<
   Record<SectionKind, { readonly name: string; readonly within: Path; readonly measures: readonly Measure[] }>
 > = {
@@ -58,8 +51,22 @@ export const SECTIONS: Readonly<
   rectangular: { name: 'rectangular', within: ['section'], measures: [WIDE, DEEP, CORNER] },
 };
 
+export const SECTION_KINDS: readonly SectionKind[] = Object.keys(SECTIONS).filter(isSectionKind);
+
+function isSectionKind(key: string): key is SectionKind {
+  return key in SECTIONS;
+}
+
 export function sectionKindAt(doc: JobDoc, tube: Path): SectionKind {
-  return hasAt(doc, [...tube, 'section']) ? 'rectangular' : 'round';
+  return (
+    SECTION_KINDS.find((kind) => SECTIONS[kind].within.some((key) => hasAt(doc, [...tube, key]))) ?? 'round'
+  );
+}
+
+/** The keys of a tube by which this kind of it is told. */
+export function ownKeys(kind: SectionKind): Path {
+  const { within, measures } = SECTIONS[kind];
+  return within.length > 0 ? within : measures.flatMap(({ keys }) => keys);
 }
 
 export function endKindAt(doc: JobDoc, end: Path): EndKind {

@@ -1,4 +1,5 @@
-import type { Header, Part, Section } from '../../job/job.ts';
+import type { Header, Part } from '../../job/job.ts';
+import { tubeFactsOf } from '../../job/sections.ts';
 import { lengthsInWords } from '../../saddle/readings-told.ts';
 import type { Path } from '../job/job-doc.ts';
 import type { Outcome } from '../job/outcome.ts';
@@ -16,7 +17,7 @@ export function readingsTold(outcome: Outcome, path: Path): readonly string[] {
     return solution ? lengthsInWords(solution.readings, outcome.job.units) : [];
   }
   const name = path.find((step) => step === 'A' || step === 'B');
-  if (name === undefined) return diameterOf(tube.section)?.readings ?? [];
+  if (name === undefined) return tubeFactsOf(tube.section).across.readings ?? [];
   const end = tube.ends[name];
   const which = path[path.indexOf(name) + 1];
   const part = end?.kind === 'coped' ? end.parts[typeof which === 'number' ? which : 0] : undefined;
@@ -29,6 +30,6 @@ function ofPart({ onto, angle, clock }: Part, key: Path[number] | undefined): re
   return diameterOf(onto)?.readings ?? [];
 }
 
-function diameterOf(shape: Header | Section): { readonly readings?: readonly string[] } | undefined {
-  return 'od' in shape ? shape.od : undefined;
+function diameterOf(header: Header): { readonly readings?: readonly string[] } | undefined {
+  return 'od' in header ? header.od : undefined;
 }

@@ -2,17 +2,12 @@ import { useBench } from '../bench.ts';
 import { hasAt, type Path, wordsAt } from '../job/job-doc.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
-import { KindChoice } from './kind-choice.tsx';
-import { endKindAt, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
+import { EDGE_SIGNS, KindChoice, SECTION_SIGNS } from './kind-choice.tsx';
+import { endKindAt, ownKeys, SECTION_KINDS, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ALLOWANCE, BETWEEN, BLUNT, ROOT, WALL } from './measures.ts';
 
-const SECTION_NAMES: Readonly<Record<string, string>> = {
-  'section-round': SECTIONS.round.name,
-  'section-rectangular': SECTIONS.rectangular.name,
-};
-
-const EDGE_NAMES = { bevel: 'bevelled', square: 'left square' } as const;
+const EDGES = { bevel: { name: 'bevelled' }, square: { name: 'left square' } } as const;
 const NAME = { at: ['name'], label: 'name', reads: 'words', example: 'bunk stay' } as const;
 const COPIES = { at: ['copies'], label: 'copies', reads: 'count', example: '1' } as const;
 const FROM = {
@@ -30,7 +25,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
   const { within, measures } = SECTIONS[kind];
   const both =
     endKindAt(doc, [...tube, 'ends', 'A']) !== 'none' && endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
-  const byPipe = kind === 'round' && hasAt(doc, [...tube, 'pipe']);
+  const byPipe = ownKeys(kind).includes('pipe') && hasAt(doc, [...tube, 'pipe']);
   const edge =
     wordsAt(doc, [...tube, 'edge'])
       .trim()
@@ -49,17 +44,19 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         <KindChoice
           legend="Section of the tube"
           name={idOf([...tube, 'section-kind'])}
-          kinds={['section-round', 'section-rectangular']}
-          chosen={`section-${kind}`}
-          labels={SECTION_NAMES}
-          onChoose={(chosen) => turn(chosen === 'section-round' ? 'round' : 'rectangular')}
+          kinds={SECTION_KINDS}
+          chosen={kind}
+          labels={SECTIONS}
+          signs={SECTION_SIGNS}
+          onChoose={turn}
         />
         <KindChoice
           legend="How the edge is made"
           name={idOf([...tube, 'edge-kind'])}
           kinds={['bevel', 'square']}
           chosen={edge}
-          labels={EDGE_NAMES}
+          labels={EDGES}
+          signs={EDGE_SIGNS}
           onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
         />
       </div>
@@ -94,11 +91,12 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
 
   function turn(to: SectionKind): void {
     if (to === kind) return;
-    const gone = to === 'round' ? ['section'] : ['od', 'pipe'];
-    const cleared = gone
+    const { within } = SECTIONS[to];
+    const cleared = SECTION_KINDS.filter((other) => other !== to)
+      .flatMap(ownKeys)
       .filter((key) => hasAt(doc, [...tube, key]))
       .map((key): [Path, undefined] => [[...tube, key], undefined]);
-    write([...cleared, ...(to === 'rectangular' ? [[[...tube, 'section'], {}] as const] : [])]);
+    write([...cleared, ...(within.length > 0 ? [[[...tube, ...within], {}] as const] : [])]);
   }
 }
 

@@ -1,5 +1,5 @@
 import type { End, EndName } from '../../job/job.ts';
-import { sectionInWords } from '../../job/shape.ts';
+import { tubeFactsOf } from '../../job/sections.ts';
 import { twistInWords } from '../../leaf/card/twist-words.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
@@ -89,7 +89,7 @@ function whatOf({ tube, hand }: TubeSolution): Pick<CutRow, 'tube' | 'hand' | 'p
     tube: tube.name,
     hand,
     pair: tube.pair,
-    size: sectionInWords(tube.section),
+    size: tubeFactsOf(tube.section).words,
     ...(tube.wall && { wall: tube.wall }),
   };
 }

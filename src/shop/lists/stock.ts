@@ -1,5 +1,5 @@
 import type { Job, StockLength } from '../../job/job.ts';
-import { sectionInWords } from '../../job/shape.ts';
+import { tubeFactsOf } from '../../job/sections.ts';
 import type { Length, Mm } from '../../measure/units.ts';
 import { lengthAsWritten } from '../../measure/write.ts';
 import { type Nesting, nest } from '../../nest/nesting.ts';
@@ -62,7 +62,7 @@ export function stockPlan(
     const kinds = blanksOf(solution);
     if (kinds.length === 0) continue;
     const { tube } = solution;
-    const size = `${sectionInWords(tube.section)}${tube.wall ? `, wall ${lengthAsWritten(tube.wall)}` : ''}`;
+    const size = `${tubeFactsOf(tube.section).words}${tube.wall ? `, wall ${lengthAsWritten(tube.wall)}` : ''}`;
     const blanks = sizes.get(size) ?? [];
     sizes.set(size, blanks);
     for (const { length, count, piece } of kinds) {

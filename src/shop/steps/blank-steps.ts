@@ -1,3 +1,4 @@
+import { tubeFactsOf } from '../../job/sections.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { throatDepth } from './deepness.ts';
@@ -32,14 +33,15 @@ export function squareSteps({ solution, first }: Piece): string[] {
 /** Whether the tube needs a line to lay its leaves on; a round tube with one coped end, or one whose other end is laid on a mark, can do without. */
 export function hasSpine({ solution, second }: Piece): boolean {
   if (second && !second.cope.fitUp?.clock) return true;
-  return solution.tube.section.kind === 'rectangular';
+  return tubeFactsOf(solution.tube.section).turned !== undefined;
 }
 
 /** The reference line for both ends. */
 export function spineStep(piece: Piece): string[] {
   if (!hasSpine(piece)) return [];
-  return piece.solution.tube.section.kind === 'rectangular'
-    ? ['Scribe the spine along the middle of a wide face, from end to end.']
+  const { turned } = tubeFactsOf(piece.solution.tube.section);
+  return turned
+    ? [`Scribe the spine along ${turned.spine}, from end to end.`]
     : ['Scribe the spine from end to end, along an angle iron that sits on the tube.'];
 }
 

@@ -1,5 +1,5 @@
 import type { EndName } from '../../job/job.ts';
-import { sectionInWords, unitsOf } from '../../job/shape.ts';
+import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import { twistInWords } from '../../leaf/card/twist-words.ts';
@@ -93,7 +93,7 @@ function blankFacts({ solution, units }: Piece): Fact[] {
 function tubeFacts({ solution, say }: Piece): Fact[] {
   const { tube } = solution;
   return [
-    { label: 'tube', text: sectionInWords(tube.section) },
+    { label: 'tube', text: tubeFactsOf(tube.section).words },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
     ...lengthFacts(solution, say),
   ];

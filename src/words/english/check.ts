@@ -88,7 +88,7 @@ export const check = {
   },
   root: (gap: Length): Said => say`root gap ${written(gap)}`,
 
-  reading: (of: 'od' | 'between', reading: Said): Said => say`${asWritten(of)}: ${reading}`,
+  reading: (of: string, reading: Said): Said => say`${asWritten(of)}: ${reading}`,
   endReading: (end: End, of: 'onto' | 'angle' | 'clock', reading: Said): Said =>
     say`end ${end} ${asWritten(of)}: ${reading}`,
 

@@ -1,0 +1,30 @@
+import { isMetric } from '../measure/write.ts';
+import type { Section } from './job.ts';
+import type { TubeFacts, TubeSize } from './section.ts';
+import { readRectangularTube, rectangularTubeFacts } from './sections/rectangular.ts';
+import { readPipe, readRoundTube, roundTubeFacts } from './sections/round.ts';
+import type { Desk, Spot } from './text/desk.ts';
+
+/** How each kind of tube is read, by the key that says its size, and with where its wall is given. */
+export const SECTIONS: Readonly<
+  Record<string, (desk: Desk, spot: Spot, wall: Spot | undefined) => TubeSize>
+> = {
+  section: readRectangularTube,
+  od: readRoundTube,
+  pipe: readPipe,
+};
+
+/** What is asked of a tube's section, by its kind. */
+export function tubeFactsOf(section: Section): TubeFacts {
+  switch (section.kind) {
+    case 'round':
+      return roundTubeFacts(section);
+    case 'rectangular':
+      return rectangularTubeFacts(section);
+  }
+}
+
+/** The unit in which a tube's computed lengths are told: the one of those two that its size was written in or near. */
+export function unitsOf({ section }: { readonly section: Section }): 'mm' | 'in' {
+  return isMetric(tubeFactsOf(section).across.unit) ? 'mm' : 'in';
+}

@@ -1,0 +1,33 @@
+import { bothUnits, lengthAsWritten } from '../../measure/write.ts';
+import { rectangularSection } from '../../space/sections/rectangular.ts';
+import type { RectangularSection } from '../job.ts';
+import { readRectangle } from '../rectangle.ts';
+import type { TubeFacts, TubeSize } from '../section.ts';
+import type { Desk, Spot } from '../text/desk.ts';
+import { fieldsOf } from '../text/fields.ts';
+import { wallAt, withinTube } from '../wall.ts';
+
+/** By its two sides and its corner, which may follow from the wall. */
+export function readRectangularTube(desk: Desk, spot: Spot, wallSpot: Spot | undefined): TubeSize {
+  const wall = wallSpot && wallAt(desk, wallSpot);
+  const fields = fieldsOf(desk, spot, 'section');
+  const size = fields && readRectangle(desk, spot, fields, wall);
+  if (!size) return { section: undefined, wall: 'unclear' };
+  const section: RectangularSection = { kind: 'rectangular', ...size };
+  if (!wallSpot) return { section, wall: 'none' };
+  const narrow = size.wide.mm < size.deep.mm ? size.wide : size.deep;
+  return { section, wall: wall ? withinTube(desk, wallSpot, wall, narrow) : 'unclear' };
+}
+
+export function rectangularTubeFacts({ wide, deep, corner }: RectangularSection): TubeFacts {
+  const name = 'a rectangular tube';
+  return {
+    words: `${lengthAsWritten(wide)} x ${lengthAsWritten(deep)}, corners ${bothUnits(corner)}`,
+    name,
+    lengths: { wide, deep, corner },
+    under: 'section',
+    across: wide,
+    turned: { spine: 'the middle of a wide face', why: `the faces of ${name} say how it is turned` },
+    outline: () => rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm }),
+  };
+}

@@ -1,0 +1,46 @@
+import type { Length } from '../../measure/units.ts';
+import { bothUnits, lengthAsWritten } from '../../measure/write.ts';
+import { roundSection } from '../../space/sections/round.ts';
+import { diameterAt } from '../diameter.ts';
+import type { RoundSection } from '../job.ts';
+import { pipeAt } from '../pipe.ts';
+import type { TubeFacts, TubeSize } from '../section.ts';
+import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { readWall, withinTube } from '../wall.ts';
+
+/** By its outside diameter. */
+export function readRoundTube(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
+  const od = diameterAt(desk, spot, 'tube');
+  return { section: roundOf(od), wall: readWall(desk, wall, od) };
+}
+
+/** By the name of its size, which may say the wall too. */
+export function readPipe(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
+  const pipe = pipeAt(desk, spot);
+  const section = roundOf(pipe?.od);
+  if (pipe?.wall === undefined) {
+    const own = readWall(desk, wall, pipe?.od);
+    return { section, wall: pipe === undefined ? 'unclear' : own };
+  }
+  if (wall) {
+    const why = `${desk.say.key('pipe')} says the wall already, ${lengthAsWritten(pipe.wall)}`;
+    complain(desk, wall, 'wall-twice', why, `${desk.say.setting('pipe', pipe.od.wrote)}, or no wall`);
+    return { section, wall: 'unclear' };
+  }
+  return { section, wall: withinTube(desk, spot, pipe.wall, pipe.od) };
+}
+
+function roundOf(od: Length | undefined): RoundSection | undefined {
+  return od && { kind: 'round', od };
+}
+
+export function roundTubeFacts({ od }: RoundSection): TubeFacts {
+  return {
+    words: bothUnits(od),
+    name: 'a round tube',
+    lengths: { od },
+    across: od,
+    radius: od.mm / 2,
+    outline: () => roundSection(od.mm / 2),
+  };
+}
