@@ -48,7 +48,7 @@ function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spa
   if (inMm && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
   const why = angle.ok ? 'it does not go into 360 degrees without rest' : words.faults.said(angle.fault).why;
   const instead = inMm
-    ? `a step such as 15deg, or 10mm for ${inMm.name}`
+    ? `a step such as 15deg, or 10mm for ${inMm.said(words).name}`
     : 'a step such as 15deg, 22.5deg or 10deg';
   throw refuse('every', 'command line', `--every ${every}`, why, instead);
 }

@@ -67,7 +67,7 @@ function understood(solution: TubeSolution, words: Language): Said[] {
     asked && !('ways' in asked)
       ? quantities.written(asked)
       : lengths && quantities.bothToATenth(lengths.between, unitsOf(tube));
-  const size = check.size(tubeFactsOf(tube.section).words, tube.wall);
+  const size = check.size(tubeFactsOf(tube.section).said(words).words, tube.wall);
   const ends = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     if (end?.kind === 'plain') return check.lines(check.end(name), [check.plain]);

@@ -157,6 +157,6 @@ function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, se
   const tube = tubeFactsOf(section);
   const reach = across + tube.outline().reach;
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const why = `the tube, ${tube.words}, passes beside ${words} and misses it`;
+  const why = `the tube, ${tube.said(desk.words).words}, passes beside ${words} and misses it`;
   complain(desk, spot, 'misses', why, `an offset under ${millimetres(reach)} mm to either side`);
 }

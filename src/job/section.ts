@@ -1,6 +1,7 @@
 import type { Said } from '../measure/said.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import type { Section as Outline } from '../space/section.ts';
+import type { Language } from '../words/language.ts';
 import type { Section } from './job.ts';
 import type { Wall } from './preparation.ts';
 
@@ -8,8 +9,8 @@ import type { Wall } from './preparation.ts';
 export interface TubeFacts {
   /** In the person's words and in the other unit. */
   readonly words: Said;
-  /** Such a tube, in few words: `a rectangular tube`. */
-  readonly name: Said;
+  /** It in a language: `words` in the person's words and in the other unit; `name` such a tube, `a rectangular tube`. */
+  said(language: Language): { readonly words: Said; readonly name: Said };
   /** Its own lengths by their keys, and the key under which these stand; without one they are the tube's. */
   readonly lengths: Readonly<Record<string, Length>>;
   readonly under?: string;

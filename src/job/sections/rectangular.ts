@@ -19,15 +19,18 @@ export function readRectangularTube(desk: Desk, spot: Spot, wallSpot: Spot | und
   return { section, wall: wall ? withinTube(desk, wallSpot, wall, narrow) : 'unclear' };
 }
 
-export function rectangularTubeFacts({ wide, deep, corner }: RectangularSection): TubeFacts {
-  const name = 'a rectangular tube';
+export function rectangularTubeFacts(section: RectangularSection): TubeFacts {
+  const { wide, deep, corner } = section;
   return {
     words: `${lengthAsWritten(wide)} x ${lengthAsWritten(deep)}, corners ${bothUnits(corner)}`,
-    name,
+    said: ({ tubes }) => tubes.rectangular(section),
     lengths: { wide, deep, corner },
     under: 'section',
     across: wide,
-    turned: { spine: 'the middle of a wide face', why: `the faces of ${name} say how it is turned` },
+    turned: {
+      spine: 'the middle of a wide face',
+      why: 'the faces of a rectangular tube say how it is turned',
+    },
     outline: () => rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm }),
   };
 }

@@ -34,10 +34,11 @@ function roundOf(od: Length | undefined): RoundSection | undefined {
   return od && { kind: 'round', od };
 }
 
-export function roundTubeFacts({ od }: RoundSection): TubeFacts {
+export function roundTubeFacts(section: RoundSection): TubeFacts {
+  const { od } = section;
   return {
     words: bothUnits(od),
-    name: 'a round tube',
+    said: ({ tubes }) => tubes.round(section),
     lengths: { od },
     across: od,
     radius: od.mm / 2,

@@ -5,16 +5,23 @@ import { quantities } from './quantities.ts';
 
 const { own, written } = quantities;
 
-/** A tube's outside, by its shape. */
-type Outside =
-  | { readonly kind: 'round'; readonly od: Length }
-  | { readonly kind: 'rectangular'; readonly wide: Length; readonly deep: Length; readonly corner: Length };
+/** A tube in the person's words and in the other unit; what such a tube is called. */
+interface Spoken {
+  readonly words: Said;
+  readonly name: Said;
+}
 
-/** Tubes by their size and their edge. */
+/** Tubes, each kind by its sizes. */
 export const tubes = {
-  /** A tube's size as the person wrote it and in the other unit. */
-  size: (outside: Outside): Said =>
-    outside.kind === 'round'
-      ? written(outside.od)
-      : say`${own(outside.wide)} x ${own(outside.deep)}, corners ${written(outside.corner)}`,
+  round: ({ od }: { readonly od: Length }): Spoken => ({ words: written(od), name: say`a round tube` }),
+  rectangular: ({ wide, deep, corner }: Rectangle): Spoken => ({
+    words: say`${own(wide)} x ${own(deep)}, corners ${written(corner)}`,
+    name: say`a rectangular tube`,
+  }),
 };
+
+interface Rectangle {
+  readonly wide: Length;
+  readonly deep: Length;
+  readonly corner: Length;
+}
