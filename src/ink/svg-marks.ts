@@ -4,8 +4,11 @@ import { widthOf } from '../draw/letters.ts';
 import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
 
-/** The sheets' own font first; after it what is about as narrow. */
-export const FONTS = "'DejaVu Sans Condensed', 'DejaVu Sans', 'Arial Narrow', sans-serif";
+/** The sheets' own font. */
+export const FONT = 'DejaVu Sans Condensed';
+
+/** The same first; after it what is about as narrow. */
+export const FONTS = `'${FONT}', 'DejaVu Sans', 'Arial Narrow', sans-serif`;
 
 /** From a drawing, whose y runs up, to the file, whose y runs down. */
 export type ToPage = (point: Point) => Point;

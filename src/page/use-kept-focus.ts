@@ -6,7 +6,7 @@ interface Focused {
   readonly before: readonly HTMLElement[];
 }
 
-const FOCUSABLE = 'a[href], button, input, select, textarea, summary, [tabindex="0"]';
+const FOCUSABLE = ['a[href]', 'button', 'input', 'select', 'textarea', 'summary', '[tabindex="0"]'].join();
 
 /**
  * Keeps the focus where what has it is taken away by a change: it goes to the same field made anew elsewhere, else to what stood

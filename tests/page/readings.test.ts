@@ -59,12 +59,12 @@ describe('a value that is turned to several readings', () => {
 
   test('goes back to one way with the reading that was taken in that way', () => {
     const text = jobWith('od: 38.1\n  between: [600, { faces: 560 }]');
-    expect(edited(turn(text, BETWEEN, 'between the faces'), [], ['tube', 'between'])).toEqual({
+    expect(edited(turn(text, BETWEEN, 'faces'), [], ['tube', 'between'])).toEqual({
       faces: '560',
     });
-    expect(edited(turn(text, BETWEEN, 'between work points'), [], ['tube', 'between'])).toBe('600');
-    expect(edited(turn(text, BETWEEN, 'overall length'), [], ['tube', 'between'])).toEqual({ overall: '' });
-    expect(edited(turn(text, BETWEEN, 'marked at the frame'), [], ['tube', 'between'])).toBe('mark');
+    expect(edited(turn(text, BETWEEN, 'workPoints'), [], ['tube', 'between'])).toBe('600');
+    expect(edited(turn(text, BETWEEN, 'overall'), [], ['tube', 'between'])).toEqual({ overall: '' });
+    expect(edited(turn(text, BETWEEN, 'marked'), [], ['tube', 'between'])).toBe('mark');
   });
 
   test('gets and loses readings; the last that is left stands by itself', () => {
@@ -87,7 +87,7 @@ describe('a value that is turned to several readings', () => {
 
   test('turns each reading by itself, and is read by the job file’s own code once it is filled in', () => {
     const begun = withValues(BASIS, turned(docOf(BASIS), END_B, ANGLE, SEVERAL));
-    const text = withValues(begun, readingTurned(END_B, ANGLE, 1, 'three tape lengths'));
+    const text = withValues(begun, readingTurned(END_B, ANGLE, 1, 'tapeLengths'));
     expect(workOut(text, ENGLISH).kind).toBe('refused');
     const sides: readonly string[] = ['200', '200', '200'];
     const filled = withValues(

@@ -1,4 +1,5 @@
 import type { EndName } from '../../job/job.ts';
+import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { useBench } from '../bench.ts';
@@ -6,6 +7,7 @@ import type { Path } from '../job/job-doc.ts';
 import type { Notes } from '../job/notes.ts';
 import { halfShown, type JointLines, JointPicture, jointLines } from '../views/joint-picture.tsx';
 import { TubeBody } from '../views/tube-body.tsx';
+import { useWords } from '../words.ts';
 import { Dial } from './dial.tsx';
 import { EndFields } from './end-row.tsx';
 import { endKindAt } from './kinds.ts';
@@ -26,75 +28,26 @@ interface Drawn {
 }
 
 /** The tube as it stands on its leaves, B up: each joint's picture beside what is asked about it. */
-export function Board({ tube, shown, notes, part }: BoardProps) {
+export function Board(props: BoardProps) {
+  const { tube, shown, notes, part } = props;
   const { doc } = useBench();
+  const words = useWords();
   const { solution, ghost } = shown;
   const drawn = (name: EndName): Drawn | undefined => {
     const end = solution.ends[name];
-    return end?.kind === 'coped' ? { cope: end, lines: jointLines(end, name) } : undefined;
+    return end?.kind === 'coped' ? { cope: end, lines: jointLines(end, name, words) } : undefined;
   };
   const [A, B] = [drawn('A'), drawn('B')];
   const half = halfShown([A, B].flatMap((each) => (each ? [each.lines] : [])));
   const { reach } = solution.section;
-  const across = (A ?? B)?.lines.across ?? [-reach, reach];
+  const body = { across: (A ?? B)?.lines.across ?? [-reach, reach], half, ghost };
   const hasB = endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
-  const row = (name: EndName, picture: Drawn | undefined) => (
-    <section class={`row end-${name}`} aria-label={`End ${name}`}>
-      <div class="picture">
-        <div class="strip">
-          <span class="letter" aria-hidden="true">
-            {name}
-          </span>
-          {picture && !ghost && (
-            <>
-              <span class="aside" aria-hidden="true">
-                seen from A to B
-              </span>
-              <Dial
-                solution={solution}
-                part={picture.cope.end.parts[0]}
-                label={`How end ${name} is turned, seen from A to B with the spine on top`}
-              />
-            </>
-          )}
-        </div>
-        {picture && (
-          <JointPicture
-            end={name}
-            lines={picture.lines}
-            half={half}
-            ghost={ghost}
-            label={`End ${name} from its side${ghost ? ', an example' : ''}`}
-          />
-        )}
-        <TubeBody
-          across={picture?.lines.across ?? across}
-          half={half}
-          ghost={ghost}
-          end={
-            picture
-              ? undefined
-              : { at: name === 'A' ? 'bottom' : 'top', cut: solution.ends[name] !== undefined }
-          }
-        />
-      </div>
-      <div class="asks">
-        <EndFields tube={tube} name={name} />
-        <Watch warnings={notes.warnings.filter(({ end }) => end === name)} />
-      </div>
-    </section>
-  );
   return (
     <div class="board" data-part={part?.split('.').at(-1)} data-end={part?.split('.')[0]}>
-      {hasB && row('B', B)}
-      <section class="row tube" aria-label="Tube">
+      {hasB && <EndRow {...props} name="B" drawn={B} body={body} />}
+      <section class="row tube" aria-label={words.page.form.board.tube}>
         <div class="picture">
-          <TubeBody
-            across={across}
-            half={half}
-            ghost={ghost}
-            end={hasB ? undefined : { at: 'top', cut: false }}
-          />
+          <TubeBody {...body} end={hasB ? undefined : { at: 'top', cut: false }} />
         </div>
         <div class="asks">
           {!hasB && <EndFields tube={tube} name="B" />}
@@ -102,7 +55,54 @@ export function Board({ tube, shown, notes, part }: BoardProps) {
           <Watch warnings={notes.warnings.filter(({ end }) => end === undefined)} />
         </div>
       </section>
-      {row('A', A)}
+      <EndRow {...props} name="A" drawn={A} body={body} />
     </div>
+  );
+}
+
+interface EndRowProps extends BoardProps {
+  readonly name: EndName;
+  readonly drawn: Drawn | undefined;
+  /** How the tube is drawn where nothing of its end says otherwise. */
+  readonly body: { readonly across: readonly Mm[]; readonly half: Mm; readonly ghost: boolean };
+}
+
+/** One end: how it is turned, its joint, and what is asked about it. */
+function EndRow({ tube, shown, notes, name, drawn, body }: EndRowProps) {
+  const words = useWords().page.form.board;
+  const { solution, ghost } = shown;
+  const open = { at: name === 'A' ? 'bottom' : 'top', cut: solution.ends[name] !== undefined } as const;
+  return (
+    <section class={`row end-${name}`} aria-label={words.end(name)}>
+      <div class="picture">
+        <div class="strip">
+          <span class="letter" aria-hidden="true">
+            {name}
+          </span>
+          {drawn && !ghost && (
+            <>
+              <span class="aside" aria-hidden="true">
+                {words.seenFrom}
+              </span>
+              <Dial solution={solution} part={drawn.cope.end.parts[0]} label={words.dial(name)} />
+            </>
+          )}
+        </div>
+        {drawn && (
+          <JointPicture
+            end={name}
+            lines={drawn.lines}
+            half={body.half}
+            ghost={ghost}
+            label={words.picture(name, ghost)}
+          />
+        )}
+        <TubeBody {...body} across={drawn?.lines.across ?? body.across} end={drawn ? undefined : open} />
+      </div>
+      <div class="asks">
+        <EndFields tube={tube} name={name} />
+        <Watch warnings={notes.warnings.filter(({ end }) => end === name)} />
+      </div>
+    </section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Part } from '../../job/job.ts';
 import { factsOf } from '../../job/kinds.ts';
+import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Section } from '../../space/section.ts';
 
@@ -7,7 +8,7 @@ import type { Section } from '../../space/section.ts';
  * How an end is turned and how far its header lies aside, as seen along the tube from A to B: stations run as the hands of a
  * clock do, the spine on top.
  */
-export function Dial({ solution, part, label }: { solution: TubeSolution; part: Part; label: string }) {
+export function Dial({ solution, part, label }: { solution: TubeSolution; part: Part; label: Said }) {
   const { section } = solution;
   const { reach } = section;
   const half = Math.min(factsOf(part.onto).across, 1.5 * reach);

@@ -2,51 +2,45 @@ import { readAngle } from '../../measure/angle.ts';
 import { readGauge } from '../../measure/gauge.ts';
 import { readLength } from '../../measure/length.ts';
 import { readPipe } from '../../measure/pipe.ts';
-import type { Length } from '../../measure/units.ts';
-import { inchFraction, isMetric, millimetres, writeAngle } from '../../measure/write.ts';
+import type { Said } from '../../measure/said.ts';
+import { isMetric } from '../../measure/write.ts';
+import type { Language } from '../../words/language.ts';
 import type { Reads } from './measure.ts';
 
-/** What was understood of the words in a field, in the other unit; empty where nothing was. */
-export function echoOf(words: string, reads: Reads, bareUnit: 'mm' | 'in'): string {
-  if (words.trim() === '') return '';
+type Echo = Language['page']['measures']['echo'];
+
+/** What was understood of the text in a field, in the other unit; undefined where nothing was. */
+export function echoOf(text: string, reads: Reads, bareUnit: 'mm' | 'in', echo: Echo): Said | undefined {
+  if (text.trim() === '') return undefined;
   switch (reads) {
     case 'length':
-      return lengthEcho(words, bareUnit);
+      return lengthEcho(text, bareUnit, echo);
     case 'wall': {
-      const gauge = readGauge(words, bareUnit);
-      if (gauge === undefined) return lengthEcho(words, bareUnit);
-      return gauge.ok ? `${millimetres(gauge.value.mm)} mm` : '';
+      const gauge = readGauge(text, bareUnit);
+      if (gauge === undefined) return lengthEcho(text, bareUnit, echo);
+      return gauge.ok ? echo.mm(gauge.value.mm) : undefined;
     }
     case 'angle':
-      return angleEcho(words);
+      return angleEcho(text, echo);
     case 'station':
-      return angleEcho(words) || lengthEcho(words, bareUnit);
-    case 'pipe':
-      return pipeEcho(words, bareUnit);
+      return angleEcho(text, echo) ?? lengthEcho(text, bareUnit, echo);
+    case 'pipe': {
+      const pipe = readPipe(text, bareUnit);
+      return pipe.ok ? echo.pipe(pipe.value.od.mm, pipe.value.wall?.mm) : undefined;
+    }
     default:
-      return '';
+      return undefined;
   }
 }
 
-function lengthEcho(words: string, bareUnit: 'mm' | 'in'): string {
-  const reading = readLength(words, bareUnit);
-  return reading.ok ? otherUnit(reading.value) : '';
+function lengthEcho(text: string, bareUnit: 'mm' | 'in', echo: Echo): Said | undefined {
+  const reading = readLength(text, bareUnit);
+  if (!reading.ok) return undefined;
+  const { mm, unit } = reading.value;
+  return isMetric(unit) ? echo.inBoth(mm) : echo.mm(mm);
 }
 
-function otherUnit({ mm, unit }: Length): string {
-  if (!isMetric(unit)) return `${millimetres(mm)} mm`;
-  const inches = inchFraction(mm);
-  return `${millimetres(mm)} mm ${inches.startsWith('~') ? `≈ ${inches.slice(1)}` : `= ${inches}`} in`;
-}
-
-function angleEcho(words: string): string {
-  const reading = readAngle(words);
-  return reading.ok ? writeAngle(reading.value.rad) : '';
-}
-
-function pipeEcho(words: string, bareUnit: 'mm' | 'in'): string {
-  const reading = readPipe(words, bareUnit);
-  if (!reading.ok) return '';
-  const { od, wall } = reading.value;
-  return `${millimetres(od.mm)} mm${wall ? `, wall ${millimetres(wall.mm)} mm` : ''}`;
+function angleEcho(text: string, echo: Echo): Said | undefined {
+  const reading = readAngle(text);
+  return reading.ok ? echo.angle(reading.value.rad) : undefined;
 }

@@ -2,19 +2,14 @@ import type { EndName } from '../../job/job.ts';
 import { KEYS } from '../../job/text/keys.ts';
 import { useBench } from '../bench.ts';
 import { hasAt, type Path, valueAt } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
 import { AddHeader, HeaderFields } from './header-fields.tsx';
 import { type EndKind, endKindAt, partPaths } from './kinds.ts';
+import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { BLUNT, ROOT, SEAM } from './measures.ts';
-
-const END_KINDS: Readonly<Record<EndKind, string>> = {
-  none: 'no end here',
-  one: 'lands on a header',
-  several: 'lands on several',
-  plain: 'is cut off square',
-};
+import { BLUNT, EDGE, FROM, ROOT, SEAM } from './measures.ts';
 
 interface EndRowProps {
   readonly tube: Path;
@@ -41,6 +36,7 @@ export function EndFields({ tube, name }: EndRowProps) {
 
 function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: EndKind }) {
   const { doc, write } = useBench();
+  const words = useWords().page.form;
   const kinds: readonly EndKind[] = ['one', 'several', 'plain', 'none'];
   const turn = (to: EndKind): void => {
     const [first = end] = partPaths(doc, end);
@@ -53,7 +49,7 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
   };
   return (
     <div class="end-kind">
-      <label for={`kind-${name}`}>End {name}</label>
+      <label for={`kind-${name}`}>{words.board.end(name)}</label>
       <select
         id={`kind-${name}`}
         value={kind}
@@ -64,7 +60,7 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
       >
         {kinds.map((each) => (
           <option key={each} value={each}>
-            {END_KINDS[each]}
+            {words.end.kinds[each]}
           </option>
         ))}
       </select>
@@ -72,34 +68,20 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
   );
 }
 
-const EDGE = {
-  at: ['edge'],
-  label: 'edge',
-  reads: ['', 'bevel', 'square'],
-  example: '',
-  optional: true,
-} as const;
-const FROM = {
-  at: ['from'],
-  label: 'square from',
-  reads: ['', 'outside', 'inside'],
-  example: '',
-  optional: true,
-} as const;
-
 /** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
 function EdgeFields({ end, name }: { end: Path; name: EndName }) {
   const { doc } = useBench();
-  const keys = ['edge', 'blunt', 'from', 'root', 'seam'];
+  const keys: readonly KeyAt<'end'>[] = ['edge', 'blunt', 'from', 'root', 'seam'];
   const told = keys.some((key) => hasAt(doc, [...end, key]));
   const part = `${name}.edge`;
-  const of = `end ${name}`;
+  const words = useWords().page.form;
+  const of = words.of.end(name);
   return (
-    <Fold summary={`Edge and seam of ${of}`} told={told}>
+    <Fold summary={words.end.more(name)} told={told}>
       <div class="fields">
-        <Entry base={end} blank={EDGE} part={part} fullName={`edge of ${of}`} />
+        <Entry base={end} blank={EDGE} part={part} fullName={words.end.edge(name)} />
         <MeasureRow base={end} measure={BLUNT} part={part} of={of} />
-        <Entry base={end} blank={FROM} part={part} fullName={`square from which side, ${of}`} />
+        <Entry base={end} blank={FROM} part={part} fullName={words.end.from(name)} />
         <MeasureRow base={end} measure={ROOT} part={part} of={of} />
         <MeasureRow base={end} measure={SEAM} part={part} of={of} />
       </div>

@@ -1,85 +1,103 @@
+import type { Said } from '../../measure/said.ts';
+import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { type JobDoc, keyOf, nodeAt, type Path, wordsAt } from '../job/job-doc.ts';
 import type { Problem } from '../job/where.ts';
+import { useWords } from '../words.ts';
 import { echoOf } from './echo.ts';
-import type { Blank, Reads } from './measure.ts';
+import type { Blank, Choice, Reads } from './measure.ts';
 
 interface EntryProps {
   readonly base: Path;
   readonly blank: Blank;
   /** What of the picture it belongs to. */
   readonly part: string;
-  /** A name that says more than the label that is shown. */
-  readonly fullName?: string;
+  /** In place of the usual label. */
+  readonly label?: Said;
+  /** Whose it is: its label alone does not say it to those who hear the form. */
+  readonly of?: Said;
+  /** In place of the label with whose it is. */
+  readonly fullName?: Said;
 }
 
 /** One text to fill in, and below its row what is wrong with it. */
 export function Entry(props: EntryProps) {
-  const { base, blank } = props;
+  const { base, blank, label } = props;
+  const { fields } = useWords().page.measures;
   return (
     <>
       <Field {...props} />
-      <WrongAt path={[...base, ...blank.at]} label={blank.label} />
+      <WrongAt path={[...base, ...blank.at]} label={label ?? fields[blank.name].label} />
     </>
   );
 }
 
 /** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
-export function Field({ base, blank, part, fullName }: EntryProps) {
+export function Field({ base, blank, part, label, of, fullName }: EntryProps) {
   const { doc, units, problemsAt, write, settle, pointAt } = useBench();
+  const { form, measures } = useWords().page;
   const path = [...base, ...blank.at];
   const id = idOf(path);
-  const words = wordsAt(doc, path);
+  const text = wordsAt(doc, path);
+  const field = measures.fields[blank.name];
+  const shown = label ?? field.label;
   const problems = problemsAt(path);
-  const wrong = problems.filter(({ lacking }) => !lacking);
-  const echo = echoOf(words, blank.reads, units);
+  const wrong = problems.some(({ lacking }) => !lacking);
   const removable = blank.at.length === 1 || blank.optional === true;
-  const change = (text: string): void =>
-    write([[path, text === '' && removable ? undefined : text]], keyOf(path));
   const common = {
     id,
+    value: text,
     onFocus: () => pointAt(part),
     onBlur: () => {
       pointAt(undefined);
       settle();
     },
-    'aria-invalid': wrong.length > 0 ? ('true' as const) : undefined,
-    'aria-describedby': wrong.length > 0 ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-echo` : undefined,
-    ...(fullName !== undefined && { 'aria-label': fullName }),
+    'aria-invalid': wrong ? ('true' as const) : undefined,
+    'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-echo` : undefined,
+    'aria-label': fullName ?? (of && form.fieldOf(shown, of)),
   };
+  const change = (next: string): void =>
+    write([[path, next === '' && removable ? undefined : next]], keyOf(path));
   return (
-    <div
-      class={`entry${wrong.length > 0 ? ' is-wrong' : ''}${isLacking(doc, path, problems) ? ' is-lacking' : ''}`}
-    >
-      <label for={id}>{blank.label}</label>
-      {Array.isArray(blank.reads) ? (
-        <select {...common} value={words} onChange={(event) => change(event.currentTarget.value)}>
-          {blank.reads.includes(words) ? null : <option value={words}>{words}</option>}
-          {blank.reads.map((choice) => (
-            <option key={choice} value={choice}>
-              {choice}
-            </option>
-          ))}
-        </select>
-      ) : (
+    <div class={`entry${wrong ? ' is-wrong' : ''}${isLacking(doc, path, problems) ? ' is-lacking' : ''}`}>
+      <label for={id}>{shown}</label>
+      {typeof blank.reads === 'string' ? (
         <input
           {...common}
           type="text"
-          value={words}
-          placeholder={blank.example}
+          placeholder={field.example}
           list={blank.list}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}
           onInput={(event) => change(event.currentTarget.value)}
         />
+      ) : (
+        <select {...common} onChange={(event) => change(event.currentTarget.value)}>
+          <Choices choices={blank.reads} chosen={text} />
+        </select>
       )}
-      {wrong.length === 0 && isEchoed(blank.reads) && (
+      {!wrong && isEchoed(blank.reads) && (
         <span class="echo" id={`${id}-echo`}>
-          {echo}
+          {echoOf(text, blank.reads, units, measures.echo)}
         </span>
       )}
     </div>
+  );
+}
+
+/** What can be chosen, and what is written if it is none of it. */
+function Choices({ choices, chosen }: { readonly choices: readonly Choice[]; readonly chosen: string }) {
+  const words = useWords().page.measures.choices;
+  return (
+    <>
+      {!choices.some((choice) => choice === chosen) && <option value={chosen}>{asWritten(chosen)}</option>}
+      {choices.map((choice) => (
+        <option key={choice} value={choice}>
+          {words[choice]}
+        </option>
+      ))}
+    </>
   );
 }
 
@@ -95,7 +113,7 @@ function isLacking(doc: JobDoc, path: Path, problems: readonly Problem[]): boole
 }
 
 /** What is wrong with the value at a path; nothing while it is only still to be filled in. */
-export function WrongAt({ path, label }: { readonly path: Path; readonly label: string }) {
+export function WrongAt({ path, label }: { readonly path: Path; readonly label: Said }) {
   const problems = useBench().problemsAt(path);
   return <Wrong id={idOf(path)} label={label} problems={problems.filter(({ lacking }) => !lacking)} />;
 }
@@ -103,28 +121,22 @@ export function WrongAt({ path, label }: { readonly path: Path; readonly label: 
 interface WrongProps {
   readonly id: string;
   /** Which of the values of its row it is about. */
-  readonly label: string;
+  readonly label: Said;
   readonly problems: readonly Problem[];
 }
 
 /** What is wrong with a value, why, and what to write in its place. */
 export function Wrong({ id, label, problems }: WrongProps) {
+  const { named, mistake } = useWords().page.form;
   if (problems.length === 0) return null;
   return (
     <p class="wrong" id={`${id}-wrong`}>
-      <strong>{label}:</strong>
-      {problems.map(({ complaint }) => (
-        <span key={complaint.code}>
-          {' '}
-          {sentence(complaint.why)} Write {complaint.instead}.
-        </span>
+      <strong>{named(label)}</strong>
+      {problems.map(({ complaint: { code, why, instead } }) => (
+        <span key={code}> {mistake(why, instead)}</span>
       ))}
     </p>
   );
-}
-
-function sentence(words: string): string {
-  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`;
 }
 
 export function idOf(path: Path): string {

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Said } from '../../measure/said.ts';
 
 interface FoldProps {
-  readonly summary: ComponentChildren;
+  readonly summary: Said;
   /** Something in it is filled in, so that it opens by itself. */
   readonly told: boolean;
   readonly children: ComponentChildren;

@@ -1,6 +1,7 @@
 import type { EndName } from '../../job/job.ts';
 import { useBench } from '../bench.ts';
 import { hasAt, type Path } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
 import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
@@ -10,10 +11,11 @@ import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 /** One more header that the end lands on. */
 export function AddHeader({ end, name }: { end: Path; name: EndName }) {
   const { doc, write } = useBench();
+  const words = useWords().page.form.header;
   const next = partPaths(doc, end).length;
   return (
     <button type="button" class="quiet" onClick={() => write([[[...end, next], {}]])}>
-      Add a header to end {name}
+      {words.add(name)}
     </button>
   );
 }
@@ -29,37 +31,38 @@ interface HeaderFieldsProps {
 /** All that is asked about one header: its kind and size, and how the tube stands on it. */
 export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
   const { doc, write } = useBench();
+  const words = useWords().page.form;
   const kind = headerKindAt(doc, part);
   const { within, measures } = HEADERS[kind];
-  const whose = of > 1 ? `end ${name}, header ${place + 1}` : `end ${name}`;
+  const whose = of > 1 ? words.of.header(name, place + 1) : words.of.end(name);
   const base = [...part, 'onto', ...within];
   return (
     <div class="header-fields">
       {of > 1 && (
         <p class="numbered">
-          <strong>Header {place + 1}</strong>
+          <strong>{words.header.title(place + 1)}</strong>
           <button
             type="button"
             class="quiet"
-            aria-label={`Remove header ${place + 1} of end ${name}`}
+            aria-label={words.header.removeFrom(name, place + 1)}
             onClick={() => write([[part, undefined]])}
           >
-            Remove
+            {words.header.remove}
           </button>
         </p>
       )}
       <KindChoice
-        legend={`What ${whose} lands on`}
+        legend={words.header.landsOn(whose)}
         name={idOf([...part, 'kind'])}
         kinds={HEADER_KINDS}
         chosen={kind}
-        labels={HEADERS}
+        labels={words.header.kinds}
         signs={HEADER_SIGNS}
         onChoose={(chosen) => write([[[...part, 'onto'], newHeader(chosen)], ...droppedBy(part, chosen)])}
       />
       <div class="fields">
         {measures.map((measure) => (
-          <MeasureRow key={measure.label} base={base} measure={measure} part={`${name}.header`} of={whose} />
+          <MeasureRow key={measure.name} base={base} measure={measure} part={`${name}.header`} of={whose} />
         ))}
         {asksAngle(kind) && <MeasureRow base={part} measure={ANGLE} part={`${name}.angle`} of={whose} />}
         <MeasureRow

@@ -1,69 +1,80 @@
 import { PAPERS } from '../../job/paper/paper.ts';
+import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { hasAt, unitsOf, wordsAt } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
+import type { BlankOf, KeyAt } from './measure.ts';
 import { StockFields } from './stock-fields.tsx';
 
-const TITLE = { at: ['job'], label: 'job', reads: 'words', example: 'sea kayak trailer' } as const;
-const PAPER = { at: ['paper'], label: 'paper', reads: 'words', example: 'A4', list: 'papers' } as const;
-const MARGIN = { at: ['margin'], label: 'margin', reads: 'length', example: '10mm' } as const;
-const THICKNESS = {
+const TITLE: BlankOf<KeyAt<'file'>> = { at: ['job'], name: 'title', reads: 'words' };
+const PAPER: BlankOf<KeyAt<'file'>> = { at: ['paper'], name: 'paper', reads: 'words', list: 'papers' };
+const MARGIN: BlankOf<KeyAt<'file'>> = { at: ['margin'], name: 'margin', reads: 'length' };
+const THICKNESS: BlankOf<KeyAt<'file'>> = {
   at: ['paper-thickness'],
-  label: 'paper thickness',
+  name: 'paperThickness',
   reads: 'length',
-  example: '0.10mm',
-} as const;
+};
 
-const EDGES = ['left', 'right', 'top', 'bottom'] as const;
+/** The margin of each edge, where they are given one by one. */
+const MARGINS: readonly BlankOf<KeyAt<'margin'>>[] = [
+  { at: ['left'], name: 'marginLeft', reads: 'length' },
+  { at: ['right'], name: 'marginRight', reads: 'length' },
+  { at: ['top'], name: 'marginTop', reads: 'length' },
+  { at: ['bottom'], name: 'marginBottom', reads: 'length' },
+];
 
 /** What holds for the whole job: its title, the unit of bare numbers, the paper. */
 export function JobFields() {
-  const { doc, write } = useBench();
-  const units = unitsOf(doc);
+  const { doc } = useBench();
+  const words = useWords().page.form.job;
+  const title = wordsAt(doc, ['job']);
   const own = typeof doc.getIn(['margin']) === 'string' || !hasAt(doc, ['margin']);
   return (
     <details class="job">
       <summary>
-        Job and paper: {wordsAt(doc, ['job']) || 'no title'}, {wordsAt(doc, ['paper'])}, bare numbers in{' '}
-        {units === 'in' ? 'inches' : 'mm'}
+        {words.summary(
+          title === '' ? undefined : asWritten(title),
+          asWritten(wordsAt(doc, ['paper'])),
+          unitsOf(doc),
+        )}
       </summary>
       <div class="fields">
-        <Entry base={[]} blank={TITLE} part="job" fullName="title of the job" />
-        <div class="entry">
-          <label for="at-units">bare numbers in</label>
-          <select
-            id="at-units"
-            value={units}
-            onChange={(event) => write([[['units'], event.currentTarget.value]])}
-          >
-            <option value="mm">mm</option>
-            <option value="in">inches</option>
-          </select>
-        </div>
+        <Entry base={[]} blank={TITLE} part="job" fullName={words.title} />
+        <UnitChoice />
         <Entry base={[]} blank={PAPER} part="job" />
         <datalist id="papers">
           {PAPERS.map(({ name }) => (
             <option key={name} value={name} />
           ))}
         </datalist>
-        {own && <Entry base={[]} blank={MARGIN} part="job" fullName="margin on all four sides" />}
-        {!own &&
-          EDGES.map((edge) => (
-            <Entry
-              key={edge}
-              base={['margin']}
-              blank={{
-                at: [edge],
-                label: `margin ${edge}`,
-                reads: 'length',
-                example: edge === 'bottom' ? '17mm' : '10mm',
-              }}
-              part="job"
-            />
-          ))}
+        {own ? (
+          <Entry base={[]} blank={MARGIN} part="job" fullName={words.margin} />
+        ) : (
+          MARGINS.map((blank) => <Entry key={blank.name} base={['margin']} blank={blank} part="job" />)
+        )}
         <Entry base={[]} blank={THICKNESS} part="job" />
         <StockFields />
       </div>
     </details>
+  );
+}
+
+/** In which unit numbers are that are written without one. */
+function UnitChoice() {
+  const { doc, write } = useBench();
+  const words = useWords().page.form.job;
+  return (
+    <div class="entry">
+      <label for="at-units">{words.units}</label>
+      <select
+        id="at-units"
+        value={unitsOf(doc)}
+        onChange={(event) => write([[['units'], event.currentTarget.value]])}
+      >
+        <option value="mm">{words.unit.mm}</option>
+        <option value="in">{words.unit.in}</option>
+      </select>
+    </div>
   );
 }

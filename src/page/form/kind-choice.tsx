@@ -1,13 +1,14 @@
 import type { ComponentChildren } from 'preact';
+import type { Said } from '../../measure/said.ts';
 import type { HeaderKind, SectionKind } from './kinds.ts';
 
 interface KindChoiceProps<Kind extends string> {
   /** What is chosen, for those who hear the form. */
-  readonly legend: string;
+  readonly legend: Said;
   readonly name: string;
   readonly kinds: readonly Kind[];
   readonly chosen: Kind;
-  readonly labels: Readonly<Record<Kind, { readonly name: string }>>;
+  readonly labels: Readonly<Record<Kind, Said>>;
   readonly signs: Readonly<Record<Kind, ComponentChildren>>;
   readonly onChoose: (kind: Kind) => void;
 }
@@ -28,7 +29,7 @@ export function KindChoice<Kind extends string>(props: KindChoiceProps<Kind>) {
             onChange={() => onChoose(kind)}
           />
           <Sign>{signs[kind]}</Sign>
-          <span>{labels[kind].name}</span>
+          <span>{labels[kind]}</span>
         </label>
       ))}
     </fieldset>

@@ -1,7 +1,8 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Header, Section } from '../../job/job.ts';
+import type { KeyPlace } from '../../job/text/keys.ts';
 import { hasAt, type JobDoc, keysAt, nodeAt, type Path, type Value, wordsAt } from '../job/job-doc.ts';
-import type { Measure } from './measure.ts';
+import type { KeyAt, MeasureOf } from './measure.ts';
 import {
   BOX_WALL,
   CENTRE,
@@ -20,15 +21,21 @@ export type HeaderKind = Header['kind'];
 export type SectionKind = Section['kind'];
 export type EndKind = 'none' | 'plain' | 'one' | 'several';
 
+/** What is asked for, and where it stands among the keys of a place. */
+interface Asked<Place extends KeyPlace> {
+  readonly within: Path;
+  readonly measures: readonly MeasureOf<KeyAt<Place>>[];
+}
+
 /** What a header of each kind asks for, and under which key its own values stand. */
-export const HEADERS: Readonly<
-  Record<HeaderKind, { readonly name: string; readonly within: Path; readonly measures: readonly Measure[] }>
-> = {
-  round: { name: 'round tube', within: [], measures: [HEADER_SIZE] },
-  box: { name: 'box', within: ['box'], measures: [WIDE, DEEP, BOX_WALL, CORNER, ROLL] },
-  plate: { name: 'plate', within: ['plate'], measures: [] },
-  bend: { name: 'bend', within: ['bend'], measures: [HEADER_SIZE, RADIUS, CENTRE] },
-  mitre: { name: 'mitre', within: ['mitre'], measures: [TURN, PIECES, RADIUS] },
+export const HEADERS: {
+  readonly [Kind in HeaderKind]: Asked<Kind extends 'round' ? 'onto' : Kind>;
+} = {
+  round: { within: [], measures: [HEADER_SIZE] },
+  box: { within: ['box'], measures: [WIDE, DEEP, BOX_WALL, CORNER, ROLL] },
+  plate: { within: ['plate'], measures: [] },
+  bend: { within: ['bend'], measures: [HEADER_SIZE, RADIUS, CENTRE] },
+  mitre: { within: ['mitre'], measures: [TURN, PIECES, RADIUS] },
 };
 
 export const HEADER_KINDS: readonly HeaderKind[] = ['round', 'box', 'plate', 'bend', 'mitre'];
@@ -44,11 +51,11 @@ export function newHeader(kind: HeaderKind): Value {
 }
 
 /** What a tube of each kind asks for, and under which key its own values stand. */
-export const SECTIONS: Readonly<
-  Record<SectionKind, { readonly name: string; readonly within: Path; readonly measures: readonly Measure[] }>
-> = {
-  round: { name: 'round', within: [], measures: [TUBE_SIZE] },
-  rectangular: { name: 'rectangular', within: ['section'], measures: [WIDE, DEEP, CORNER] },
+export const SECTIONS: {
+  readonly [Kind in SectionKind]: Asked<Kind extends 'round' ? 'tube' : 'section'>;
+} = {
+  round: { within: [], measures: [TUBE_SIZE] },
+  rectangular: { within: ['section'], measures: [WIDE, DEEP, CORNER] },
 };
 
 export const SECTION_KINDS: readonly SectionKind[] = Object.keys(SECTIONS).filter(isSectionKind);

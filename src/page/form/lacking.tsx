@@ -1,10 +1,17 @@
+import type { KeyPlace } from '../../job/text/keys.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { keyOf, type Path } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
+import type { KeyAt } from './measure.ts';
 
 /** What the joint still waits for, each leading to its field; and mistakes that no field shows. */
 export function Lacking() {
   const { outcome } = useBench();
+  const { form, measures } = useWords().page;
   if (outcome.kind === 'read') return null;
   const lacking = outcome.problems.filter((problem) => problem.lacking);
   const wrong = outcome.problems.filter((problem) => !problem.lacking);
@@ -12,14 +19,11 @@ export function Lacking() {
     <div class="lacking">
       {lacking.length > 0 && (
         <>
-          <h2>Still to fill in</h2>
+          <h2>{form.lacking}</h2>
           <ul>
             {lacking.map(({ path, complaint }) => (
               <li key={keyOf(path)}>
-                <button type="button" class="jump" onClick={() => goTo(path)}>
-                  {placeInWords(path)}
-                </button>{' '}
-                {complaint.why}
+                <Jump to={path} words={placeInWords(path, measures)} /> {complaint.why}
               </li>
             ))}
           </ul>
@@ -27,20 +31,30 @@ export function Lacking() {
       )}
       {wrong.length > 0 && (
         <>
-          <h2>What can’t be read</h2>
+          <h2>{form.wrong}</h2>
           <ul>
-            {wrong.map(({ path, complaint }) => (
-              <li key={`${keyOf(path)} ${complaint.code}`}>
-                <button type="button" class="jump" onClick={() => goTo(path)}>
-                  {placeInWords(path) || `line ${complaint.line ?? 1}`}
-                </button>{' '}
-                <code>{complaint.read}</code>: {complaint.why}. Write {complaint.instead}.
+            {wrong.map(({ path, complaint: { code, line, read, why, instead } }) => (
+              <li key={`${keyOf(path)} ${code}`}>
+                <Jump
+                  to={path}
+                  words={path.length > 0 ? placeInWords(path, measures) : form.line(line ?? 1)}
+                />{' '}
+                <code>{asWritten(read)}</code>
+                {form.because(why, instead)}
               </li>
             ))}
           </ul>
         </>
       )}
     </div>
+  );
+}
+
+function Jump({ to, words }: { readonly to: Path; readonly words: Said }) {
+  return (
+    <button type="button" class="jump" onClick={() => goTo(to)}>
+      {words}
+    </button>
   );
 }
 
@@ -59,24 +73,27 @@ function goTo(path: Path): void {
   }
 }
 
+type Words = Language['page']['measures'];
+
 /** Where a value stands, as people say it: `end A, angle`. */
-function placeInWords(path: Path): string {
+function placeInWords(path: Path, { keys, items, place }: Words): Said {
+  const named: ReadonlyMap<string | number, Said> = new Map(
+    Object.entries(keys satisfies Readonly<Record<KeyAt<KeyPlace>, Said>>),
+  );
   const ofEnd = path.includes('ends');
-  return path
-    .flatMap((step, i) => {
+  return place(
+    path.flatMap((step, i) => {
       if (step === 'ends' || step === 'tubes' || (ofEnd && step === 'tube')) return [];
-      if (typeof step === 'number') return [`${listOf(path[i - 1])} ${step + 1}`];
-      if (step === 'A' || step === 'B') return [`end ${step}`];
-      if (step === 'onto') return ['header'];
-      return [step === 'od' ? 'size' : step];
-    })
-    .join(', ');
+      if (typeof step === 'number') return [items[listOf(path[i - 1])](step + 1)];
+      return [named.get(step) ?? asWritten(step)];
+    }),
+  );
 }
 
 /** What a list under this key holds. */
-function listOf(key: Path[number] | undefined): string {
+function listOf(key: Path[number] | undefined): keyof Words['items'] {
   if (key === 'tubes') return 'tube';
   if (key === 'A' || key === 'B') return 'header';
   if (key === 'triangle') return 'side';
-  return key === 'stock' ? 'length' : 'reading';
+  return key === 'stock' ? 'stock' : 'reading';
 }

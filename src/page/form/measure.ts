@@ -1,36 +1,60 @@
 import { isMap, isScalar, isSeq } from 'yaml';
+import type { KEYS, KeyPlace } from '../../job/text/keys.ts';
+import type { Language } from '../../words/language.ts';
 import { type JobDoc, nodeAt, type Path, wordsAt } from '../job/job-doc.ts';
 
+type Words = Language['page']['measures'];
+export type FieldName = keyof Words['fields'];
+export type WayName = keyof Words['ways'];
+export type Choice = keyof Words['choices'];
+
+/** The keys that the job file knows at a place. */
+export type KeyAt<Place extends KeyPlace> = (typeof KEYS)[Place][number];
+
+/** The keys of the map under a key. */
+type Under<Key> = Key extends 'od' ? KeyAt<'girth'> : Key extends KeyPlace ? KeyAt<Key> : never;
+
+/** Leads to a value under one of these keys, or within it. */
+type To<Key> =
+  | readonly [Key]
+  | (Key extends unknown ? readonly [Key, Under<Key>] | readonly [Key, Under<Key>, number] : never);
+
 /** How what is written is read, and so what is echoed of it. */
-export type Reads = 'length' | 'angle' | 'pipe' | 'wall' | 'station' | 'count' | 'words' | readonly string[];
+export type Reads = 'length' | 'angle' | 'pipe' | 'wall' | 'station' | 'count' | 'words' | readonly Choice[];
 
 /** One text to fill in; `at` leads to it from what the measure belongs to. */
-export interface Blank {
-  readonly at: Path;
-  readonly label: string;
+export interface Blank<At extends Path = Path> {
+  readonly at: At;
+  readonly name: FieldName;
   readonly reads: Reads;
-  readonly example: string;
   /** Left out of the file where it is empty. */
   readonly optional?: true;
   /** The id of a list of words to choose from. */
   readonly list?: string;
 }
 
+/** A text under one of these keys. */
+export type BlankOf<Key extends string> = Blank<To<Key>>;
+
 /** One way of measuring a value. */
-export interface Way {
-  readonly name: string;
-  readonly blanks: readonly Blank[];
+export interface Way<Key extends string = string, At extends Path = Path> {
+  readonly name: WayName;
+  readonly blanks: readonly Blank<At>[];
   /** A word in place of a number, with nothing to fill in, and its key. */
-  readonly word?: { readonly key: string; readonly says: string };
+  readonly word?: { readonly key: Key; readonly says: string };
 }
 
 /** One value of a tube, an end or a header, and the ways in which a person may have measured it. */
-export interface Measure {
-  readonly label: string;
+export interface Measure<Key extends string = string, At extends Path = Path> {
+  readonly name: FieldName;
   /** The keys it may be written under; the first is also that of a list of its readings. */
-  readonly keys: readonly [string, ...string[]];
-  readonly ways: readonly [Way, ...Way[]];
+  readonly keys: readonly [Key, ...Key[]];
+  readonly ways: readonly [Way<Key, At>, ...Way<Key, At>[]];
 }
+
+/** A value under one of these keys. */
+export type MeasureOf<Key extends string> = Measure<Key, To<Key>>;
+export type WayOf<Key extends string> = Way<Key, To<Key>>;
 
 /** The way in which a value is written in the file, the first where nothing is. */
 export function wayAt(doc: JobDoc, base: Path, { ways }: Measure): Way {

@@ -1,137 +1,131 @@
-import type { Measure, Reads, Way } from './measure.ts';
+import type { BlankOf, FieldName, KeyAt, MeasureOf, Reads, WayOf } from './measure.ts';
 
-function plain(key: string, label: string, reads: Reads, example: string, name = 'as a number'): Way {
-  return { name, blanks: [{ at: [key], label, reads, example }] };
+/** A value that is measured in one way; its key is one that each of its places knows. */
+function one<Key extends string>(key: Key, name: FieldName, reads: Reads): MeasureOf<Key> {
+  return { name, keys: [key], ways: [{ name: 'number', blanks: [{ at: [key], name, reads }] }] };
 }
 
-function one(key: string, label: string, reads: Reads, example: string): Measure {
-  return { label, keys: [key], ways: [plain(key, label, reads, example)] };
-}
-
-function marked(key: string): Way {
-  return { name: 'marked at the frame', blanks: [], word: { key, says: 'mark' } };
-}
-
-function diameter(what: string): Measure {
-  return {
-    label: `size of the ${what}`,
-    keys: ['od', 'pipe'],
-    ways: [
-      plain('od', 'outside diameter', 'length', '38.1', 'outside diameter'),
-      {
-        name: 'girth, by a tape',
-        blanks: [
-          { at: ['od', 'girth'], label: 'girth', reads: 'length', example: '120' },
-          {
-            at: ['od', 'tape'],
-            label: 'tape’s thickness',
-            reads: 'length',
-            example: '0',
-            optional: true,
-          },
-        ],
-      },
-      plain('pipe', 'pipe size', 'pipe', 'NPS 1-1/2 sch 40', 'pipe, by its name'),
-    ],
-  };
-}
-
-export const TUBE_SIZE = diameter('tube');
-export const HEADER_SIZE = diameter('header');
-export const WALL = one('wall', 'wall', 'wall', '2.4');
-
-export const ANGLE: Measure = {
-  label: 'angle',
-  keys: ['angle'],
-  ways: [
-    plain('angle', 'angle', 'angle', '60', 'angle to the header'),
-    {
-      name: 'lean off square',
-      blanks: [{ at: ['angle', 'off-square'], label: 'lean from square', reads: 'angle', example: '30' }],
-    },
-    {
-      name: 'rise and run',
-      blanks: [
-        { at: ['angle', 'rise'], label: 'rise', reads: 'length', example: '7in' },
-        { at: ['angle', 'run'], label: 'run along the header', reads: 'length', example: '12in' },
-      ],
-    },
-    {
-      name: 'three tape lengths',
-      blanks: [
-        { at: ['angle', 'triangle', 0], label: 'along the tube', reads: 'length', example: '200' },
-        { at: ['angle', 'triangle', 1], label: 'along the header', reads: 'length', example: '200' },
-        { at: ['angle', 'triangle', 2], label: 'between the marks', reads: 'length', example: '208' },
-      ],
-    },
-    {
-      name: 'acute angle',
-      blanks: [
-        { at: ['angle', 'acute'], label: 'acute angle', reads: 'angle', example: '62' },
-        { at: ['angle', 'read-at'], label: 'read at', reads: ['heel', 'toe'], example: 'heel' },
-      ],
-    },
-  ],
-};
-
-const CLOCK_BY_NUMBER: readonly [Way, Way] = [
-  plain('clock', 'clock', 'angle', '0', 'clock of the heel'),
+const DIAMETERS: MeasureOf<KeyAt<'tube'> & KeyAt<'onto'> & KeyAt<'bend'>>['ways'] = [
+  { name: 'diameter', blanks: [{ at: ['od'], name: 'diameter', reads: 'length' }] },
   {
-    name: 'arc from the spine',
+    name: 'girth',
     blanks: [
-      { at: ['clock', 'arc'], label: 'round the tube from the spine', reads: 'length', example: '9.7' },
+      { at: ['od', 'girth'], name: 'girth', reads: 'length' },
+      { at: ['od', 'tape'], name: 'tape', reads: 'length', optional: true },
     ],
   },
+  { name: 'pipe', blanks: [{ at: ['pipe'], name: 'pipe', reads: 'pipe' }] },
 ];
 
-export const CLOCK: Measure = { label: 'clock', keys: ['clock'], ways: CLOCK_BY_NUMBER };
-
-/** End B's can be marked at the frame with end A seated. */
-export const CLOCK_AT_B: Measure = {
-  ...CLOCK,
-  ways: [...CLOCK_BY_NUMBER, marked('clock')],
+export const TUBE_SIZE: MeasureOf<KeyAt<'tube'>> = {
+  name: 'tubeSize',
+  keys: ['od', 'pipe'],
+  ways: DIAMETERS,
 };
 
-export const BETWEEN: Measure = {
-  label: 'between',
-  keys: ['between'],
+export const HEADER_SIZE: MeasureOf<KeyAt<'onto'> & KeyAt<'bend'>> = {
+  name: 'headerSize',
+  keys: ['od', 'pipe'],
+  ways: DIAMETERS,
+};
+
+type OfBothEnds = KeyAt<'end'> & KeyAt<'part'>;
+
+export const ANGLE: MeasureOf<OfBothEnds> = {
+  name: 'angle',
+  keys: ['angle'],
   ways: [
-    plain('between', 'between work points', 'length', '600', 'between work points'),
+    { name: 'angle', blanks: [{ at: ['angle'], name: 'angle', reads: 'angle' }] },
+    { name: 'lean', blanks: [{ at: ['angle', 'off-square'], name: 'lean', reads: 'angle' }] },
     {
-      name: 'between the faces',
-      blanks: [{ at: ['between', 'faces'], label: 'header to header', reads: 'length', example: '560' }],
-    },
-    {
-      name: 'along a straightedge',
+      name: 'riseAndRun',
       blanks: [
-        { at: ['between', 'straightedge'], label: 'along the outside', reads: 'length', example: '560' },
-        { at: ['between', 'at'], label: 'at station', reads: 'station', example: '90' },
+        { at: ['angle', 'rise'], name: 'rise', reads: 'length' },
+        { at: ['angle', 'run'], name: 'run', reads: 'length' },
       ],
     },
     {
-      name: 'overall length',
-      blanks: [{ at: ['between', 'overall'], label: 'overall', reads: 'length', example: '620' }],
+      name: 'tapeLengths',
+      blanks: [
+        { at: ['angle', 'triangle', 0], name: 'alongTube', reads: 'length' },
+        { at: ['angle', 'triangle', 1], name: 'alongHeader', reads: 'length' },
+        { at: ['angle', 'triangle', 2], name: 'betweenMarks', reads: 'length' },
+      ],
     },
     {
-      name: 'from the seated end A',
-      blanks: [{ at: ['between', 'seated'], label: 'edge A to the mark', reads: 'length', example: '587' }],
+      name: 'acute',
+      blanks: [
+        { at: ['angle', 'acute'], name: 'acute', reads: 'angle' },
+        { at: ['angle', 'read-at'], name: 'readAt', reads: ['heel', 'toe'] },
+      ],
     },
-    marked('between'),
   ],
 };
 
-export const OFFSET = one('offset', 'offset', 'length', '0');
-export const SHIFT = one('shift', 'shift along the tube', 'length', '0');
-export const SEAM = one('seam', 'seam at', 'station', 'chosen');
-export const BLUNT = one('blunt', 'blunt land', 'length', 'none');
-export const ROOT = one('root', 'root gap', 'length', '0');
-export const ALLOWANCE = one('allowance', 'allowance', 'length', '10mm');
-export const WIDE = one('wide', 'wide', 'length', '50');
-export const DEEP = one('deep', 'deep', 'length', '30');
-export const CORNER = one('corner', 'corner radius', 'length', 'usual');
-export const BOX_WALL = one('wall', 'wall of the box', 'length', '4');
-export const ROLL = one('roll', 'roll', 'angle', '0');
-export const TURN = one('turn', 'turn', 'angle', '90');
-export const PIECES = one('pieces', 'pieces', 'count', '2');
-export const RADIUS = one('radius', 'centre line radius', 'length', '150');
-export const CENTRE = one('centre', 'centre of the bend at', 'angle', '0');
+const CLOCK_BY_NUMBER: readonly [WayOf<OfBothEnds>, WayOf<OfBothEnds>] = [
+  { name: 'clock', blanks: [{ at: ['clock'], name: 'clock', reads: 'angle' }] },
+  { name: 'arc', blanks: [{ at: ['clock', 'arc'], name: 'arc', reads: 'length' }] },
+];
+
+export const CLOCK: MeasureOf<OfBothEnds> = { name: 'clock', keys: ['clock'], ways: CLOCK_BY_NUMBER };
+
+/** End B's can be marked at the frame with end A seated. */
+export const CLOCK_AT_B: MeasureOf<KeyAt<'end'>> = {
+  ...CLOCK,
+  ways: [...CLOCK_BY_NUMBER, { name: 'marked', blanks: [], word: { key: 'clock', says: 'mark' } }],
+};
+
+export const BETWEEN: MeasureOf<KeyAt<'tube'>> = {
+  name: 'length',
+  keys: ['between'],
+  ways: [
+    { name: 'workPoints', blanks: [{ at: ['between'], name: 'workPoints', reads: 'length' }] },
+    { name: 'faces', blanks: [{ at: ['between', 'faces'], name: 'faces', reads: 'length' }] },
+    {
+      name: 'straightedge',
+      blanks: [
+        { at: ['between', 'straightedge'], name: 'straightedge', reads: 'length' },
+        { at: ['between', 'at'], name: 'station', reads: 'station' },
+      ],
+    },
+    { name: 'overall', blanks: [{ at: ['between', 'overall'], name: 'overall', reads: 'length' }] },
+    { name: 'seated', blanks: [{ at: ['between', 'seated'], name: 'seated', reads: 'length' }] },
+    { name: 'marked', blanks: [], word: { key: 'between', says: 'mark' } },
+  ],
+};
+
+type OfTubeOrEnd = KeyAt<'tube'> & KeyAt<'end'>;
+type OfRectangle = KeyAt<'section'> & KeyAt<'box'>;
+
+export const WALL = one<KeyAt<'tube'>>('wall', 'wall', 'wall');
+export const ALLOWANCE = one<KeyAt<'tube'>>('allowance', 'allowance', 'length');
+export const OFFSET = one<OfBothEnds>('offset', 'offset', 'length');
+export const SHIFT = one<KeyAt<'part'>>('shift', 'shift', 'length');
+export const SEAM = one<KeyAt<'end'>>('seam', 'seam', 'station');
+export const BLUNT = one<OfTubeOrEnd>('blunt', 'blunt', 'length');
+export const ROOT = one<OfTubeOrEnd>('root', 'root', 'length');
+export const WIDE = one<OfRectangle>('wide', 'wide', 'length');
+export const DEEP = one<OfRectangle>('deep', 'deep', 'length');
+export const CORNER = one<OfRectangle>('corner', 'corner', 'length');
+export const BOX_WALL = one<KeyAt<'box'>>('wall', 'boxWall', 'length');
+export const ROLL = one<KeyAt<'box'>>('roll', 'roll', 'angle');
+export const TURN = one<KeyAt<'mitre'>>('turn', 'turn', 'angle');
+export const PIECES = one<KeyAt<'mitre'>>('pieces', 'pieces', 'count');
+export const RADIUS = one<KeyAt<'mitre'> & KeyAt<'bend'>>('radius', 'radius', 'length');
+export const CENTRE = one<KeyAt<'bend'>>('centre', 'centre', 'angle');
+
+/** How an edge is made, of a tube or of one of its ends. */
+export const EDGE: BlankOf<OfTubeOrEnd> = {
+  at: ['edge'],
+  name: 'edge',
+  reads: ['', 'bevel', 'square'],
+  optional: true,
+};
+
+/** From which side a square edge is cut. */
+export const FROM: BlankOf<OfTubeOrEnd> = {
+  at: ['from'],
+  name: 'from',
+  reads: ['', 'outside', 'inside'],
+  optional: true,
+};

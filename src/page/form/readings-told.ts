@@ -1,11 +1,12 @@
 import type { Header, Part } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
+import type { Said } from '../../measure/said.ts';
 import { lengthsInWords } from '../../saddle/readings-told.ts';
 import type { Path } from '../job/job-doc.ts';
 import type { Outcome } from '../job/outcome.ts';
 
 /** What each of several readings came to and how it differs from the first; none where the value or the job can't be read. */
-export function readingsTold(outcome: Outcome, path: Path): readonly string[] {
+export function readingsTold(outcome: Outcome, path: Path): readonly Said[] {
   if (outcome.kind !== 'read') return [];
   const [kind, place] = path;
   const at = kind === 'tubes' && typeof place === 'number' ? place : 0;
@@ -24,12 +25,12 @@ export function readingsTold(outcome: Outcome, path: Path): readonly string[] {
   return part ? ofPart(part, key) : [];
 }
 
-function ofPart({ onto, angle, clock }: Part, key: Path[number] | undefined): readonly string[] {
+function ofPart({ onto, angle, clock }: Part, key: Path[number] | undefined): readonly Said[] {
   if (key === 'angle') return angle.readings ?? [];
   if (key === 'clock') return clock.readings ?? [];
   return diameterOf(onto)?.readings ?? [];
 }
 
-function diameterOf(header: Header): { readonly readings?: readonly string[] } | undefined {
+function diameterOf(header: Header): { readonly readings?: readonly Said[] } | undefined {
   return 'od' in header ? header.od : undefined;
 }

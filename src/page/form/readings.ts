@@ -1,12 +1,12 @@
 import { isSeq } from 'yaml';
 import { countAt, type JobDoc, nodeAt, type Path, plainAt, type Value } from '../job/job-doc.ts';
-import { type Measure, type Way, wayAt } from './measure.ts';
+import { type Measure, type Way, type WayName, wayAt } from './measure.ts';
 
 /** Values to be written, each at its path; undefined takes away. */
 export type Edits = readonly (readonly [Path, Value | undefined])[];
 
 /** What the choice of ways calls a list of readings. */
-export const SEVERAL = 'in several ways, compared';
+export const SEVERAL: WayName = 'several';
 
 /** Whether a value is written as a list of readings; only what can be measured in several ways can be. */
 export function isSeveral(doc: JobDoc, base: Path, { keys: [key], ways }: Measure): boolean {
@@ -14,13 +14,16 @@ export function isSeveral(doc: JobDoc, base: Path, { keys: [key], ways }: Measur
 }
 
 /** One reading of a list, as a measure of its own: what can be a number, in each way, from its place in the list. */
-export function readingOf({ label, keys: [key], ways: [plain, ...others] }: Measure, place: number): Measure {
+export function readingOf(
+  { name: value, keys: [key], ways: [plain, ...others] }: Measure,
+  place: number,
+): Measure {
   const moved = ({ name, blanks }: Way): Way => ({
     name,
     blanks: blanks.map((blank) => ({ ...blank, at: [key, place, ...blank.at.slice(1)] })),
   });
   const numbers = others.filter(({ word, blanks }) => !word && blanks.every(({ at }) => at[0] === key));
-  return { label, keys: [key], ways: [moved(plain), ...numbers.map(moved)] };
+  return { name: value, keys: [key], ways: [moved(plain), ...numbers.map(moved)] };
 }
 
 /** The changes that turn a value to another way of measuring, or to several; what was measured in that way already is kept. */

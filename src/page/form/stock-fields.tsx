@@ -1,12 +1,15 @@
 import { useBench } from '../bench.ts';
 import { countAt, hasAt, wordsAt } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
+import type { BlankOf, KeyAt } from './measure.ts';
 
-const KERF = { at: ['kerf'], label: 'kerf', reads: 'length', example: '3mm' } as const;
+const KERF: BlankOf<KeyAt<'file'>> = { at: ['kerf'], name: 'kerf', reads: 'length' };
 
 /** What the shop has to cut from: lengths, each with how many there are. */
 export function StockFields() {
   const { doc, write } = useBench();
+  const { form } = useWords().page;
   const count = countAt(doc, ['stock']);
   const told = hasAt(doc, ['stock']);
   const add = (): void => {
@@ -20,13 +23,14 @@ export function StockFields() {
         <Entry
           key={at.join()}
           base={[]}
-          blank={{ at, label: `stock ${i + 1}`, reads: 'words', example: '6m x 3', optional: true }}
+          blank={{ at, name: 'stock', reads: 'words', optional: true }}
+          label={form.job.stock(i + 1)}
           part="job"
         />
       ))}
       {told && <Entry base={[]} blank={KERF} part="job" />}
       <button type="button" class="quiet" onClick={add}>
-        Add a stock length
+        {form.job.addStock}
       </button>
     </>
   );

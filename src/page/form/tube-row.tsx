@@ -1,26 +1,22 @@
 import { useBench } from '../bench.ts';
 import { hasAt, type Path, wordsAt } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
 import { EDGE_SIGNS, KindChoice, SECTION_SIGNS } from './kind-choice.tsx';
 import { endKindAt, ownKeys, SECTION_KINDS, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
+import type { BlankOf, KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { ALLOWANCE, BETWEEN, BLUNT, ROOT, WALL } from './measures.ts';
+import { ALLOWANCE, BETWEEN, BLUNT, FROM, ROOT, WALL } from './measures.ts';
 
-const EDGES = { bevel: { name: 'bevelled' }, square: { name: 'left square' } } as const;
-const NAME = { at: ['name'], label: 'name', reads: 'words', example: 'bunk stay' } as const;
-const COPIES = { at: ['copies'], label: 'copies', reads: 'count', example: '1' } as const;
-const FROM = {
-  at: ['from'],
-  label: 'square from',
-  reads: ['', 'outside', 'inside'],
-  example: '',
-  optional: true,
-} as const;
+const NAME: BlankOf<KeyAt<'tube'>> = { at: ['name'], name: 'name', reads: 'words' };
+const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 'count' };
+const MORE: readonly KeyAt<'tube'>[] = ['blunt', 'from', 'root', 'allowance'];
 
 /** All that is asked about the tube between its ends. */
 export function TubeFields({ tube }: { readonly tube: Path }) {
   const { doc, write } = useBench();
+  const { tube: words, of } = useWords().page.form;
   const kind = sectionKindAt(doc, tube);
   const { within, measures } = SECTIONS[kind];
   const both =
@@ -34,28 +30,28 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
       : 'bevel';
   return (
     <>
-      <h2>Tube</h2>
+      <h2>{words.title}</h2>
       <div class="fields naming">
-        <Entry base={tube} blank={NAME} part="tube" fullName="name of the tube" />
-        <Entry base={tube} blank={COPIES} part="tube" fullName="copies of the tube" />
+        <Entry base={tube} blank={NAME} part="tube" fullName={words.name} />
+        <Entry base={tube} blank={COPIES} part="tube" fullName={words.copies} />
         <PairBox tube={tube} />
       </div>
       <div class="shapes">
         <KindChoice
-          legend="Section of the tube"
+          legend={words.section}
           name={idOf([...tube, 'section-kind'])}
           kinds={SECTION_KINDS}
           chosen={kind}
-          labels={SECTIONS}
+          labels={words.sections}
           signs={SECTION_SIGNS}
           onChoose={turn}
         />
         <KindChoice
-          legend="How the edge is made"
+          legend={words.edge}
           name={idOf([...tube, 'edge-kind'])}
           kinds={['bevel', 'square']}
           chosen={edge}
-          labels={EDGES}
+          labels={words.edges}
           signs={EDGE_SIGNS}
           onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
         />
@@ -63,27 +59,24 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
       <div class="fields">
         {measures.map((measure) => (
           <MeasureRow
-            key={measure.label}
+            key={measure.name}
             base={[...tube, ...within]}
             measure={measure}
             part="tube.size"
-            of="the tube"
+            of={of.tube}
           />
         ))}
         {(!byPipe || hasAt(doc, [...tube, 'wall'])) && (
-          <MeasureRow base={tube} measure={WALL} part="tube.wall" of="the tube" />
+          <MeasureRow base={tube} measure={WALL} part="tube.wall" of={of.tube} />
         )}
-        {both && <MeasureRow base={tube} measure={BETWEEN} part="tube.between" of="the tube" />}
+        {both && <MeasureRow base={tube} measure={BETWEEN} part="tube.between" of={of.tube} />}
       </div>
-      <Fold
-        summary="Blunt, root and allowance"
-        told={['blunt', 'from', 'root', 'allowance'].some((key) => hasAt(doc, [...tube, key]))}
-      >
+      <Fold summary={words.more} told={MORE.some((key) => hasAt(doc, [...tube, key]))}>
         <div class="fields">
-          <MeasureRow base={tube} measure={BLUNT} part="tube.edge" of="the tube" />
-          <Entry base={tube} blank={FROM} part="tube.edge" fullName="square from which side, the tube" />
-          <MeasureRow base={tube} measure={ROOT} part="tube.edge" of="the tube" />
-          <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of="the tube" />
+          <MeasureRow base={tube} measure={BLUNT} part="tube.edge" of={of.tube} />
+          <Entry base={tube} blank={FROM} part="tube.edge" fullName={words.from} />
+          <MeasureRow base={tube} measure={ROOT} part="tube.edge" of={of.tube} />
+          <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of={of.tube} />
         </div>
       </Fold>
     </>
@@ -103,6 +96,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
 /** Also the opposite hand. What the head of the file says holds where the tube says nothing. */
 function PairBox({ tube }: { readonly tube: Path }) {
   const { doc, write } = useBench();
+  const words = useWords().page.form.tube;
   const path = hasAt(doc, [...tube, 'pair']) ? [...tube, 'pair'] : ['pair'];
   const checked = /^\s*(true|yes)\s*$/i.test(wordsAt(doc, path));
   return (
@@ -112,7 +106,7 @@ function PairBox({ tube }: { readonly tube: Path }) {
         checked={checked}
         onChange={() => write([[[...tube, 'pair'], checked ? 'false' : 'true']])}
       />
-      <span>also the opposite hand</span>
+      <span>{words.pair}</span>
     </label>
   );
 }

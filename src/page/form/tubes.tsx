@@ -1,6 +1,8 @@
 import { KEYS } from '../../job/text/keys.ts';
+import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { keysAt, type Path, tubePaths, type Value, valueAt, wordsAt } from '../job/job-doc.ts';
+import { useWords } from '../words.ts';
 
 interface TubesProps {
   readonly place: number;
@@ -10,8 +12,11 @@ interface TubesProps {
 /** Which tube of the job is looked at, and tubes added and taken away. */
 export function Tubes({ place, onPlace }: TubesProps) {
   const { doc, write } = useBench();
+  const words = useWords().page.form.tubes;
   const tubes = tubePaths(doc);
-  const names = tubes.map((tube, i) => wordsAt(doc, [...tube, 'name']).trim() || `tube ${i + 1}`);
+  const names = tubes.map(
+    (tube, i) => asWritten(wordsAt(doc, [...tube, 'name']).trim()) || words.unnamed(i + 1),
+  );
   const add = (tube: Value): void => {
     const single = keysAt(doc, []).includes('tube');
     const others = single ? [valueAt(doc, ['tube'], KEYS.tube), tube] : undefined;
@@ -28,7 +33,7 @@ export function Tubes({ place, onPlace }: TubesProps) {
     <div class="tubes">
       {tubes.length > 1 && (
         <label>
-          <span>Tube</span>
+          <span>{words.choice}</span>
           <select value={place} onChange={(event) => onPlace(Number(event.currentTarget.value))}>
             {names.map((name, i) => (
               <option key={`${i}-${name}`} value={i}>
@@ -39,10 +44,10 @@ export function Tubes({ place, onPlace }: TubesProps) {
         </label>
       )}
       <button type="button" class="quiet" onClick={() => add({ ends: { A: {} } })}>
-        Add a tube
+        {words.add}
       </button>
       <button type="button" class="quiet" onClick={() => add(copyOf(shown, names))}>
-        Copy this tube
+        {words.copy}
       </button>
       {tubes.length > 1 && (
         <button
@@ -53,7 +58,7 @@ export function Tubes({ place, onPlace }: TubesProps) {
             onPlace(Math.max(0, place - 1));
           }}
         >
-          Remove this tube
+          {words.remove}
         </button>
       )}
     </div>

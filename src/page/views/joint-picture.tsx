@@ -5,9 +5,10 @@ import { shownOf } from '../../leaf/picture/hidden.ts';
 import type { Line } from '../../leaf/picture/picture.ts';
 import { tubeLines } from '../../leaf/picture/tube-picture.ts';
 import { axesOf, type BodyWay, fromSide } from '../../leaf/picture/view.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { Language } from '../../words/language.ts';
 
 /** The lines of one joint as seen from its side, by what they belong to; y runs down, as on a screen. */
 export interface JointLines {
@@ -20,7 +21,7 @@ export interface JointLines {
   /** The angle, from the tube's body to the header's axis, where the first header has one to show. */
   readonly arc?: {
     readonly d: string;
-    readonly words: string /** Where it meets the tube's axis. */;
+    readonly words: Said /** Where it meets the tube's axis. */;
     readonly at: Point;
   };
   readonly left: Mm;
@@ -30,7 +31,7 @@ export interface JointLines {
 }
 
 /** Draws one joint to scale, the tube's B direction up. Lengths in mm. */
-export function jointLines(cope: Cope, end: 'A' | 'B'): JointLines {
+export function jointLines(cope: Cope, end: 'A' | 'B', words: Language): JointLines {
   const k: BodyWay = end === 'A' ? 1 : -1;
   const view = fromSide(k);
   const { parts } = cope.end;
@@ -45,7 +46,9 @@ export function jointLines(cope: Cope, end: 'A' | 'B'): JointLines {
   const sides = tube.body.slice(0, -1);
   const all = [...shown, ...sides, tube.saddle].flat();
   const arc =
-    parts.length === 1 ? arcOf(first, k, 0.75 * Math.min(body, extentOf(first, reach).fore)) : undefined;
+    parts.length === 1
+      ? arcOf(first, k, 0.75 * Math.min(body, extentOf(first, reach).fore), words)
+      : undefined;
   return {
     header: shown.map(wayOf).join(''),
     axes: headers.flatMap(({ axes }) => axes.map(({ from, to }) => wayOf([from, to]))).join(''),
@@ -60,11 +63,16 @@ export function jointLines(cope: Cope, end: 'A' | 'B'): JointLines {
   };
 }
 
-function arcOf({ onto, angle: { rad } }: Part, k: BodyWay, radius: Mm): JointLines['arc'] {
+function arcOf(
+  { onto, angle: { rad } }: Part,
+  k: BodyWay,
+  radius: Mm,
+  { quantities }: Language,
+): JointLines['arc'] {
   if (onto.kind === 'mitre') return undefined;
   const at = (turn: number, far: Mm): Point => ({ x: far * Math.sin(turn), y: k * far * Math.cos(turn) });
   const points = Array.from({ length: 13 }, (_, i) => at((i * rad) / 12, radius));
-  return { d: wayOf(points), words: writeAngle(rad), at: at(0, radius) };
+  return { d: wayOf(points), words: quantities.angle(rad), at: at(0, radius) };
 }
 
 function wayOf(line: Line | readonly Point[]): string {
@@ -78,7 +86,7 @@ interface JointPictureProps {
   readonly half: Mm;
   /** What was understood is not what is shown here: a joint to begin from. */
   readonly ghost: boolean;
-  readonly label: string;
+  readonly label: Said;
 }
 
 /** The picture of one end, the tube's axis in its middle. */

@@ -1,0 +1,101 @@
+import { partOf, type Said } from '../../measure/said.ts';
+import { say } from '../said.ts';
+
+type End = 'A' | 'B';
+
+const UNITS = { mm: say`mm`, in: say`inches` };
+
+/** The form round its fields: whose they are, what is chosen, what is added and taken away, what is wrong. */
+export const pageForm = {
+  /** Whose a value is. */
+  of: {
+    tube: say`the tube`,
+    end: (end: End): Said => say`end ${end}`,
+    header: (end: End, number: number): Said => say`end ${end}, header ${number}`,
+  },
+  /** A value with whose it is, for those who hear the form. */
+  fieldOf: (label: Said, of: Said): Said => say`${label}, ${of}`,
+  measured: (label: Said, of: Said): Said => say`how the ${label} of ${of} was measured`,
+  marksOnLeaf: say`The leaf carries the lines to lay on the marks.`,
+  readings: {
+    label: (label: Said, reading: Said, of: Said): Said => say`${label}, ${reading}, ${of}`,
+    measured: (label: Said, reading: Said, of: Said): Said =>
+      say`how ${reading} of the ${label} of ${of} was measured`,
+    add: say`Add a reading`,
+    addTo: (label: Said, of: Said): Said => say`Add a reading of the ${label} of ${of}`,
+    remove: say`Remove`,
+    removeFrom: (label: Said, reading: Said, of: Said): Said =>
+      say`Remove ${reading} of the ${label} of ${of}`,
+  },
+  board: {
+    tube: say`Tube`,
+    end: (end: End): Said => say`End ${end}`,
+    seenFrom: say`seen from A to B`,
+    dial: (end: End): Said => say`How end ${end} is turned, seen from A to B with the spine on top`,
+    picture: (end: End, example: boolean): Said =>
+      say`End ${end} from its side${example ? say`, an example` : say``}`,
+  },
+  tube: {
+    title: say`Tube`,
+    name: say`name of the tube`,
+    copies: say`copies of the tube`,
+    section: say`Section of the tube`,
+    sections: { round: say`round`, rectangular: say`rectangular` },
+    edge: say`How the edge is made`,
+    edges: { bevel: say`bevelled`, square: say`left square` },
+    from: say`square from which side, the tube`,
+    more: say`Blunt, root and allowance`,
+    pair: say`also the opposite hand`,
+  },
+  tubes: {
+    choice: say`Tube`,
+    unnamed: (number: number): Said => say`tube ${number}`,
+    add: say`Add a tube`,
+    copy: say`Copy this tube`,
+    remove: say`Remove this tube`,
+  },
+  end: {
+    kinds: {
+      none: say`no end here`,
+      one: say`lands on a header`,
+      several: say`lands on several`,
+      plain: say`is cut off square`,
+    },
+    more: (end: End): Said => say`Edge and seam of end ${end}`,
+    edge: (end: End): Said => say`edge of end ${end}`,
+    from: (end: End): Said => say`square from which side, end ${end}`,
+  },
+  header: {
+    title: (number: number): Said => say`Header ${number}`,
+    add: (end: End): Said => say`Add a header to end ${end}`,
+    remove: say`Remove`,
+    removeFrom: (end: End, number: number): Said => say`Remove header ${number} of end ${end}`,
+    landsOn: (of: Said): Said => say`What ${of} lands on`,
+    kinds: {
+      round: say`round tube`,
+      box: say`box`,
+      plate: say`plate`,
+      bend: say`bend`,
+      mitre: say`mitre`,
+    },
+  },
+  job: {
+    summary: (title: Said | undefined, paper: Said, units: 'mm' | 'in'): Said =>
+      say`Job and paper: ${title ?? say`no title`}, ${paper}, bare numbers in ${UNITS[units]}`,
+    title: say`title of the job`,
+    units: say`bare numbers in`,
+    unit: UNITS,
+    margin: say`margin on all four sides`,
+    stock: (number: number): Said => say`stock ${number}`,
+    addStock: say`Add a stock length`,
+  },
+  lacking: say`Still to fill in`,
+  wrong: say`What can’t be read`,
+  line: (line: number): Said => say`line ${line}`,
+  /** Follows what was read. */
+  because: (why: Said, instead: Said): Said => say`: ${why}. Write ${instead}.`,
+  /** Before what is wrong with it. */
+  named: (label: Said): Said => say`${label}:`,
+  mistake: (why: Said, instead: Said): Said =>
+    say`${partOf(why, `${why.slice(0, 1).toUpperCase()}${why.slice(1)}`)}. Write ${instead}.`,
+};

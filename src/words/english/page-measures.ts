@@ -1,0 +1,195 @@
+import type { Said } from '../../measure/said.ts';
+import type { Mm, Radians } from '../../measure/units.ts';
+import { inchFraction } from '../../measure/write.ts';
+import { asWritten, joined, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+const { mm } = quantities;
+
+/** What a value is called, and one that may be written there. */
+interface Field {
+  readonly label: Said;
+  readonly example: Said;
+}
+
+/** What is asked for in the page's form, and how it may have been measured. */
+export const pageMeasures = {
+  fields: {
+    tubeSize: field(say`size of the tube`),
+    headerSize: field(say`size of the header`),
+    diameter: field(say`outside diameter`, say`38.1`),
+    girth: field(say`girth`, say`120`),
+    tape: field(say`tape’s thickness`, say`0`),
+    pipe: field(say`pipe size`, say`NPS 1-1/2 sch 40`),
+    wall: field(say`wall`, say`2.4`),
+    wide: field(say`wide`, say`50`),
+    deep: field(say`deep`, say`30`),
+    corner: field(say`corner radius`, say`usual`),
+    boxWall: field(say`wall of the box`, say`4`),
+    roll: field(say`roll`, say`0`),
+    turn: field(say`turn`, say`90`),
+    pieces: field(say`pieces`, say`2`),
+    radius: field(say`centre line radius`, say`150`),
+    centre: field(say`centre of the bend at`, say`0`),
+    angle: field(say`angle`, say`60`),
+    lean: field(say`lean from square`, say`30`),
+    rise: field(say`rise`, say`7in`),
+    run: field(say`run along the header`, say`12in`),
+    alongTube: field(say`along the tube`, say`200`),
+    alongHeader: field(say`along the header`, say`200`),
+    betweenMarks: field(say`between the marks`, say`208`),
+    acute: field(say`acute angle`, say`62`),
+    readAt: field(say`read at`),
+    clock: field(say`clock`, say`0`),
+    arc: field(say`round the tube from the spine`, say`9.7`),
+    offset: field(say`offset`, say`0`),
+    shift: field(say`shift along the tube`, say`0`),
+    length: field(say`between`),
+    workPoints: field(say`between work points`, say`600`),
+    faces: field(say`header to header`, say`560`),
+    straightedge: field(say`along the outside`, say`560`),
+    station: field(say`at station`, say`90`),
+    overall: field(say`overall`, say`620`),
+    seated: field(say`edge A to the mark`, say`587`),
+    seam: field(say`seam at`, say`chosen`),
+    edge: field(say`edge`),
+    blunt: field(say`blunt land`, say`none`),
+    from: field(say`square from`),
+    root: field(say`root gap`, say`0`),
+    allowance: field(say`allowance`, say`10mm`),
+    name: field(say`name`, say`bunk stay`),
+    copies: field(say`copies`, say`1`),
+    title: field(say`job`, say`sea kayak trailer`),
+    paper: field(say`paper`, say`A4`),
+    margin: field(say`margin`, say`10mm`),
+    marginLeft: field(say`margin left`, say`10mm`),
+    marginRight: field(say`margin right`, say`10mm`),
+    marginTop: field(say`margin top`, say`10mm`),
+    marginBottom: field(say`margin bottom`, say`17mm`),
+    paperThickness: field(say`paper thickness`, say`0.10mm`),
+    stock: field(say`stock`, say`6m x 3`),
+    kerf: field(say`kerf`, say`3mm`),
+  },
+  /** How a value was measured. */
+  ways: {
+    number: say`as a number`,
+    diameter: say`outside diameter`,
+    girth: say`girth, by a tape`,
+    pipe: say`pipe, by its name`,
+    angle: say`angle to the header`,
+    lean: say`lean off square`,
+    riseAndRun: say`rise and run`,
+    tapeLengths: say`three tape lengths`,
+    acute: say`acute angle`,
+    clock: say`clock of the heel`,
+    arc: say`arc from the spine`,
+    workPoints: say`between work points`,
+    faces: say`between the faces`,
+    straightedge: say`along a straightedge`,
+    overall: say`overall length`,
+    seated: say`from the seated end A`,
+    marked: say`marked at the frame`,
+    several: say`in several ways, compared`,
+  },
+  /** What a value is chosen from; nothing chosen is left to what is usual. */
+  choices: {
+    '': say``,
+    bevel: say`bevel`,
+    square: say`square`,
+    outside: say`outside`,
+    inside: say`inside`,
+    heel: say`heel`,
+    toe: say`toe`,
+  },
+  /** A value by its key, where it is spoken of away from its field. */
+  keys: {
+    copeleaf: say`version`,
+    units: say`unit`,
+    job: say`title`,
+    tube: say`tube`,
+    tubes: say`tubes`,
+    pair: say`opposite hand`,
+    copies: say`copies`,
+    stock: say`stock`,
+    kerf: say`kerf`,
+    paper: say`paper`,
+    margin: say`margin`,
+    'paper-thickness': say`paper thickness`,
+    name: say`name`,
+    od: say`size`,
+    pipe: say`pipe`,
+    section: say`section`,
+    wall: say`wall`,
+    between: say`between`,
+    edge: say`edge`,
+    blunt: say`blunt land`,
+    from: say`square from`,
+    root: say`root gap`,
+    allowance: say`allowance`,
+    ends: say`ends`,
+    A: say`end A`,
+    B: say`end B`,
+    onto: say`header`,
+    angle: say`angle`,
+    clock: say`clock`,
+    offset: say`offset`,
+    seam: say`seam`,
+    shift: say`shift`,
+    plate: say`plate`,
+    mitre: say`mitre`,
+    box: say`box`,
+    bend: say`bend`,
+    wide: say`wide`,
+    deep: say`deep`,
+    corner: say`corner radius`,
+    turn: say`turn`,
+    pieces: say`pieces`,
+    radius: say`radius`,
+    roll: say`roll`,
+    centre: say`centre`,
+    left: say`left`,
+    right: say`right`,
+    top: say`top`,
+    bottom: say`bottom`,
+    girth: say`girth`,
+    tape: say`tape`,
+    'off-square': say`lean from square`,
+    rise: say`rise`,
+    run: say`run`,
+    triangle: say`tape lengths`,
+    acute: say`acute angle`,
+    'read-at': say`read at`,
+    arc: say`arc`,
+    faces: say`faces`,
+    straightedge: say`straightedge`,
+    at: say`station`,
+    overall: say`overall`,
+    seated: say`seated`,
+  },
+  /** Where a value stands, from the outside in. */
+  place: (steps: readonly Said[]): Said => joined(steps, ', '),
+  /** One of a list, counted from 1, by what the list holds. */
+  items: {
+    tube: (number: number): Said => say`tube ${number}`,
+    header: (number: number): Said => say`header ${number}`,
+    side: (number: number): Said => say`side ${number}`,
+    stock: (number: number): Said => say`length ${number}`,
+    reading: (number: number): Said => say`reading ${number}`,
+  },
+  /** What was understood of a value, beside its field. */
+  echo: {
+    mm,
+    angle: (angle: Radians): Said => quantities.angle(angle),
+    inBoth: (length: Mm): Said => {
+      const inches = inchFraction(length);
+      const close = inches.startsWith('~');
+      return say`${mm(length)} ${close ? say`≈` : say`=`} ${asWritten(close ? inches.slice(1) : inches)} in`;
+    },
+    pipe: (od: Mm, wall: Mm | undefined): Said =>
+      wall === undefined ? mm(od) : say`${mm(od)}, wall ${mm(wall)}`,
+  },
+};
+
+function field(label: Said, example: Said = say``): Field {
+  return { label, example };
+}
