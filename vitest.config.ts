@@ -1,12 +1,16 @@
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
+export default defineConfig(({ mode }) => ({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/build-first.ts'],
-    testTimeout: 60_000,
+    env: mode === 'deep' ? { COPELEAF_DEEP: '1' } : {},
+    // Ten times what the longest takes on a quiet machine: a busy one proves nothing false.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     // One worker fewer than there are cores, the default, leaves one of two cores idle.
     maxWorkers: 2,
-    hookTimeout: 120_000,
+    // A worker loads the program, the kernels and a browser once for all files that it runs. No test leaves anything behind.
+    isolate: false,
   },
-});
+}));

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { type Random, randomFrom } from '../outside/random-joints.ts';
 import { wrongCombinations } from './malformed-combinations.ts';
 import { goodJob, type Malformed, written } from './malformed-draw.ts';
@@ -15,8 +16,8 @@ import { geometry, wrongKeys, wrongQuantities, wrongTypes } from './malformed-va
 import { copeleaf, folderWith, type Run } from './run-command.ts';
 
 // The full count takes minutes: MALFORMED=10000 MALFORMED_PROCESSES=50 npx vitest run tests/cli/malformed.test.ts
-const COUNT = Number(process.env.MALFORMED ?? 300);
-const PROCESSES = Number(process.env.MALFORMED_PROCESSES ?? 2);
+const COUNT = howMany({ short: 60, deep: 300, asked: 'MALFORMED' });
+const PROCESSES = howMany({ short: 1, deep: 2, asked: 'MALFORMED_PROCESSES' });
 const SEED = Number(process.env.MALFORMED_SEED ?? 20_240_611);
 const LIMIT = 1_800_000;
 

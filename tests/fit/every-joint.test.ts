@@ -2,9 +2,10 @@ import { expect, test } from 'vitest';
 import { reportJob } from '../../src/fit/report.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { someOf } from '../count.ts';
 import { A4 } from '../job/sample.ts';
 
-// Whatever edge is asked for on whatever header, on either section, a report comes, and comes before anyone gives up.
+// Whatever edge is asked for on whatever header, on either section, a report comes.
 
 const TUBES = ['od: 21.5', 'section: { wide: 40, deep: 30 }'];
 const EDGES = ['edge: square', 'edge: square, from: inside', 'edge: bevel', 'edge: bevel, blunt: 0.5'];
@@ -16,21 +17,19 @@ const HEADERS = [
   '{ bend: { od: 75.4, radius: 284, centre: 180 } }',
 ];
 
-test.each(TUBES.flatMap((tube) => EDGES.map((edge) => ({ tube, edge }))))(
-  '$tube, $edge: all headers are reported',
-  ({ tube, edge }) => {
-    for (const onto of HEADERS) {
-      const offset = onto.includes('plate') ? '' : ', offset: -3.4';
-      const end = `{ onto: ${onto}, angle: 60, clock: -130.9${offset}, ${edge} }`;
-      const job = `copeleaf: 1\nunits: mm\ntube:\n  ${tube}\n  wall: 2\n  ends: { A: ${end} }\n`;
-      const [report] = reportJob(readJob(job, 'every.yaml', { words: ENGLISH, paper: A4 }));
-      const told = report?.ends.A;
-      expect(told).toBeDefined();
-      for (const number of numbersIn(told)) expect(Number.isFinite(number)).toBe(true);
-    }
-  },
-  20_000,
+const JOINTS = HEADERS.flatMap((onto) =>
+  TUBES.flatMap((tube) => EDGES.map((edge) => ({ onto, tube, edge }))),
 );
+
+test.each(someOf(JOINTS, { short: 16 }))('$tube, $edge, onto $onto: is reported', ({ onto, tube, edge }) => {
+  const offset = onto.includes('plate') ? '' : ', offset: -3.4';
+  const end = `{ onto: ${onto}, angle: 60, clock: -130.9${offset}, ${edge} }`;
+  const job = `copeleaf: 1\nunits: mm\ntube:\n  ${tube}\n  wall: 2\n  ends: { A: ${end} }\n`;
+  const [report] = reportJob(readJob(job, 'every.yaml', { words: ENGLISH, paper: A4 }));
+  const told = report?.ends.A;
+  expect(told).toBeDefined();
+  for (const number of numbersIn(told)) expect(Number.isFinite(number)).toBe(true);
+});
 
 function numbersIn(data: unknown): readonly number[] {
   if (typeof data === 'number') return [data];

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { howMany } from '../count.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
 import { type Ask, BEVEL, codesFor } from './ends-under-test.ts';
 
-const JOINTS = 100;
+const JOINTS = howMany({ short: 20, deep: 100 });
 
 /**
  * The thinnest that the wedge of a joint without offset is, in degrees, by a row of the dihedral's formula:

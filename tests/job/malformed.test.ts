@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { A4, complaintsAbout, refusalOf, SAMPLE } from './sample.ts';
 
 const TUBES = `copeleaf: 1
@@ -68,7 +69,7 @@ function slipped(text: string, { at, drop, put }: { at: number; drop: number; pu
   return text.slice(0, place) + put + text.slice(place + drop);
 }
 
-/** Whether anything was said; throws where what was said lacks its words or its place. Ten thousand `expect` are slow. */
+/** Whether anything was said; throws where what was said lacks its words or its place. Thousands of `expect` are slow. */
 function tellsAll(text: string): boolean {
   const lines = text.split('\n');
   const complaints = complaintsAbout(text);
@@ -85,14 +86,17 @@ function tellsAll(text: string): boolean {
   return complaints.length > 0;
 }
 
-test('ten thousand damaged jobs are read or refused, each mistake with its place and its way out', () => {
+const DAMAGED = howMany({ short: 1_000, deep: 10_000 });
+const TEXTS = howMany({ short: 300, deep: 3_000 });
+
+test(`${DAMAGED} damaged jobs are read or refused, each mistake with its place and its way out`, () => {
   let refused = 0;
   const check = fc.property(malformed, (text) => {
     if (tellsAll(text)) refused++;
   });
-  fc.assert(check, { numRuns: 10_000 });
+  fc.assert(check, { numRuns: DAMAGED });
   // Damage to a comment or a name does no harm; most other damage does.
-  expect(refused).toBeGreaterThan(5_000);
+  expect(refused).toBeGreaterThan(DAMAGED / 2);
 });
 
 test('texts of any kind are refused', () => {
@@ -104,7 +108,7 @@ test('texts of any kind are refused', () => {
     fc.property(any, (text) => {
       if (!tellsAll(text)) throw new Error('it was read');
     }),
-    { numRuns: 3_000 },
+    { numRuns: TEXTS },
   );
 });
 
@@ -147,6 +151,6 @@ test('flags of any words are read or refused by name', () => {
           throw new Error(`badly told: ${JSON.stringify(complaint)}`);
       }
     }),
-    { numRuns: 3_000 },
+    { numRuns: TEXTS },
   );
 });

@@ -41,7 +41,8 @@ describe('a value of a job is found where it was written', () => {
 });
 
 describe('a mistake names the key it is about, and whether anything is written there', () => {
-  const withEnd = (end: string) => `copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 50 }, ${end} } } }\n`;
+  const withEnd = (end: string) =>
+    `copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 50 }, ${end} } } }\n`;
 
   test.each([
     ['angle: x', 'angle', false],

@@ -4,6 +4,7 @@ import { checkReport } from '../../src/fit/check-report.ts';
 import { reportTube } from '../../src/fit/report.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { readSample, refusalOf } from './sample.ts';
 
@@ -48,6 +49,8 @@ function pick<Value>(random: Random, values: readonly Value[]): Value {
   return value;
 }
 
+const JOBS = howMany({ short: 400, deep: 1500 });
+
 /** A measuring object of up to three keys, a list of some, or a value. */
 function randomWay(random: Random, deep = 0): string {
   const kind = random();
@@ -83,7 +86,7 @@ tube:
 test(`any measuring object is read, echoed and solved, or refused with what to write instead (JOINT_SEED=${SEED})`, () => {
   const random = randomFrom(SEED + 31);
   let read = 0;
-  for (let n = 0; n < 1500; n++) {
+  for (let n = 0; n < JOBS; n++) {
     const text = randomJob(random);
     const told = refusalOf(() => {
       const [solution] = solveJob(readSample(text));

@@ -3,12 +3,13 @@ import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { type Frame, heelOf, rayTo } from '../readings/tape.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 
-const FRAMES = 40;
+const FRAMES = howMany({ short: 12, deep: 40 });
 const PAPER_THICKNESS = 0.1;
 
 interface RoundFrame extends Frame {

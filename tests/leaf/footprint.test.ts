@@ -8,6 +8,7 @@ import { contextOf, leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.
 import { solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 import { boxOfWords, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, randomKind, round, tubeOnto } from './random-kinds.ts';
@@ -19,6 +20,16 @@ const SECOND = { kind: 'round', od: length(48.3) } as const;
 function footprintsOf(tube: Parameters<typeof kindCasesOf>[0]): readonly Leaf[] {
   return kindCasesOf(tube).flatMap(({ footprints }) => footprints);
 }
+
+const ENDS = howMany({ short: 20, deep: 60 });
+
+/** The outlines that random ends leave on their headers. */
+const WRAPS = (() => {
+  const roll = dice(515);
+  return Array.from({ length: ENDS }, () => randomKind(roll))
+    .flatMap(footprintsOf)
+    .map(({ wrap }) => wrap);
+})();
 
 /** A tube into the corner between two headers. */
 const NODE = tubeOnto(round(42.4), [partOf(FIRST, 45), partOf(SECOND, 45, 180)], 2.6);
@@ -62,11 +73,7 @@ function noteFrom(wrap: Drawing, start: string): Words[] {
 }
 
 it('the words for the hole stand in the bore, or a line with a dot leads from them into it', () => {
-  const roll = dice(515);
-  const wraps = Array.from({ length: 60 }, () => randomKind(roll))
-    .flatMap(footprintsOf)
-    .map(({ wrap }) => wrap)
-    .filter((wrap) => strokesOf(wrap, 'other-edge').length > 0);
+  const wraps = WRAPS.filter((wrap) => strokesOf(wrap, 'other-edge').length > 0);
   let inside = 0;
   let led = 0;
   for (const wrap of wraps) {
@@ -86,7 +93,7 @@ it('the words for the hole stand in the bore, or a line with a dot leads from th
       ).toBe(true);
     }
   }
-  expect(Math.min(inside, led)).toBeGreaterThan(5);
+  expect(Math.min(inside, led)).toBeGreaterThan(ENDS / 12);
 });
 
 it('long dashes are three times as long as the short ones', () => {
@@ -177,12 +184,6 @@ it("two footprints on one sheet each have their own card under them or to their 
 });
 
 describe('the words of a footprint that name a straight line', () => {
-  const wraps = (() => {
-    const roll = dice(515);
-    return Array.from({ length: 60 }, () => randomKind(roll))
-      .flatMap(footprintsOf)
-      .map(({ wrap }) => wrap);
-  })();
   const dotsOf = (wrap: Drawing) =>
     fillsOf(wrap, 8).map(({ path: { start } }) => ({ x: start.x - DOT, y: start.y }));
   const spanOf = (lines: readonly Words[]) => {
@@ -201,7 +202,7 @@ describe('the words of a footprint that name a straight line', () => {
   ] as const)('"%s" stands within 1 mm of it, or a line leads to it', (start, axis) => {
     let hardBy = 0;
     let lost = 0;
-    for (const wrap of wraps) {
+    for (const wrap of WRAPS) {
       const lines = noteFrom(wrap, start);
       if (lines.length === 0) {
         lost += 1;
@@ -213,13 +214,13 @@ describe('the words of a footprint that name a straight line', () => {
       else expect(dotsOf(wrap).some((dot) => Math.abs(dot[axis]) < 1e-6)).toBe(true);
     }
     // Of these, slivers and sheets of a few millimetres have no room.
-    expect(hardBy).toBeGreaterThan(wraps.length / 2);
-    expect(lost).toBeLessThan(wraps.length / 4);
+    expect(hardBy).toBeGreaterThan(WRAPS.length / 2);
+    expect(lost).toBeLessThan(WRAPS.length / 4);
   });
 
   it('never stands on both sides of the work point with its title, whose lines are one under the other', () => {
     let titled = 0;
-    for (const wrap of wraps) {
+    for (const wrap of WRAPS) {
       const [first, ...rest] = wrap.marks.filter(isWords).filter(({ size }) => size === 2.8);
       if (!first) continue;
       titled += 1;
@@ -231,6 +232,6 @@ describe('the words of a footprint that name a straight line', () => {
       expect(left > 0 || right < 0).toBe(true);
       expect((lines.at(-2)?.at.y ?? 0) - (end?.at.y ?? 0)).toBeLessThan(4);
     }
-    expect(titled).toBeGreaterThan(20);
+    expect(titled).toBeGreaterThan(ENDS / 3);
   });
 });

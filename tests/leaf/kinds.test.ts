@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { radians } from '../../src/measure/units.ts';
+import { howMany } from '../count.ts';
 import { faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import {
   type KindCase,
@@ -14,7 +15,7 @@ import {
 import { angle, dice, length, PAPER } from './random-tubes.ts';
 
 const SEED = 4711;
-const JOBS = Number(process.env.LEAF_JOBS ?? 150);
+const JOBS = howMany({ short: 25, deep: 150, asked: 'LEAF_JOBS' });
 
 function only(tube: Parameters<typeof kindCasesOf>[0]): KindCase {
   const [first] = kindCasesOf(tube);

@@ -5,11 +5,12 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import { homeStation } from '../../src/saddle/peaks.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
 const SEED = 20260;
-const JOBS = Number(process.env.LEAF_JOBS ?? 400);
+const JOBS = howMany({ short: 60, deep: 400, asked: 'LEAF_JOBS' });
 
 /** A brace of the kayak trailer: oblique, on a larger header, the second end offset and turned. */
 const BRACE: Ask = {
@@ -181,10 +182,12 @@ function nearest({ cope }: Case, station: number, setback: number, scale: number
 
 it('the drawn cut is the curve that was solved, piece for piece', () => {
   const roll = dice(SEED + 1);
-  const asked = Array.from({ length: 100 }, () => randomAsk(roll)).map(({ A, B, ...ask }) => ({
-    ...ask,
-    A: { ...(A ?? { header: ask.od, angle: 70 }), seam: 30 + Math.round(300 * roll()) },
-  }));
+  const asked = Array.from({ length: howMany({ short: 25, deep: 100 }) }, () => randomAsk(roll)).map(
+    ({ A, B, ...ask }) => ({
+      ...ask,
+      A: { ...(A ?? { header: ask.od, angle: 70 }), seam: 30 + Math.round(300 * roll()) },
+    }),
+  );
   // A seam that the job asks for is known to its last digit, and so is where the solver starts.
   for (const each of asked.flatMap((ask) => casesOf(ask))) {
     const { turn } = each.solution.section;

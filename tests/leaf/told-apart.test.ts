@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing, Words } from '../../src/draw/drawing.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
+import { howMany } from '../count.ts';
 import { boxOfWords, strokesOf, textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, randomKind, rectangle, tubeOnto } from './random-kinds.ts';
 import { type Ask, type Case, casesOf, dice, length } from './random-tubes.ts';
@@ -16,6 +17,8 @@ const OFFSET: Ask = {
   A: { header: 38.1, angle: 62 },
   B: { header: 44.45, angle: 48, offset: 2.38, clock: 35 },
 };
+
+const ENDS = howMany({ short: 12, deep: 40 });
 
 function endB(): Case {
   const [, b] = casesOf(OFFSET);
@@ -69,11 +72,11 @@ it('the cut is told of with room before and after the words, among the names at 
 
 it('angles in the band by the base edge are said to be those of the weld', () => {
   const roll = dice(88);
-  const wraps = Array.from({ length: 40 }, () => randomKind(roll))
+  const wraps = Array.from({ length: ENDS }, () => randomKind(roll))
     .flatMap(kindCasesOf)
     .map(({ leaf }) => textsOf(leaf.wrap));
   const banded = wraps.filter((texts) => texts.some((text) => /(heel|toe|side|inside) \d+–\d+°$/.test(text)));
-  expect(banded.length).toBeGreaterThan(6);
+  expect(banded.length).toBeGreaterThan(ENDS * (6 / 40));
   for (const texts of banded) expect(texts.some((text) => text.startsWith('weld'))).toBe(true);
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readAngle } from '../../src/measure/angle.ts';
 import { degrees } from '../../src/measure/units.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 
 describe('an angle is read as people write it', () => {
   test.each([
@@ -66,6 +67,6 @@ test('any text is read as a finite angle or refused, and never throws', () => {
       if (reading.ok) expect(Number.isFinite(reading.value.rad)).toBe(true);
       else expect(ENGLISH.faults.said(reading.fault).why).not.toBe('');
     }),
-    { numRuns: 5_000 },
+    { numRuns: howMany({ short: 1_000, deep: 5_000 }) },
   );
 });

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readLength } from '../../src/measure/length.ts';
 import type { LengthUnit } from '../../src/measure/units.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 
 // One inch is 25.4 mm exactly (international yard and pound agreement, 1959); the right-hand sides follow by hand.
 const READ: readonly [text: string, mm: number, unit: LengthUnit][] = [
@@ -142,6 +143,6 @@ test('any text is read as a finite length or refused, and never throws', () => {
       const { why, instead } = ENGLISH.faults.said(reading.fault);
       expect(Math.min(why.length, instead.length)).toBeGreaterThan(0);
     }),
-    { numRuns: 10_000 },
+    { numRuns: howMany({ short: 1_000, deep: 10_000 }) },
   );
 });

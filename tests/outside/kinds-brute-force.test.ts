@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { howMany } from '../count.ts';
 import type { AskedEnd } from './asked-end.ts';
 import { type EndUnderTest, endUnderTest } from './end-under-test.ts';
 import { END_KINDS, type EndKind, randomEnd, spellEnd } from './random-ends.ts';
@@ -9,7 +10,7 @@ import type { EndName, Header, Landing } from './solids/implicit-solids.ts';
 // Every kind of header, on round and rectangular tube, against solids as inequalities (implicit-headers.ts): each line
 // of the wall is followed until it is inside. No formula is shared with the program.
 
-const ENDS_A_KIND = 16;
+const ENDS_A_KIND = howMany({ short: 10, deep: 16 });
 const STATIONS = 12;
 const AGREE = 1e-6;
 /** A line that this much sideways would move by more than AGREE, or off the header, is at a graze or a step. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { curveOf } from '../../src/saddle/cope.ts';
+import { howMany } from '../count.ts';
 import type { AskedEnd } from './asked-end.ts';
 import { copeUnderTest } from './end-under-test.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
@@ -12,7 +13,7 @@ import { landingOfLine } from './solids/implicit-solids.ts';
 // kink or a step at such a place, the drawn curve has to break there.
 
 const KINDS: readonly EndKind[] = ['round', 'box', 'sharp', 'rolled', 'bend', 'union'];
-const ENDS_A_KIND = 14;
+const ENDS_A_KIND = howMany({ short: 5, deep: 14 });
 const SCAN = 180;
 /** In mm round the tube. */
 const PLACED = 1e-3;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
 import { stretchesOf } from '../../src/saddle/stretches.ts';
+import { howMany } from '../count.ts';
 import type { AskedEnd, AskedTube } from './asked-end.ts';
 import { copeUnderTest } from './end-under-test.ts';
 import { type EndKind, randomEnd, spellEnd } from './random-ends.ts';
@@ -11,7 +12,7 @@ import type { Point } from './solids/implicit-solids.ts';
 import { type Flat, wrapOn } from './wrapped-header.ts';
 
 const KINDS: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'union'];
-const ENDS_A_KIND = 12;
+const ENDS_A_KIND = howMany({ short: 6, deep: 12 });
 const DRAWN = 0.002;
 /** A line that passes within 1e-9 mm counts as touching, and its point then lies as far off. */
 const EXACT = 2e-9;

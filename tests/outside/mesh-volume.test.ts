@@ -1,4 +1,5 @@
 import { beforeAll, expect, test } from 'vitest';
+import { howMany } from '../count.ts';
 import { between, type Random, type RandomJoint, randomFrom, SEED, spell } from './random-joints.ts';
 import { headerFrame } from './solids/implicit-solids.ts';
 import { loadMeshKernel, type MeshKernel } from './solids/mesh-kernel.ts';
@@ -13,11 +14,12 @@ beforeAll(async () => {
 });
 
 const FLATS = 64;
+const JOINTS = howMany({ short: 3, deep: 16 });
 
 test(`the volume under our line is half the meshes' common volume, less their stated bias (JOINT_SEED=${SEED})`, () => {
   const random = randomFrom(SEED);
   let worst = 0;
-  for (let i = 0; i < 16; i++) {
+  for (let i = 0; i < JOINTS; i++) {
     const ask = wholeLanding(random);
     const common = (flats: number): number => commonVolume(ask, flats) / 2;
     const ours = volumeUnder(ask);
@@ -37,7 +39,7 @@ test(`the volume under our line is half the meshes' common volume, less their st
 test(`a coped tube weighs what our lines leave of it, at both ends (JOINT_SEED=${SEED})`, () => {
   const random = randomFrom(SEED + 1);
   let worst = 0;
-  for (let i = 0; i < 16; i++) {
+  for (let i = 0; i < JOINTS; i++) {
     const ask = wholeLanding(random);
     const end = i % 2 === 0 ? 'A' : 'B';
     const length = 2 * reachOf(ask);

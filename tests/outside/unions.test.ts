@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
+import { howMany } from '../count.ts';
 import { jobFileOf, linesOf as linesThrough, randomEnd } from './asked-as-job.ts';
 import { type AskedEnd, type AskedPart, turnOf } from './asked-in-degrees.ts';
 import { between, type Random, randomFrom, SEED } from './random-joints.ts';
 
 const NAMES = ['outside', 'inside', 'square'] as const;
-const JOINTS = 30;
+const JOINTS = howMany({ short: 8, deep: 30 });
 const STATIONS = 6;
 
 /** What rounding leaves: a bend's entry is searched for, the rest is closed-form. */

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readJob } from '../../src/job/read-job.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
 import { A4 } from '../job/sample.ts';
 import {
   type AskedPart,
@@ -18,7 +19,7 @@ import { bodyOf, directionOf, type Frame, heelOf, longPoint, rayTo, straightedge
 // Each frame is measured on exact solids, as a person would; the readings go into a job, and what it comes to is held
 // against the same solids.
 
-const FRAMES = 40;
+const FRAMES = howMany({ short: 12, deep: 40 });
 const CLOSE = 1e-6;
 const END_NAMES = ['A', 'B'] as const;
 

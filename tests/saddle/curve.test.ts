@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type Curve, traceCurve } from '../../src/saddle/curve.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { bluntLine } from '../../src/saddle/lines.ts';
+import { howMany } from '../count.ts';
 import { jointUnderTest, linesUnderTest } from '../outside/joint-under-test.ts';
 import {
   between,
@@ -19,7 +20,7 @@ import { along, strayBetween } from './stray.ts';
 const TURN = 2 * Math.PI;
 /** The bar for a drawn curve, anywhere. */
 const STRAY = 0.002;
-const JOINTS_OF_A_KIND = 50;
+const JOINTS_OF_A_KIND = howMany({ short: 8, deep: 50 });
 const LOOKS = 60;
 
 describe(`the drawn curve of a random joint (JOINT_SEED=${SEED})`, () => {

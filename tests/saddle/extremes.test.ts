@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { extremesOf } from '../../src/saddle/extremes.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { bluntLine } from '../../src/saddle/lines.ts';
+import { howMany } from '../count.ts';
 import { jointUnderTest, linesUnderTest, tableJoint } from '../outside/joint-under-test.ts';
 import {
   between,
@@ -17,11 +18,12 @@ import {
 const TURN = 2 * Math.PI;
 const DEGREE = Math.PI / 180;
 const AGREE = 1e-8;
+const JOINTS_A_KIND = howMany({ short: 8, deep: 25 });
 
 describe(`long point and throat (JOINT_SEED=${SEED})`, () => {
   test.each(JOINT_KINDS)('are the least and the greatest of a dense sampling, closed in on: %s', (kind) => {
     const random = randomFrom(SEED);
-    for (let i = 0; i < 25; i++) {
+    for (let i = 0; i < JOINTS_A_KIND; i++) {
       const ask = randomJoint(random, kind);
       const land = ask.wall * between(random, 0.1, 1);
       const lines: [string, Line][] = Object.entries(linesUnderTest(ask));

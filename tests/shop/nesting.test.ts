@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { leastBins, type StockKind } from '../../src/nest/least-stock.ts';
 import { nest } from '../../src/nest/nesting.ts';
+import { howMany } from '../count.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { DRAWS, KERF } from './nesting-draws.ts';
 
@@ -58,7 +59,7 @@ function leastByTrying(pieces: readonly number[], lengths: readonly number[], ke
 const SPARE = 5;
 
 /** How many draws of each sort; `npm run bench` takes more. */
-const EACH = 2;
+const EACH = howMany({ short: 1, deep: 2 });
 
 describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
   test.each(DRAWS)(
@@ -138,7 +139,7 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
       const random = randomFrom(SEED + 22);
       const kinds = bars.map(([length, count]) => ({ length, count }));
       const lengths = bars.flatMap(([length, count]) => Array.from({ length: count }, () => length));
-      for (let n = 0; n < 60; n++) {
+      for (let n = 0; n < howMany({ short: 15, deep: 60 }); n++) {
         const pieces = Array.from({ length: 6 }, () => piece(random));
         const nesting = nest(pieces, kinds, KERF);
         const least = leastByTrying(pieces, lengths, KERF);
@@ -174,7 +175,7 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
 
   test('stock that is just enough is enough', () => {
     const random = randomFrom(SEED + 25);
-    for (let n = 0; n < 40; n++) {
+    for (let n = 0; n < howMany({ short: 15, deep: 40 }); n++) {
       // Four lengths cut up at random, the pieces mixed: they go back into the four.
       const cuts = Array.from({ length: 4 }, () => {
         const first = Math.round(between(random, 500, 1500));

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { howMany } from '../count.ts';
 import { dice } from '../leaf/random-tubes.ts';
 import { anyJob } from './any-job.ts';
 import { faultsOfJob } from './job-faults.ts';
 
 /** `LEAF_JOBS=2000 LEAF_SEED=1 npx vitest run tests/tiler/any-job.test.ts` looks at as many as the layout is held to. */
-const JOBS = Number(process.env.LEAF_JOBS ?? 60);
+const JOBS = howMany({ short: 15, deep: 60, asked: 'LEAF_JOBS' });
 const SEED = Number(process.env.LEAF_SEED ?? 5150);
 
 describe(`${JOBS} random jobs of every kind on every paper, LEAF_SEED=${SEED}`, () => {

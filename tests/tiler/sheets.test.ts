@@ -5,6 +5,7 @@ import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
+import { howMany } from '../count.ts';
 import { inkBox, shownBox } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -41,7 +42,7 @@ const leaves: fc.Arbitrary<Leaf[]> = fc
   .map((sizes) => sizes.map(({ wrap, card, name }, index) => leafOf(`${name} ${index}`, wrap, card)));
 const jobName = fc.constantFrom(JOB, 'Прицеп для морских каяков, '.repeat(9), 'x'.repeat(300));
 
-const RUNS = { numRuns: 80, seed: 20240, endOnFailure: true };
+const RUNS = { numRuns: howMany({ short: 20, deep: 80 }), seed: 20240, endOnFailure: true };
 
 interface Laid {
   readonly width: number;

@@ -5,6 +5,7 @@ import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
+import { howMany } from '../count.ts';
 import { boxAround, onSheet, pointsOf } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -101,7 +102,7 @@ function forRandomTiles(holds: (tiles: Tile[], leaf: Leaf) => void): void {
       fc.pre(tiles.length > 0);
       holds(tiles, leaf);
     }),
-    { numRuns: 80, seed: 711, endOnFailure: true },
+    { numRuns: howMany({ short: 20, deep: 80 }), seed: 711, endOnFailure: true },
   );
 }
 

@@ -40,9 +40,15 @@ export interface SectionCurve {
   free(): void;
 }
 
-/** Loads the kernel; some 0.4 s. */
-export async function loadBRepKernel(): Promise<BRepKernel> {
-  const kernel = await init();
+let loading: Promise<BRepKernel> | undefined;
+
+/** Loads the kernel, once for all files of tests that a worker runs; some 0.4 s. */
+export function loadBRepKernel(): Promise<BRepKernel> {
+  loading ??= init().then(kernelOf);
+  return loading;
+}
+
+function kernelOf(kernel: OpenCascadeInstance): BRepKernel {
   return {
     cylinder: (start, direction, radius, length) => cylinder(kernel, start, direction, radius, length),
     bar: (start, direction, across, size, length) => bar(kernel, start, direction, across, size, length),

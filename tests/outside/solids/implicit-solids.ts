@@ -61,9 +61,8 @@ export function headerFrame({ end, angle, clock, offset }: Placement): HeaderFra
 /** An endless round bar, the outside of a round tube. */
 export function roundBar({ origin, along }: HeaderFrame, radius: number): Implicit {
   return (point) => {
-    const from = less(point, origin);
-    const across = cross(from, along);
-    return Math.hypot(...across) - radius;
+    const across = cross(less(point, origin), along);
+    return Math.sqrt(dot(across, across)) - radius;
   };
 }
 
