@@ -3,11 +3,13 @@ import { type EndFlags, jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { type Paper, readPaper } from '../job/paper/paper.ts';
 import { type JobDefaults, readJob } from '../job/read-job.ts';
+import { jobWithSeated } from '../job/ways/seated.ts';
 import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import { readText } from './files.ts';
 import { regionalPaper } from './region.ts';
 import type { Shell } from './shell.ts';
-import { objectTo, refuse } from './trouble.ts';
+import { refuseArgument } from './trouble.ts';
 
 /** A job and the name that its results take. */
 export interface Ask {
@@ -16,31 +18,43 @@ export interface Ask {
   readonly name: string;
 }
 
-/** Reads the job from its file, from standard input for `-`, or from flags that stand in place of it. */
-export async function readAsk(path: string | undefined, flags: EndFlags, shell: Shell): Promise<Ask> {
-  const given = Object.entries(flags).filter(([, value]) => value !== undefined);
-  if (path === undefined) {
-    if (given.every(([flag]) => flag === 'paper')) {
-      const instead = 'the path of a job file, or flags such as --od 38.1 --onto 44.5 --angle 60';
-      throw refuse(
-        'usage',
-        'command line',
-        'neither a job nor flags',
-        'there is nothing to work on',
-        instead,
-      );
-    }
-    return { job: jobFromFlags(flags, regional(shell)), name: 'cope' };
-  }
-  const stray = given.find(([flag]) => flag !== 'paper');
+/**
+ * Reads the job from its file, from standard input for `-`, or from flags that stand in place of it; with `seated`, what
+ * was measured after its first cut, as it then is.
+ */
+export async function readAsk(
+  path: string | undefined,
+  flags: EndFlags,
+  shell: Shell,
+  seated?: string,
+): Promise<Ask> {
+  const ask = path === undefined ? askFromFlags(flags, shell) : await askFromFile(path, flags, shell);
+  return seated === undefined ? ask : { ...ask, job: jobWithSeated(ask.job, seated) };
+}
+
+function askFromFlags(flags: EndFlags, shell: Shell): Ask {
+  const { noJob } = shell.words.commandFaults;
+  if (given(flags).every(([flag]) => flag === 'paper'))
+    throw refuseArgument('usage', noJob.read, noJob, shell.words);
+  return { job: jobFromFlags(flags, regional(shell)), name: 'cope' };
+}
+
+async function askFromFile(path: string, flags: EndFlags, shell: Shell): Promise<Ask> {
+  const { words } = shell;
+  const { commandFaults: faults } = words;
+  const stray = given(flags).find(([flag]) => flag !== 'paper');
   if (stray) {
-    const why = `${path} is a job already, and a job file says what its ends are`;
-    throw refuse('usage', 'command line', `--${stray[0]} ${stray[1]}`, why, 'either the job or the flags');
+    const read = asWritten(`--${stray[0]} ${stray[1]}`);
+    throw refuseArgument('usage', read, faults.jobAndFlags(path), words);
   }
   const source = await readText(path, shell);
-  const file = path === '-' ? 'standard input' : path;
+  const file = path === '-' ? faults.standardInput : asWritten(path);
   const job = readJob(source, file, defaults(flags.paper, shell));
   return { job, name: path === '-' ? 'cope' : basename(path, extname(path)) };
+}
+
+function given(flags: EndFlags): readonly [string, string][] {
+  return Object.entries(flags).filter(([, value]) => value !== undefined);
 }
 
 function defaults(paper: string | undefined, shell: Shell): JobDefaults {
@@ -62,5 +76,5 @@ function regional(shell: Shell): JobDefaults {
 function namedPaper(text: string, words: Language): Paper {
   const reading = readPaper(text, 'mm');
   if (reading.ok) return reading.value;
-  throw objectTo('paper', 'command line', `--paper ${text}`, reading.fault(words));
+  throw refuseArgument('paper', asWritten(`--paper ${text}`), reading.fault(words), words);
 }

@@ -2,8 +2,9 @@ import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
 import { reportJob } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
-import { jobWithSeated } from '../job/ways/seated.ts';
+import { joined, linesOf } from '../words/said.ts';
 import { readAsk } from './ask.ts';
+import { jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 import { DONE, WRONG_INPUT } from './trouble.ts';
@@ -17,13 +18,18 @@ export interface CheckOptions extends EndFlags {
 /** `copeleaf check`: what was understood, what follows, what to watch. Writes no file. */
 export async function check(path: string | undefined, options: CheckOptions, shell: Shell): Promise<number> {
   const { as, strict, seated, ...flags } = options;
-  const { job } = await readAsk(path, flags, shell);
-  const reports = reportJob(seated === undefined ? job : jobWithSeated(job, seated));
-  const text =
+  const { job } = await readAsk(path, flags, shell, seated);
+  const reports = reportJob(job);
+  const result =
     as === 'json'
-      ? JSON.stringify(reportsAsData(reports), null, 2)
-      : reports.map((report) => checkReport(report, shell.words)).join('\n\n\n');
-  await writeResult('-', `${text}\n`, shell);
+      ? jsonOf(reportsAsData(reports))
+      : linesOf([
+          joined(
+            reports.map((report) => checkReport(report, shell.words)),
+            '\n\n\n',
+          ),
+        ]);
+  await writeResult('-', result, shell);
   const warned = reports.some(({ warnings }) => warnings.length > 0);
   return strict && warned ? WRONG_INPUT : DONE;
 }

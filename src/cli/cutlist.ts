@@ -1,10 +1,12 @@
 import type { Job } from '../job/job.ts';
-import { jobWithSeated } from '../job/ways/seated.ts';
+import type { Said } from '../measure/said.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../shop/lists/cut-list.ts';
 import { stockPlan } from '../shop/lists/stock.ts';
 import { stockAsData, stockAsText } from '../shop/lists/stock-in-words.ts';
+import { joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
+import { dataOf, jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 
@@ -17,28 +19,26 @@ export interface CutListOptions {
 /** `copeleaf cutlist`: what to cut, and from which of the shop's lengths. */
 export async function cutlist(path: string, options: CutListOptions, shell: Shell): Promise<void> {
   const { as, seated, out } = options;
-  const { job: asked } = await readAsk(path, {}, shell);
-  const job = seated === undefined ? asked : jobWithSeated(asked, seated);
+  const { job } = await readAsk(path, {}, shell, seated);
   const write = { text: asText, csv: asCsv, json: asJson }[as];
   await writeResult(out, write(job, solveJob(job)), shell);
 }
 
-function asText(job: Job, solutions: readonly TubeSolution[]): string {
+function asText(job: Job, solutions: readonly TubeSolution[]): Said {
   const plan = stockPlan(job, solutions);
   const list = cutListAsText(cutList(solutions), job.units);
-  return plan ? `${list}\n${stockAsText(plan, job.units)}` : list;
+  return plan ? joined([list, stockAsText(plan, job.units)], '\n') : list;
 }
 
-function asCsv(_: Job, solutions: readonly TubeSolution[]): string {
-  return cutListAsCsv(cutList(solutions));
+function asCsv(_: Job, solutions: readonly TubeSolution[]): Uint8Array {
+  return dataOf(cutListAsCsv(cutList(solutions)));
 }
 
-function asJson(job: Job, solutions: readonly TubeSolution[]): string {
+function asJson(job: Job, solutions: readonly TubeSolution[]): Uint8Array {
   const plan = stockPlan(job, solutions);
-  const data = {
+  return jsonOf({
     units: 'mm',
     tubes: cutListAsData(cutList(solutions)),
     ...(plan && { stock: stockAsData(plan) }),
-  };
-  return `${JSON.stringify(data, null, 2)}\n`;
+  });
 }

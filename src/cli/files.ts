@@ -1,5 +1,8 @@
 import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import type { Said } from '../measure/said.ts';
+import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import { besideOf } from './beside.ts';
 import type { Shell } from './shell.ts';
 import { Obstacle, refuse } from './trouble.ts';
@@ -10,88 +13,66 @@ export async function readText(path: string, shell: Shell): Promise<string> {
   try {
     return await readFile(resolve(shell.cwd, path), 'utf8');
   } catch (error) {
-    throw readTrouble(error, path);
+    throw readTrouble(error, path, shell.words);
   }
 }
 
 /** What the system says of a path that leads nowhere, or of a text that can be no path. */
 const NO_SUCH_PATH = new Set(['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'ERR_INVALID_ARG_VALUE']);
 
-function readTrouble(error: unknown, path: string): Error {
+function readTrouble(error: unknown, path: string, words: Language): Error {
   const code = errorCode(error);
+  const file = asWritten(path);
+  const { commandFaults: faults } = words;
   if (NO_SUCH_PATH.has(code)) {
-    return refuse(
-      'no-file',
-      path,
-      path,
-      'there is no such file',
-      'the path of a job file, or - to read it from a pipe',
-    );
+    return refuse('no-file', file, file, faults.noFile, words);
   }
-  if (code === 'EISDIR') {
-    return refuse('is-folder', path, path, 'this is a folder', 'the path of one job file in it');
-  }
-  return new Obstacle({
-    code: 'unreadable',
-    file: path,
-    read: path,
-    why: `the file can't be read (${code})`,
-    instead: 'see to its permissions, or copy it elsewhere',
-  });
+  if (code === 'EISDIR') return refuse('is-folder', file, file, faults.folderForJob, words);
+  return new Obstacle({ code: 'unreadable', file, read: file, ...faults.unreadable(code) });
 }
 
 /** Writes a result to standard output for `-`, else beside its final name and then into place, whole or not at all. */
-export async function writeResult(path: string, data: string | Uint8Array, shell: Shell): Promise<void> {
-  if (path === '-') return shell.out(data);
+export async function writeResult(path: string, result: Said | Uint8Array, shell: Shell): Promise<void> {
+  if (path === '-') return shell.out(result);
   const target = resolve(shell.cwd, path);
   const found = await stat(target).catch(() => undefined);
   if (found?.isDirectory()) {
-    throw refuse(
-      'is-folder',
-      path,
-      `--out ${path}`,
-      'this is a folder',
-      'the name of a file, in it if you like',
-    );
+    const read = asWritten(`--out ${path}`);
+    throw refuse('is-folder', asWritten(path), read, shell.words.commandFaults.folderForResult, shell.words);
   }
   // A device or a pipe is written to as it is: renaming would put a plain file in its place.
-  if (found && !found.isFile()) return writeOnto(target, data, path);
+  if (found && !found.isFile()) return writeOnto(target, result, path, shell);
   const unfinished = besideOf(target);
   try {
-    await writeFile(unfinished, data, { flag: 'wx' });
+    await writeFile(unfinished, result, { flag: 'wx' });
     await rename(unfinished, target);
   } catch (error) {
     await rm(unfinished, { force: true }).catch(() => undefined);
-    throw writeTrouble(error, path);
+    throw writeTrouble(error, path, shell.words);
   }
 }
 
-async function writeOnto(target: string, data: string | Uint8Array, path: string): Promise<void> {
+async function writeOnto(
+  target: string,
+  result: Said | Uint8Array,
+  path: string,
+  shell: Shell,
+): Promise<void> {
   try {
-    await writeFile(target, data);
+    await writeFile(target, result);
   } catch (error) {
-    throw writeTrouble(error, path);
+    throw writeTrouble(error, path, shell.words);
   }
 }
 
-function writeTrouble(error: unknown, path: string): Error {
+function writeTrouble(error: unknown, path: string, words: Language): Error {
   const code = errorCode(error);
+  const file = asWritten(path);
+  const { commandFaults: faults } = words;
   if (NO_SUCH_PATH.has(code)) {
-    return refuse(
-      'no-folder',
-      path,
-      path,
-      'the folder to write into does not exist',
-      'a folder that is there, or make it first',
-    );
+    return refuse('no-folder', file, file, faults.noFolder, words);
   }
-  return new Obstacle({
-    code: 'unwritable',
-    file: path,
-    read: path,
-    why: `the file can't be written (${code})`,
-    instead: 'another folder with --out, or see to permissions and space',
-  });
+  return new Obstacle({ code: 'unwritable', file, read: file, ...faults.unwritable(code) });
 }
 
 function errorCode(error: unknown): string {

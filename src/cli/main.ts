@@ -1,7 +1,10 @@
 import { type Command, CommanderError } from 'commander';
+import type { Said } from '../measure/said.ts';
+import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import { programOf } from './program.ts';
 import type { Shell } from './shell.ts';
-import { DONE, refuse, tell } from './trouble.ts';
+import { DONE, refuseArgument, tell } from './trouble.ts';
 
 /** Runs the command with these arguments and gives its exit code: 0 done, 2 wrong input, 1 anything else. */
 export async function main(args: readonly string[], shell: Shell): Promise<number> {
@@ -18,10 +21,10 @@ export async function main(args: readonly string[], shell: Shell): Promise<numbe
     return exit;
   } catch (error) {
     if (error instanceof CommanderError && error.exitCode === 0) {
-      await shell.out(help);
+      await shell.out(asWritten(help));
       return DONE;
     }
-    const trouble = error instanceof CommanderError ? usageTrouble(error, args) : error;
+    const trouble = error instanceof CommanderError ? usageTrouble(error, args, shell.words) : error;
     return tell(trouble, shell, wantsJson(args));
   }
 }
@@ -32,20 +35,22 @@ function quietly(command: Command, write: (text: string) => void): void {
   for (const sub of command.commands) quietly(sub, write);
 }
 
-function usageTrouble(error: CommanderError, args: readonly string[]): Error {
-  const why = error.message
-    .replace(/^error: /, '')
-    .replace(/\s+/g, ' ')
-    .trim();
-  const read = ['copeleaf', ...args].join(' ');
+function usageTrouble(error: CommanderError, args: readonly string[], words: Language): Error {
+  const { seeHelp: instead } = words.commandFaults;
+  const read = asWritten(['copeleaf', ...args].join(' '));
+  return refuseArgument('usage', read, { why: whyOf(error, args, words), instead }, words);
+}
+
+function whyOf({ code, message }: CommanderError, args: readonly string[], words: Language): Said {
+  const { noCommand, unknownCommand } = words.commandFaults;
   const unhelped = args[0] === 'help' ? args[1] : undefined;
-  const bare = args.length === 0 || error.code === 'commander.help';
-  return refuse(
-    'usage',
-    'command line',
-    read,
-    unhelped !== undefined ? `unknown command '${unhelped}'` : bare ? 'no command was given' : why,
-    '`copeleaf --help` and `copeleaf print --help` show what there is',
+  if (unhelped !== undefined) return unknownCommand(unhelped);
+  if (args.length === 0 || code === 'commander.help') return noCommand;
+  return asWritten(
+    message
+      .replace(/^error: /, '')
+      .replace(/\s+/g, ' ')
+      .trim(),
   );
 }
 

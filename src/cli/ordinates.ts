@@ -6,11 +6,13 @@ import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
 import { inOrder, type Spacing } from '../saddle/ordinates.ts';
 import { solveJob } from '../saddle/solve.ts';
+import { asWritten } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
-import { ordinatesAsCsv, ordinatesAsJson, ordinatesAsText } from './ordinates-as.ts';
+import { ordinatesAsCsv, ordinatesAsJson } from './ordinates-as-data.ts';
+import { ordinatesAsText } from './ordinates-as-text.ts';
 import type { Shell } from './shell.ts';
-import { refuse } from './trouble.ts';
+import { refuseArgument } from './trouble.ts';
 
 export interface OrdinatesOptions extends EndFlags {
   readonly every?: string;
@@ -27,8 +29,12 @@ export async function ordinates(
   const { every, as, out, ...flags } = options;
   const { job } = await readAsk(path, flags, shell);
   const tables = inOrder(solveJob(job), spacingOf(every, job));
-  const write = { text: ordinatesAsText, json: ordinatesAsJson, csv: ordinatesAsCsv }[as];
-  await writeResult(out, write(tables, job.units), shell);
+  const result = {
+    text: () => ordinatesAsText(tables, job.units, shell.words),
+    json: () => ordinatesAsJson(tables),
+    csv: () => ordinatesAsCsv(tables),
+  }[as]();
+  await writeResult(out, result, shell);
 }
 
 const USUAL: Spacing = { perTurn: 24, apart: 10 };
@@ -46,9 +52,8 @@ function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spa
   }
   const length = readLength(every, units);
   if (inMm && length.ok && length.value.mm >= 0.01) return { ...USUAL, apart: length.value.mm };
-  const why = angle.ok ? 'it does not go into 360 degrees without rest' : words.faults.said(angle.fault).why;
-  const instead = inMm
-    ? `a step such as 15deg, or 10mm for ${inMm.said(words).name}`
-    : 'a step such as 15deg, 22.5deg or 10deg';
-  throw refuse('every', 'command line', `--every ${every}`, why, instead);
+  const { unevenStep, step, stepInMm } = words.commandFaults;
+  const why = angle.ok ? unevenStep : words.faults.said(angle.fault).why;
+  const instead = inMm ? stepInMm(inMm.said(words).name) : step;
+  throw refuseArgument('every', asWritten(`--every ${every}`), { why, instead }, words);
 }

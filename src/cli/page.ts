@@ -1,5 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import type { Server } from 'node:http';
+import type { Said } from '../measure/said.ts';
+import { linesOf } from '../words/said.ts';
+import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
 
@@ -9,16 +12,17 @@ export interface PageOptions {
 
 /** `copeleaf page`: writes the page to a file, or shows it to a browser on this machine until it is stopped. */
 export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
+  const { commandAnswers: answers } = shell.words;
   const text = await readFile(new URL('dist/copeleaf.html', shell.home));
   if (out !== undefined) {
     await writeResult(out, text, shell);
-    if (out !== '-') shell.err(`${out}: open it in a browser; it needs no network\n`);
+    if (out !== '-') shell.err(linesOf([answers.pageWritten(out)]));
     return;
   }
-  const server = await serverOf(text);
+  const server = await serverOf(text, answers.onlyPage);
   const port = await listening(server, USUAL_PORT).catch(() => listening(server, ANY_PORT));
-  await shell.out(`http://127.0.0.1:${port}/\n`);
-  shell.err('Open that address in a browser on this machine. Ctrl-C ends it.\n');
+  await shell.out(dataOf(`http://127.0.0.1:${port}/\n`));
+  shell.err(linesOf([answers.pageServed]));
   await new Promise((done) => server.once('close', done));
 }
 
@@ -26,17 +30,17 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
 const USUAL_PORT = 42673;
 const ANY_PORT = 0;
 
-async function serverOf(text: Buffer): Promise<Server> {
+async function serverOf(text: Buffer, otherwise: Said): Promise<Server> {
   const { createServer } = await import('node:http');
   return createServer(({ url, method }, response) => {
     const found = (method === 'GET' || method === 'HEAD') && /^\/(\?.*)?$/.test(url ?? '');
     response.writeHead(found ? 200 : 404, {
-      'content-type': found ? 'text/html; charset=utf-8' : 'text/plain; charset=utf-8',
+      'content-type': `text/${found ? 'html' : 'plain'}; charset=utf-8`,
       'cache-control': 'no-store',
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
     });
-    response.end(found ? text : 'There is only one page here: /\n');
+    response.end(found ? text : linesOf([otherwise]));
   });
 }
 

@@ -5,18 +5,20 @@ import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper/paper.ts';
 import type { Printer } from '../job/paper/printer.ts';
-import { jobWithSeated } from '../job/ways/seated.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { shopPack } from '../shop/pack.ts';
 import { type FrontPages, laySheets } from '../tiler/lay-sheets.ts';
+import type { Language } from '../words/language.ts';
+import { asWritten, linesOf } from '../words/said.ts';
 import { readAsk } from './ask.ts';
+import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import { printerNamed } from './printer/printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
-import { objectTo, refuse } from './trouble.ts';
+import { refuse, refuseArgument } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags {
   readonly as: 'pdf' | 'svg' | 'dxf';
@@ -30,58 +32,59 @@ export interface PrintOptions extends EndFlags {
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
   const { as, footprints, leavesOnly, printer: printerName, seated, out, ...flags } = options;
+  const { words } = shell;
   const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
-  const { job: asked, name } = await readAsk(path, flags, shell);
-  const job = seated === undefined ? asked : jobWithSeated(asked, seated);
-  const { paper, margins } = job.sheet;
-  const small = printer && tooSmall(paper, margins, printer)?.(shell.words);
-  if (small) throw objectTo('paper-small', 'command line', paper.name, small);
+  const { job, name } = await readAsk(path, flags, shell, seated);
+  refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
   const solutions = solveJob(job);
   const leaves = drawLeaves(job, solutions, footprints, shell);
   if (leaves.length === 0) {
-    const why = 'no end is coped, so there is no leaf to print';
-    throw refuse(
-      'no-leaf',
-      path ?? 'flags',
-      'only plain ends',
-      why,
-      '`copeleaf check` for the lengths to cut',
-    );
+    const { noLeaf } = words.commandFaults;
+    throw refuse('no-leaf', asWritten(path ?? 'flags'), noLeaf.read, noLeaf, words);
   }
-  const target = out ?? `${name}.${as}`;
   const pack =
     as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions, footprints) : undefined;
-  const sheets = as === 'pdf' ? await printPdf(leaves, job, name, target, printer, pack, shell) : undefined;
-  if (as === 'svg') await writeResult(target, await svgOf(leaves), shell);
-  if (as === 'dxf') await writeResult(target, inkDxf(leaves), shell);
+  const { bytes, sheets } = await {
+    pdf: () => pdfOf(leaves, job, name, printer, pack),
+    svg: () => svgOf(leaves),
+    dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
+  }[as]();
+  const target = out ?? `${name}.${as}`;
+  await writeResult(target, bytes, shell);
   if (target === '-') return;
-  const on = sheets === undefined ? 'at true size' : `on ${counted(sheets, 'sheet', 'sheets')}`;
-  const also = pack ? ' and the shop pack' : '';
-  shell.err(`${target}: ${counted(leaves.length, 'leaf', 'leaves')}${also} ${on}\n`);
+  shell.err(linesOf([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
 
-/** Gives the number of sheets. */
-async function printPdf(
+/** What a printer draws short takes more of the paper. */
+function refuseSmallPaper({ sheet }: Job, printer: Printer | undefined, words: Language): void {
+  const small = printer && tooSmall(sheet.paper, sheet.margins, printer)?.(words);
+  if (small) throw refuseArgument('paper-small', asWritten(sheet.paper.name), small, words);
+}
+
+/** A file, and on how many sheets it is where it is on sheets. */
+interface Inked {
+  readonly bytes: Uint8Array;
+  readonly sheets: number | undefined;
+}
+
+async function pdfOf(
   leaves: readonly Leaf[],
   job: Job,
   name: string,
-  target: string,
   printer: Printer | undefined,
   front: FrontPages | undefined,
-  shell: Shell,
-): Promise<number> {
+): Promise<Inked> {
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title }, printer, front);
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
-  await writeResult(target, bytes, shell);
-  return set.count;
+  return { bytes, sheets: set.count };
 }
 
 /** What writes SVG needs a document, which is large and asked for seldom. */
-async function svgOf(leaves: readonly Leaf[]): Promise<string> {
+async function svgOf(leaves: readonly Leaf[]): Promise<Inked> {
   const [{ inkSvg }, { createSVGWindow }] = await Promise.all([import('../ink/svg.ts'), import('svgdom')]);
-  return inkSvg(leaves, createSVGWindow());
+  return { bytes: dataOf(inkSvg(leaves, createSVGWindow())), sheets: undefined };
 }
 
 function drawLeaves(
@@ -90,7 +93,7 @@ function drawLeaves(
   footprints: boolean,
   shell: Shell,
 ): readonly Leaf[] {
-  const progress = progressOn(shell, solutions.length, 'tubes');
+  const progress = progressOn(shell, solutions.length);
   const context = contextOf(job);
   const leaves = solutions.flatMap((solution) => {
     const drawn = leavesOf(solution, context, footprints);
@@ -98,7 +101,7 @@ function drawLeaves(
     return drawn;
   });
   progress.end();
-  if (footprints) for (const why of new Set(solutions.flatMap(withoutFootprint))) shell.err(`${why}\n`);
+  if (footprints) for (const why of new Set(solutions.flatMap(withoutFootprint))) shell.err(linesOf([why]));
   return leaves;
 }
 
@@ -107,10 +110,6 @@ function tellLacking(job: Job, shell: Shell): void {
   const signs = lacking([job.title ?? '', ...job.tubes.map((tube) => tube.name)].join(''));
   for (const sign of signs) {
     const code = `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
-    shell.err(`The sheets' font has no ${sign}: it is printed as [${code}].\n`);
+    shell.err(linesOf([shell.words.commandAnswers.lacking(sign, code)]));
   }
-}
-
-function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
 }

@@ -1,3 +1,4 @@
+import { asWritten } from '../words/said.ts';
 import type { Shell } from './shell.ts';
 
 export interface Progress {
@@ -8,17 +9,17 @@ export interface Progress {
 /** Fewer than this are done before anyone could read a count. */
 const WORTH_TELLING = 50;
 
-/** A count on the terminal for a long run; silent when nobody watches. */
-export function progressOn(shell: Shell, total: number, what: string): Progress {
+/** A count of tubes on the terminal for a long run; silent when nobody watches. */
+export function progressOn(shell: Shell, total: number): Progress {
   if (!shell.watched || total < WORTH_TELLING) return { step() {}, end() {} };
   let done = 0;
   return {
     step() {
       done += 1;
-      if (done % 10 === 0 || done === total) shell.err(`\r${done} of ${total} ${what}`);
+      if (done % 10 === 0 || done === total) shell.err(shell.words.commandAnswers.tubesDone(done, total));
     },
     end() {
-      shell.err('\r\u001b[K');
+      shell.err(asWritten('\r\u001b[K'));
     },
   };
 }

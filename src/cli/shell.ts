@@ -1,3 +1,4 @@
+import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 
 /** The process as a command sees it, so that tests can run commands without starting one. */
@@ -10,10 +11,10 @@ export interface Shell {
   readonly watched: boolean;
   /** The language in which it is answered. */
   readonly words: Language;
-  /** Results. */
-  out(data: string | Uint8Array): Promise<void>;
+  /** Results: what a person reads, or data. */
+  out(result: Said | Uint8Array): Promise<void>;
   /** Everything else. */
-  err(text: string): void;
+  err(text: Said): void;
   /** All of standard input. */
   input(): Promise<string>;
 }
@@ -36,7 +37,7 @@ export function processShell(home: URL, words: Language): Shell {
   };
 }
 
-function written(data: string | Uint8Array): Promise<void> {
+function written(data: Said | Uint8Array): Promise<void> {
   // A reader that has seen enough, such as `head`, closes the pipe: that is no failure of ours.
   process.stdout.once('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(0);

@@ -2,9 +2,12 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { nearest } from '../job/text/nearest.ts';
+import type { Said } from '../measure/said.ts';
+import { asWritten, inColumn, joined, linesOf } from '../words/said.ts';
+import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
-import { refuse } from './trouble.ts';
+import { refuse, refuseArgument } from './trouble.ts';
 
 /** `copeleaf starter`: lists the jobs to begin from, or writes one into the current folder. */
 export async function starter(
@@ -12,42 +15,34 @@ export async function starter(
   options: { readonly out?: string },
   shell: Shell,
 ): Promise<void> {
+  const { words } = shell;
+  const { commandFaults: faults } = words;
   const names = (await readdir(templatesOf(shell)))
     .filter((file) => file.endsWith('.yaml'))
     .map((file) => file.slice(0, -5));
   if (name === undefined) {
-    const lines = await Promise.all(
-      names.sort().map(async (each) => `${each.padEnd(14)}${await purposeOf(each, shell)}`),
-    );
-    return shell.out(`${lines.join('\n')}\n`);
+    return shell.out(linesOf(await Promise.all(names.sort().map((each) => lineOf(each, shell)))));
   }
   if (!names.includes(name)) {
     const near = nearest(name, names);
-    throw refuse('no-starter', 'command line', name, 'there is no such starter', near ?? names.join(', '));
+    throw refuseArgument('no-starter', asWritten(name), faults.noStarter(near, names), words);
   }
   const target = options.out ?? `${name}.yaml`;
   if (target !== '-' && (await stat(resolve(shell.cwd, target)).catch(() => undefined))?.isFile()) {
-    throw refuse(
-      'file-exists',
-      target,
-      target,
-      'there is such a file, and it may hold your work',
-      'another name with --out',
-    );
+    throw refuse('file-exists', asWritten(target), asWritten(target), faults.fileExists, words);
   }
-  await writeResult(target, await textOf(name, shell), shell);
-  if (target !== '-')
-    shell.err(`${target}: edit it, then copeleaf check ${target} and copeleaf print ${target}\n`);
+  await writeResult(target, dataOf(await textOf(name, shell)), shell);
+  if (target !== '-') shell.err(linesOf([words.commandAnswers.starterWritten(target)]));
 }
 
 async function textOf(name: string, shell: Shell): Promise<string> {
   return readFile(fileURLToPath(new URL(`${name}.yaml`, templatesOf(shell))), 'utf8');
 }
 
-/** What a starter is for stands in its first comment. */
-async function purposeOf(name: string, shell: Shell): Promise<string> {
+/** A starter and what it is for, which stands in its first comment. */
+async function lineOf(name: string, shell: Shell): Promise<Said> {
   const comment = /^#\s*(.*)$/m.exec(await textOf(name, shell));
-  return comment?.[1] ?? '';
+  return joined([inColumn(asWritten(name), 14), asWritten(comment?.[1] ?? '')], '');
 }
 
 function templatesOf(shell: Shell): URL {

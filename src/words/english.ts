@@ -2,6 +2,8 @@ import { aids } from './english/aids.ts';
 import { card } from './english/card.ts';
 import { check } from './english/check.ts';
 import { command } from './english/command.ts';
+import { commandAnswers } from './english/command-answers.ts';
+import { commandFaults } from './english/command-faults.ts';
 import { faults } from './english/faults.ts';
 import { file } from './english/file.ts';
 import { footprint } from './english/footprint.ts';
@@ -9,6 +11,7 @@ import { headers } from './english/headers.ts';
 import { job } from './english/job.ts';
 import { leaf } from './english/leaf.ts';
 import { lists } from './english/lists.ts';
+import { ordinates } from './english/ordinates.ts';
 import { page } from './english/page.ts';
 import { paper } from './english/paper.ts';
 import { picture } from './english/picture.ts';
@@ -25,6 +28,8 @@ export const ENGLISH = {
   card,
   check,
   command,
+  commandAnswers,
+  commandFaults,
   faults,
   file,
   footprint,
@@ -32,6 +37,7 @@ export const ENGLISH = {
   job,
   leaf,
   lists,
+  ordinates,
   page,
   paper,
   picture,

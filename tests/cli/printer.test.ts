@@ -228,7 +228,7 @@ describe('the file of printers', () => {
 
   it('gives one error where it can not be written, and nothing is left beside it', async () => {
     const folder = folderWith({ copeleaf: 'a file where the folder would be' });
-    await expect(savePrinters(fileIn(folder), [])).rejects.toMatchObject({
+    await expect(savePrinters(fileIn(folder), [], ENGLISH)).rejects.toMatchObject({
       complaint: { code: 'unwritable', file: fileIn(folder) },
     });
     expect(readdirSync(folder)).toEqual(['copeleaf']);

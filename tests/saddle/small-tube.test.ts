@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ordinatesAsText } from '../../src/cli/ordinates-as.ts';
+import { ordinatesAsText } from '../../src/cli/ordinates-as-text.ts';
 import { reportsAsData } from '../../src/fit/as-data.ts';
 import { reportTube } from '../../src/fit/report.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
@@ -17,7 +17,7 @@ test('a round tube of 2 mm counts its stations in degrees, as every round tube d
   expect(TABLE.rows.map(({ place }) => place)).toEqual([0, 45, 90, 135, 180, 225, 270, 315]);
   // By the formula of a round header, at the heel.
   expect(TABLE.rows[0]?.outside).toBeCloseTo((Math.cos(Math.PI / 3) + 1.5) / Math.sin(Math.PI / 3), 9);
-  expect(ordinatesAsText([TABLE], 'mm')).toMatch(/^ *station +round +outside/m);
+  expect(ordinatesAsText([TABLE], 'mm', ENGLISH)).toMatch(/^ *station +round +outside/m);
   expect(JSON.stringify(reportsAsData([reportTube(SOLUTION, ENGLISH)]))).toContain('"throat":{"phi":0,');
 });
 

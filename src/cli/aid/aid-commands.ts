@@ -1,6 +1,6 @@
 import { Argument, type Command } from 'commander';
 import type { Shell } from '../shell.ts';
-import type { AidOptions } from './aid.ts';
+import type { AidName, AidOptions } from './aid.ts';
 
 /** The words and flags of `copeleaf aid`. Its action loads what it does when it is run. */
 export function addAidCommands(program: Command, shell: Shell): void {
@@ -14,7 +14,7 @@ export function addAidCommands(program: Command, shell: Shell): void {
     .option('--paper-thickness <length>', words.thickness)
     .option('--printer <name>', words.printer)
     .option('--out <file>', words.out)
-    .action(async (which: string, options: AidOptions) => {
+    .action(async (which: AidName, options: AidOptions) => {
       const { aid } = await import('../commands.ts');
       await aid(which, options, shell);
     });

@@ -2,6 +2,8 @@ import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten, type Objection } from '../../words/said.ts';
 import { besideOf } from '../beside.ts';
 import { Obstacle } from '../trouble.ts';
 
@@ -24,20 +26,24 @@ function settingsFolder(env: Environment, platform: NodeJS.Platform): string {
 }
 
 /** The saved printers; none where there is no file yet. Throws an Obstacle where the file can't be read or is damaged. */
-export async function readPrinters(file: string): Promise<readonly Printer[]> {
+export async function readPrinters(file: string, words: Language): Promise<readonly Printer[]> {
+  const { commandFaults: faults } = words;
   const text = await readFile(file, 'utf8').catch((error: unknown) => {
     if (codeOf(error) === 'ENOENT') return undefined;
-    throw obstacle('unreadable', file, `the saved printers can't be read (${codeOf(error)})`, PERMISSIONS);
+    throw obstacle('unreadable', file, faults.printersUnreadable(codeOf(error)));
   });
   if (text === undefined) return [];
   const printers = printersIn(text);
   if (printers !== undefined) return printers;
-  const instead = 'move the file away and add the printers again';
-  throw obstacle('damaged', file, 'the file of saved printers is damaged', instead);
+  throw obstacle('damaged', file, faults.printersDamaged);
 }
 
 /** Saves the printers in place of those in the file: written beside it and renamed, so that it is whole or as it was. */
-export async function savePrinters(file: string, printers: readonly Printer[]): Promise<void> {
+export async function savePrinters(
+  file: string,
+  printers: readonly Printer[],
+  words: Language,
+): Promise<void> {
   const kept = printers.map(({ name, across, up }) => ({
     name,
     across: asMeasured(across),
@@ -50,11 +56,9 @@ export async function savePrinters(file: string, printers: readonly Printer[]): 
     await rename(unfinished, file);
   } catch (error) {
     await rm(unfinished, { force: true }).catch(() => undefined);
-    throw obstacle('unwritable', file, `the printers can't be saved (${codeOf(error)})`, PERMISSIONS);
+    throw obstacle('unwritable', file, words.commandFaults.printersUnwritable(codeOf(error)));
   }
 }
-
-const PERMISSIONS = 'see to its permissions and to the space on the disk';
 
 /** Undefined where the text is not what `savePrinters` writes, or a reading in it would have been refused. */
 function printersIn(text: string): readonly Printer[] | undefined {
@@ -88,8 +92,8 @@ function isRecord(data: unknown): data is Record<string, unknown> {
   return typeof data === 'object' && data !== null;
 }
 
-function obstacle(code: string, file: string, why: string, instead: string): Obstacle {
-  return new Obstacle({ code, file, read: file, why, instead });
+function obstacle(code: string, file: string, objection: Objection): Obstacle {
+  return new Obstacle({ code, file: asWritten(file), read: asWritten(file), ...objection });
 }
 
 function codeOf(error: unknown): string {

@@ -1,6 +1,5 @@
 import {
   type Measured,
-  measuredInWords,
   type Printer,
   type PrinterAxis,
   readMeasured,
@@ -8,9 +7,11 @@ import {
 } from '../../job/paper/printer.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import { nearest } from '../../job/text/nearest.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
+import { asWritten, linesOf } from '../../words/said.ts';
 import type { Shell } from '../shell.ts';
-import { objectTo, refuse } from '../trouble.ts';
+import { refuseArgument } from '../trouble.ts';
 import { printerFileOf, readPrinters, savePrinters } from './printer-file.ts';
 
 export interface PrinterReadings {
@@ -20,58 +21,56 @@ export interface PrinterReadings {
 
 /** `copeleaf printer add`: saves what was measured on a printer's bars, in place of an earlier reading. */
 export async function addPrinter(name: string, readings: PrinterReadings, shell: Shell): Promise<void> {
-  const printer = printerFrom(plainName(name), readings, shell.words);
-  const file = printerFileOf(shell.env);
-  const others = (await readPrinters(file)).filter((other) => other.name !== printer.name);
-  await savePrinters(
-    file,
-    [...others, printer].sort((a, b) => (a.name < b.name ? -1 : 1)),
-  );
-  shell.err(`${printer.name} is saved in ${file}\n`);
-  shell.err(
-    'Print for it with --printer, at the same settings, and measure the bars again: they read true now.\n',
-  );
+  const { env, words } = shell;
+  const printer = printerFrom(plainName(name, words), readings, words);
+  const file = printerFileOf(env);
+  const others = (await readPrinters(file, words)).filter((other) => other.name !== printer.name);
+  const printers = [...others, printer].sort((a, b) => (a.name < b.name ? -1 : 1));
+  await savePrinters(file, printers, words);
+  shell.err(linesOf(words.commandAnswers.printerSaved(printer.name, file)));
 }
 
 /** `copeleaf printer list`: the saved printers and what was measured on each. */
 export async function listPrinters(shell: Shell): Promise<void> {
-  const printers = await readPrinters(printerFileOf(shell.env));
-  if (printers.length === 0) {
-    shell.err('No printer is saved. `copeleaf aid ruler` prints the bars to measure, and says how.\n');
-    return;
-  }
+  const { commandAnswers: answers, paper } = shell.words;
+  const printers = await readPrinters(printerFileOf(shell.env), shell.words);
+  if (printers.length === 0) return shell.err(linesOf([answers.noPrinters]));
   const wide = Math.max(...printers.map(({ name }) => name.length));
-  const lines = printers.map(
-    ({ name, across, up }) => `${name.padEnd(wide)}  across ${inWords(across)}  up ${inWords(up)}\n`,
+  const measured = (bar: Measured): Said => answers.measured(paper.measured(bar), bar.factor);
+  const lines = printers.map(({ name, across, up }) =>
+    answers.printer(name, wide, measured(across), measured(up)),
   );
-  await shell.out(lines.join(''));
+  await shell.out(linesOf(lines));
 }
 
 /** `copeleaf printer remove`: forgets a saved printer. */
 export async function removePrinter(name: string, shell: Shell): Promise<void> {
-  const file = printerFileOf(shell.env);
-  const printers = await readPrinters(file);
-  const { name: known } = named(plainName(name), printers, `printer remove ${name}`);
-  await savePrinters(
-    file,
-    printers.filter((printer) => printer.name !== known),
+  const { env, words } = shell;
+  const file = printerFileOf(env);
+  const printers = await readPrinters(file, words);
+  const { name: known } = named(
+    plainName(name, words),
+    printers,
+    words.commandFaults.printerToRemove(name),
+    words,
   );
-  shell.err(`${known} is forgotten.\n`);
+  const others = printers.filter((printer) => printer.name !== known);
+  await savePrinters(file, others, words);
+  shell.err(linesOf([words.commandAnswers.printerForgotten(known)]));
 }
 
 /** The saved printer that `--printer` names. Throws `Refusal` where there is none of that name. */
-export async function printerNamed(name: string, shell: Shell): Promise<Printer> {
-  return named(plainName(name), await readPrinters(printerFileOf(shell.env)), `--printer ${name}`);
+export async function printerNamed(name: string, { env, words }: Shell): Promise<Printer> {
+  const printers = await readPrinters(printerFileOf(env), words);
+  return named(plainName(name, words), printers, asWritten(`--printer ${name}`), words);
 }
 
-function named(name: string, printers: readonly Printer[], read: string): Printer {
+function named(name: string, printers: readonly Printer[], read: Said, words: Language): Printer {
   const printer = printers.find((each) => each.name === name);
   if (printer !== undefined) return printer;
   const names = printers.map((each) => each.name);
-  const close = nearest(name, names);
-  const known = names.length > 0 ? `one of: ${names.join(', ')}` : 'first `copeleaf printer add`';
-  const instead = close === undefined ? known : `${close}, if that is meant`;
-  throw refuse('printer', 'command line', read, 'no printer of that name is saved', instead);
+  const why = words.commandFaults.noPrinter(nearest(name, names), names);
+  throw refuseArgument('printer', read, why, words);
 }
 
 /** Reads both axes, and tells what is wrong with either. */
@@ -81,12 +80,13 @@ function printerFrom(name: string, { across, up }: PrinterReadings, words: Langu
   if (first.ok && second.ok) {
     const printer = readPrinter(name, first.value, second.value);
     if (printer.ok) return printer.value;
-    throw objectTo('wrong-setting', 'command line', printer.read, printer.fault(words));
+    throw refuseArgument('wrong-setting', asWritten(printer.read), printer.fault(words), words);
   }
   const wrong = (axis: PrinterAxis, text: string, reading: typeof first) =>
     reading.ok
       ? []
-      : objectTo('measured', 'command line', `--${axis} ${text}`.trim(), reading.fault(words)).complaints;
+      : refuseArgument('measured', asWritten(`--${axis} ${text}`.trim()), reading.fault(words), words)
+          .complaints;
   const [one, ...more] = [...wrong('across', across, first), ...wrong('up', up, second)];
   throw one === undefined ? new Error('neither reading is wrong') : new Refusal([one, ...more]);
 }
@@ -94,18 +94,12 @@ function printerFrom(name: string, { across, up }: PrinterReadings, words: Langu
 const LONGEST_NAME = 40;
 
 /** A name that stands on one line of a sheet, in one spelling. */
-function plainName(text: string): string {
+function plainName(text: string, words: Language): string {
   const name = text.normalize('NFC').trim();
-  const wrong = (why: string) =>
-    refuse('printer-name', 'command line', text, why, 'a few words, such as "workshop laser"');
-  if (name === '') throw wrong('a printer needs a name');
-  if (name.length > LONGEST_NAME) throw wrong(`the name is longer than ${LONGEST_NAME} letters`);
-  if (/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(name)) throw wrong('the name does not stand on one line');
+  const { nameless, longName, brokenName, shortName: instead } = words.commandFaults;
+  const wrong = (why: Said) => refuseArgument('printer-name', asWritten(text), { why, instead }, words);
+  if (name === '') throw wrong(nameless);
+  if (name.length > LONGEST_NAME) throw wrong(longName(LONGEST_NAME));
+  if (/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(name)) throw wrong(brokenName);
   return name;
-}
-
-function inWords(measured: Measured): string {
-  const off = (measured.factor - 1) * 100;
-  const way = off < 0 ? 'short' : 'long';
-  return `${measuredInWords(measured)} (${Math.abs(off) < 0.005 ? 'true' : `${Math.abs(off).toFixed(2)} % ${way}`})`;
 }

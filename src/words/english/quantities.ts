@@ -36,6 +36,8 @@ export const quantities = {
   angle: (angle: Radians): Said => asWritten(writeAngle(angle)),
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
   writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
+  /** `1 leaf`, `2 leaves`. */
+  counted: (count: number, one: Said, many: Said): Said => say`${count} ${count === 1 ? one : many}`,
   /** `60°`. */
   wholeAngle: (angle: Radians): Said => wholeAngle(angle),
   /** A length in one unit, an inch in its decimals too: `31.75 mm`, `1-1/2 in (1.500)`. */

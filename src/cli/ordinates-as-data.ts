@@ -1,0 +1,61 @@
+import { degreesOf } from '../fit/as-data.ts';
+import type { OrdinateTable } from '../saddle/ordinates.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { dataOf, jsonOf } from './data.ts';
+
+/** The tables as JSON: millimetres and degrees, tubes in the order of the job. */
+export function ordinatesAsJson(tables: readonly OrdinateTable[]): Uint8Array {
+  const tubes = solutionsOf(tables).map((solution) => {
+    const ends = tables.filter((table) => table.solution === solution);
+    return {
+      name: solution.tube.name,
+      hand: solution.hand,
+      copies: solution.tube.copies,
+      ends: Object.fromEntries(ends.map((table) => [table.end, { stations: stationsAsData(table) }])),
+    };
+  });
+  return jsonOf({ units: 'mm', tubes });
+}
+
+function solutionsOf(tables: readonly OrdinateTable[]): readonly TubeSolution[] {
+  return [...new Set(tables.map(({ solution }) => solution))];
+}
+
+function stationsAsData({ solution, rows }: OrdinateTable): object[] {
+  const key = solution.section.stations === 'angles' ? 'phi' : 's';
+  return rows.map(({ place, cut: _, dihedral, ...row }) => ({
+    [key]: place,
+    ...row,
+    ...(dihedral !== undefined && { dihedral: degreesOf(dihedral) }),
+  }));
+}
+
+/**
+ * The tables as CSV, one header line, in millimetres and degrees. The column of stations is named `s` where all tubes
+ * are rectangular, and holds mm round the outside for each that is.
+ */
+export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
+  const lines = tables.flatMap(({ solution, end, rows }) =>
+    rows.map((row) =>
+      [
+        csvText(solution.tube.name),
+        solution.hand,
+        end,
+        row.place,
+        row.contact,
+        row.outside,
+        row.inside ?? '',
+        row.square ?? '',
+        row.dihedral === undefined ? '' : degreesOf(row.dihedral),
+      ].join(','),
+    ),
+  );
+  const rectangular = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
+  const head = `tube,hand,end,${rectangular ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
+  return dataOf(`${[head, ...lines].join('\n')}\n`);
+}
+
+/** RFC 4180: quoted where it holds a comma, a quote or a line's end. */
+function csvText(text: string): string {
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}

@@ -1,0 +1,50 @@
+import type { Said } from '../../measure/said.ts';
+import { asWritten, inColumn, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+const { counted } = quantities;
+
+/** What a command answers when it has done what it was asked. */
+export const commandAnswers = {
+  /** Leaves in a file, on so many sheets or on none. */
+  printed: (file: string, leaves: number, hasPack: boolean, sheets: number | undefined): Said => {
+    const pack = hasPack ? say` and the shop pack` : say``;
+    const on = sheets === undefined ? say`at true size` : say`on ${counted(sheets, say`sheet`, say`sheets`)}`;
+    return say`${asWritten(file)}: ${counted(leaves, say`leaf`, say`leaves`)}${pack} ${on}`;
+  },
+  /** Over the count before it, on a terminal. */
+  tubesDone: (done: number, all: number): Said => say`\r${done} of ${all} tubes`,
+  /** A sign that the font lacks. */
+  lacking: (sign: string, code: string): Said =>
+    say`The sheets' font has no ${asWritten(sign)}: it is printed as [${asWritten(code)}].`,
+
+  pageWritten: (file: string): Said => say`${asWritten(file)}: open it in a browser; it needs no network`,
+  pageServed: say`Open that address in a browser on this machine. Ctrl-C ends it.`,
+  onlyPage: say`There is only one page here: /`,
+
+  starterWritten: (file: string): Said => {
+    const name = asWritten(file);
+    return say`${name}: edit it, then copeleaf check ${name} and copeleaf print ${name}`;
+  },
+
+  aids: { ruler: say`Scale sheet`, girth: say`Girth strip`, bevel: say`Bevel card` },
+  aidPrinted: (file: string, title: Said): Said =>
+    say`${asWritten(file)}: ${asWritten(title.toLowerCase())} on 1 sheet`,
+
+  printerSaved: (name: string, file: string): readonly Said[] => [
+    say`${asWritten(name)} is saved in ${asWritten(file)}`,
+    say`Print for it with --printer, at the same settings, and measure the bars again: they read true now.`,
+  ],
+  noPrinters: say`No printer is saved. \`copeleaf aid ruler\` prints the bars to measure, and says how.`,
+  /** What was measured each way, the name in a column so many letters wide. */
+  printer: (name: string, width: number, across: Said, up: Said): Said =>
+    say`${inColumn(asWritten(name), width)}  across ${across}  up ${up}`,
+  /** `factor` is how long a millimetre comes out. */
+  measured: (measured: Said, factor: number): Said => {
+    const percent = (factor - 1) * 100;
+    if (Math.abs(percent) < 0.005) return say`${measured} (true)`;
+    const way = percent < 0 ? say`short` : say`long`;
+    return say`${measured} (${asWritten(Math.abs(percent).toFixed(2))} % ${way})`;
+  },
+  printerForgotten: (name: string): Said => say`${asWritten(name)} is forgotten.`,
+};

@@ -1,0 +1,115 @@
+import type { Said } from '../../measure/said.ts';
+import { asWritten, joined, type Objection, say } from '../said.ts';
+
+/** Where a fault was found, what was read there, why it will not do, and what to write instead. */
+interface Placed extends Objection {
+  readonly file: Said;
+  readonly line?: number;
+  readonly column?: number;
+  readonly read: Said;
+}
+
+const isFolder = say`this is a folder`;
+const permissions = say`see to its permissions and to the space on the disk`;
+
+/** Why a command can't do what it was asked. */
+export const commandFaults = {
+  /** The block that stands on standard error. */
+  block: ({ file, line, column, read, why, instead }: Placed): Said => {
+    const across = column === undefined ? say`` : say`, column ${column}`;
+    const place = line === undefined ? file : say`${file}, line ${line}${across}`;
+    return say`${place}:
+  read     ${read}
+  but      ${why}
+  instead  ${instead}`;
+  },
+  commandLine: say`command line`,
+  standardInput: say`standard input`,
+  nothing: say`nothing`,
+  /** A fault of the program itself. */
+  failed: (message: string): Objection & { readonly read: Said } => ({
+    read: say`what you asked for`,
+    why: say`the program failed: ${asWritten(message)}`,
+    instead: say`the same again will not help; please report it with the job file`,
+  }),
+
+  seeHelp: say`\`copeleaf --help\` and \`copeleaf print --help\` show what there is`,
+  noCommand: say`no command was given`,
+  unknownCommand: (name: string): Said => say`unknown command '${asWritten(name)}'`,
+  noJob: {
+    read: say`neither a job nor flags`,
+    why: say`there is nothing to work on`,
+    instead: say`the path of a job file, or flags such as --od 38.1 --onto 44.5 --angle 60`,
+  },
+  jobAndFlags: (path: string): Objection => ({
+    why: say`${asWritten(path)} is a job already, and a job file says what its ends are`,
+    instead: say`either the job or the flags`,
+  }),
+
+  noFile: {
+    why: say`there is no such file`,
+    instead: say`the path of a job file, or - to read it from a pipe`,
+  },
+  folderForJob: { why: isFolder, instead: say`the path of one job file in it` },
+  unreadable: (code: string): Objection => ({
+    why: say`the file can't be read (${asWritten(code)})`,
+    instead: say`see to its permissions, or copy it elsewhere`,
+  }),
+  folderForResult: { why: isFolder, instead: say`the name of a file, in it if you like` },
+  noFolder: {
+    why: say`the folder to write into does not exist`,
+    instead: say`a folder that is there, or make it first`,
+  },
+  unwritable: (code: string): Objection => ({
+    why: say`the file can't be written (${asWritten(code)})`,
+    instead: say`another folder with --out, or see to permissions and space`,
+  }),
+
+  noLeaf: {
+    read: say`only plain ends`,
+    why: say`no end is coped, so there is no leaf to print`,
+    instead: say`\`copeleaf check\` for the lengths to cut`,
+  },
+  unevenStep: say`it does not go into 360 degrees without rest`,
+  step: say`a step such as 15deg, 22.5deg or 10deg`,
+  /** Of a tube round which stations are mm. */
+  stepInMm: (tube: Said): Said => say`a step such as 15deg, or 10mm for ${tube}`,
+
+  noStarter: (near: string | undefined, names: readonly string[]): Objection => ({
+    why: say`there is no such starter`,
+    instead: near === undefined ? listed(names) : asWritten(near),
+  }),
+  fileExists: {
+    why: say`there is such a file, and it may hold your work`,
+    instead: say`another name with --out`,
+  },
+
+  printerToRemove: (name: string): Said => say`printer remove ${asWritten(name)}`,
+  noPrinter: (near: string | undefined, names: readonly string[]): Objection => {
+    const known = names.length > 0 ? say`one of: ${listed(names)}` : say`first \`copeleaf printer add\``;
+    return {
+      why: say`no printer of that name is saved`,
+      instead: near === undefined ? known : say`${asWritten(near)}, if that is meant`,
+    };
+  },
+  nameless: say`a printer needs a name`,
+  longName: (most: number): Said => say`the name is longer than ${most} letters`,
+  brokenName: say`the name does not stand on one line`,
+  shortName: say`a few words, such as "workshop laser"`,
+  printersUnreadable: (code: string): Objection => ({
+    why: say`the saved printers can't be read (${asWritten(code)})`,
+    instead: permissions,
+  }),
+  printersDamaged: {
+    why: say`the file of saved printers is damaged`,
+    instead: say`move the file away and add the printers again`,
+  },
+  printersUnwritable: (code: string): Objection => ({
+    why: say`the printers can't be saved (${asWritten(code)})`,
+    instead: permissions,
+  }),
+};
+
+function listed(names: readonly string[]): Said {
+  return joined(names.map(asWritten), ', ');
+}
