@@ -1,6 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
 import type { Complaint } from '../../job/text/complaint.ts';
-import { type Path, wordsAt } from './job-doc.ts';
+import type { Path } from './job-doc.ts';
 
 /** A mistake and the value of the job file that it is about. */
 export interface Problem {
@@ -19,14 +19,14 @@ export function problemsOf(text: string, complaints: readonly Complaint[]): read
     const offset = (lineCounter.lineStarts[(complaint.line ?? 1) - 1] ?? 0) + (complaint.column ?? 1) - 1;
     const there = paths.get(offset) ?? [[]];
     const [outermost = [], innermost = []] = [there[0], there.at(-1)];
-    if (complaint.code === 'missing') {
-      const key = /`([\w-]+)`/.exec(complaint.read)?.[1];
+    const { code, key, lacking = false } = complaint;
+    if (code === 'missing') {
       // A header that is lacking altogether is waited for at its size, which is what most begin with.
       const lacks = key === undefined ? [] : key === 'onto' ? ['onto', 'od'] : [key];
-      return { complaint, path: [...outermost, ...lacks], lacking: true };
+      return { complaint, path: [...outermost, ...lacks], lacking };
     }
-    const empty = complaint.code === 'shape' && wordsAt(doc, innermost).trim() === '';
-    return { complaint, path: innermost, lacking: empty && /no value/.test(complaint.why) };
+    // What is left empty and stands in another value's way is no place to fill in.
+    return { complaint, path: innermost, lacking: lacking && code === 'shape' };
   });
 }
 
