@@ -18,8 +18,8 @@ export interface Stage {
 
 /**
  * The order in which the ends of a job are cut: all ends with one kind and size of header together, so that the setting is
- * changed as seldom as can be, as often as there are settings. A tube that is marked with its end A seated has A before B;
- * only where that leads round in a circle is a setting made twice. Within a setting the ends that matter less come first, and both
+ * changed as often as there are settings. A tube that is marked with its end A seated has A before B; only where that
+ * leads round in a circle are some settings made twice. Within a setting the ends that matter less come first, and both
  * hands of a pair one after the other. Square cuts come first of all and are no setting of a header.
  */
 export function orderOfWork(solutions: readonly TubeSolution[]): readonly Stage[] {
