@@ -76,7 +76,7 @@ async function pdfOf(
   front: FrontPages | undefined,
 ): Promise<Inked> {
   const title = job.title ?? name;
-  const set = laySheets(leaves, job.sheet, { job: title }, printer, front);
+  const set = laySheets(leaves, job.sheet, { job: title, words: job.words }, printer, front);
   const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
   return { bytes, sheets: set.count };
 }

@@ -1,7 +1,9 @@
 import type { Drawing, Mark, Stroke } from '../draw/drawing.ts';
 import { SMALL, words } from '../draw/lettering.ts';
 import { line } from '../draw/strokes.ts';
+import type { Said } from '../measure/said.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 
 /** The directions a printer may stretch differently. */
 export type Direction = 'across' | 'up';
@@ -31,8 +33,8 @@ export interface BarLengths {
 export const SHORT: BarLengths = { mm: 100, inches: 4 };
 
 /** The two calibration bars of one direction on every sheet, 100 mm over 4 in. */
-export function bars(direction: Direction, pitch: Mm): Drawing {
-  return pairOfBars(`bars ${direction}`, direction, SHORT, pitch);
+export function bars(direction: Direction, words: Language, pitch: Mm): Drawing {
+  return pairOfBars(`bars ${direction}`, direction, SHORT, words, pitch);
 }
 
 /**
@@ -44,6 +46,7 @@ export function pairOfBars(
   name: string,
   direction: Direction,
   { mm, inches }: BarLengths,
+  { sheets }: Language,
   pitch: Mm,
 ): Drawing {
   return {
@@ -55,13 +58,13 @@ export function pairOfBars(
       top: pitch + ABOVE_BAR,
     },
     marks: [
-      ...bar(pitch, mm, 10, `${mm} mm ${direction}`),
-      ...bar(0, inches * MM_PER_INCH, MM_PER_INCH / 2, `${inches} in ${direction}`),
+      ...bar(pitch, mm, 10, sheets.metricBar(mm, direction)),
+      ...bar(0, inches * MM_PER_INCH, MM_PER_INCH / 2, sheets.inchBar(inches, direction)),
     ],
   };
 }
 
-function bar(y: Mm, length: Mm, step: Mm, name: string): Mark[] {
+function bar(y: Mm, length: Mm, step: Mm, name: Said): Mark[] {
   const tick = (x: Mm, above: Mm, below: Mm): Stroke => line('bar', { x, y: y - below }, { x, y: y + above });
   const steps = Math.round(length / step) - 1;
   return [

@@ -3,8 +3,11 @@ import { shortened } from '../draw/breaking.ts';
 import type { Box, Words } from '../draw/drawing.ts';
 import { heightOf, LARGE, type Line, linesOf, PLAIN, SMALL, setLines } from '../draw/lettering.ts';
 import { spelled, widthOf } from '../draw/letters.ts';
-import { measuredInWords, type Printer } from '../job/paper/printer.ts';
+import type { Printer } from '../job/paper/printer.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
 import { LINE_ROOM, type Page } from './page.ts';
 import type { Placement } from './sheets.ts';
@@ -17,22 +20,6 @@ const MOST_JOB_LINES = 2;
 
 /** Between the bars to read across, where the words beside them leave room for it. */
 const WIDE_PITCH: Mm = 7;
-
-const WARNINGS = [
-  'Print at 100 % (actual size), one-sided, borderless off.',
-  'Before cutting, measure the bars from the middle of one end tick to the other.',
-  'Cut to the middle of the line.',
-];
-
-/** Said once on every sheet: a leaf leaves the pack, and the sheet that it is cut from does not. */
-const CAUTIONS =
-  'Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube ' +
-  'before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper ' +
-  'template proves no strength.';
-
-/** Across and up are saved as they are on upright paper. */
-const SIDEWAYS =
-  'This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.';
 
 /** What stands on every sheet of a set, and the room it leaves. */
 export interface Furniture {
@@ -50,6 +37,7 @@ export interface Furniture {
 export interface SheetWords {
   readonly job: string;
   readonly paper: string;
+  readonly words: Language;
   /** The printer that the sheets are drawn for, if any. */
   readonly printer?: Printer;
   /** Whether what lies on the sheet is cut by: then it carries the cautions. */
@@ -62,19 +50,23 @@ export interface SheetWords {
  */
 export function furnish(page: Page, named: SheetWords): Furniture {
   const { left, bottom, right, top } = page.printable;
+  const { words } = named;
   const column = columnOf(page, named);
   const contentLeft = left + BARS_HEIGHT + AIR;
   const side = column.left + widestOf(column.lines) + 2 * AIR;
-  const besideWords = named.cutBy && cautionsIn({ left: side, right, foot: column.foot }, column.top);
+  const besideWords =
+    named.cutBy && cautionsIn({ left: side, right, foot: column.foot }, words.sheets.cautions, column.top);
   const overWords =
-    named.cutBy && !besideWords && cautionsIn({ left: contentLeft, right, foot: column.top + CLEAR });
+    named.cutBy &&
+    !besideWords &&
+    cautionsIn({ left: contentLeft, right, foot: column.top + CLEAR }, words.sheets.cautions);
   const cautions = besideWords || overWords;
   const lineWidth = besideWords ? side - AIR - column.left : right - column.left;
   const pitch = column.beside ? widePitch(page.printable) : BAR_PITCH;
   return {
     placements: [
-      { drawing: bars('across', pitch), at: { x: left + LINE_ROOM, y: bottom + BELOW_BAR }, turn: 0 },
-      standingBars(page.printable, column.top),
+      { drawing: bars('across', words, pitch), at: { x: left + LINE_ROOM, y: bottom + BELOW_BAR }, turn: 0 },
+      standingBars(page.printable, column.top, words),
       wordsIn(column, right - column.left),
     ],
     ...(cautions && { cautions }),
@@ -85,7 +77,7 @@ export function furnish(page: Page, named: SheetWords): Furniture {
       top: top - LINE_ROOM,
     },
     sheetLine: (sheet, of) =>
-      setLines([fitting(`Sheet ${sheet} of ${of} · ${spelled(named.paper)}`, lineWidth)], {
+      setLines([fitting(words.sheets.number(sheet, of, spelled(asWritten(named.paper))), lineWidth)], {
         x: column.left,
         y: column.top,
       }),
@@ -114,7 +106,7 @@ function columnOf({ printable, sideways }: Page, named: SheetWords): Column {
 
 function wordsIn({ left, foot, lines, linesTop }: Column, width: Mm): Placement {
   const box = { left: 0, bottom: foot - linesTop, right: width, top: 0 };
-  const drawing = { name: 'words on every sheet', box, marks: setLines(lines, { x: 0, y: 0 }) };
+  const drawing = { name: 'foot-words', box, marks: setLines(lines, { x: 0, y: 0 }) };
   return { drawing, at: { x: left, y: linesTop }, turn: 0 };
 }
 
@@ -133,11 +125,12 @@ const NARROWEST_CAUTIONS: Mm = 50;
 /** The cautions as wide as there is room, from its foot up; undefined where they would reach over `top`. */
 function cautionsIn(
   room: { left: Mm; right: Mm; foot: Mm },
+  cautions: Said,
   top: Mm = Number.POSITIVE_INFINITY,
 ): Placement | undefined {
   const width = room.right - room.left;
   if (width < NARROWEST_CAUTIONS) return undefined;
-  const lines = linesOf(CAUTIONS, SMALL, width);
+  const lines = linesOf(cautions, SMALL, width);
   const high = heightOf(lines);
   if (room.foot + high > top) return undefined;
   const box = { left: 0, bottom: -high, right: width, top: 0 };
@@ -150,25 +143,24 @@ function widestOf(lines: readonly Line[]): Mm {
 }
 
 /** The bars to read up stand over the strip at the foot; on the smallest sheets there is just room over the other bars. */
-function standingBars({ left, top }: Box, stripTop: Mm): Placement {
+function standingBars({ left, top }: Box, stripTop: Mm, words: Language): Placement {
   const foot = Math.min(stripTop + AIR, top - BARS_LENGTH);
-  return { drawing: bars('up', BAR_PITCH), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 };
+  return { drawing: bars('up', words, BAR_PITCH), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 };
 }
 
 function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
   const set = (text: string, size: Mm): Line[] => linesOf(text, size, width);
   return [
-    ...atMost(MOST_JOB_LINES, set(spelled(named.job), PLAIN), width),
-    ...(named.printer ? set(drawnFor(named.printer), SMALL) : []),
-    ...WARNINGS.flatMap((text) => set(text, SMALL)),
-    ...(sideways && !named.printer ? set(SIDEWAYS, SMALL) : []),
+    ...atMost(MOST_JOB_LINES, set(spelled(asWritten(named.job)), PLAIN), width),
+    ...(named.printer ? set(drawnFor(named.printer, named.words), SMALL) : []),
+    ...named.words.sheets.beforeCutting.flatMap((text) => set(text, SMALL)),
+    ...(sideways && !named.printer ? set(named.words.sheets.sideways, SMALL) : []),
   ];
 }
 
 /** The bars read true only from this printer, at the setting it was measured at. */
-function drawnFor({ name, across, up }: Printer): string {
-  const off = `${measuredInWords(across)} across, ${measuredInWords(up)} up`;
-  return spelled(`Drawn for the printer “${name}”, which made ${off}.`);
+function drawnFor({ name, across, up }: Printer, { paper, sheets }: Language): Said {
+  return spelled(sheets.drawnFor(name, paper.measured(across), paper.measured(up)));
 }
 
 /** A name longer than its lines is cut short, and says so with an ellipsis. */

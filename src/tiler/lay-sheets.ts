@@ -4,7 +4,8 @@ import type { SheetAsk } from '../job/job.ts';
 import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
-import { fewest, type Layout } from './layout.ts';
+import type { Language } from '../words/language.ts';
+import { fewest, type Layout, type SetNames } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';
 import { seamMarks } from './seam-marks.ts';
@@ -33,13 +34,13 @@ export type FrontPages = (room: Box) => readonly (() => readonly Mark[])[];
 export function laySheets(
   leaves: readonly Leaf[],
   ask: SheetAsk,
-  words: { job: string },
+  set: SetNames,
   printer?: Printer,
   front?: FrontPages,
 ): LaidSheets {
   const layout = ask.paper.roll
-    ? layOnRoll(leaves, ask, words, printer, front && ROOM_FOR_FRONT)
-    : fewest(leaves, ask, words, printer);
+    ? layOnRoll(leaves, ask, set, printer, front && ROOM_FOR_FRONT)
+    : fewest(leaves, ask, set, printer);
   const pages = front?.(layout.furniture.content) ?? [];
   const count = pages.length + layout.fillings.length;
   const numbers = new Map(layout.fillings.map((filling, index) => [filling, pages.length + index + 1]));
@@ -51,7 +52,7 @@ export function laySheets(
     sheets: {
       *[Symbol.iterator]() {
         for (const [index, draw] of pages.entries()) yield frontSheet(layout, draw(), index + 1, count);
-        for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers, count);
+        for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers, count, set.words);
       },
     },
   };
@@ -74,6 +75,7 @@ function sheetOf(
   filling: Filling,
   numbers: Map<Filling, number>,
   count: number,
+  words: Language,
 ): Sheet {
   const number = numbers.get(filling) ?? 0;
   const line = furniture.sheetLine(number, count);
@@ -94,14 +96,14 @@ function sheetOf(
   const beside = neighboursOf(spot, tile, sheets);
   const { strip } = headOf(furniture.content);
   const seams: Placement = {
-    drawing: { name: `${name} seams`, box: tile.block, marks: seamMarks(spot.tiling, tile, beside) },
+    drawing: { name: `${name} seams`, box: tile.block, marks: seamMarks(spot.tiling, tile, beside, words) },
     at: spot.offset,
     turn: 0,
   };
   const alone = filling.placements.length === 1;
   const { title, joint } = spot.leaf;
   const named = { title, ...(joint && { joint }) };
-  const head = tileHead({ ...named, tiling: spot.tiling, tile, beside, sheets, alone }, strip);
+  const head = tileHead({ ...named, tiling: spot.tiling, tile, beside, sheets, alone }, strip, words);
   return { placements: [...every, own([...line, ...head]), ...laid, lifted(seams, lift)] };
 }
 

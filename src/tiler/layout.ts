@@ -2,6 +2,7 @@ import type { SheetAsk } from '../job/job.ts';
 import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';
 import { type Filling, type Manner, pack, type Shape, shapeOf } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
@@ -14,6 +15,12 @@ const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
     ),
   ),
 );
+
+/** What a set of sheets is called, and the language it is said in. */
+export interface SetNames {
+  readonly job: string;
+  readonly words: Language;
+}
 
 /** One way to lay all leaves. */
 export interface Layout {
@@ -28,13 +35,8 @@ export interface Layout {
  * Fewest sheets; among equals fewest tiles, then fewest cards away from their wraps, then as few tubes and hands on one sheet as
  * can be, then each card beside its own wrap, then the seams that disturb least, then leaves in their order, then an upright page.
  */
-export function fewest(
-  leaves: readonly Leaf[],
-  ask: SheetAsk,
-  words: { job: string },
-  printer?: Printer,
-): Layout {
-  const named = { job: words.job, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
+export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames, printer?: Printer): Layout {
+  const named = { ...set, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
   const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
   const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));

@@ -5,7 +5,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { BARS_LENGTH } from './bars.ts';
 import { furnish } from './furniture.ts';
-import { fewest, type Layout, tiles } from './layout.ts';
+import { fewest, type Layout, type SetNames, tiles } from './layout.ts';
 import type { Filling } from './pack.ts';
 import { pagesOf } from './page.ts';
 
@@ -19,14 +19,14 @@ const HANDY: Mm = 1200;
 export function layOnRoll(
   leaves: readonly Leaf[],
   ask: SheetAsk,
-  words: { job: string },
+  set: SetNames,
   printer?: Printer,
   least: Mm = BARS_LENGTH,
 ): Layout {
-  const handy = fewest(leaves, ofLength(ask, HANDY), words, printer);
-  if (tiles(handy) === 0) return cutOff(handy, ask, words, least, printer);
-  const longest = fewest(leaves, ask, words, printer);
-  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, words, least, printer);
+  const handy = fewest(leaves, ofLength(ask, HANDY), set, printer);
+  if (tiles(handy) === 0) return cutOff(handy, ask, set, least, printer);
+  const longest = fewest(leaves, ask, set, printer);
+  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, set, least, printer);
 }
 
 function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
@@ -34,13 +34,13 @@ function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
 }
 
 /** The same layout on pages that end under what lies lowest, and leave room for the bars to read up. */
-function cutOff(layout: Layout, ask: SheetAsk, words: { job: string }, least: Mm, printer?: Printer): Layout {
+function cutOff(layout: Layout, ask: SheetAsk, set: SetNames, least: Mm, printer?: Printer): Layout {
   const { content, printable, height, stretch } = { ...layout.page, content: layout.furniture.content };
   const lowest = Math.min(...layout.fillings.map(lowestOf));
   const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
   const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
-  const named = { job: words.job, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
+  const named = { ...set, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
   const furniture = furnish(page, named);
   return { ...layout, page, furniture, lift: page.printable.top - printable.top };
 }

@@ -4,6 +4,7 @@ import { widthOf } from '../draw/letters.ts';
 import { offWords } from '../draw/off-words.ts';
 import { line, outline, solid } from '../draw/strokes.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import { OVERLAP } from './seams.ts';
 import type { Neighbours } from './tile-head.ts';
 import { onSeam, type Seam, seamsOf } from './tile-seams.ts';
@@ -41,9 +42,9 @@ const ARROW_TAIL: Mm = OVERLAP + 3;
  * Trim lines, lay-on lines, registration marks and their words of one tile, in the coordinates of the turned wrap. A trim line
  * and the lay-on line it belongs to lie at the same place of the wrap, and so do their marks.
  */
-export function seamMarks(tiling: Tiling, tile: Tile, beside: Neighbours): Mark[] {
+export function seamMarks(tiling: Tiling, tile: Tile, beside: Neighbours, language: Language): Mark[] {
   const { words } = tiling;
-  return seamsOf(tiling, tile, beside).flatMap((whole) => {
+  return seamsOf(tiling, tile, beside, language).flatMap((whole) => {
     const [from, to] = marksOff(words, whole);
     const seam = { ...whole, marks: { from: from.along, to: to.along } };
     return [

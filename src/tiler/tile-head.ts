@@ -4,7 +4,9 @@ import { heightOf, type Line, linesOf, PLAIN, SMALL, setLines, words } from '../
 import { DESCENT, spelled, widthOf } from '../draw/letters.ts';
 import { outline, solid } from '../draw/strokes.ts';
 import type { Way } from '../leaf/leaf.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */
@@ -25,7 +27,7 @@ export interface Neighbours {
 
 /** What the head of a tile's sheet is made from. */
 export interface TileHead {
-  readonly title: string;
+  readonly title: Said;
   /** Which way the joint lies on the unturned wrap, if it has one. */
   readonly joint?: Way;
   readonly tiling: Tiling;
@@ -38,18 +40,19 @@ export interface TileHead {
 }
 
 /** Which tile this is: a map of the grid with the tile filled, its row, column and neighbours, and how they are taped. */
-export function tileHead(head: TileHead, strip: Box): Mark[] {
+export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
+  const { tile: say } = words.sheets;
   const { title, joint, tiling, tile, beside, sheets, alone } = head;
   const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
   const left = strip.left + width * tiling.columns + AIR;
   const room = strip.right - left;
-  const towards = joint ? ` · ${ARROWS[joint][tiling.turn]} to joint` : '';
-  const place = `row ${tile.row} of ${tiling.rows}, column ${tile.column} of ${tiling.columns}${towards}`;
+  const towards = joint ? say.toJoint(ARROWS[joint][tiling.turn]) : '';
+  const place = `${say.place(tile.row, tiling.rows, tile.column, tiling.columns)}${towards}`;
   const titleRoom = room - widthOf(`${place} · `, PLAIN);
   const lines: Line[] = [
     { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
-    { text: shortened(neighbourLine(beside), SMALL, room), size: SMALL },
-    ...linesOf((alone ? '' : 'First cut off what else lies here. ') + tapingLine(tiling), SMALL, room),
+    { text: shortened(say.neighbours(beside), SMALL, room), size: SMALL },
+    ...linesOf((alone ? '' : say.cutOffFirst) + say.taping(tiling.rows, tiling.columns), SMALL, room),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }
@@ -75,20 +78,6 @@ function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, 
     const at = { x: left + (width - wide) / 2, y: top - height / 2 - SMALL * DESCENT - 0.25 };
     return [edge, words(number, SMALL, at)];
   });
-}
-
-function neighbourLine(beside: Neighbours): string {
-  const named = (['left', 'right', 'above', 'below'] as const).flatMap((side) => {
-    const sheet = beside[side];
-    return sheet === undefined ? [] : [`${side}: sheet ${sheet}`];
-  });
-  return named.join(' · ');
-}
-
-function tapingLine({ rows, columns }: Tiling): string {
-  if (rows === 1) return 'Tape from left to right: trim on the trim line, lay on the line that says so.';
-  if (columns === 1) return 'Tape from the foot up: trim on the trim line, lay on the line that says so.';
-  return 'Tape each row from left to right; then trim its foot and lay it on the row below.';
 }
 
 /** The strip for a tile's head, at the top of a sheet's room, and the room it leaves. */

@@ -1,5 +1,7 @@
 import type { Point } from '../draw/drawing.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import { OVERLAP, type Stretch } from './seams.ts';
 import type { Neighbours } from './tile-head.ts';
 import type { Tile, Tiling } from './tiling.ts';
@@ -15,12 +17,12 @@ export interface Seam {
   /** The middles of the two registration marks. */
   readonly marks: Stretch;
   /** Longest first; the first one that fits between the marks is set. */
-  readonly texts: readonly string[];
+  readonly texts: readonly Said[];
   readonly role: 'trim' | 'lay';
 }
 
 /** The seams of one tile, in the coordinates of the turned wrap. */
-export function seamsOf(tiling: Tiling, tile: Tile, beside: Neighbours): Seam[] {
+export function seamsOf(tiling: Tiling, tile: Tile, beside: Neighbours, { sheets }: Language): Seam[] {
   const { clip, block } = tile;
   const standing = {
     upright: true,
@@ -41,33 +43,21 @@ export function seamsOf(tiling: Tiling, tile: Tile, beside: Neighbours): Seam[] 
   };
   const seams: Seam[] = [];
   if (beside.left !== undefined)
-    seams.push({ ...standing, role: 'trim', at: clip.left, texts: trimTexts('', beside.left) });
+    seams.push({ ...standing, role: 'trim', at: clip.left, texts: sheets.tile.trim(beside.left, false) });
   if (beside.right !== undefined)
-    seams.push({ ...standing, role: 'lay', at: clip.right - OVERLAP, texts: layTexts(beside.right) });
+    seams.push({
+      ...standing,
+      role: 'lay',
+      at: clip.right - OVERLAP,
+      texts: sheets.tile.layOn(beside.right),
+    });
   if (beside.below !== undefined) {
-    const first = tiling.columns > 1 ? 'tape the row first, then ' : '';
-    seams.push({ ...lying, role: 'trim', at: clip.bottom, texts: trimTexts(first, beside.below) });
+    const texts = sheets.tile.trim(beside.below, tiling.columns > 1);
+    seams.push({ ...lying, role: 'trim', at: clip.bottom, texts });
   }
   if (beside.above !== undefined)
-    seams.push({ ...lying, role: 'lay', at: clip.top - OVERLAP, texts: layTexts(beside.above) });
+    seams.push({ ...lying, role: 'lay', at: clip.top - OVERLAP, texts: sheets.tile.layOn(beside.above) });
   return seams;
-}
-
-function trimTexts(first: string, neighbour: number): string[] {
-  return [
-    `✂ ${first}trim here: this edge lies on sheet ${neighbour}`,
-    `✂ ${first}trim here`,
-    '✂ trim here',
-    '✂ trim',
-  ];
-}
-
-function layTexts(neighbour: number): string[] {
-  return [
-    `lay sheet ${neighbour}’s trimmed edge on this line`,
-    `lay sheet ${neighbour} here`,
-    `sheet ${neighbour}`,
-  ];
 }
 
 /** A point so far square to a seam and so far along it, as the wrap counts. */

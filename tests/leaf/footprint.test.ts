@@ -164,7 +164,7 @@ it("two footprints on one sheet each have their own card under them or to their 
   const footprints = solveJob(job)
     .flatMap((solution) => leavesOf(solution, contextOf(job), true))
     .filter(({ title }) => title.endsWith('footprint'));
-  const placed = [...laySheets(footprints, job.sheet, { job: 'stay' }).sheets].flatMap(
+  const placed = [...laySheets(footprints, job.sheet, { job: 'stay', words: ENGLISH }).sheets].flatMap(
     ({ placements }) => placements,
   );
   const at = (name: string) => placed.find(({ drawing }) => drawing.name === name);

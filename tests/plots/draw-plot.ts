@@ -11,6 +11,7 @@ import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import type { Language } from '../../src/words/language.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
 import { shrunk } from './shrunk.ts';
 
@@ -44,7 +45,7 @@ export function footprintPlot(name: string, source: string): Plot {
 export function sheetPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
-    return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }), page);
+    return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name, words: ENGLISH }), page);
   };
   return { name, draw };
 }
@@ -54,14 +55,21 @@ export function packPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
     const front = shopPack(job, solveJob(job), false);
-    return small(laySheets(leavesOf(job), job.sheet, { job: job.title ?? name }, undefined, front), page);
+    return small(
+      laySheets(leavesOf(job), job.sheet, { job: job.title ?? name, words: ENGLISH }, undefined, front),
+      page,
+    );
   };
   return { name, draw };
 }
 
 /** A measuring aid on the sheet that a job asks for. */
-export function aidPlot(name: string, source: string, lay: (ask: SheetAsk) => LaidSheets): Plot {
-  return { name, draw: () => small(lay(read(source).sheet), 0) };
+export function aidPlot(
+  name: string,
+  source: string,
+  lay: (ask: SheetAsk, words: Language) => LaidSheets,
+): Plot {
+  return { name, draw: () => small(lay(read(source).sheet, ENGLISH), 0) };
 }
 
 /** One end's leaf, large and crisp. */

@@ -86,7 +86,7 @@ export interface RoughPages {
 export function roughPages(source: string): RoughPages {
   const { job, leaves } = leavesOf(source);
   const drawings = leaves.map(({ leaf }) => leaf);
-  const sheets = [...laySheets(drawings, job.sheet, { job: job.title ?? 'job' }).sheets];
+  const sheets = [...laySheets(drawings, job.sheet, { job: job.title ?? 'job', words: ENGLISH }).sheets];
   return {
     lies: sheets.flatMap(({ placements }, page) => liesOn(placements, page, leaves)),
     bars: sheets.map(({ placements }) => barsOn(placements)),

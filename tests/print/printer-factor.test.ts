@@ -3,6 +3,7 @@ import { inkPdf } from '../../src/ink/pdf.ts';
 import type { Printer } from '../../src/job/paper/printer.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
 import { onSheet, pointsOf } from '../tiler/ink-boxes.ts';
 import { printerOf } from '../tiler/measured-printer.ts';
@@ -100,7 +101,7 @@ async function measured(printer?: Printer): Promise<Measured> {
   const { job, leaves } = leavesOf(JOB);
   const [drawn] = leaves;
   if (!drawn) throw new Error('no leaf');
-  const set = laySheets([drawn.leaf], job.sheet, { job: 'trailer' }, printer);
+  const set = laySheets([drawn.leaf], job.sheet, { job: 'trailer', words: ENGLISH }, printer);
   const [sheet] = set.sheets;
   if (!sheet || set.width > set.height) throw new Error('not one upright sheet');
   const pdf = await inkPdf(set, { title: 'stay', jobName: 'stay' });

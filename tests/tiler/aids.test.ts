@@ -6,6 +6,7 @@ import { girthSheet } from '../../src/tiler/aids/girth.ts';
 import { rulerSheet } from '../../src/tiler/aids/ruler.ts';
 import type { LaidSheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { boxAround, inkBox, onSheet, pointsOf } from './ink-boxes.ts';
 import { printerOf } from './measured-printer.ts';
 import { ask } from './synthetic.ts';
@@ -54,7 +55,7 @@ const AIDS = [
 
 describe.each(AIDS)('the sheet of `aid %s`', (_, lay) => {
   it.each(ALL)('keeps inside the margins of $name, whichever way the printer turns it', (paper) => {
-    const set = lay(ask(paper));
+    const set = lay(ask(paper), ENGLISH);
     const sideways = !paper.roll && set.width !== paper.width;
     const [left, bottom, top] = sideways ? [17, 10, 10] : [10, 17, 10];
     const beyond = inked(set).filter(
@@ -69,7 +70,7 @@ describe.each(AIDS)('the sheet of `aid %s`', (_, lay) => {
 
   it.each(ALL)('sets no word over another or over a line on $name', (paper) => {
     for (const printer of paper === SMALLEST ? [undefined] : [undefined, printerOf('99.3mm', '100.3mm')]) {
-      const all = inked(lay(ask(paper), printer));
+      const all = inked(lay(ask(paper), ENGLISH, printer));
       const overlap = (a: Box, b: Box) =>
         Math.min(
           Math.min(a.right, b.right) - Math.max(a.left, b.left),
@@ -90,7 +91,7 @@ describe.each(AIDS)('the sheet of `aid %s`', (_, lay) => {
   });
 
   it('is one sheet, with the bars and the words of every sheet', () => {
-    const set = lay(ask(A4));
+    const set = lay(ask(A4), ENGLISH);
     expect(set.count).toBe(1);
     const text = wordsIn(set)
       .map(({ words }) => words.text)
@@ -102,7 +103,7 @@ describe.each(AIDS)('the sheet of `aid %s`', (_, lay) => {
 
 describe('the scale sheet', () => {
   it.each([...PAPERS, ROLL.value])('has bars on $name as long as they say, and as long as goes', (paper) => {
-    const set = rulerSheet(ask(paper));
+    const set = rulerSheet(ask(paper), ENGLISH);
     expect(set.width).toBe(paper.width);
     for (const [axis, room] of [
       ['across', set.width - 20],
@@ -129,14 +130,14 @@ describe('the scale sheet', () => {
   });
 
   it('says what to type, with the bars that it has', () => {
-    const text = wordsIn(rulerSheet(ask(A4)))
+    const text = wordsIn(rulerSheet(ask(A4), ENGLISH))
       .map(({ words }) => words.text)
       .join(' ');
     expect(text).toContain('copeleaf printer add "my printer" --across 179.5mm/180mm --up 250mm/250mm');
   });
 
   it('has its bars stretched with the rest for a printer, and says so', () => {
-    const set = rulerSheet(ask(A4), printerOf('99.3mm', '100.3mm'));
+    const set = rulerSheet(ask(A4), ENGLISH, printerOf('99.3mm', '100.3mm'));
     expect(set.stretch?.across).toBeCloseTo(1 / 0.993, 12);
     expect(set.stretch?.up).toBeCloseTo(1 / 1.003, 12);
     const text = wordsIn(set)
@@ -196,7 +197,7 @@ describe('the girth strip', () => {
       ...ask(A4),
       paperThickness: { mm: thickness, wrote: `${thickness}mm`, unit: 'mm' } as const,
     };
-    const marks = marksOfStrips(girthSheet(asked));
+    const marks = marksOfStrips(girthSheet(asked, ENGLISH));
     const numbered = marks.filter(({ number }) => number !== undefined);
     expect(numbered.length).toBeGreaterThan(80);
     for (const { girth, upper, number = '' } of numbered) {
@@ -212,7 +213,7 @@ describe('the girth strip', () => {
 
   it('reads tubes from 10 mm to over 220 mm on A4 and letter, strips taped together', () => {
     for (const paper of PAPERS.slice(0, 2)) {
-      const diameters = marksOfStrips(girthSheet(ask(paper)))
+      const diameters = marksOfStrips(girthSheet(ask(paper), ENGLISH))
         .filter(({ upper }) => upper)
         .map(({ girth }) => girth / Math.PI - 0.1);
       expect(Math.min(...diameters)).toBeCloseTo(10, 6);
@@ -237,7 +238,7 @@ function sendings(set: LaidSheets): { number: number; words: Box; tip: { x: numb
 
 describe.each(PAPERS)('on $name the words that send a further strip to its line', (paper) => {
   it('point at that line with an arrow, and not at the end of the strip', () => {
-    const set = girthSheet(ask(paper));
+    const set = girthSheet(ask(paper), ENGLISH);
     const rows = [...new Set(straight(set, 'outline').map(({ top }) => top))].sort((a, b) => b - a);
     const tops = rows.filter((_, index) => index % 2 === 0);
     const lines = straight(set, 'registration').filter(({ bottom, top }) => top - bottom > 20);
@@ -255,7 +256,7 @@ describe.each(PAPERS)('on $name the words that send a further strip to its line'
 });
 
 describe('the bevel card', () => {
-  const set = bevelSheet(ask(A4));
+  const set = bevelSheet(ask(A4), ENGLISH);
   const [edge] = straight(set, 'cut');
   if (!edge) throw new Error('no edge for the stock');
   const centre = middle(edge);

@@ -3,6 +3,7 @@ import type { Point } from '../../src/draw/drawing.ts';
 import { PAPERS } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { inkBox, onSheet, pointsOf } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -36,7 +37,7 @@ function read(
 
 it.each([...PAPERS, SMALLEST])('every sheet of $name has bars of 100 mm and 4 in, across and up', (paper) => {
   const leaves = [leafOf('mast foot', [1400, 1250], [50, 35]), leafOf('rung', [70, 40], [50, 35])];
-  const sheets = [...laySheets(leaves, ask(paper), { job: 'Trailer' }).sheets];
+  const sheets = [...laySheets(leaves, ask(paper), { job: 'Trailer', words: ENGLISH }).sheets];
   expect(sheets.length).toBeGreaterThan(1);
   for (const { placements } of sheets) {
     const named = (name: string) => placements.filter(({ drawing }) => drawing.name === name);
@@ -63,7 +64,9 @@ it.each([...PAPERS, SMALLEST])('every sheet of $name has bars of 100 mm and 4 in
 });
 
 it('each bar has one number and the name of its direction', () => {
-  const sheets = [...laySheets([leafOf('rung', [70, 40])], ask(SMALLEST), { job: 'Trailer' }).sheets];
+  const sheets = [
+    ...laySheets([leafOf('rung', [70, 40])], ask(SMALLEST), { job: 'Trailer', words: ENGLISH }).sheets,
+  ];
   const words = (sheets[0]?.placements ?? [])
     .filter(({ drawing }) => drawing.name.startsWith('bars'))
     .flatMap(({ drawing }) => drawing.marks.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : [])));
@@ -71,7 +74,9 @@ it('each bar has one number and the name of its direction', () => {
 });
 
 it('the words that matter stand on every sheet, with its number, its paper and its job', () => {
-  const sheets = [...laySheets([leafOf('mast foot', [400, 250])], ask(SMALLEST), { job: 'Trailer' }).sheets];
+  const sheets = [
+    ...laySheets([leafOf('mast foot', [400, 250])], ask(SMALLEST), { job: 'Trailer', words: ENGLISH }).sheets,
+  ];
   sheets.forEach(({ placements }, index) => {
     const text = placements
       .flatMap((placement) =>

@@ -17,7 +17,7 @@ const ROLL: SheetAsk = { ...JOB.sheet, paper: { name: 'roll', width: 300, height
 /** Two pages with a word in each upper corner of the room, and what room that was. */
 function laid(ask: SheetAsk): { set: LaidSheets; room: Box } {
   let room: Box = { left: 0, right: 0, bottom: 0, top: 0 };
-  const set = laySheets(LEAVES, ask, { job: 'trailer' }, undefined, (given) => {
+  const set = laySheets(LEAVES, ask, { job: 'trailer', words: ENGLISH }, undefined, (given) => {
     room = given;
     return [0, 1].map((n) => () => [words(`front ${n}`, 3, { x: given.left, y: given.top - 3 })]);
   });

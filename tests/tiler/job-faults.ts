@@ -2,6 +2,7 @@ import type { Box, Mark } from '../../src/draw/drawing.ts';
 import { PENS } from '../../src/draw/pens.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { faultsOf, pointsAlong, strokesOf, textsOf } from '../leaf/collisions.ts';
 import type { AnyJob } from './any-job.ts';
 import { inkBox, onSheet } from './ink-boxes.ts';
@@ -93,7 +94,7 @@ function overlaps(a: Box, b: Box, more: number): boolean {
 }
 
 function faultsOfSheets({ leaves, paper, name }: AnyJob): string[] {
-  const set = laySheets(leaves, ask(paper), { job: name });
+  const set = laySheets(leaves, ask(paper), { job: name, words: ENGLISH });
   const sideways = !paper.roll && set.width !== paper.width;
   const margins = sideways ? TURNED : MARGINS;
   const inside = {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { ask, leafOf } from './synthetic.ts';
 
 const A4 = { name: 'A4', width: 210, height: 297 };
@@ -12,7 +13,7 @@ function owned(of: string, title: string, wrap: readonly [number, number]): Leaf
 
 /** Of each sheet the leaves on it. */
 function laid(leaves: readonly Leaf[]): Leaf[][] {
-  const { sheets } = laySheets(leaves, ask(A4), { job: 'rack' });
+  const { sheets } = laySheets(leaves, ask(A4), { job: 'rack', words: ENGLISH });
   return [...sheets].map(({ placements }) =>
     leaves.filter(({ wrap }) => placements.some(({ drawing }) => drawing === wrap)),
   );
@@ -40,7 +41,7 @@ describe('what belongs together', () => {
   // The highest place for the second leaf is under the first one's card, and its own card would go under the first leaf.
   it('has its card right of it or under it', () => {
     const leaves = ['A', 'B'].map((end) => leafOf(`stay, end ${end}`, [112, 70], [89, 62]));
-    const { sheets } = laySheets(leaves, ask(A4), { job: 'rack' });
+    const { sheets } = laySheets(leaves, ask(A4), { job: 'rack', words: ENGLISH });
     const placements = [...sheets].flatMap((sheet) => sheet.placements);
     for (const { wrap, card } of leaves) {
       const [at, beside] = [wrap, card].map((drawing) => cornerOf(placements, drawing));

@@ -5,6 +5,7 @@ import { PAPERS, type Paper, readPaper } from '../../src/job/paper/paper.ts';
 import type { Printer } from '../../src/job/paper/printer.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { rasterOf } from '../ink/raster.ts';
 import { lengthOf } from '../print/measured-leaf.ts';
 import { PIXEL } from '../print/printed-line.ts';
@@ -38,7 +39,7 @@ interface Laid {
 }
 
 function laid(paper: Paper, printer?: Printer, margins = MARGINS): Laid {
-  const set = laySheets(LEAVES, ask(paper, margins), { job: 'Trailer' }, printer);
+  const set = laySheets(LEAVES, ask(paper, margins), { job: 'Trailer', words: ENGLISH }, printer);
   return { set, paper, printer, sideways: !paper.roll && set.width !== paper.width };
 }
 
@@ -166,7 +167,7 @@ describe('off a roll', () => {
     laySheets(
       sizes.map((size, index) => leafOf(`stay ${index}`, size, [60, 40])),
       ask(paper, margins),
-      { job: 'Trailer' },
+      { job: 'Trailer', words: ENGLISH },
     );
 
   /** How far the lowest block of a set lies over the words at the foot of its sheet. */

@@ -4,6 +4,7 @@ import { inkPdf } from '../../src/ink/pdf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { inkAt, type Raster, rasterOf } from '../ink/raster.ts';
 import { leavesOf } from '../print/laid-wraps.ts';
 import { boxAround, inkBox, onSheet, pointsOf } from './ink-boxes.ts';
@@ -41,7 +42,7 @@ interface Tile {
 }
 
 async function printed(leaf: Leaf, paper: { name: string; width: number; height: number }): Promise<Tile[]> {
-  const set = laySheets([leaf], ask(paper), { job: 'Trailer' });
+  const set = laySheets([leaf], ask(paper), { job: 'Trailer', words: ENGLISH });
   const sheets = [...set.sheets];
   const pdf = await inkPdf({ ...set, sheets }, { title: 'tiles', jobName: 'tiles' });
   const tiles: Tile[] = [];
@@ -196,7 +197,7 @@ function marked(lain: readonly Lain[], { x, y }: Point): boolean {
 function paperFor(leaf: Leaf, tiles: number) {
   for (let width = 330; width >= 140; width -= 5) {
     const paper = { name: 'some paper', width, height: width * 1.2 };
-    const set = laySheets([leaf], ask(paper), { job: 'Trailer' });
+    const set = laySheets([leaf], ask(paper), { job: 'Trailer', words: ENGLISH });
     if ([...set.sheets].filter(({ placements }) => placements.some(({ clip }) => clip)).length === tiles)
       return paper;
   }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { leavesOf } from '../print/laid-wraps.ts';
 import { shownBox } from './ink-boxes.ts';
 import { ask } from './synthetic.ts';
@@ -23,7 +24,7 @@ function leafIn(od: number, end: 'A' | 'B') {
 }
 
 function sheetsOf(od: number, end: 'A' | 'B', paper: Paper) {
-  return [...laySheets([leafIn(od, end)], ask(paper), { job: 'kayak trailer' }).sheets];
+  return [...laySheets([leafIn(od, end)], ask(paper), { job: 'kayak trailer', words: ENGLISH }).sheets];
 }
 
 describe.each([...PAPERS, SMALLEST])('on $name', (paper) => {
@@ -55,7 +56,8 @@ it('each tile says at its head which way the joint lies on it', () => {
 
 it('a card too large for the smallest sheet comes in pieces that say all of it once, and whose they are', () => {
   const leaf = leafIn(139.7, 'B');
-  const long = { job: 'kayak trailer, second year, with the bow cradle and the long drawbar '.repeat(3) };
+  const job = 'kayak trailer, second year, with the bow cradle and the long drawbar '.repeat(3);
+  const long = { job, words: ENGLISH };
   const { sheets } = laySheets([leaf], ask(SMALLEST), long);
   const pieces = [...sheets].flatMap(({ placements }) =>
     placements.filter(({ drawing }) => drawing.name.startsWith(leaf.card.name)),

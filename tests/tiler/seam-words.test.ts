@@ -3,6 +3,7 @@ import type { Box } from '../../src/draw/drawing.ts';
 import { PAPERS } from '../../src/job/paper/paper.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { leavesOf } from '../print/laid-wraps.ts';
 import { inkBox } from './ink-boxes.ts';
 import { ask } from './synthetic.ts';
@@ -44,7 +45,7 @@ it('the marks and arrows of a seam touch no words of the leaf', () => {
           const set = laySheets(
             leaves.map(({ leaf }) => leaf),
             ask(paper),
-            { job: 'Trailer' },
+            { job: 'Trailer', words: ENGLISH },
           );
           for (const { placements } of set.sheets) {
             const { marks, words } = marksAndWords(placements);

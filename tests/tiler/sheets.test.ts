@@ -5,7 +5,9 @@ import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
+
 import { inkBox, shownBox } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -56,7 +58,7 @@ function forRandomJobs(
 ): void {
   fc.assert(
     fc.property(leaves, paper, jobName, (leaves, paper, job) => {
-      const { width, height, sheets } = laySheets(leaves, ask(paper), { job });
+      const { width, height, sheets } = laySheets(leaves, ask(paper), { job, words: ENGLISH });
       expect(faults({ width, height, sheets: [...sheets] }, leaves, paper, job)).toEqual([]);
     }),
     RUNS,
@@ -160,7 +162,7 @@ describe('random jobs on random papers', () => {
 
   it('give the same sheets twice', () => {
     forRandomJobs(({ sheets }, leaves, paper, job) => {
-      const again = [...laySheets(leaves, ask(paper), { job }).sheets];
+      const again = [...laySheets(leaves, ask(paper), { job, words: ENGLISH }).sheets];
       return JSON.stringify(again) === JSON.stringify(sheets) ? [] : ['another set'];
     });
   });
@@ -170,7 +172,7 @@ describe('a few leaves', () => {
   const [letter, A4] = PAPERS;
   if (letter === undefined || A4 === undefined) throw new Error('letter and A4 are the papers to begin with');
   const lay = (leaves: Leaf[], paper: Paper) => {
-    const set = laySheets(leaves, ask(paper), { job: JOB });
+    const set = laySheets(leaves, ask(paper), { job: JOB, words: ENGLISH });
     return { ...set, sheets: [...set.sheets] };
   };
   const placementsOf = ({ sheets }: Laid, { wrap }: Leaf) =>

@@ -5,7 +5,9 @@ import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
+
 import { boxAround, onSheet, pointsOf } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -26,7 +28,7 @@ interface Tile {
 }
 
 function tilesOf(leaf: Leaf, paper: Paper): Tile[] {
-  const { sheets } = laySheets([leaf], ask(paper), { job: 'Trailer' });
+  const { sheets } = laySheets([leaf], ask(paper), { job: 'Trailer', words: ENGLISH });
   return [...sheets].flatMap((sheet, index) => {
     const wrap = sheet.placements.find(({ drawing }) => drawing === leaf.wrap);
     return wrap?.clip === undefined ? [] : [tileOn(sheet, index + 1, wrap, wrap.clip)];

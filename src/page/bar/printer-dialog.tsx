@@ -20,9 +20,10 @@ interface PrinterDialogProps {
 /** Sets up a printer that is off: print the bars, type what they measure, and sheets are drawn for it. */
 export function PrinterDialog(props: PrinterDialogProps) {
   const { sheet, printers, chosen, onSave, onChoose, onClose } = props;
-  const words = useWords().page.bar.printer;
+  const language = useWords();
+  const words = language.page.bar.printer;
   const openSheet = async (): Promise<void> => {
-    openTab(await inkPdf(rulerSheet(sheet), { title: words.sheet, jobName: 'ruler' }));
+    openTab(await inkPdf(rulerSheet(sheet, language), { title: words.sheet, jobName: 'ruler' }));
   };
   return (
     <Dialog title={words.title} onClose={onClose}>

@@ -29,7 +29,7 @@ export function sheetsOfJob(
   return laySheets(
     leaves,
     job.sheet,
-    { job: job.title ?? name },
+    { job: job.title ?? name, words: job.words },
     printer,
     shopPack(job, solutions, footprints),
   );

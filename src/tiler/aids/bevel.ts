@@ -1,11 +1,23 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Mark, Path, Piece, Point } from '../../draw/drawing.ts';
-import { heightOf, LARGE, type Line, linesOf, PLAIN, SMALL, setLines, words } from '../../draw/lettering.ts';
+import {
+  heightOf,
+  LARGE,
+  type Line,
+  linesOf,
+  PLAIN,
+  SMALL,
+  words as set,
+  setLines,
+} from '../../draw/lettering.ts';
 import { CAP_HEIGHT, widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
+import type { Said } from '../../measure/said.ts';
 import { type Mm, radians } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
@@ -33,49 +45,41 @@ const OFF_ROLL: Mm = 320;
  * A small card has one arc, and a line that points to the centre.
  * Numbers outside the outer arc count from the right, those inside from the left: each is the other's supplement.
  */
-export function bevelSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
+export function bevelSheet(ask: SheetAsk, words: Language, printer?: Printer): LaidSheets {
   const named = {
-    job: 'Bevel card: reads an angle and its supplement',
+    job: words.aids.bevel.subject,
     paper: ask.paper.name,
+    words,
     ...(printer && { printer }),
   };
   const ways = pagesForAid(ask, printer, OFF_ROLL).map((page) => {
     const furniture = furnish(page, named);
     const { content } = furniture;
     const width = across(content);
-    const high = upright(content) - heightOf(told(width, true)) - ROUND - UNDER;
+    const high = upright(content) - heightOf(told(width, true, words)) - ROUND - UNDER;
     return { page, furniture, content, radius: Math.min(LARGEST_RADIUS, width / 2 - ROUND, high) };
   });
   const [best] = ways.sort((a, b) => b.radius - a.radius);
   if (best === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
   const { page, furniture, content, radius } = best;
-  const lines = told(across(content), radius >= LEAST_OF_TWO);
+  const lines = told(across(content), radius >= LEAST_OF_TWO, words);
   const centre = { x: (content.left + content.right) / 2, y: content.bottom + UNDER };
   return oneSheet(page, furniture, [
     ...setLines(lines, { x: content.left, y: content.top }),
-    ...card(centre, radius),
+    ...card(centre, radius, words.aids.bevel.stock),
   ]);
 }
 
-function told(width: Mm, twoArcs: boolean): Line[] {
-  const right = twoArcs ? 'reads the same on both arcs' : 'goes through the foot of the short line';
-  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
-  return [
-    ...set('Bevel card', LARGE),
-    ...set('1. Cut along the heavy line; glue the card on something stiff.'),
-    ...set(`2. Hold the stock against that edge and slide it until the blade’s edge ${right}.`),
-    ...set(
-      '3. Read the angle outside the arc, its supplement inside: one is that of the tube’s acute side, the other of its obtuse side.',
-    ),
-  ];
+function told(width: Mm, twoArcs: boolean, { aids: { bevel } }: Language): Line[] {
+  const steps = bevel.steps(twoArcs).flatMap((step) => linesOf(step, PLAIN, width));
+  return [...linesOf(bevel.title, LARGE, width), ...steps];
 }
 
-function card(centre: Point, radius: Mm): Mark[] {
+function card(centre: Point, radius: Mm, stock: Said): Mark[] {
   const reach = radius + ROUND - 0.5;
-  const stock = 'the stock lies along this edge';
   return [
     line('cut', { x: centre.x - reach, y: centre.y }, { x: centre.x + reach, y: centre.y }),
-    words(stock, SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
+    set(stock, SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
     line('guide', centre, { x: centre.x, y: centre.y + 8 }),
     ...arc(centre, radius),
     ...degrees(centre, radius, 1),
@@ -117,7 +121,7 @@ function numbers(
     const text = `${reading(angle)}`;
     const { x, y } = polar(centre, radius, angle);
     const em = angle % 10 === 0 ? size : SMALL;
-    return words(text, em, { x: x - widthOf(text, em) / 2, y: y - (CAP_HEIGHT * em) / 2 });
+    return set(asWritten(text), em, { x: x - widthOf(text, em) / 2, y: y - (CAP_HEIGHT * em) / 2 });
   });
 }
 

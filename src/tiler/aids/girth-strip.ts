@@ -2,8 +2,11 @@ import type { Mark, Point } from '../../draw/drawing.ts';
 import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { DESCENT, widthOf } from '../../draw/letters.ts';
 import { line, solid } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import { inchFraction } from '../../measure/write.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 
 /** One strip of a girth scale: it shows the girths from `from` to `to`, mm from the zero edge. */
 export interface Strip {
@@ -55,7 +58,7 @@ const IN_INCHES: Division = {
 };
 
 /** One strip with its lower left corner at `at`: mm hang from its upper edge, inches stand on its lower one. */
-export function strip(strip: Strip, at: Point): Mark[] {
+export function strip(strip: Strip, at: Point, { aids: { girth: say } }: Language): Mark[] {
   const length = strip.to - strip.from;
   const place = (girth: Mm, up: Mm): Point => ({ x: at.x + girth - strip.from, y: at.y + up });
   const [top, foot] = [at.y + STRIP_HEIGHT, at.y];
@@ -65,8 +68,8 @@ export function strip(strip: Strip, at: Point): Mark[] {
     line('outline', { x: at.x, y: foot }, { x: right, y: foot }),
     line('outline', { x: right, y: foot }, { x: right, y: top }),
   ];
-  const start = strip.number === 1 ? zeroEdge(at) : trimEdge(strip.number, at);
-  const last = strip.next === undefined ? [] : layOn(strip.number, place(strip.next, 0));
+  const start = strip.number === 1 ? zeroEdge(at, say) : trimEdge(say.trim(strip.number), at);
+  const last = strip.next === undefined ? [] : layOn(say.layOn(strip.number + 1), place(strip.next, 0));
   return [
     ...edges,
     ...start,
@@ -97,7 +100,7 @@ function scale(
     const middle = clearOf([from, next ?? to, to], girth, half + FROM_END);
     if (Math.abs(middle - girth) > half) return [mark];
     const base = place(middle - half, deep + 0.9 + (way < 0 ? PLAIN * 0.76 : DESCENT * 0.3 * PLAIN));
-    return [mark, words(text, PLAIN, base)];
+    return [mark, words(asWritten(text), PLAIN, base)];
   });
 }
 
@@ -109,18 +112,17 @@ function clearOf(lines: readonly Mm[], wish: Mm, room: Mm): Mm {
   }, wish);
 }
 
-function zeroEdge(at: Point): Mark[] {
+function zeroEdge(at: Point, { zeroEdge: name, diameter, scales }: Language['aids']['girth']): Mark[] {
   const middle = at.y + STRIP_HEIGHT / 2;
   return [
     line('cut', at, { x: at.x, y: at.y + STRIP_HEIGHT }),
-    words('zero edge', SMALL, { x: at.x - 1.4, y: middle - widthOf('zero edge', SMALL) / 2 }, 1),
-    words('diameter', PLAIN, { x: at.x + 4, y: middle + 1.2 }),
-    words('mm above, in below', SMALL, { x: at.x + 4, y: middle - 2.6 }),
+    words(name, SMALL, { x: at.x - 1.4, y: middle - widthOf(name, SMALL) / 2 }, 1),
+    words(diameter, PLAIN, { x: at.x + 4, y: middle + 1.2 }),
+    words(scales, SMALL, { x: at.x + 4, y: middle - 2.6 }),
   ];
 }
 
-function trimEdge(number: number, at: Point): Mark[] {
-  const text = `✂ trim strip ${number}`;
+function trimEdge(text: Said, at: Point): Mark[] {
   const foot = at.y + (STRIP_HEIGHT - widthOf(text, SMALL)) / 2;
   return [
     line('registration', { x: at.x, y: at.y - 2 }, { x: at.x, y: at.y + STRIP_HEIGHT + 2 }),
@@ -129,8 +131,7 @@ function trimEdge(number: number, at: Point): Mark[] {
 }
 
 /** The line that the next strip is laid on. Its words and their arrow come before it, where that strip does not hide them. */
-function layOn(number: number, at: Point): Mark[] {
-  const text = `lay strip ${number + 1} on this line`;
+function layOn(text: Said, at: Point): Mark[] {
   const middle = at.y + STRIP_HEIGHT / 2;
   const tip = at.x - POINTER.off;
   const neck = tip - POINTER.head;

@@ -3,8 +3,8 @@ import type { Mark } from '../../draw/drawing.ts';
 import { heightOf, LARGE, type Line, linesOf, PLAIN, setLines } from '../../draw/lettering.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
-import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { millimetres } from '../../measure/write.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
 import { type Furniture, furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import type { Page } from '../page.ts';
@@ -26,10 +26,11 @@ const OFF_ROLL: Mm = 300;
  * Strips that read a round tube's diameter from its girth, in mm and inches; those after the first are taped to the one
  * before. Wrapped round a tube of diameter D, paper of thickness t reads C = pi (D + t), so that is where D stands.
  */
-export function girthSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
+export function girthSheet(ask: SheetAsk, words: Language, printer?: Printer): LaidSheets {
   const named = {
-    job: 'Girth strip: a tube’s diameter from once round it',
+    job: words.aids.girth.subject,
     paper: ask.paper.name,
+    words,
     ...(printer && { printer }),
   };
   const sheets = pagesForAid(ask, printer, OFF_ROLL).map((page) => ({
@@ -38,22 +39,22 @@ export function girthSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
   }));
   const [widest] = sheets.sort((a, b) => across(b.furniture.content) - across(a.furniture.content));
   if (widest === undefined) throw new RangeError(`${ask.paper.name} has no way to lie.`);
-  return girthOn(widest.page, widest.furniture, ask.paperThickness.mm);
+  return girthOn(widest.page, widest.furniture, ask.paperThickness.mm, words);
 }
 
-function girthOn(page: Page, furniture: Furniture, thickness: Mm): LaidSheets {
+function girthOn(page: Page, furniture: Furniture, thickness: Mm, words: Language): LaidSheets {
   const { content } = furniture;
   const length = across(content) - 2 * BESIDE;
   const width = Math.min(180, across(content) - 2 * BESIDE);
-  const room = upright(content) - heightOf(told(width, thickness, 99)) - BETWEEN;
+  const room = upright(content) - heightOf(told(width, thickness, 99, words)) - BETWEEN;
   const most = Math.max(1, Math.floor(room / (STRIP_HEIGHT + BETWEEN)));
   const strips = stripsOf(length, most, thickness);
-  const lines = told(width, thickness, strips.length);
+  const lines = told(width, thickness, strips.length, words);
   const left = content.left + BESIDE;
   let foot = content.top - heightOf(lines) - BETWEEN / 2;
   const marks: Mark[] = strips.flatMap((each) => {
     foot -= STRIP_HEIGHT + (each.number > 1 ? BETWEEN : 0);
-    return strip(each, { x: left, y: foot });
+    return strip(each, { x: left, y: foot }, words);
   });
   return oneSheet(page, furniture, [...setLines(lines, { x: left, y: content.top }), ...marks]);
 }
@@ -68,20 +69,7 @@ function stripsOf(length: Mm, most: number, thickness: Mm): Strip[] {
   });
 }
 
-function told(width: Mm, thickness: Mm, strips: number): Line[] {
-  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
-  const paper = `${millimetres(thickness)} mm (${(thickness / MM_PER_INCH).toFixed(4)} in)`;
-  return [
-    ...set('Girth strip', LARGE),
-    ...set('1. Cut strip 1 out; at its zero edge, cut to the middle of the heavy line.'),
-    ...set('2. Wrap it round the tube, printed side out, tight and square, with the zero edge on top.'),
-    ...set(
-      `3. Read the diameter where the zero edge lies. This paper’s thickness, ${paper}, is allowed for.`,
-    ),
-    ...(strips > 1
-      ? set(
-          'For a larger tube: cut strip 2 out, trim it on its long line, lay the trimmed edge on the line of strip 1 that the arrow points to, and tape it; the end of strip 1 lies under it. So on with the others.',
-        )
-      : []),
-  ];
+function told(width: Mm, thickness: Mm, strips: number, { aids: { girth } }: Language): Line[] {
+  const steps = girth.steps(thickness, strips).flatMap((step) => linesOf(step, PLAIN, width));
+  return [...linesOf(girth.title, LARGE, width), ...steps];
 }

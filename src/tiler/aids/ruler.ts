@@ -1,12 +1,23 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { heightOf, LARGE, type Line, linesOf, PLAIN, setLines, words } from '../../draw/lettering.ts';
+import {
+  heightOf,
+  LARGE,
+  type Line,
+  linesOf,
+  PLAIN,
+  setLines,
+  words as setWords,
+} from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import { LEAST_PRINTABLE } from '../../job/paper/paper.ts';
 import type { Printer } from '../../job/paper/printer.ts';
+import type { Said } from '../../measure/said.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { ABOVE_BAR, type BarLengths, BELOW_BAR, type Direction, pairOfBars, SHORT } from '../bars.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
+import { ABOVE_BAR, type BarLengths, BELOW_BAR, pairOfBars, SHORT } from '../bars.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import { LINE_ROOM } from '../page.ts';
@@ -32,7 +43,7 @@ const OFF_ROLL: Mm = 600;
  * The scale sheet: beside the bars of every sheet the longest that the paper takes, each way, and how to save what they
  * measure. Always upright, as printers are saved. On paper with no room for longer bars there are none.
  */
-export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
+export function rulerSheet(ask: SheetAsk, words: Language, printer?: Printer): LaidSheets {
   const [page] = pagesForAid(ask, printer, OFF_ROLL);
   const { printable } = page;
   const wide = across(printable) - STRIP >= LEAST_PRINTABLE;
@@ -43,23 +54,28 @@ export function rulerSheet(ask: SheetAsk, printer?: Printer): LaidSheets {
     right: printable.right - (wide ? STRIP : 0),
     top: printable.top - (high ? STRIP : 0),
   };
-  const named = { job: 'Scale sheet of a printer', paper: ask.paper.name, ...(printer && { printer }) };
+  const named = {
+    job: words.aids.ruler.subject,
+    paper: ask.paper.name,
+    words,
+    ...(printer && { printer }),
+  };
   const furniture = furnish({ ...page, printable: inner }, named);
   const along = high ? longest(across(printable)) : undefined;
   const aloft = wide ? longest(upright(printable) - (high ? STRIP : 0)) : undefined;
   const bars: Placement[] = [];
   if (along) {
     const at = { x: printable.left + LINE_ROOM, y: printable.top - PITCH - ABOVE_BAR };
-    bars.push({ drawing: pairOfBars('long bars across', 'across', along, PITCH), at, turn: 0 });
+    bars.push({ drawing: pairOfBars('head-bars', 'across', along, words, PITCH), at, turn: 0 });
   }
   if (aloft) {
     const at = { x: printable.right - BELOW_BAR, y: printable.bottom + LINE_ROOM };
-    bars.push({ drawing: pairOfBars('long bars up', 'up', aloft, PITCH), at, turn: 1 });
+    bars.push({ drawing: pairOfBars('side-bars', 'up', aloft, words, PITCH), at, turn: 1 });
   }
   return oneSheet(
     page,
     furniture,
-    instructions(furniture.content, along ?? SHORT, aloft ?? SHORT, printer !== undefined),
+    instructions(furniture.content, along ?? SHORT, aloft ?? SHORT, printer !== undefined, words),
     bars,
   );
 }
@@ -71,67 +87,65 @@ function longest(room: Mm): BarLengths {
 }
 
 /** The words and the lines to write on; on paper with little room, what to type and no more. */
-function instructions(content: Box, along: BarLengths, aloft: BarLengths, drawn: boolean): Mark[] {
+function instructions(
+  content: Box,
+  along: BarLengths,
+  aloft: BarLengths,
+  drawn: boolean,
+  { aids: { ruler } }: Language,
+): Mark[] {
   const width = Math.min(WIDEST_COLUMN, across(content) - 2 * INDENT);
-  const set = (text: string, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
-  const [first, second] = [measuring(set), saving(set, along, aloft, drawn)];
+  const set = (text: Said, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
+  const [first, second] = [measuring(set, ruler), saving(set, along, aloft, drawn, ruler)];
   const left = content.left + INDENT;
   const needed = heightOf([...first, ...second]) + 2 * ROW + BETWEEN + 2 * INDENT;
   if (needed > upright(content)) {
-    const short = [...set('Scale sheet', LARGE), ...set('Measure, then:'), ...set(command(along, aloft))];
+    const short = [
+      ...set(ruler.title, LARGE),
+      ...set(ruler.measureThen),
+      ...set(ruler.command(along, aloft)),
+    ];
     return setLines(short, { x: left, y: content.top });
   }
   const top = content.top - INDENT;
   const rows = top - heightOf(first);
   return [
     ...setLines(first, { x: left, y: top }),
-    ...blank('across', along, { x: left + INDENT, y: rows - ROW }),
-    ...blank('up', aloft, { x: left + INDENT, y: rows - 2 * ROW }),
+    ...blank(ruler.barIs('across', along), { x: left + INDENT, y: rows - ROW }),
+    ...blank(ruler.barIs('up', aloft), { x: left + INDENT, y: rows - 2 * ROW }),
     ...setLines(second, { x: left, y: rows - 2 * ROW - BETWEEN }),
   ];
 }
 
-type Set = (text: string, size?: Mm) => Line[];
+type Set = (text: Said, size?: Mm) => Line[];
 
-const GAP: Line = { text: '', size: PLAIN };
+const GAP: Line = { text: asWritten(''), size: PLAIN };
 
-function measuring(set: Set): Line[] {
+function measuring(set: Set, ruler: Language['aids']['ruler']): Line[] {
+  return [...set(ruler.title, LARGE), GAP, ...ruler.measuring.flatMap((step) => set(step))];
+}
+
+function saving(
+  set: Set,
+  along: BarLengths,
+  aloft: BarLengths,
+  drawn: boolean,
+  ruler: Language['aids']['ruler'],
+): Line[] {
   return [
-    ...set('Scale sheet', LARGE),
+    ...set(ruler.save(drawn)),
+    ...set(ruler.command(along, aloft)),
     GAP,
-    ...set('1. Print this sheet at 100 % (actual size) and let it lie for some minutes.'),
-    ...set(
-      '2. Measure one bar each way with a steel rule, the longest you can: from the middle of one end tick to the middle of the other. Write down:',
-    ),
+    ...ruler.print.flatMap((step) => set(step)),
+    GAP,
+    ...set(ruler.wrongSetting),
   ];
 }
 
-function saving(set: Set, along: BarLengths, aloft: BarLengths, drawn: boolean): Line[] {
-  const third = drawn
-    ? 'This sheet is drawn for a saved printer, so its bars should read true. If they don’t, print it without --printer, measure, and save anew, as in:'
-    : 'Save what you read, and what the bar says. Half a millimetre short across and true up would be:';
-  return [
-    ...set(`3. ${third}`),
-    ...set(command(along, aloft)),
-    GAP,
-    ...set('4. Print for it, at the same settings and on the same paper:'),
-    ...set('copeleaf print JOB --printer "my printer"'),
-    GAP,
-    ...set(
-      'More than 1.5 % off, or both ways alike by more than 1 %, is a wrong setting of the viewer or the printer: print again.',
-    ),
-  ];
-}
-
-function command(along: BarLengths, aloft: BarLengths): string {
-  return `copeleaf printer add "my printer" --across ${along.mm - 0.5}mm/${along.mm}mm --up ${aloft.mm}mm/${aloft.mm}mm`;
-}
-
-function blank(axis: Direction, { mm, inches }: BarLengths, at: Point): Mark[] {
-  const text = `${axis}, the bar of ${mm} mm or ${inches} in:`;
+function blank(text: Said, at: Point): Mark[] {
   const from = at.x + BLANK_FROM;
   return [
-    words(text, PLAIN, at),
+    setWords(text, PLAIN, at),
     line('frame', { x: from, y: at.y - 0.6 }, { x: from + BLANK, y: at.y - 0.6 }),
   ];
 }

@@ -27,7 +27,6 @@ export const commandAnswers = {
     return say`${name}: edit it, then copeleaf check ${name} and copeleaf print ${name}`;
   },
 
-  aids: { ruler: say`Scale sheet`, girth: say`Girth strip`, bevel: say`Bevel card` },
   aidPrinted: (file: string, title: Said): Said =>
     say`${asWritten(file)}: ${asWritten(title.toLowerCase())} on 1 sheet`,
 

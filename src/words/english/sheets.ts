@@ -1,1 +1,66 @@
-export const sheets = {};
+import type { Said } from '../../measure/said.ts';
+import { asWritten, joined, say } from '../said.ts';
+
+type Neighbours = {
+  readonly left?: number;
+  readonly right?: number;
+  readonly above?: number;
+  readonly below?: number;
+};
+
+/** What stands on every sheet, and on the tiles of a leaf that takes several. */
+export const sheets = {
+  /** What must hold before anything is cut. */
+  beforeCutting: [
+    say`Print at 100 % (actual size), one-sided, borderless off.`,
+    say`Before cutting, measure the bars from the middle of one end tick to the other.`,
+    say`Cut to the middle of the line.`,
+  ],
+  cautions: say`Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper template proves no strength.`,
+  /** Across and up are saved as they are on upright paper. */
+  sideways: say`This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.`,
+  number: (sheet: number, of: number, paper: Said): Said => say`Sheet ${sheet} of ${of} · ${paper}`,
+  drawnFor: (printer: string, across: Said, up: Said): Said =>
+    say`Drawn for the printer “${asWritten(printer)}”, which made ${across} across, ${up} up.`,
+  metricBar: (mm: number, axis: 'across' | 'up'): Said => say`${mm} mm ${asWritten(axis)}`,
+  inchBar: (inches: number, axis: 'across' | 'up'): Said => say`${inches} in ${asWritten(axis)}`,
+
+  tile: {
+    place: (row: number, rows: number, column: number, columns: number): Said =>
+      say`row ${row} of ${rows}, column ${column} of ${columns}`,
+    /** `arrow` points the way on the sheet. */
+    toJoint: (arrow: string): Said => say` · ${asWritten(arrow)} to joint`,
+    neighbours: (beside: Neighbours): Said =>
+      joined(
+        (['left', 'right', 'above', 'below'] as const).flatMap((side) => {
+          const sheet = beside[side];
+          return sheet === undefined ? [] : [say`${asWritten(side)}: sheet ${sheet}`];
+        }),
+        ' · ',
+      ),
+    cutOffFirst: say`First cut off what else lies here. `,
+    taping: (rows: number, columns: number): Said => {
+      if (rows === 1)
+        return say`Tape from left to right: trim on the trim line, lay on the line that says so.`;
+      if (columns === 1)
+        return say`Tape from the foot up: trim on the trim line, lay on the line that says so.`;
+      return say`Tape each row from left to right; then trim its foot and lay it on the row below.`;
+    },
+    /** Longest first. */
+    trim: (sheet: number, rowFirst: boolean): readonly Said[] => {
+      const first = rowFirst ? say`tape the row first, then ` : say``;
+      return [
+        say`✂ ${first}trim here: this edge lies on sheet ${sheet}`,
+        say`✂ ${first}trim here`,
+        say`✂ trim here`,
+        say`✂ trim`,
+      ];
+    },
+    /** Longest first. */
+    layOn: (sheet: number): readonly Said[] => [
+      say`lay sheet ${sheet}’s trimmed edge on this line`,
+      say`lay sheet ${sheet} here`,
+      say`sheet ${sheet}`,
+    ],
+  },
+};
