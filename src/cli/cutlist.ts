@@ -26,19 +26,19 @@ export async function cutlist(path: string, options: CutListOptions, shell: Shel
 
 function asText(job: Job, solutions: readonly TubeSolution[]): Said {
   const plan = stockPlan(job, solutions);
-  const list = cutListAsText(cutList(solutions), job.units);
-  return plan ? joined([list, stockAsText(plan, job.units)], '\n') : list;
+  const list = cutListAsText(cutList(solutions, job.words), job.units, job.words);
+  return plan ? joined([list, stockAsText(plan, job.units, job.words)], '\n') : list;
 }
 
-function asCsv(_: Job, solutions: readonly TubeSolution[]): Uint8Array {
-  return dataOf(cutListAsCsv(cutList(solutions)));
+function asCsv({ words }: Job, solutions: readonly TubeSolution[]): Uint8Array {
+  return dataOf(cutListAsCsv(cutList(solutions, words)));
 }
 
 function asJson(job: Job, solutions: readonly TubeSolution[]): Uint8Array {
   const plan = stockPlan(job, solutions);
   return jsonOf({
     units: 'mm',
-    tubes: cutListAsData(cutList(solutions)),
+    tubes: cutListAsData(cutList(solutions, job.words)),
     ...(plan && { stock: stockAsData(plan) }),
   });
 }

@@ -48,7 +48,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   );
   const flat = flatOf(endName, section, seam, context.paperThickness);
   const base = baseSetbackOf(cope, units);
-  const facts = factsOf(solution, cope, context.job, units);
+  const facts = factsOf(solution, cope, context.job, units, context.words);
   const title = titleOf(names);
   const key = keyOf(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
   const distances = distanceWords(solution, endName, base, units);

@@ -5,9 +5,12 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 
+/** A middle piece is mitred at both ends, an end piece at one. */
+export type PieceKind = 'middle' | 'end';
+
 /** One kind of the pieces that a bend is made of. Lengths in mm, those that are finished on the lines to cut. */
 export interface BendPiece {
-  readonly name: 'middle piece' | 'end piece';
+  readonly kind: PieceKind;
   /** In one bend. */
   readonly count: number;
   /** On the bend's centre line, joint to joint, or joint to the square end. */
@@ -42,23 +45,18 @@ export function bendJobOf(solution: TubeSolution): BendJob | undefined {
   const half = endPieceLength(bend);
   const base = baseSetbackOf(cope, unitsOf(solution.tube));
   const leaf = base - cope.longPoint.setback;
-  const piece = (name: BendPiece['name'], count: number, cuts: number): BendPiece => {
+  const piece = (kind: PieceKind, count: number, cuts: number): BendPiece => {
     const long = cuts * (half - cope.longPoint.setback);
     const short = cuts * (half - cope.throat.setback);
     const blank = Math.max(long + solution.tube.allowance.mm, leaf);
-    return { name, count, centre: cuts * half, long, short, blank };
+    return { kind, count, centre: cuts * half, long, short, blank };
   };
   const middle = bend.segments.pieces - 2;
   return {
     bend,
     cope,
     ends: mitredEnds(bend),
-    pieces: [...(middle > 0 ? [piece('middle piece', middle, 2)] : []), piece('end piece', 2, 1)],
+    pieces: [...(middle > 0 ? [piece('middle', middle, 2)] : []), piece('end', 2, 1)],
     base,
   };
-}
-
-/** `3 middle pieces and 2 end pieces`. */
-export function piecesInWords({ pieces }: Pick<BendJob, 'pieces'>): string {
-  return pieces.map(({ name, count }) => `${count} ${name}${count > 1 ? 's' : ''}`).join(' and ');
 }

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { bendJobOf } from './bend-pieces.ts';
+import { bendJobOf, type PieceKind } from './bend-pieces.ts';
 
 /** A kind of blank that a tube of one hand takes, and how many of it for all its copies. */
 export interface BlankKind {
@@ -8,7 +8,7 @@ export interface BlankKind {
   readonly length: Mm;
   readonly count: number;
   /** Of a bend that is made of several pieces. */
-  readonly piece?: string;
+  readonly piece?: PieceKind;
 }
 
 /** The blanks of a tube; none where its length is not known. */
@@ -16,11 +16,11 @@ export function blanksOf(solution: TubeSolution): readonly BlankKind[] {
   const { tube, lengths } = solution;
   const bend = bendJobOf(solution);
   if (bend) {
-    return bend.pieces.map(({ name, count, blank }) => ({
+    return bend.pieces.map(({ kind, count, blank }) => ({
       solution,
       length: blank,
       count: count * tube.copies,
-      piece: name,
+      piece: kind,
     }));
   }
   return lengths ? [{ solution, length: lengths.blank, count: tube.copies }] : [];

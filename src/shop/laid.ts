@@ -4,6 +4,7 @@ import { heightOf, LARGE, type Line, setLines } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** Marks from a top edge down, and where they end. */
@@ -28,7 +29,7 @@ function unbound(word: string): string {
 }
 
 /** A text in lines of one size, no wider than `width`, under `at`. */
-export function layText(text: string, size: Mm, at: Point, width: Mm): Laid {
+export function layText(text: Said, size: Mm, at: Point, width: Mm): Laid {
   const words = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ').map(unbound);
   const lines = brokenTo(measured(words, size), width).map((line): Line => ({ text: line, size }));
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
@@ -65,7 +66,7 @@ export function tickBox(at: Point, size: Mm): Mark {
 }
 
 /** The name of a list. */
-export function heading(text: string): Item {
+export function heading(text: Said): Item {
   return {
     heading: true,
     lay: (at, width) => {

@@ -16,10 +16,11 @@ import { ticketsOf } from './ticket/ticket.ts';
 export function shopPack(job: Job, solutions: readonly TubeSolution[], footprints: boolean): FrontPages {
   const stages = orderOfWork(solutions);
   const stock = stockPlan(job, solutions);
-  const tickets = ticketsOf(solutions, firstEnds(stages), footprints);
+  const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words);
   const lists = {
+    words: job.words,
     units: job.units,
-    rows: cutList(solutions),
+    rows: cutList(solutions, job.words),
     stages,
     ticketOf: ({ solution }: { solution: TubeSolution }) => solutions.indexOf(solution) + 1,
     ...(stock && { stock }),

@@ -1,10 +1,11 @@
 import type { EndName } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
 import { unitsOf } from '../job/sections.ts';
-import { inBoth } from '../leaf/names.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
 
 /** One coped end and its letter. */
 export interface NamedEnd {
@@ -21,12 +22,18 @@ export interface Piece {
   readonly footprints: boolean;
   /** The unit of the tube's size. */
   readonly units: 'mm' | 'in';
-  /** Writes a length in that unit, and in the other. */
-  readonly say: (mm: Mm) => string;
+  /** A length in that unit, and in the other. */
+  readonly say: (mm: Mm) => Said;
+  readonly words: Language;
 }
 
 /** `first` is the end that comes first in the order of work. */
-export function pieceOf(solution: TubeSolution, first: EndName | undefined, footprints: boolean): Piece {
+export function pieceOf(
+  solution: TubeSolution,
+  first: EndName | undefined,
+  footprints: boolean,
+  words: Language,
+): Piece {
   const units = unitsOf(solution.tube);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
   const [one, two] = names.flatMap((name): NamedEnd[] => {
@@ -39,14 +46,15 @@ export function pieceOf(solution: TubeSolution, first: EndName | undefined, foot
     ...(two && { second: two }),
     footprints,
     units,
-    say: (mm) => inBoth(mm, units),
+    say: (mm) => words.quantities.both(mm, units),
+    words,
   };
 }
 
 /** What an end lands on, in few words: `the 38.1 mm header`. */
-export function landingName({ cope }: NamedEnd): string {
+export function landingName({ cope }: NamedEnd, words: Language): Said {
   const { parts } = cope.end;
-  return parts.length > 1 ? 'its headers' : factsOf(parts[0].onto).name;
+  return parts.length > 1 ? words.steps.itsHeaders : factsOf(parts[0].onto).said(words).name;
 }
 
 /** Whether an end meets another end of the same tube and no header. */

@@ -10,15 +10,15 @@ import { footprint } from './english/footprint.ts';
 import { headers } from './english/headers.ts';
 import { job } from './english/job.ts';
 import { leaf } from './english/leaf.ts';
-import { lists } from './english/lists.ts';
 import { ordinates } from './english/ordinates.ts';
 import { page } from './english/page.ts';
 import { paper } from './english/paper.ts';
 import { picture } from './english/picture.ts';
 import { quantities } from './english/quantities.ts';
 import { sheets } from './english/sheets.ts';
-import { steps } from './english/steps.ts';
-import { ticket } from './english/ticket.ts';
+import { lists } from './english/shop/lists.ts';
+import { steps } from './english/shop/steps.ts';
+import { ticket } from './english/shop/ticket.ts';
 import { tubes } from './english/tubes.ts';
 import { warnings } from './english/warnings.ts';
 

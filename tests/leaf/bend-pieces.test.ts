@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { endPieceLength, mitredEnds, wholeBend } from '../../src/leaf/bend-pieces.ts';
-import { twistInWords } from '../../src/leaf/card/twist-words.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { degreeSigns } from '../../src/leaf/names.ts';
 import { radians } from '../../src/measure/units.ts';
@@ -51,7 +50,7 @@ test('an angle has one sign for its degrees, however it was written', () => {
 });
 
 test('a twist has a side and no sign, and none on one line or opposite', () => {
-  expect([35, -35, 0, 180, -180].map((each) => twistInWords(radians(each)))).toEqual([
+  expect([35, -35, 0, 180, -180].map((each) => ENGLISH.quantities.twist(radians(each)))).toEqual([
     '35° right',
     '35° left',
     '0°',

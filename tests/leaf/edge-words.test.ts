@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { innerEdgeWords } from '../../src/leaf/card/edge-words.ts';
+import { innerEdgeOf } from '../../src/leaf/card/edge-words.ts';
 import { textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, round, tubeOnto } from './random-kinds.ts';
 import { type Ask, casesOf, length } from './random-tubes.ts';
@@ -24,20 +24,21 @@ it('near the heel of a slanted joint the inner edge is left long, and nowhere on
     -2.41 / Math.tan((62 * Math.PI) / 180),
     9,
   );
-  expect(innerEdgeWords(cope)).toMatch(/in the waste, lean the cut .*; elsewhere grind it back/);
-  expect(innerEdgeWords(only(SQUARE_ON).cope)).toBe('grind the inner edge back to the dashed line');
+  expect(innerEdgeOf(cope)).toBe('inWaste');
+  expect(innerEdgeOf(only(SQUARE_ON).cope)).toBe('onBody');
   expect(cardOf(SLANTED)).toContain('leave the inner edge out');
   expect(cardOf(SQUARE_ON)).not.toContain('waste');
 });
 
 it('on a plate that is met square the inner edge ends where the outer one does', () => {
   const [flat] = kindCasesOf(tubeOnto(round(48.3), [partOf({ kind: 'plate' }, 90)], 3));
-  expect(flat && innerEdgeWords(flat.cope)).toBe('the inner edge ends on the same line');
+  expect(flat && innerEdgeOf(flat.cope)).toBe('same');
 });
 
 it('without a wall there is no dashed line to speak of', () => {
   const { wall: _, ...bare } = SLANTED;
-  expect(innerEdgeWords(only(bare).cope)).toBe('bevel the inner edge until it seats');
+  expect(innerEdgeOf(only(bare).cope)).toBe('unknown');
+  expect(cardOf(bare)).toContain('bevel the inner edge until it seats');
   expect(cardOf(bare)).not.toContain('dash');
 });
 

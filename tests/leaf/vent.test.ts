@@ -3,6 +3,7 @@ import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { pieceOf } from '../../src/shop/piece.ts';
 import { stepsOf } from '../../src/shop/steps/steps.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 import { textsOf } from './collisions.ts';
 
@@ -25,7 +26,7 @@ function told(a: string, b: string | undefined): { footprints: string[]; ticket:
   const footprints = leavesOf(solution, contextOf(job), true)
     .filter(({ title }) => title.includes('footprint'))
     .map(({ wrap, card }) => [...textsOf(wrap), ...textsOf(card)].join(' '));
-  const steps = stepsOf(pieceOf(solution, 'A', true)).map(({ text }) => text);
+  const steps = stepsOf(pieceOf(solution, 'A', true, ENGLISH)).map(({ text }) => text);
   return { footprints, ticket: steps.some((text) => text.startsWith('Drill one vent')) };
 }
 

@@ -5,6 +5,7 @@ import { cutList, cutListAsCsv } from '../../src/shop/lists/cut-list.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { stockPlan } from '../../src/shop/lists/stock.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 interface Bend {
@@ -26,7 +27,7 @@ function solved(bend: Bend, more = '') {
   const [first] = solutions;
   const job = first && bendJobOf(first);
   if (!job) throw new Error('no bend');
-  return { solutions, job, tickets: ticketsOf(solutions, firstEnds(orderOfWork(solutions))) };
+  return { solutions, job, tickets: ticketsOf(solutions, firstEnds(orderOfWork(solutions)), false, ENGLISH) };
 }
 
 /*
@@ -55,11 +56,11 @@ describe('the pieces of a bend', () => {
   ])('are as long as their sides lie between the joints: $pieces that turn $turn°', (bend) => {
     const { outside, inside, middle } = lengthsOf(bend);
     const { job } = solved(bend);
-    const [end] = job.pieces.filter(({ name }) => name === 'end piece');
+    const [end] = job.pieces.filter(({ kind }) => kind === 'end');
     expect(end?.count).toBe(2);
     expect(end?.long).toBeCloseTo(outside / 2, 6);
     expect(end?.short).toBeCloseTo(inside / 2, 6);
-    const [between] = job.pieces.filter(({ name }) => name === 'middle piece');
+    const [between] = job.pieces.filter(({ kind }) => kind === 'middle');
     if (bend.pieces === 2) {
       expect(between).toBeUndefined();
       return;
@@ -83,10 +84,10 @@ describe('the pieces of a bend', () => {
 
   test('stand in the cut list with their counts and lengths, and are nested into the stock', () => {
     const { solutions } = solved(GUARD, 'copies: 2, ');
-    const rows = cutList(solutions);
+    const rows = cutList(solutions, ENGLISH);
     expect(rows.map(({ piece, copies }) => [piece, copies])).toEqual([
-      ['middle piece', 6],
-      ['end piece', 4],
+      ['middle', 6],
+      ['end', 4],
     ]);
     expect(cutListAsCsv(rows)).toMatch(/^"elbow, middle piece",as-drawn,6,.*,78\.75,78\.75,0$/m);
     expect(cutListAsCsv(rows)).toMatch(/^"elbow, end piece",as-drawn,4,.*,78\.75,square,$/m);

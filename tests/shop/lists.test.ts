@@ -9,6 +9,7 @@ import {
 } from '../../src/shop/lists/cut-list.ts';
 import { stockPlan } from '../../src/shop/lists/stock.ts';
 import { stockAsData, stockAsText } from '../../src/shop/lists/stock-in-words.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 // Square onto round headers: each end's heel line is the header's radius deep, so overall lengths follow by hand.
@@ -35,7 +36,7 @@ tubes:
 
 describe('the cut list', () => {
   const solutions = solveJob(readSample(JOB));
-  const rows = cutList(solutions);
+  const rows = cutList(solutions, ENGLISH);
 
   test('has a row for each tube and hand, with its numbers', () => {
     expect(rows.map(({ tube, hand, copies, blank }) => [tube, hand, copies, blank])).toEqual([
@@ -63,21 +64,22 @@ describe('the cut list', () => {
   });
 
   test('tells of hands only where there is a pair', () => {
-    expect(listNote(rows, 'mm')).toContain('of each hand');
+    expect(listNote(rows, 'mm', ENGLISH)).toContain('of each hand');
     expect(
       listNote(
         rows.filter(({ pair }) => !pair),
         'mm',
+        ENGLISH,
       ),
     ).not.toContain('hand');
   });
 
   test('as text keeps its columns, in the unit of the job', () => {
-    const lines = cutListAsText(rows, 'mm').split('\n');
+    const lines = cutListAsText(rows, 'mm', ENGLISH).split('\n');
     expect(lines[0]).toContain('mm');
     const blank = lines[2]?.indexOf('blank') ?? -1;
     expect(lines[3]?.slice(blank, blank + 5)).toBe('510.0');
-    expect(cutListAsText(rows, 'in').split('\n')[0]).toContain('inches');
+    expect(cutListAsText(rows, 'in', ENGLISH).split('\n')[0]).toContain('inches');
   });
 });
 
@@ -104,13 +106,13 @@ describe('the stock plan', () => {
   });
 
   test('tells what lies in the rack, and that each size of tube has it all', () => {
-    expect(plan && stockAsText(plan, 'mm')).toContain(
+    expect(plan && stockAsText(plan, 'mm', ENGLISH)).toContain(
       'In the rack: 2m, 1m x 2, all of these for each size of tube.',
     );
   });
 
   test('says in words how near the bound it is', () => {
-    expect(plan && stockAsText(plan, 'mm')).toContain(
+    expect(plan && stockAsText(plan, 'mm', ENGLISH)).toContain(
       "1 length, 2000 mm in all: it can't be done with less.",
     );
   });
@@ -118,7 +120,7 @@ describe('the stock plan', () => {
   test('says what finds no stock', () => {
     const short = readSample(JOB.replace('[2m, 1m x 2]', '[1m, 0.6m]'));
     const poor = stockPlan(short, solveJob(short));
-    const text = poor ? stockAsText(poor, 'mm') : '';
+    const text = poor ? stockAsText(poor, 'mm', ENGLISH) : '';
     expect(text).toContain('not every blank has found stock');
     expect(text).toContain('No stock for: rung, low 510 mm');
     expect(JSON.parse(JSON.stringify(poor && stockAsData(poor))).sizes[0]).not.toHaveProperty('least');

@@ -79,7 +79,7 @@ tubes:
 tubes:
   - { name: post, od: 25, between: 900, ends: { A: { onto: { od: 42.4 }, angle: 90 }, B: plain } }
 `;
-    expect(stagesOf(job).map(({ setting }) => setting.key)).toEqual(['plain', 'round 42.4000']);
+    expect(stagesOf(job).map(({ setting }) => setting)).toEqual(['plain', 'round 42.4000']);
   });
 });
 
@@ -103,11 +103,7 @@ function seatedFirst(stages: readonly Stage[]): boolean {
 describe('an end that is marked with the other seated', () => {
   test('comes after it, with no more changes than headers where these lead round in no circle', () => {
     const stages = stagesOf(fittedUp(['48.3', '38.1'], ['38.1', '42.4'], ['48.3', '42.4'], ['42.4', '42.4']));
-    expect(stages.map(({ setting }) => setting.key)).toEqual([
-      'round 48.3000',
-      'round 38.1000',
-      'round 42.4000',
-    ]);
+    expect(stages.map(({ setting }) => setting)).toEqual(['round 48.3000', 'round 38.1000', 'round 42.4000']);
     expect(seatedFirst(stages)).toBe(true);
   });
 

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { factsOf } from '../../src/leaf/card/facts.ts';
-import { inBoth, sawWords } from '../../src/leaf/names.ts';
 import { sawLength } from '../../src/measure/saw-length.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { blankInWords, cutList } from '../../src/shop/lists/cut-list.ts';
+import { cutList } from '../../src/shop/lists/cut-list.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 test('a blank is sawn to the next half millimetre or 32nd of an inch, never short, and a length on a mark stays there', () => {
@@ -15,7 +15,7 @@ test('a blank is sawn to the next half millimetre or 32nd of an inch, never shor
   // 24-25/32 in are 629.44 mm.
   expect(sawLength(629.4, 'in')).toBeCloseTo((24 + 25 / 32) * 25.4, 9);
   expect(sawLength(25.4, 'in')).toBeCloseTo(25.4, 9);
-  expect(sawWords(431.947, 'mm')).toBe('432 mm (~17 in)');
+  expect(ENGLISH.quantities.sawn(431.947, 'mm')).toBe('432 mm (~17 in)');
 });
 
 test.each([
@@ -28,14 +28,17 @@ test.each([
   const solutions = solveJob(job);
   const [solution] = solutions;
   const cope = solution?.ends.A;
-  const [ticket] = ticketsOf(solutions, firstEnds(orderOfWork(solutions)));
-  const [row] = cutList(solutions);
+  const [ticket] = ticketsOf(solutions, firstEnds(orderOfWork(solutions)), false, ENGLISH);
+  const [row] = cutList(solutions, ENGLISH);
   if (cope?.kind !== 'coped' || !solution || !row || !solution.lengths) throw new Error('not coped');
   const blank = ticket?.saw.find(({ label }) => label === 'blank')?.text ?? 'none';
-  const card = factsOf(solution, cope, undefined, job.units).find(({ label }) => label === 'blank')?.text;
+  const card = factsOf(solution, cope, undefined, job.units, ENGLISH).find(
+    ({ label }) => label === 'blank',
+  )?.text;
   expect(card).toBe(`${blank} of stock`);
   expect(ticket?.steps.map(({ text }) => text).join('\n')).toContain(`Cut the blank ${blank} long`);
-  expect(blank).toContain(blankInWords(row, job.units).replace(/\.0$/, ''));
+  const [, listed = 'none'] = ENGLISH.lists.cut.cells(row, job.units);
+  expect(blank).toContain(listed.replace(/\.0$/, ''));
   // Neither length lies on a mark of the tape, so that a figure that was not taken up would show.
-  expect(blank).not.toBe(inBoth(solution.lengths.blank, job.units));
+  expect(blank).not.toBe(ENGLISH.quantities.both(solution.lengths.blank, job.units));
 });

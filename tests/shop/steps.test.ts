@@ -5,11 +5,12 @@ import { radians } from '../../src/measure/units.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 function ticketsFor(job: string, footprints = false) {
   const solutions = solveJob(readSample(`copeleaf: 1\n${job}`));
-  return ticketsOf(solutions, firstEnds(orderOfWork(solutions)), footprints);
+  return ticketsOf(solutions, firstEnds(orderOfWork(solutions)), footprints, ENGLISH);
 }
 
 function stepsFor(tube: string, footprints = false): string {
@@ -200,8 +201,8 @@ describe('twins are never taken for one another', () => {
   );
 
   test('each is named by its hand and tells its twin’s ticket; a tube without one tells neither', () => {
-    expect(drawn?.hand).toEqual({ words: 'as drawn', twin: 2 });
-    expect(opposite?.hand).toEqual({ words: 'opposite hand', twin: 1 });
+    expect(drawn?.hand).toEqual({ own: 'as-drawn', twin: 2 });
+    expect(opposite?.hand).toEqual({ own: 'opposite', twin: 1 });
     expect(other).not.toHaveProperty('hand');
     expect([drawn, opposite, other].map((ticket) => [ticket?.number, ticket?.of])).toEqual([
       [1, 3],

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Words } from '../../src/draw/drawing.ts';
-import { twistInWords } from '../../src/leaf/card/twist-words.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { twistPicture } from '../../src/shop/ticket/twist-picture.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 const BOX = { left: 0, right: 40, bottom: 0, top: 40 };
@@ -12,12 +12,12 @@ function seen(heelA: number, heelB: number): { says: string; A: readonly number[
   const end = (clock: number): string => `{ onto: { od: 60.3 }, angle: 60, clock: ${clock} }`;
   const tube = `{ od: 42.4, between: 500, ends: { A: ${end(heelA)}, B: ${end(heelB)} } }`;
   const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
-  const marks = solution && twistPicture(solution)?.(BOX);
+  const marks = solution && twistPicture(solution, ENGLISH)?.(BOX);
   const letter = (name: string): readonly number[] => {
     const found = marks?.find((mark): mark is Words => mark.kind === 'words' && mark.text === name);
     return found ? [found.at.x - 20, found.at.y - 20] : [];
   };
-  return { says: twistInWords(solution?.twist ?? 0), A: letter('A'), B: letter('B') };
+  return { says: ENGLISH.quantities.twist(solution?.twist ?? 0), A: letter('A'), B: letter('B') };
 }
 
 test('seen from end A with the spine up, heel B stands on the side of heel A that the twist names', () => {

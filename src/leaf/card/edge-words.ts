@@ -1,22 +1,23 @@
 import { standOffOf } from '../../fit/stand-off.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { Language } from '../../words/language.ts';
 import { inBoth, wrote } from '../names.ts';
 import type { Fact } from './fact.ts';
 
 /** How the edge of one end is made, and what its dashed line is; lengths in the tube's unit and the other. */
-export function edgeFacts(cope: Cope, units: 'mm' | 'in'): Fact[] {
-  const edge = { label: 'edge', text: edgeWords(cope, units) };
+export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
+  const edge = { label: 'edge', text: edgeWords(cope, units, words) };
   if (!cope.other || cope.end.preparation.edge === 'bevel') return [edge];
   return [edge, { label: 'dashes', text: 'where the outer edge alone would touch: weld fills from there.' }];
 }
 
-function edgeWords(cope: Cope, units: 'mm' | 'in'): string {
+function edgeWords(cope: Cope, units: 'mm' | 'in', words: Language): string {
   const { preparation } = cope.end;
   const line = 'cut to the middle of the solid line';
   if (preparation.edge === 'bevel') {
     const land = preparation.blunt ? ` A thin edge is left ${wrote(preparation.blunt)} thick.` : '';
-    return `bevel: ${line}; ${innerEdgeWords(cope)}.${land}`;
+    return `bevel: ${line}; ${words.steps.cut.innerEdge[innerEdgeOf(cope)]}.${land}`;
   }
   if (preparation.from === 'inside') {
     const off = inBoth(standOffOf(cope) ?? 0, units);
@@ -27,16 +28,13 @@ function edgeWords(cope: Cope, units: 'mm' | 'in'): string {
 
 /**
  * What becomes of the inner edge of an end that is bevelled, true of that end: a bevel takes metal away only where the dashed line
- * lies on the body's side of the solid one. For leaf and ticket; small letters, no full stop.
+ * lies on the body's side of the solid one.
  */
-export function innerEdgeWords(cope: Cope): string {
+export function innerEdgeOf(cope: Cope): keyof Language['steps']['cut']['innerEdge'] {
   const dashes = dashesOf(cope);
-  if (!dashes) return 'bevel the inner edge until it seats';
-  if (dashes.inWaste)
-    return 'where the dashes lie in the waste, lean the cut to leave the inner edge out to them; elsewhere grind it back to them';
-  return dashes.onBody
-    ? 'grind the inner edge back to the dashed line'
-    : 'the inner edge ends on the same line';
+  if (!dashes) return 'unknown';
+  if (dashes.inWaste) return 'inWaste';
+  return dashes.onBody ? 'onBody' : 'same';
 }
 
 /** On which sides of the solid line the dashed one lies. */

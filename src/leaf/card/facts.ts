@@ -5,12 +5,12 @@ import { tubeFactsOf } from '../../job/sections.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
 import { inBoth, sawWords, wrote } from '../names.ts';
 import { edgeFacts } from './edge-words.ts';
 import type { Fact } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
-import { twistInWords } from './twist-words.ts';
 
 /** What is known of one end and its tube, in the order in which it is needed. */
 export function factsOf(
@@ -18,14 +18,15 @@ export function factsOf(
   cope: Cope,
   job: string | undefined,
   units: 'mm' | 'in',
+  words: Language,
 ): Fact[] {
   return [
     ...jobFacts(job),
     ...sizeFacts(solution, cope, units),
-    ...turnFacts(solution, cope),
+    ...turnFacts(solution, cope, words),
     ...fitUpFacts(cope, units),
     ...lengthFacts(solution, units),
-    ...edgeFacts(cope, units),
+    ...edgeFacts(cope, units, words),
     ...(cope.end.root
       ? [{ label: 'root gap', text: `${wrote(cope.end.root)}, taken off along the tube` }]
       : []),
@@ -49,10 +50,10 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): F
   ];
 }
 
-function turnFacts({ twist, ends }: TubeSolution, cope: Cope): Fact[] {
+function turnFacts({ twist, ends }: TubeSolution, cope: Cope, words: Language): Fact[] {
   const other = cope === ends.A ? ends.B : ends.A;
   if (twist === undefined || other?.kind !== 'coped') return [];
-  return [{ label: 'twist', text: `${twistInWords(twist)}, from heel A to heel B` }];
+  return [{ label: 'twist', text: `${words.quantities.twist(twist)}, from heel A to heel B` }];
 }
 
 function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {

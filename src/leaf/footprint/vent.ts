@@ -3,19 +3,19 @@ import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 
 /** Where the air of a sealed tube gets out: through a header's wall inside one of the tube's landings, or through the tube's own. */
-export type Vent = 'in a landing' | 'in the tube';
+export type Vent = 'footprint' | 'tube';
 
 /** How a tube that is welded shut at both ends is vented; undefined where an end stays open, is cut square or is mitred. */
 export function ventOf({ ends: { A, B } }: Pick<TubeSolution, 'ends'>): Vent | undefined {
   if (A?.kind !== 'coped' || B?.kind !== 'coped') return undefined;
   const ends = [A.end.parts, B.end.parts];
   if (ends.some((parts) => parts.every(({ onto }) => onto.kind === 'mitre'))) return undefined;
-  return ends.flat().some(isHollow) ? 'in a landing' : 'in the tube';
+  return ends.flat().some(isHollow) ? 'footprint' : 'tube';
 }
 
 /** Whether this header is one through whose wall the tube may be vented. */
 export function isVentedInto(solution: Pick<TubeSolution, 'ends'>, header: Part): boolean {
-  return ventOf(solution) === 'in a landing' && isHollow(header);
+  return ventOf(solution) === 'footprint' && isHollow(header);
 }
 
 /** Where a vent is drilled on a footprint, as its outlines are drawn, closed or with ends that are open. */

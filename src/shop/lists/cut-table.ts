@@ -2,39 +2,42 @@ import type { Mark, Point } from '../../draw/drawing.ts';
 import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
-import { twistInWords } from '../../leaf/card/twist-words.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { lengthAsWritten } from '../../measure/write.ts';
+import type { Language } from '../../words/language.ts';
 import { type Item, type Laid, layText, tickBox } from '../laid.ts';
-import {
-  anglesInWords,
-  blankInWords,
-  type CutRow,
-  handInWords,
-  LENGTHS,
-  lengthInWords,
-  rowName,
-} from './cut-list.ts';
+import type { CutRow } from './cut-list.ts';
 
 const GAP: Mm = 3;
 /** Less than this is no room for a tube's name. */
 const LEAST_NAME: Mm = 30;
 
 /** The cut list as a table with a box to tick for each blank; where a sheet is too narrow, a few lines for each tube. */
-export function cutTable(rows: readonly CutRow[], units: 'mm' | 'in', width: Mm): readonly Item[] {
-  const heads = ['no.', `blank, ${units}`, ...LENGTHS, 'end A', 'end B', 'twist'];
-  const cells = rows.map((row) => cellsOf(row, units));
+export function cutTable(
+  rows: readonly CutRow[],
+  units: 'mm' | 'in',
+  width: Mm,
+  { lists: { cut } }: Language,
+): readonly Item[] {
+  const heads = cut.heads(units);
+  const said = rows.map((row): SaidRow => {
+    const { tube, piece, hand, pair, size, wall } = row;
+    return {
+      name: cut.name(tube, piece, pair ? hand : undefined),
+      size: cut.size(size, wall),
+      cells: cut.cells(row, units),
+    };
+  });
   const widths = heads.map((head, i) =>
-    Math.max(widthOf(head, SMALL), ...cells.map((each) => widthOf(each[i] ?? '', PLAIN))),
+    Math.max(widthOf(head, SMALL), ...said.map(({ cells }) => widthOf(cells[i] ?? '', PLAIN))),
   );
   const taken = widths.reduce((sum, each) => sum + each + GAP, 0);
   const longest = Math.max(
-    ...rows.map((row) =>
-      Math.max(widthOf(spelled(nameOf(row)), PLAIN), widthOf(spelled(sizeOf(row)), SMALL)),
-    ),
+    ...said.map(({ name, size }) => Math.max(widthOf(spelled(name), PLAIN), widthOf(spelled(size), SMALL))),
   );
   const room = Math.min(width - taken - BOX, longest + GAP);
-  if (room < Math.min(LEAST_NAME, longest)) return rows.map((row) => lines(row, units));
+  if (room < Math.min(LEAST_NAME, longest))
+    return rows.map((row, i) => sentence(said[i]?.name ?? row.tube, cut.sentence(row, units)));
   const whole = BOX + room + taken;
   // Right ends of the columns, from the name's.
   const ends = widths.map(
@@ -42,25 +45,19 @@ export function cutTable(rows: readonly CutRow[], units: 'mm' | 'in', width: Mm)
   );
   return [
     { heading: true, lay: (at) => headRow(heads, ends, at, whole) },
-    ...rows.map((row, i): Item => ({ lay: (at) => tableRow(row, cells[i] ?? [], ends, room, at, whole) })),
+    ...said.map((row): Item => ({ lay: (at) => tableRow(row, ends, room, at, whole) })),
   ];
+}
+
+interface SaidRow {
+  readonly name: Said;
+  readonly size: Said;
+  readonly cells: readonly Said[];
 }
 
 const BOX: Mm = 4.5;
 
-function cellsOf(row: CutRow, units: 'mm' | 'in'): string[] {
-  return [
-    `${row.copies}`,
-    blankInWords(row, units),
-    lengthInWords(row.overall, units),
-    lengthInWords(row.between, units),
-    anglesInWords(row.ends.A),
-    anglesInWords(row.ends.B),
-    row.twist === undefined ? '' : twistInWords(row.twist),
-  ];
-}
-
-function headRow(heads: readonly string[], ends: readonly Mm[], at: Point, width: Mm): Laid {
+function headRow(heads: readonly Said[], ends: readonly Mm[], at: Point, width: Mm): Laid {
   const base = at.y - SMALL * 1.1;
   const marks = heads.map((head, i) =>
     words(head, SMALL, { x: at.x + (ends[i] ?? 0) - widthOf(head, SMALL), y: base }),
@@ -73,15 +70,14 @@ function headRow(heads: readonly string[], ends: readonly Mm[], at: Point, width
 }
 
 function tableRow(
-  row: CutRow,
-  cells: readonly string[],
+  { name: named, size: sized, cells }: SaidRow,
   ends: readonly Mm[],
   room: Mm,
   at: Point,
   width: Mm,
 ): Laid {
-  const name = layText(nameOf(row), PLAIN, { x: at.x + BOX, y: at.y }, room);
-  const size = layText(sizeOf(row), SMALL, { x: at.x + BOX, y: name.foot + 0.3 }, room);
+  const name = layText(named, PLAIN, { x: at.x + BOX, y: at.y }, room);
+  const size = layText(sized, SMALL, { x: at.x + BOX, y: name.foot + 0.3 }, room);
   const values = cells.flatMap((cell, i): Mark[] =>
     cell === ''
       ? []
@@ -103,31 +99,12 @@ function baseOf(at: Point): Mm {
   return first?.kind === 'words' ? first.at.y : at.y;
 }
 
-function nameOf(row: CutRow): string {
-  return row.pair ? `${rowName(row)}, ${handInWords(row.hand)}` : rowName(row);
-}
-
-function sizeOf({ size, wall }: CutRow): string {
-  return wall ? `${size}, wall ${lengthAsWritten(wall)}` : size;
-}
-
-function lines(row: CutRow, units: 'mm' | 'in'): Item {
-  const [no, blank, overall, between, a, b, twist] = cellsOf(row, units);
-  const facts = [
-    `cut ${no}`,
-    `blank ${blank}`,
-    overall && `${LENGTHS[0]} ${overall}`,
-    between && `${LENGTHS[1]} ${between}`,
-    a && `end A ${a}`,
-    b && `end B ${b}`,
-    twist && `twist ${twist}`,
-  ].filter((fact) => fact);
+function sentence(name: Said, text: Said): Item {
   return {
     lay: (at, width) => {
-      const name = layText(nameOf(row), PLAIN, { x: at.x + BOX, y: at.y }, width - BOX);
-      const text = `${sizeOf(row)}; ${facts.join(', ')}`;
-      const below = layText(text, SMALL, { x: at.x + BOX, y: name.foot }, width - BOX);
-      return { marks: [tickBox(at, PLAIN), ...name.marks, ...below.marks], foot: below.foot - 0.8 };
+      const over = layText(name, PLAIN, { x: at.x + BOX, y: at.y }, width - BOX);
+      const below = layText(text, SMALL, { x: at.x + BOX, y: over.foot }, width - BOX);
+      return { marks: [tickBox(at, PLAIN), ...over.marks, ...below.marks], foot: below.foot - 0.8 };
     },
   };
 }

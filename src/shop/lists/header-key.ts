@@ -1,29 +1,37 @@
-import type { End } from '../../job/job.ts';
+import type { End, Header } from '../../job/job.ts';
 import { factsOf } from '../../job/kinds.ts';
 import { degreeSigns } from '../../leaf/names.ts';
+import { partOf, type Said } from '../../measure/said.ts';
+import type { Language } from '../../words/language.ts';
 
-/** What an end lands on, as a setting of the saw: ends with one key are cut without a change. */
-export interface Setting {
-  readonly key: string;
-  /** `onto the 38.1 mm header`: only what all ends of the setting have alike, not how a box is rolled. */
-  readonly name: string;
+/** The setting of an end that is cut square. */
+export const SQUARE = 'plain';
+
+/**
+ * What an end lands on, as a setting of the saw: the kind and the size of its header, or of all of them where it lands on
+ * several. Ends with one setting are cut without a change.
+ */
+export function settingOf(end: End): string {
+  if (end.kind === 'plain') return SQUARE;
+  return [...new Set(end.parts.map(({ onto }) => factsOf(onto).setting))].sort().join(' + ');
 }
 
-/** The setting of an end: the kind and the size of its header, or of all of them where it lands on several. */
-export function settingOf(end: End): Setting {
-  if (end.kind === 'plain') return { key: 'plain', name: 'cut square' };
-  const facts = end.parts.map(({ onto }) => ({ onto, ...factsOf(onto) }));
-  const keys = [...new Set(facts.map(({ setting }) => setting))].sort();
-  const [{ onto }] = end.parts;
-  if (onto.kind === 'mitre') return { key: keys.join(' + '), name: landingInWords(end) };
-  const names = [...new Set(facts.map(({ name }) => name))];
-  return { key: keys.join(' + '), name: `onto ${names.join(' and ')}` };
+/** `onto the 38.1 mm header`: only what all ends of the setting have alike, not how a box is rolled. */
+export function settingName(end: End, words: Language): Said {
+  if (end.kind === 'plain' || end.parts[0].onto.kind === 'mitre') return landingInWords(end, words);
+  return words.lists.cut.onto(
+    [...new Set(end.parts.map(({ onto }) => factsOf(onto).said(words).name))],
+    false,
+  );
 }
 
 /** What an end lands on in full: `onto 38.1 mm (1-1/2 in, 1.500)`, or that it is cut square. */
-export function landingInWords(end: End): string {
-  if (end.kind === 'plain') return 'cut square';
-  const names = [...new Set(end.parts.map(({ onto }) => degreeSigns(factsOf(onto).words)))];
-  const [{ onto }] = end.parts;
-  return `${onto.kind === 'mitre' ? '' : 'onto '}${names.join(' and ')}`;
+export function landingInWords(end: End, words: Language): Said {
+  if (end.kind === 'plain') return words.lists.cut.square;
+  const header = (onto: Header): Said => {
+    const { words: said } = factsOf(onto).said(words);
+    return partOf(said, degreeSigns(said));
+  };
+  const names = [...new Set(end.parts.map(({ onto }) => header(onto)))];
+  return words.lists.cut.onto(names, end.parts[0].onto.kind === 'mitre');
 }

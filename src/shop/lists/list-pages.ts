@@ -1,7 +1,9 @@
 import { across } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { PLAIN, SMALL } from '../../draw/lettering.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
 import { heading, type Item, type Laid, layText } from '../laid.ts';
 import { type CutRow, lengthless, listNote } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
@@ -9,10 +11,11 @@ import type { EndTask, Stage } from './order.ts';
 import { orderItems } from './order-rows.ts';
 import type { StockPlan } from './stock.ts';
 import { barScale, stockBars } from './stock-bars.ts';
-import { blankName, boundInWords, leftInWords, rackInWords } from './stock-in-words.ts';
+import { blankName, boundInWords, leftInWords } from './stock-in-words.ts';
 
 /** What the lists of a job are made from. */
 export interface Lists {
+  readonly words: Language;
   readonly units: 'mm' | 'in';
   readonly rows: readonly CutRow[];
   readonly stages: readonly Stage[];
@@ -27,16 +30,18 @@ const WIDEST: Mm = 240;
 /** The cautions, the cut list, the order of work, and what comes from which length of stock, on as many pages as they need. */
 export function listPages(lists: Lists, room: Box): readonly (readonly Mark[])[] {
   const box = { ...room, right: Math.min(room.right, room.left + WIDEST) };
-  const cautions = [heading('Before you begin'), ...CAUTIONS.map(note)];
+  const { units, words, rows, stock } = lists;
+  const { cautions: caution, cut } = words.lists;
+  const cautions = [heading(caution.title), ...caution.notes.map(note)];
   const wide = across(box) > WIDE;
   const left = wide ? across(box) - ASIDE - GUTTER : across(box);
   const items = [
     ...(wide ? [] : cautions),
-    heading('Cut list'),
-    ...cutTable(lists.rows, lists.units, left),
-    small(listNote(lists.rows, lists.units)),
-    ...orderItems(lists.stages, lists.ticketOf, across(box)),
-    ...(lists.stock ? stockItems(lists.stock, lists.units) : []),
+    heading(cut.title),
+    ...cutTable(rows, units, left, words),
+    small(listNote(rows, units, words)),
+    ...orderItems(lists.stages, lists.ticketOf, across(box), words),
+    ...(stock ? stockItems(stock, units, words) : []),
   ];
   if (!wide) return paged(items, box);
   const at = { x: box.right - ASIDE, y: box.top };
@@ -62,21 +67,15 @@ function layAll(items: readonly Item[], at: Point, width: Mm): Laid {
   return { marks, foot };
 }
 
-const CAUTIONS = [
-  'Measure the bars of a sheet before you cut by it. Guard eyes, ears, hands and lungs; cut edges are sharp.',
-  'Hot work sets things alight: keep away what burns, and look again half an hour later. Fume of zinc and of plating is poisonous: take it off, and breathe none of it. Sealed tube is vented before it is welded.',
-  'What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code, and is designed and welded by those licensed for it: a paper template proves neither strength nor weld.',
-];
-
-function note(text: string): Item {
+function note(text: Said): Item {
   return noteOf(text, PLAIN);
 }
 
-function small(text: string): Item {
+function small(text: Said): Item {
   return noteOf(text, SMALL);
 }
 
-function noteOf(text: string, size: Mm): Item {
+function noteOf(text: Said, size: Mm): Item {
   return {
     lay: (at, width) => {
       const laid = layText(text, size, at, width);
@@ -85,25 +84,27 @@ function noteOf(text: string, size: Mm): Item {
   };
 }
 
-function stockItems(plan: StockPlan, units: 'mm' | 'in'): Item[] {
+function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): Item[] {
+  const { stock } = words.lists;
   const scale = barScale(plan);
   const sizes = plan.sizes.flatMap((size) => {
-    const left = leftInWords(size, units);
+    const left = leftInWords(size, units, words);
     return [
       { ...note(size.size), heading: true },
-      ...stockBars(size, scale, units),
-      note(boundInWords(size, units)),
+      ...stockBars(size, scale, units, words),
+      note(boundInWords(size, units, words)),
       ...(left ? [note(left)] : []),
     ];
   });
-  const unknown = plan.unknown.map((solution) => `${blankName({ solution })} (${lengthless(solution)})`);
+  const unknown = plan.unknown.map((solution) => ({
+    name: blankName({ solution }, words),
+    why: lengthless(solution),
+  }));
   return [
-    heading('Stock'),
-    note(rackInWords(plan)),
+    heading(stock.title),
+    note(stock.rack(plan.rack, plan.sizes.length)),
     ...sizes,
-    ...(unknown.length > 0
-      ? [note(`Without a length, so cut from none of these: ${unknown.join(', ')}.`)]
-      : []),
+    ...(unknown.length > 0 ? [note(stock.allLengthless(unknown))] : []),
   ];
 }
 

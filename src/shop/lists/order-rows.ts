@@ -1,10 +1,13 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { PLAIN } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { heading, type Item, type Laid, layText, tickBox } from '../laid.ts';
-import { handInWords } from './cut-list.ts';
+import { settingName } from './header-key.ts';
 import type { EndTask, Stage } from './order.ts';
 
 /** More boxes than this in a row are not told apart: then there is one, for all. */
@@ -18,52 +21,50 @@ export function orderItems(
   stages: readonly Stage[],
   ticketOf: (task: EndTask) => number,
   widest: Mm,
+  words: Language,
 ): readonly Item[] {
-  const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task))));
+  const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task), words)));
   const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
   const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
-  const how = `A box for each end: tick it when it is cut${many ? '; one for all where there are many' : ''}.`;
   return [
-    heading('Order of work'),
+    heading(words.lists.order.title),
     {
       lay: (at, width) => {
-        const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest))
-          ? ' Each setting is read down, then to the right.'
-          : '';
-        const text = `All ends onto one header together, so that the saw or the cutter is set once. ${how}${down}`;
-        const laid = layText(text, PLAIN, at, width);
+        const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest));
+        const laid = layText(words.lists.order.note(many, down), PLAIN, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
       },
     },
-    ...stages.flatMap((stage, i) => stageItems(stage, i, rows[i] ?? [], boxes)),
+    ...stages.flatMap(({ like }, i) => {
+      const name = words.lists.order.setting(i + 1, settingName(like, words));
+      return stageItems(name, rows[i] ?? [], boxes);
+    }),
   ];
 }
 
 interface Row {
-  readonly text: string;
+  readonly text: Said;
   readonly ends: number;
   readonly boxes: number;
 }
 
-function rowOf({ solution, end }: EndTask, ticket: number): Row {
+function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language): Row {
   const { tube, hand } = solution;
   const bend = bendJobOf(solution);
   const ends = tube.copies * (bend?.ends ?? 1);
-  const own = tube.pair ? `, ${handInWords(hand)}` : '';
-  const times = ends > 1 ? ` (${ends})` : '';
-  const which = bend ? 'mitred ends' : `end ${end}`;
+  const own = tube.pair ? hand : undefined;
   return {
-    text: `${which} of ${tube.name}${own}${times}, ticket ${ticket}`,
+    text: lists.order.task(bend ? 'mitred' : end, asWritten(tube.name), own, ends, ticket),
     ends,
     boxes: ends <= MOST_BOXES ? ends : 1,
   };
 }
 
 /** Side by side where the sheet is wide, to be read down one column after the other, as long as they stay on one page. */
-function stageItems({ setting }: Stage, place: number, rows: readonly Row[], boxes: number): Item[] {
+function stageItems(name: Said, rows: readonly Row[], boxes: number): Item[] {
   const head: Item = {
     heading: true,
-    lay: (at, wide) => layText(`${place + 1}. ${setting.name}`, PLAIN, { x: at.x, y: at.y - 1 }, wide),
+    lay: (at, wide) => layText(name, PLAIN, { x: at.x, y: at.y - 1 }, wide),
   };
   const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)

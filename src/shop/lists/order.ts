@@ -1,7 +1,7 @@
-import type { EndName } from '../../job/job.ts';
+import type { End, EndName } from '../../job/job.ts';
 import type { EndSolution } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
-import { type Setting, settingOf } from './header-key.ts';
+import { SQUARE, settingOf } from './header-key.ts';
 import { type Before, settingsInOrder } from './settings-order.ts';
 
 /** One end of one tube of one hand, to be cut as often as the tube has copies. */
@@ -12,7 +12,9 @@ export interface EndTask {
 
 /** What is cut with one setting, without a change of saw or hole cutter. */
 export interface Stage {
-  readonly setting: Setting;
+  readonly setting: string;
+  /** One of its ends: all land on what this one does. */
+  readonly like: End;
   readonly tasks: readonly EndTask[];
 }
 
@@ -29,10 +31,10 @@ export function orderOfWork(solutions: readonly TubeSolution[]): readonly Stage[
       return own ? [{ solution, end, setting: settingOf(own) }] : [];
     }),
   );
-  const byKey = grouped(tasks, ({ setting }) => setting.key);
+  const byKey = grouped(tasks, ({ setting }) => setting);
   const befores = solutions.flatMap((solution) => beforeOf(solution));
   const keys = [...byKey.keys()];
-  const headers = keys.filter((key) => key !== PLAIN);
+  const headers = keys.filter((key) => key !== SQUARE);
   const light = new Map(keys.map((key) => [key, lightnessOf(byKey.get(key) ?? [])]));
   const place = new Map(keys.map((key, i) => [key, i]));
   const rather = (a: string, b: string): number =>
@@ -43,19 +45,18 @@ export function orderOfWork(solutions: readonly TubeSolution[]): readonly Stage[
     again: order.indexOf(key) < place,
     twice: order.lastIndexOf(key) > place,
   }));
-  return [...(byKey.has(PLAIN) ? [{ key: PLAIN, again: false, twice: false }] : []), ...stages].flatMap(
+  return [...(byKey.has(SQUARE) ? [{ key: SQUARE, again: false, twice: false }] : []), ...stages].flatMap(
     ({ key, again, twice }) => {
       const own = (byKey.get(key) ?? []).filter((task) => (again || twice ? isLate(task) === again : true));
       const [first] = own;
-      return first ? [{ setting: first.setting, tasks: inOrder(own) }] : [];
+      const like = first?.solution.tube.ends[first.end];
+      return like ? [{ setting: key, like, tasks: inOrder(own) }] : [];
     },
   );
 }
 
-const PLAIN = 'plain';
-
 interface Task extends EndTask {
-  readonly setting: Setting;
+  readonly setting: string;
 }
 
 /**
@@ -92,7 +93,7 @@ function isFittedUp(end: EndSolution | undefined): boolean {
 
 function beforeOf({ tube, ends }: TubeSolution): readonly Before[] {
   if (!isFittedUp(ends.B) || !tube.ends.A || !tube.ends.B || tube.ends.A.kind === 'plain') return [];
-  return [{ earlier: settingOf(tube.ends.A).key, later: settingOf(tube.ends.B).key }];
+  return [{ earlier: settingOf(tube.ends.A), later: settingOf(tube.ends.B) }];
 }
 
 function grouped<Item>(

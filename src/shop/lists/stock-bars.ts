@@ -3,7 +3,9 @@ import type { Mark, Point } from '../../draw/drawing.ts';
 import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
 import { line, outline } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
 import { type Item, type Laid, layText } from '../laid.ts';
 import type { PlannedBar, SizePlan, StockPlan } from './stock.ts';
 import { barInWords, blankName } from './stock-in-words.ts';
@@ -31,15 +33,21 @@ export function stockBars(
   { bars }: SizePlan,
   { longest, names }: BarScale,
   units: 'mm' | 'in',
+  words: Language,
 ): readonly Item[] {
   return bars.map((bar) => ({
-    lay: (at, width) => layBar(bar, units, { ...at, names, room: width - names, longest }),
+    lay: (at, width) =>
+      layBar(
+        bar,
+        { text: barInWords(bar, units, words), names: bar.blanks.map((blank) => blankName(blank, words)) },
+        { ...at, names, room: width - names, longest },
+      ),
   }));
 }
 
 function layBar(
   bar: PlannedBar,
-  units: 'mm' | 'in',
+  said: { readonly text: Said; readonly names: readonly Said[] },
   { names, room, longest, ...at }: Point & BarScale & { room: Mm },
 ): Laid {
   const scale = room / longest;
@@ -57,17 +65,17 @@ function layBar(
     ),
   ];
   let x = left;
-  for (const blank of bar.blanks) {
+  for (const [i, blank] of bar.blanks.entries()) {
     const wide = blank.length * scale;
     marks.push(
       line('frame', { x: x + wide, y: top }, { x: x + wide, y: top - HIGH }),
-      ...fitting(blankName(blank), x, wide, top),
+      ...fitting(said.names[i] ?? said.text, x, wide, top),
     );
     x += wide;
   }
   if (bar.offcutName) marks.push(...fitting(bar.offcutName, x, right - x, top));
   const text = layText(
-    barInWords(bar, units),
+    said.text,
     SMALL,
     { x: left, y: top - HIGH - 0.4 },
     Math.min(room, Math.max(SHORT_LINE, bar.length * scale)),
@@ -76,7 +84,7 @@ function layBar(
 }
 
 /** A name inside its piece, cut short where it must be; none where not even a few letters go in. */
-function fitting(name: string, left: Mm, wide: Mm, top: Mm): Mark[] {
+function fitting(name: Said, left: Mm, wide: Mm, top: Mm): Mark[] {
   const text = shortened(spelled(name), SMALL, wide - 1.6);
   if (text.length < 3) return [];
   return [words(text, SMALL, { x: left + 0.8, y: top - HIGH + 1.4 })];

@@ -1,86 +1,75 @@
+import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
-import { lengthAsWritten, writeLength } from '../../measure/write.ts';
-import { handInWords, lengthless, rowName } from './cut-list.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten, linesOf } from '../../words/said.ts';
+import { lengthless, pieceAsData } from './cut-list.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
 /** A blank's name: the tube's, which piece of it, and the hand where there are two. */
-export function blankName({ solution: { tube, hand }, piece }: Omit<Blank, 'length'>): string {
-  return `${rowName({ tube: tube.name, piece })}${tube.pair ? `, ${handInWords(hand)}` : ''}`;
+export function blankName(
+  { solution: { tube, hand }, piece }: Omit<Blank, 'length'>,
+  { lists }: Language,
+): Said {
+  return lists.cut.name(asWritten(tube.name), piece, tube.pair ? hand : undefined);
 }
 
-/** What lies in the rack, and whether each size of tube has it for itself: `In the rack: 3m x 2, 1.2m.` */
-export function rackInWords({ rack, sizes }: Pick<StockPlan, 'rack' | 'sizes'>): string {
-  const lengths = rack.map(
-    ({ length, count }) => `${lengthAsWritten(length)}${count > 1 ? ` x ${count}` : ''}`,
-  );
-  const whose = sizes.length > 1 ? ', all of these for each size of tube' : '';
-  return `In the rack: ${lengths.join(', ')}${whose}.`;
-}
-
-/** What is cut from one length, as it is sawn, equal blanks counted: `2 x bunk stay 629.1 mm; offcut 1: 812 mm`. */
-export function barInWords({ blanks, offcut, offcutName }: PlannedBar, units: 'mm' | 'in'): string {
-  const counted: { text: string; count: number }[] = [];
-  let rounded = 0;
-  for (const blank of blanks) {
-    const sawn = sawLength(blank.length, units);
-    rounded += sawn - blank.length;
-    const text = `${blankName(blank)} ${shortLength(sawn, units)}`;
-    const same = counted.find((each) => each.text === text);
-    if (same) same.count++;
-    else counted.push({ text, count: 1 });
-  }
-  const pieces = counted.map(({ text, count }) => (count > 1 ? `${count} x ${text}` : text)).join(', ');
-  const left = offcut - rounded;
-  const rest = shortLength(left, units);
-  if (left <= 0) return `${pieces}; nothing left`;
-  return `${pieces}; ${offcutName ? `${offcutName}: ${rest}` : `scrap: ${rest}`}`;
+/** What is cut from one length, as it is sawn, and what is left of it. */
+export function barInWords(bar: PlannedBar, units: 'mm' | 'in', words: Language): Said {
+  const pieces = countedAlike(bar.blanks, units, words);
+  const rounded = bar.blanks.reduce((sum, { length }) => sum + sawLength(length, units) - length, 0);
+  return words.lists.stock.cuts(pieces, bar.offcut - rounded, units, bar.offcutName);
 }
 
 /** How the nesting stands against the least that is proved. */
-export function boundInWords({ bars, total, least, left }: SizePlan, units: 'mm' | 'in'): string {
-  const taken = `${bars.length} ${bars.length === 1 ? 'length' : 'lengths'}, ${shortLength(total, units)} in all`;
-  if (left.length > 0) return `${taken}; not every blank has found stock.`;
-  if (least === undefined) return `${taken}.`;
-  const bound = shortLength(least, units);
-  return total - least < 1e-6
-    ? `${taken}: it can't be done with less.`
-    : `${taken}; it can't be done with less than ${bound}.`;
+export function boundInWords(
+  { bars, total, least, left }: SizePlan,
+  units: 'mm' | 'in',
+  words: Language,
+): Said {
+  return words.lists.stock.bound(bars.length, total, units, left.length > 0, least);
 }
 
 /** What found no stock, and how long it is together. */
-export function leftInWords({ left }: SizePlan, units: 'mm' | 'in'): string | undefined {
+export function leftInWords({ left }: SizePlan, units: 'mm' | 'in', words: Language): Said | undefined {
   if (left.length === 0) return undefined;
-  const counted = new Map<string, number>();
-  for (const blank of left) {
-    const text = `${blankName(blank)} ${shortLength(sawLength(blank.length, units), units)}`;
-    counted.set(text, (counted.get(text) ?? 0) + 1);
-  }
-  const names = [...counted].map(([text, count]) => (count > 1 ? `${count} x ${text}` : text)).join(', ');
   const sum = left.reduce((all, { length }) => all + length, 0);
-  return `No stock for: ${names}. That takes ${shortLength(sum, units)} more, and what the cuts lose.`;
+  return words.lists.stock.left(countedAlike(left, units, words), sum, units);
+}
+
+/** Blanks of one name that are sawn alike, counted, in the order in which the first of each comes. */
+function countedAlike(
+  blanks: readonly Blank[],
+  units: 'mm' | 'in',
+  words: Language,
+): readonly { readonly name: Said; readonly length: Mm; readonly count: number }[] {
+  const alike: { name: Said; length: Mm; count: number }[] = [];
+  for (const blank of blanks) {
+    const [name, length] = [blankName(blank, words), sawLength(blank.length, units)];
+    const same = alike.find((each) => each.name === name && each.length === length);
+    if (same) same.count++;
+    else alike.push({ name, length, count: 1 });
+  }
+  return alike;
 }
 
 /** The whole plan for a terminal. */
-export function stockAsText(plan: StockPlan, units: 'mm' | 'in'): string {
-  const sizes = plan.sizes.flatMap((size) => [
-    size.size,
-    ...size.bars.map((bar) => `  ${bar.name}: ${barInWords(bar, units)}`),
-    `  ${boundInWords(size, units)}`,
-    ...(size.left.length > 0 ? [`  ${leftInWords(size, units)}`] : []),
-  ]);
-  const unknown = plan.unknown.map(
-    (solution) =>
-      `${blankName({ solution })}: its length is ${lengthless(solution)}, so it is cut from none of these.`,
+export function stockAsText(plan: StockPlan, units: 'mm' | 'in', words: Language): Said {
+  const { stock } = words.lists;
+  const sizes = plan.sizes.flatMap((size) => {
+    const left = leftInWords(size, units, words);
+    return [
+      size.size,
+      ...size.bars.map((bar) => stock.named(bar.name, barInWords(bar, units, words))),
+      stock.under(boundInWords(size, units, words)),
+      ...(left ? [stock.under(left)] : []),
+    ];
+  });
+  const unknown = plan.unknown.map((solution) =>
+    stock.lengthless(blankName({ solution }, words), lengthless(solution)),
   );
-  return [
-    `Stock, ${shortLength(plan.kerf.mm, units)} lost at every cut`,
-    rackInWords(plan),
-    '',
-    ...sizes,
-    ...unknown,
-    '',
-  ].join('\n');
+  const rack = stock.rack(plan.rack, plan.sizes.length);
+  return linesOf([stock.heading(plan.kerf.mm, units), rack, asWritten(''), ...sizes, ...unknown]);
 }
 
 /** The plan as JSON data, mm. */
@@ -88,7 +77,7 @@ export function stockAsData(plan: StockPlan): object {
   const named = (blank: Blank): object => ({
     tube: blank.solution.tube.name,
     hand: blank.solution.hand,
-    ...(blank.piece && { piece: blank.piece }),
+    ...(blank.piece && { piece: pieceAsData(blank.piece) }),
     length: blank.length,
   });
   return {
@@ -108,8 +97,4 @@ export function stockAsData(plan: StockPlan): object {
     })),
     unknown: plan.unknown.map(({ tube, hand }) => ({ tube: tube.name, hand })),
   };
-}
-
-function shortLength(mm: Mm, units: 'mm' | 'in'): string {
-  return units === 'mm' ? `${Math.round(mm * 10) / 10} mm` : writeLength(mm, 'in');
 }

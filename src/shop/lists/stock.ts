@@ -1,9 +1,11 @@
-import type { Job, StockLength } from '../../job/job.ts';
+import type { Job, Stock, StockLength } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Length, Mm } from '../../measure/units.ts';
-import { lengthAsWritten } from '../../measure/write.ts';
 import { type Nesting, nest } from '../../nest/nesting.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
+import type { PieceKind } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 
 /** What is cut from the shop's lengths, size by size. */
@@ -19,7 +21,7 @@ export interface StockPlan {
 /** All blanks of one size of tube, nested. */
 export interface SizePlan {
   /** `31.75 mm (1-1/4 in, 1.250), wall 2.4 mm`. */
-  readonly size: string;
+  readonly size: Said;
   readonly bars: readonly PlannedBar[];
   /** Blanks that are longer than any length of stock, or for which there is not enough. */
   readonly left: readonly Blank[];
@@ -31,18 +33,18 @@ export interface SizePlan {
 export interface Blank {
   readonly solution: TubeSolution;
   readonly length: Mm;
-  readonly piece?: string;
+  readonly piece?: PieceKind;
 }
 
 /** One length of stock. */
 export interface PlannedBar {
   /** `6m no. 2`: written on the steel. */
-  readonly name: string;
+  readonly name: Said;
   readonly length: Mm;
   readonly blanks: readonly Blank[];
   readonly offcut: Mm;
   /** `offcut 3`, where it is long enough to keep. */
-  readonly offcutName?: string;
+  readonly offcutName?: Said;
 }
 
 /** A shorter offcut is scrap: two hands and a vice hold no less. */
@@ -53,16 +55,16 @@ const KEPT: Mm = 150;
  * tube anew, for its lengths are told without a size.
  */
 export function stockPlan(
-  { stock }: Pick<Job, 'stock'>,
+  { stock, words }: Pick<Job, 'stock' | 'words'>,
   solutions: readonly TubeSolution[],
 ): StockPlan | undefined {
   if (!stock) return undefined;
-  const sizes = new Map<string, Blank[]>();
+  const sizes = new Map<Said, Blank[]>();
   for (const solution of solutions) {
     const kinds = blanksOf(solution);
     if (kinds.length === 0) continue;
     const { tube } = solution;
-    const size = `${tubeFactsOf(tube.section).words}${tube.wall ? `, wall ${lengthAsWritten(tube.wall)}` : ''}`;
+    const size = words.lists.cut.size(tubeFactsOf(tube.section).said(words).words, tube.wall);
     const blanks = sizes.get(size) ?? [];
     sizes.set(size, blanks);
     for (const { length, count, piece } of kinds) {
@@ -71,7 +73,7 @@ export function stockPlan(
   }
   let offcuts = 0;
   const plans = [...sizes].map(([size, blanks]): SizePlan => {
-    const plan = sizePlan(size, blanks, stock.lengths, stock.kerf.mm, offcuts);
+    const plan = sizePlan(size, blanks, stock, offcuts, words);
     offcuts += plan.bars.filter(({ offcutName }) => offcutName !== undefined).length;
     return plan;
   });
@@ -84,21 +86,21 @@ export function stockPlan(
 }
 
 function sizePlan(
-  size: string,
+  size: Said,
   blanks: readonly Blank[],
-  lengths: readonly StockLength[],
-  kerf: Mm,
+  { lengths, kerf }: Stock,
   before: number,
+  words: Language,
 ): SizePlan {
   const kinds = lengths.map(({ length, count }) => ({ length: length.mm, count }));
   const nesting = nest(
     blanks.map(({ length }) => length),
     kinds,
-    kerf,
+    kerf.mm,
   );
   return {
     size,
-    bars: named(nesting, blanks, lengths, before),
+    bars: named(nesting, blanks, lengths, before, words),
     left: nesting.left.flatMap((place) => blanks[place] ?? []),
     total: nesting.total,
     ...(nesting.least !== undefined && { least: nesting.least }),
@@ -110,6 +112,7 @@ function named(
   blanks: readonly Blank[],
   lengths: readonly StockLength[],
   before: number,
+  { lists: { stock } }: Language,
 ): readonly PlannedBar[] {
   const numbers = new Map<Mm, number>();
   let offcuts = before;
@@ -119,9 +122,9 @@ function named(
       const number = (numbers.get(length) ?? 0) + 1;
       numbers.set(length, number);
       const wrote = lengths.find((each) => each.length.mm === length)?.length;
-      const kept = offcut >= KEPT ? { offcutName: `offcut ${++offcuts}` } : {};
+      const kept = offcut >= KEPT ? { offcutName: stock.offcut(++offcuts) } : {};
       return {
-        name: `${wrote ? lengthAsWritten(wrote) : ''} no. ${number}`,
+        name: stock.bar(wrote, number),
         length,
         blanks: pieces.flatMap((place) => blanks[place] ?? []),
         offcut,

@@ -1,40 +1,37 @@
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { ROD } from '../../fit/warnings.ts';
-import { wrote } from '../../leaf/names.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { stationInWords } from '../../saddle/station.ts';
+import { stationSaid } from '../../saddle/station.ts';
 import { landingName, type NamedEnd, type Piece } from '../piece.ts';
-import { ROD_IN_WORDS } from './rod.ts';
 
 /** Trying one end where it goes: which of its edges touches, and what gap stays. */
-export function seatStep(piece: Piece, end: NamedEnd): string {
+export function seatStep(piece: Piece, end: NamedEnd): Said {
   const { name, cope } = end;
+  const { words } = piece;
+  const { seat } = words.steps;
   const { preparation, root } = cope.end;
-  const on = landingName(end);
-  if (root && root.mm > 0)
-    return `Hold end ${name} at ${on} with a root gap of ${wrote(root)} all round; file where it is less.`;
-  const seat = `Seat end ${name} on ${on}`;
+  const on = landingName(end, words);
+  if (root && root.mm > 0) return seat.hold(name, on, root);
   const gap = gapLeft(piece, cope);
-  if (preparation.edge === 'square') return `${seat}: ${touching(piece, cope)}${gap}.`;
-  if (gap) return `${seat}: file until it touches${gap}.`;
-  return `${seat}: file until no ${ROD_IN_WORDS} rod goes in.`;
+  return preparation.edge === 'square'
+    ? seat.touching(name, on, touching(piece, cope), gap)
+    : seat.file(name, on, gap);
 }
 
-function touching({ say }: Piece, cope: Cope): string {
+function touching({ say, words }: Piece, cope: Cope): Said {
+  const { touches, heldOff } = words.steps.seat;
   const { preparation } = cope.end;
   if (preparation.edge === 'square' && preparation.from === 'inside') {
     const off = standOffOf(cope) ?? 0;
-    return off > SEEN
-      ? `its outer edge touches first and holds it off by ${say(off)} along the tube`
-      : 'its inner edge touches all round';
+    return off > SEEN ? heldOff(say(off)) : touches.inner;
   }
   const { outer, inner } = edgesThatTouch(cope);
-  if (outer && inner)
-    return 'its outer edge touches where the dashes run on the line, its inner edge elsewhere';
-  if (outer || inner) return `its ${outer ? 'outer' : 'inner'} edge touches all round`;
-  return 'its face touches all round';
+  if (outer && inner) return touches.either;
+  if (outer || inner) return outer ? touches.outer : touches.inner;
+  return touches.face;
 }
 
 /** Less than this is neither seen nor felt. */
@@ -69,18 +66,17 @@ function deepestCutBack({ cut, outside, joint, end }: Cope): Mm {
   return Math.max(...behind);
 }
 
-/** A gap that a rod goes into, where it is widest; nothing where none stays. */
-function gapLeft({ solution, say }: Piece, cope: Cope): string {
+/** A gap that a rod goes into, where it is widest; undefined where none stays. */
+function gapLeft({ solution, say, words }: Piece, cope: Cope): Said | undefined {
   const { wall } = solution.tube;
-  if (!wall) return '';
+  if (!wall) return undefined;
   const { preparation } = cope.end;
   const isHeldOff = preparation.edge === 'square' && preparation.from === 'inside';
-  if (!isHeldOff && deepestCutBack(cope) < NEAR_ROD) return '';
+  if (!isHeldOff && deepestCutBack(cope) < NEAR_ROD) return undefined;
   const { mm, station, twin } = gapOf(cope, wall.mm);
-  if (mm <= ROD) return '';
-  const where = [station, ...(twin === undefined ? [] : [twin])]
+  if (mm <= ROD) return undefined;
+  const at = [station, ...(twin === undefined ? [] : [twin])]
     .sort((a, b) => a - b)
-    .map((each) => stationInWords(each, cope.joint.section))
-    .join(' and ');
-  return `, and a gap of up to ${say(mm)} stays outside, widest at ${twin === undefined ? 'station' : 'stations'} ${where}: fill it with weld`;
+    .map((each) => stationSaid(each, cope.joint.section, words));
+  return words.steps.seat.gap(say(mm), at);
 }

@@ -1,3 +1,4 @@
+import type { Said } from '../../measure/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import type { Piece } from '../piece.ts';
 import { bendSteps } from './bend-steps.ts';
@@ -28,15 +29,15 @@ export function stepsOf(piece: Piece): readonly Step[] {
     ...(second ? each(seatStep(piece, second)) : []),
     ...each(
       deburrStep(piece),
-      ...knifeStep(copes),
+      ...knifeStep(piece, copes),
       ...landingStep(piece),
       ...ventStep(piece),
-      ...cleanStep(copes),
+      ...cleanStep(piece, copes),
       ...setSteps(piece),
     ),
   ];
 }
 
-function each(...texts: readonly string[]): readonly Step[] {
+function each(...texts: readonly Said[]): readonly Step[] {
   return texts.map((text) => ({ text }));
 }

@@ -3,6 +3,7 @@ import type { Box, Mark } from '../../draw/drawing.ts';
 import { LARGE, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { viewsOf } from '../../leaf/picture/side-view.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layFacts, layText } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
@@ -91,7 +92,7 @@ function layRow(blocks: readonly Block[], box: Box): Laid {
 }
 
 interface Block {
-  readonly title: string;
+  readonly title: Said;
   readonly facts: Ticket['tube'];
   /** How much of a row its picture takes; nothing where there is none to draw. */
   readonly share: number;
@@ -99,16 +100,17 @@ interface Block {
 }
 
 function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
-  const draw = twistPicture(ticket.solution);
+  const { words } = ticket;
+  const draw = twistPicture(ticket.solution, words);
   const twist = (box: Box): Laid => {
     if (!draw) return { marks: [], foot: box.top };
     const marks = blank ? [] : draw({ ...box, bottom: box.bottom + CAPTION });
-    return captioned(marks, 'heels, from end A, spine up', box);
+    return captioned(marks, words.ticket.heels, box);
   };
   return [
-    { title: 'Tube', facts: ticket.tube, share: draw ? 0.85 : 0, draw: twist },
+    { title: words.ticket.tube, facts: ticket.tube, share: draw ? 0.85 : 0, draw: twist },
     ...ticket.ends.map(({ name, facts, cope }) => ({
-      title: `End ${name}`,
+      title: words.ticket.end(name),
       facts,
       share: cope ? 1 : 0,
       draw: (box: Box): Laid => {
@@ -123,7 +125,7 @@ function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
 
 const CAPTION: Mm = 3.4;
 
-function captioned(marks: readonly Mark[], caption: string, box: Box): Laid {
+function captioned(marks: readonly Mark[], caption: Said, box: Box): Laid {
   const wide = widthOf(caption, SMALL);
   const at = { x: Math.max(box.left, (box.left + box.right - wide) / 2), y: box.bottom + CAPTION };
   const under = layText(caption, SMALL, at, box.right - at.x);

@@ -2,15 +2,14 @@ import type { EndName } from '../../job/job.ts';
 import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
-import { twistInWords } from '../../leaf/card/twist-words.ts';
-import { sawWords, wrote } from '../../leaf/names.ts';
-import { writeAngle } from '../../measure/write.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import type { TubeSolution } from '../../saddle/solve.ts';
-import { check } from '../../words/english/check.ts';
-import { bendJobOf, piecesInWords } from '../bend-pieces.ts';
+import type { Hand, TubeSolution } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
+import { bendJobOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
-import { handInWords, lengthless } from '../lists/cut-list.ts';
+import { lengthless } from '../lists/cut-list.ts';
 import { isMitred, type Piece, pieceOf } from '../piece.ts';
 import { baseApart } from '../steps/cope-steps.ts';
 import type { Step } from '../steps/step.ts';
@@ -21,17 +20,18 @@ export interface Ticket {
   readonly solution: TubeSolution;
   readonly number: number;
   readonly of: number;
-  readonly name: string;
+  readonly name: Said;
   /** Only of a pair. */
-  readonly hand?: { readonly words: string; readonly twin: number };
+  readonly hand?: { readonly own: Hand; readonly twin: number };
   readonly copies: number;
   /** Of what each is put together, where that is several pieces. */
-  readonly pieces?: string;
+  readonly pieces?: Said;
   /** What is read from afar while the tube is cut. */
   readonly saw: readonly Fact[];
   readonly tube: readonly Fact[];
   readonly ends: readonly { readonly name: EndName; readonly facts: readonly Fact[]; readonly cope?: Cope }[];
   readonly steps: readonly Step[];
+  readonly words: Language;
 }
 
 /**
@@ -41,91 +41,98 @@ export interface Ticket {
 export function ticketsOf(
   solutions: readonly TubeSolution[],
   first: ReadonlyMap<TubeSolution, EndName>,
-  footprints = false,
+  footprints: boolean,
+  words: Language,
 ): readonly Ticket[] {
   return solutions.map((solution, place) => {
     const { tube, hand } = solution;
-    const piece = pieceOf(solution, first.get(solution), footprints);
+    const piece = pieceOf(solution, first.get(solution), footprints, words);
     const bend = bendJobOf(solution);
     const twin = solutions.findIndex((other) => other.tube.name === tube.name && other.hand !== hand);
     return {
       solution,
       number: place + 1,
       of: solutions.length,
-      name: tube.name,
-      ...(tube.pair && { hand: { words: handInWords(hand), twin: twin + 1 } }),
+      name: asWritten(tube.name),
+      ...(tube.pair && { hand: { own: hand, twin: twin + 1 } }),
       copies: tube.copies,
-      ...(bend && { pieces: `${piecesInWords(bend)}, ${bend.ends} mitred ends` }),
+      ...(bend && { pieces: words.ticket.piecesAndEnds(bend.pieces, bend.ends) }),
       saw: sawFacts(piece),
       tube: tubeFacts(piece),
       ends: (['A', 'B'] as const).flatMap((name) => endFacts(piece, name)),
       steps: stepsOf(piece),
+      words,
     };
   });
 }
 
 function sawFacts(piece: Piece): Fact[] {
-  const { solution, first, second, say } = piece;
+  const { solution, first, second, say, words } = piece;
+  const { labels } = words.ticket;
   const { twist } = solution;
   const apart = baseApart(piece);
   const square = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
-  const base = second ? 'base edge to base edge' : `base edge to end ${square}`;
+  const base = second ? labels.baseToBase : labels.baseToEnd(square);
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
     ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: say(apart) }]),
-    ...(twist === undefined ? [] : [{ label: 'twist, heel A to heel B', text: twistInWords(twist) }]),
+    ...(twist === undefined ? [] : [{ label: labels.twist, text: words.quantities.twist(twist) }]),
     ...mitred.map(({ name, cope }) => ({
-      label: `end ${name}, mitre off square`,
-      text: writeAngle(Math.PI / 2 - cope.end.parts[0].angle.rad),
+      label: labels.mitre(name),
+      text: words.quantities.angle(Math.PI / 2 - cope.end.parts[0].angle.rad),
     })),
   ];
 }
 
-function blankFacts({ solution, units }: Piece): Fact[] {
-  return blanksOf(solution).map(({ length, count, piece }) => {
-    const blank = count > 1 ? 'blanks' : 'blank';
-    const text = `${count > 1 ? `${count} x ` : ''}${sawWords(length, units)}`;
-    return { label: piece ? `${blank} for ${piece}${count > 1 ? 's' : ''}` : blank, text };
-  });
+function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
+  return blanksOf(solution).map(({ length, count, piece }) => ({
+    label: ticket.labels.blank(count, piece),
+    text: ticket.times(count, quantities.sawn(length, units)),
+  }));
 }
 
-function tubeFacts({ solution, say }: Piece): Fact[] {
-  const { tube } = solution;
+function tubeFacts(piece: Piece): Fact[] {
+  const { tube } = piece.solution;
+  const { ticket, quantities } = piece.words;
   return [
-    { label: 'tube', text: tubeFactsOf(tube.section).words },
-    ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
-    ...lengthFacts(solution, say),
+    { label: ticket.labels.tube, text: tubeFactsOf(tube.section).said(piece.words).words },
+    ...(tube.wall ? [{ label: ticket.labels.wall, text: quantities.written(tube.wall) }] : []),
+    ...lengthFacts(piece),
   ];
 }
 
-function lengthFacts(solution: TubeSolution, say: Piece['say']): Fact[] {
+function lengthFacts({ solution, say, words: { ticket, lists } }: Piece): Fact[] {
   const { lengths } = solution;
+  const { labels } = ticket;
   const bend = bendJobOf(solution);
   if (bend) {
-    return bend.pieces.map(({ name, long, short }) => ({
-      label: name === 'end piece' ? 'end' : 'middle',
-      text: `${say(long)} on the outside, ${say(short)} on the inside`,
+    return bend.pieces.map(({ kind, long, short }) => ({
+      label: labels.piece(kind),
+      text: ticket.sides(say(long), say(short)),
     }));
   }
-  if (!lengths) return [{ label: 'length', text: lengthless(solution) }];
+  if (!lengths) return [{ label: labels.length, text: lists.lengthless(lengthless(solution)) }];
   return [
-    { label: 'long points', text: say(lengths.overall) },
-    { label: 'work points', text: say(lengths.between) },
+    { label: labels.longPoints, text: say(lengths.overall) },
+    { label: labels.workPoints, text: say(lengths.between) },
   ];
 }
 
-function endFacts({ solution }: Piece, name: EndName): Ticket['ends'] {
+function endFacts({ solution, words }: Piece, name: EndName): Ticket['ends'] {
   const end = solution.tube.ends[name];
   const cope = solution.ends[name];
+  const { labels, square, byItsMark } = words.ticket;
   if (!end) return [];
   if (end.kind === 'plain' || cope?.kind !== 'coped')
-    return [{ name, facts: [{ label: 'cut', text: 'square' }] }];
-  const marks = [
-    ...(end.fitUp?.clock ? [{ label: 'rotation', text: 'by its mark' }] : []),
-    ...(end.fitUp?.between ? [{ label: 'length', text: 'by its mark' }] : []),
+    return [{ name, facts: [{ label: labels.cut, text: square }] }];
+  const { fitUp, root, preparation } = end;
+  const facts = [
+    ...headerFacts(end, unitsOf(solution.tube)),
+    ...(fitUp?.clock ? [{ label: labels.rotation, text: byItsMark }] : []),
+    ...(fitUp?.between ? [{ label: labels.length, text: byItsMark }] : []),
+    { label: labels.edge, text: words.check.edge(preparation) },
+    ...(root && root.mm > 0 ? [{ label: labels.rootGap, text: words.quantities.written(root) }] : []),
   ];
-  const edge = { label: 'edge', text: check.edge(end.preparation) };
-  const root = end.root && end.root.mm > 0 ? [{ label: 'root gap', text: wrote(end.root) }] : [];
-  return [{ name, cope, facts: [...headerFacts(end, unitsOf(solution.tube)), ...marks, edge, ...root] }];
+  return [{ name, cope, facts }];
 }

@@ -2,10 +2,12 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { SMALL, words } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { EndSolution } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Section } from '../../space/section.ts';
+import type { Language } from '../../words/language.ts';
 
 const STEPS = 72;
 const LETTERS: Mm = 2.8;
@@ -19,19 +21,28 @@ const ROOM_FOR_WORD: Mm = 6;
  * The tube seen from end A along its axis, its spine up, with a line at each end's heel: a turn to the right is one to the right in
  * it too, so that a tube and its opposite hand can't be taken for one another. Undefined where an end has no heel or its rotation is not known.
  */
-export function twistPicture({ ends, twist, section }: TubeSolution): ((box: Box) => Mark[]) | undefined {
+export function twistPicture(
+  { ends, twist, section }: TubeSolution,
+  { ticket }: Language,
+): ((box: Box) => Mark[]) | undefined {
   const [heelA, heelB] = [heelOf(ends.A), heelOf(ends.B)];
   if (twist === undefined || heelA === undefined || heelB === undefined) return undefined;
-  return (box) => drawn(section, { heelA, heelB, same: Math.abs(twist) < 1e-9 }, box);
+  const same = Math.abs(twist) < 1e-9;
+  const heels = same
+    ? [{ at: heelA, name: ticket.heel('A', 'B') }]
+    : [
+        { at: heelA, name: ticket.heel('A') },
+        { at: heelB, name: ticket.heel('B') },
+      ];
+  return (box) => drawn(section, heels, ticket.spineUp, box);
 }
 
-interface Heels {
-  readonly heelA: number;
-  readonly heelB: number;
-  readonly same: boolean;
+interface Heel {
+  readonly at: number;
+  readonly name: Said;
 }
 
-function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[] {
+function drawn(section: Section, heels: readonly Heel[], spineUp: Said, box: Box): Mark[] {
   const centre = { x: (box.left + box.right) / 2, y: (box.bottom + box.top) / 2 };
   const scale =
     (Math.min(box.right - box.left, box.top - box.bottom) / 2 - BESIDE) / ((1 + OUT) * section.reach);
@@ -43,16 +54,15 @@ function drawn(section: Section, { heelA, heelB, same }: Heels, box: Box): Mark[
   });
   return [
     ...outline,
-    ...pointer(section, heelA, same ? 'A, B' : 'A', onPage),
-    ...(same ? [] : pointer(section, heelB, 'B', onPage)),
+    ...heels.flatMap((heel) => pointer(section, heel, onPage)),
     line('picture', onPage(0.86 * section.at(0).x, 0), onPage(section.at(0).x, 0)),
-    ...(scale * section.reach > ROOM_FOR_WORD ? spineWord(onPage) : []),
+    ...(scale * section.reach > ROOM_FOR_WORD ? [spineWord(spineUp, onPage)] : []),
   ];
 }
 
-function spineWord(onPage: (x: number, y: number) => Point): Mark[] {
+function spineWord(text: Said, onPage: (x: number, y: number) => Point): Mark {
   const at = onPage(0, 0);
-  return [words('spine up', SMALL, { x: at.x - widthOf('spine up', SMALL) / 2, y: at.y - 0.7 })];
+  return words(text, SMALL, { x: at.x - widthOf(text, SMALL) / 2, y: at.y - 0.7 });
 }
 
 function heelOf(end: EndSolution | undefined): number | undefined {
@@ -62,8 +72,7 @@ function heelOf(end: EndSolution | undefined): number | undefined {
 /** A line outwards from the tube, with the end's letter beyond. */
 function pointer(
   section: Section,
-  heel: number,
-  name: string,
+  { at: heel, name }: Heel,
   onPage: (x: number, y: number) => Point,
 ): Mark[] {
   const { x, y } = section.at(section.towards(heel));

@@ -33,7 +33,7 @@ export const quantities = {
   /** In the person's own words alone, with the unit that was meant. */
   own: (length: Length): Said => asWritten(lengthAsWritten(length)),
   /** To at most two decimals: `60.25°`. */
-  angle: (angle: Radians): Said => asWritten(writeAngle(angle)),
+  angle,
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
   writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
   /** `1 leaf`, `2 leaves`. */
@@ -50,10 +50,22 @@ export const quantities = {
     counts === 'angles'
       ? wholeAngle(station)
       : say`${asWritten(millimetres(Math.round(station * 10) / 10))} mm`,
+  /** A turn with its side in place of a sign, B up: `35° left`; on one line or opposite there is no side. */
+  twist: (twist: Radians): Said => {
+    const turned = Math.abs(twist);
+    if (turned < 1e-9 || Math.PI - turned < 1e-9) return angle(turned);
+    return say`${angle(turned)} ${twist > 0 ? say`right` : say`left`}`;
+  },
+  /** The filler rod that a gap is tried with. */
+  rod: say`1.6 mm (1/16 in)`,
 };
 
 function wholeAngle(angle: Radians): Said {
   return say`${Math.round(degrees(angle))}°`;
+}
+
+function angle(rad: Radians): Said {
+  return asWritten(writeAngle(rad));
 }
 
 function both(mm: Mm, units: Units): Said {
