@@ -1,5 +1,5 @@
 /** Set by `npm run test:deep`, which runs the same tests with all their cases. */
-const DEEP = process.env.COPELEAF_DEEP === '1';
+export const DEEP = process.env.COPELEAF_DEEP === '1';
 
 interface Counts {
   /** For `npm test`: few, yet every kind and every mechanism is met. */

@@ -55,9 +55,9 @@ const WRONG_JOBS: readonly (readonly [what: string, text: string, says: RegExp, 
 
 describe('a job that is wrong', () => {
   for (const [what, text, says, line] of WRONG_JOBS) {
-    it(`${what}: one clear message, exit 2, nothing written`, () => {
+    it(`${what}: one clear message, exit 2, nothing written`, async () => {
       const folder = folderWith({ 'job.yaml': text });
-      const { code, out, err } = copeleaf(folder, ['print', 'job.yaml']);
+      const { code, out, err } = await copeleaf(folder, ['print', 'job.yaml']);
       expect(err).toMatch(says);
       expect(err).toMatch(/job\.yaml/);
       expect(err).toMatch(/^ {2}instead {2}\S/m);
@@ -67,9 +67,9 @@ describe('a job that is wrong', () => {
     });
   }
 
-  it('has all its mistakes told at once', () => {
+  it('has all its mistakes told at once', async () => {
     const folder = folderWith({ 'job.yaml': end('{ onto: { od: 0 }, angle: 180, clok: 3 }') });
-    const { err } = copeleaf(folder, ['check', 'job.yaml', '--errors', 'json']);
+    const { err } = await copeleaf(folder, ['check', 'job.yaml', '--errors', 'json']);
     const { errors } = JSON.parse(err);
     expect(errors.length).toBe(3);
     for (const error of errors) {
@@ -97,10 +97,10 @@ describe('a command that is wrong', () => {
     ['an unknown starter', ['starter', 'brase'], 2, /brace/],
   ];
   for (const [what, args, expected, says] of wrong) {
-    it(`${what}: one clear message, nothing written`, () => {
+    it(`${what}: one clear message, nothing written`, async () => {
       const folder = folderWith(good);
       mkdirSync(join(folder, 'there'));
-      const { code, out, err } = copeleaf(folder, args);
+      const { code, out, err } = await copeleaf(folder, args);
       expect(err).toMatch(says);
       expect(err).toMatch(/^ {2}instead {2}\S/m);
       expect({ code, out, files: namesIn(folder) }).toEqual({

@@ -14,9 +14,9 @@ tube:
 `;
 
 describe('cutlist', () => {
-  it('tells what to cut and from which stock, and writes no file', () => {
+  it('tells what to cut and from which stock, and writes no file', async () => {
     const folder = folderWith({ 'job.yaml': JOB });
-    const { code, out, err } = copeleaf(folder, ['cutlist', 'job.yaml']);
+    const { code, out, err } = await copeleaf(folder, ['cutlist', 'job.yaml']);
     expect({ code, err, files: namesIn(folder) }).toEqual({ code: 0, err: '', files: ['job.yaml'] });
     expect(out).toContain('rung');
     // 510 and 3 mm of kerf go into 2 m three times.
@@ -24,24 +24,26 @@ describe('cutlist', () => {
     expect(out).toContain('2m no. 2: 2 x rung 510 mm');
   });
 
-  it('writes JSON and CSV, from standard input and into a file', () => {
+  it('writes JSON and CSV, from standard input and into a file', async () => {
     const folder = folderWith();
-    const data = copeleaf(folder, ['cutlist', '-', '--as', 'json'], { input: JOB });
+    const data = await copeleaf(folder, ['cutlist', '-', '--as', 'json'], { input: JOB });
     expect(JSON.parse(data.out)).toMatchObject({
       units: 'mm',
       tubes: [{ name: 'rung', copies: 5, blank: 510 }],
       stock: { kerf: 3, sizes: [{ total: 4000, least: 4000 }] },
     });
-    const { code, out } = copeleaf(folder, ['cutlist', '-', '--as', 'csv', '--out', 'list.csv'], {
+    const { code, out } = await copeleaf(folder, ['cutlist', '-', '--as', 'csv', '--out', 'list.csv'], {
       input: JOB,
     });
     expect({ code, out }).toEqual({ code: 0, out: '' });
     expect(readFileSync(join(folder, 'list.csv'), 'utf8').split('\n')[1]).toMatch(/^rung,as-drawn,5,/);
   });
 
-  it('takes a job and no flags of one end', () => {
-    expect(copeleaf(folderWith(), ['cutlist']).code).toBe(2);
-    expect(copeleaf(folderWith(), ['cutlist', 'nothing.yaml']).code).toBe(2);
-    expect(copeleaf(folderWith({ 'job.yaml': JOB }), ['cutlist', 'job.yaml', '--od', '30']).code).toBe(2);
+  it('takes a job and no flags of one end', async () => {
+    expect((await copeleaf(folderWith(), ['cutlist'])).code).toBe(2);
+    expect((await copeleaf(folderWith(), ['cutlist', 'nothing.yaml'])).code).toBe(2);
+    expect(
+      (await copeleaf(folderWith({ 'job.yaml': JOB }), ['cutlist', 'job.yaml', '--od', '30'])).code,
+    ).toBe(2);
   });
 });

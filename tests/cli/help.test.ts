@@ -13,8 +13,8 @@ function run(...args: string[]) {
 describe('help', () => {
   it.each([[['--help']], [['-h']], [['help']]])(
     '%s tells what there is, how to begin, and the cautions',
-    (args) => {
-      const { code, out, err } = run(...args);
+    async (args) => {
+      const { code, out, err } = await run(...args);
       expect({ code, err }).toEqual({ code: 0, err: '' });
       for (const name of SUBCOMMANDS) expect(out).toMatch(new RegExp(`^ +${name}\\b.*\\w{3}`, 'm'));
       for (const example of ['copeleaf print --od', 'copeleaf starter', 'copeleaf check my-job.yaml']) {
@@ -25,15 +25,15 @@ describe('help', () => {
     },
   );
 
-  it('begins with an example that works', () => {
-    const example = /^ +copeleaf (print --od .*?) {2}/m.exec(run('--help').out)?.[1] ?? '';
-    expect(run(...example.split(' ')).code).toBe(0);
+  it('begins with an example that works', async () => {
+    const example = /^ +copeleaf (print --od .*?) {2}/m.exec((await run('--help')).out)?.[1] ?? '';
+    expect((await run(...example.split(' '))).code).toBe(0);
   });
 
-  it.each(SUBCOMMANDS)('of %s is the same by --help and by help, and describes every flag', (name) => {
-    const { code, out, err } = run(name, '--help');
+  it.each(SUBCOMMANDS)('of %s is the same by --help and by help, and describes every flag', async (name) => {
+    const { code, out, err } = await run(name, '--help');
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(run('help', name).out).toBe(out);
+    expect((await run('help', name)).out).toBe(out);
     expect(out).toMatch(new RegExp(`^Usage: copeleaf ${name} `));
     const flags = out.split('\n').filter((line) => /^ {2}(-\w, )?--/.test(line));
     expect(flags.length).toBeGreaterThan(2);
@@ -48,23 +48,23 @@ describe('help', () => {
     ['ordinates', ['od', 'wall', 'onto', 'angle', 'offset', 'clock', 'end', 'every', 'as', 'out']],
     ['check', ['as', 'strict']],
     ['starter', ['out']],
-  ])('of %s names its flags', (name, flags) => {
-    const { out } = run(name, '--help');
+  ])('of %s names its flags', async (name, flags) => {
+    const { out } = await run(name, '--help');
     for (const flag of flags) expect(out).toMatch(new RegExp(`^ {2}--${flag}\\b`, 'm'));
   });
 
-  it('says what stands in for what is left out', () => {
-    expect(run('ordinates', '--help').out).toMatch(/--every .*default: "?15deg/);
-    expect(run('print', '--help').out).toMatch(/--out .*default: the job's name/);
+  it('says what stands in for what is left out', async () => {
+    expect((await run('ordinates', '--help')).out).toMatch(/--every .*default: "?15deg/);
+    expect((await run('print', '--help')).out).toMatch(/--out .*default: the job's name/);
   });
 });
 
 describe('--version', () => {
-  it("is the package's, and nothing else", () => {
+  it("is the package's, and nothing else", async () => {
     const { version }: { version: string } = JSON.parse(
       readFileSync(new URL('../../package.json', import.meta.url), 'utf8'),
     );
-    expect(run('--version')).toEqual({ code: 0, out: `${version}\n`, err: '' });
+    expect(await run('--version')).toEqual({ code: 0, out: `${version}\n`, err: '' });
   });
 });
 
@@ -77,16 +77,16 @@ describe('what is unknown', () => {
     ['a flag of the whole command', ['--frobnicate'], '--frobnicate', ''],
     ['a way to write', ['check', 'job.yaml', '--as', 'poem'], 'poem', 'json'],
     ['a second job', ['check', 'job.yaml', 'other.yaml'], 'other.yaml', ''],
-  ])('%s: quoted, pointed to help, and to what is near', (_, args, read, near) => {
-    const { code, out, err } = run(...args);
+  ])('%s: quoted, pointed to help, and to what is near', async (_, args, read, near) => {
+    const { code, out, err } = await run(...args);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toContain(read);
     expect(err).toMatch(/^ {2}instead {2}.*--help/m);
     expect(err).toContain(near);
   });
 
-  it('no command at all: pointed to help', () => {
-    const { code, out, err } = run();
+  it('no command at all: pointed to help', async () => {
+    const { code, out, err } = await run();
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toMatch(/^ {2}instead {2}.*copeleaf --help/m);
   });
@@ -101,9 +101,9 @@ describe('NO_COLOR', () => {
     [['starter']],
     [['print', 'missing.yaml']],
     [['print', '--frobnicate']],
-  ])('is obeyed, whatever else asks for colours: %s', (args) => {
+  ])('is obeyed, whatever else asks for colours: %s', async (args) => {
     const folder = folderWith({ 'job.yaml': GOOD });
-    const { out, err } = copeleaf(folder, args, {
+    const { out, err } = await copeleaf(folder, args, {
       env: { NO_COLOR: '1', FORCE_COLOR: '1', TERM: 'xterm-256color' },
     });
     expect(`${out}${err}`).not.toContain(ESCAPE);

@@ -1,9 +1,6 @@
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { main } from '../../src/cli/main.ts';
-import type { Shell } from '../../src/cli/shell.ts';
-import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { type Random, randomFrom } from '../outside/random-joints.ts';
 import { wrongCombinations } from './malformed-combinations.ts';
@@ -13,11 +10,11 @@ import { messagesIn } from './malformed-messages.ts';
 import { badPaper } from './malformed-paper.ts';
 import { binary, damagedYaml, huge, slips } from './malformed-text.ts';
 import { geometry, wrongKeys, wrongQuantities, wrongTypes } from './malformed-values.ts';
-import { copeleaf, folderWith, type Run } from './run-command.ts';
+import { asProcess, type BytesRun, folderWith, inProcess } from './run-command.ts';
 
 // The full count takes minutes: MALFORMED=10000 MALFORMED_PROCESSES=50 npx vitest run tests/cli/malformed.test.ts
 const COUNT = howMany({ short: 60, deep: 300, asked: 'MALFORMED' });
-const PROCESSES = howMany({ short: 1, deep: 2, asked: 'MALFORMED_PROCESSES' });
+const PROCESSES = howMany({ short: 0, deep: 2, asked: 'MALFORMED_PROCESSES' });
 const SEED = Number(process.env.MALFORMED_SEED ?? 20_240_611);
 const LIMIT = 1_800_000;
 
@@ -33,8 +30,6 @@ const KINDS: Readonly<Record<string, (random: Random) => Malformed>> = {
   'geometry out of range': geometry,
   'paper and margins that will not do': badPaper,
 };
-
-const HOME = new URL('../../', import.meta.url);
 
 function newFolder(): string {
   const folder = folderWith({ 'job.yaml': '' });
@@ -52,31 +47,12 @@ function setUp(folder: string, { args, job }: Malformed, byPipe: boolean): { arg
   return { args: args.map((arg) => (arg === 'JOB' ? path : arg)), input };
 }
 
-async function runMain(folder: string, args: readonly string[], input: string): Promise<Run> {
-  let [out, err] = ['', ''];
-  const shell: Shell = {
-    words: ENGLISH,
-    cwd: folder,
-    home: HOME,
-    env: { LANG: 'de_DE.UTF-8' },
-    watched: false,
-    out: async (data) => {
-      out += typeof data === 'string' ? data : `${data.length} bytes`;
-    },
-    err: (text) => {
-      err += text;
-    },
-    input: async () => input,
-  };
-  return { code: await main(args, shell), out, err };
-}
-
 const TRACE = /\n\s+at .*[:(]\d+|node:internal|\bundefined\b|\[object |the program failed/;
 
 /** What is not as it has to be about a run with something wrong, or undefined. */
-function faultIn(run: Run, { messages, says }: Malformed, files: readonly string[]): string | undefined {
+function faultIn(run: BytesRun, { messages, says }: Malformed, files: readonly string[]): string | undefined {
   if (run.code !== 2) return `exit ${run.code}`;
-  if (run.out !== '') return 'something on standard output';
+  if (run.bytes.length > 0) return 'something on standard output';
   if (files.join() !== FILES.join()) return `files: ${files}`;
   if (TRACE.test(run.err)) return 'a trace';
   const found = messagesIn(run.err);
@@ -87,7 +63,7 @@ function faultIn(run: Run, { messages, says }: Malformed, files: readonly string
   return undefined;
 }
 
-function report(kind: string, i: number, bad: Malformed, run: Run, fault: string): string {
+function report(kind: string, i: number, bad: Malformed, run: BytesRun, fault: string): string {
   const job = bad.job === undefined ? '' : `\n${Buffer.from(bad.job).toString('utf8').slice(0, 900)}`;
   return `${kind} ${i}, seed ${SEED}, ${bad.what}: ${fault}\n${bad.args.join(' ').slice(0, 300)}${job}\n--- ${run.err.slice(0, 900)}`;
 }
@@ -106,7 +82,9 @@ describe(`malformed input, ${COUNT} of each kind in process and ${PROCESSES} as 
     const folder = newFolder();
     for (let i = 0; i < 100; i++) {
       const random = randomFrom(SEED + i);
-      const run = await runMain(folder, ['ordinates', '--every=90', '-'], written(goodJob(random), random));
+      const run = await inProcess(folder, ['ordinates', '--every=90', '-'], {
+        input: written(goodJob(random), random),
+      });
       expect([run.code, run.err]).toEqual([0, '']);
     }
   });
@@ -120,7 +98,7 @@ describe(`malformed input, ${COUNT} of each kind in process and ${PROCESSES} as 
       for (let i = 0; i < COUNT + PROCESSES && faults.length < 5; i++) {
         const bad = draw(kind, make, i);
         const { args, input } = setUp(folder, bad, i % 2 === 0);
-        const run = i < COUNT ? await runMain(folder, args, input) : copeleaf(folder, args, { input });
+        const run = await (i < COUNT ? inProcess : asProcess)(folder, args, { input });
         const fault = faultIn(run, bad, filesOf(folder));
         if (fault === undefined) continue;
         faults.push(report(kind, i, bad, run, fault));
@@ -137,7 +115,7 @@ describe(`malformed input, ${COUNT} of each kind in process and ${PROCESSES} as 
     for (let i = 0; i < COUNT && faults.length < 5; i++) {
       const bad = draw('slips', slips, i);
       const { args, input } = setUp(folder, bad, true);
-      const run = await runMain(folder, args, input);
+      const run = await inProcess(folder, args, { input });
       if (run.code !== 0) refused++;
       const fault = run.code === 0 && run.err === '' ? undefined : faultIn(run, bad, filesOf(folder));
       if (fault !== undefined) faults.push(report('slips', i, bad, run, fault));

@@ -1,15 +1,12 @@
-import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
 import { decodePDFRawStream, PDFArray, PDFDict, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { copeleaf, folderWith, namesIn } from './run-command.ts';
-
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+import { howMany } from '../count.ts';
+import { asProcess, copeleaf, copeleafBytes, folderWith, namesIn } from './run-command.ts';
 
 /** A point is 1/72 in (ISO 32000-1, 8.3.2.3). ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: letter is 8.5 x 11 in. */
 const PAPERS = {
@@ -40,21 +37,18 @@ async function reread(pdf: Uint8Array): Promise<PDFDocument> {
   return PDFDocument.load(pdf, { updateMetadata: false });
 }
 
-function printed(job: string, ...more: string[]): Buffer {
+async function printed(job: string, ...more: string[]): Promise<Buffer> {
   const folder = folderWith({ 'job.yaml': job });
-  const { code, out, err } = copeleaf(folder, ['print', 'job.yaml', ...more]);
+  const { code, out, err } = await copeleaf(folder, ['print', 'job.yaml', ...more]);
   expect({ code, out, err }).toEqual({ code: 0, out: '', err: expect.stringMatching(/^job\.pdf: /) });
   return readFileSync(join(folder, 'job.pdf'));
 }
 
 /** The command's standard output as bytes. */
-function bytesOf(args: readonly string[], env: object = {}): Buffer {
-  const { status, stdout } = spawnSync(process.execPath, [join(ROOT, 'dist/copeleaf.js'), ...args], {
-    cwd: folderWith(),
-    env: { PATH: process.env.PATH, LANG: 'de_DE.UTF-8', ...env },
-  });
-  expect(status).toBe(0);
-  return stdout;
+async function bytesOf(args: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<Buffer> {
+  const { code, bytes } = await copeleafBytes(folderWith(), args, { env });
+  expect(code).toBe(0);
+  return bytes;
 }
 
 /** The bytes of the only file that travels in a PDF. */
@@ -82,7 +76,10 @@ function expectPaper(sides: readonly number[], paper: keyof typeof PAPERS): void
 }
 
 describe.each(['letter', 'A4'] as const)('a job printed on %s', (paper) => {
-  const pdf = printed(JOB, '--paper', paper);
+  let pdf: Buffer;
+  beforeAll(async () => {
+    pdf = await printed(JOB, '--paper', paper);
+  });
 
   it('has pages of that size to 0.01 pt, all one way round, with no turn and no unit of their own', async () => {
     const pages = (await reread(pdf)).getPages();
@@ -105,8 +102,15 @@ describe.each(['letter', 'A4'] as const)('a job printed on %s', (paper) => {
     expect(`${preferences.get(key('PickTrayByPDFSize'))}`).toBe('true');
   });
 
-  it('comes out byte for byte the same a second time', () => {
-    expect(printed(JOB, '--paper', paper).equals(pdf)).toBe(true);
+  it('comes out byte for byte the same a second time, from the built command', () => {
+    const folder = folderWith({ 'job.yaml': JOB });
+    const { code, bytes, err } = asProcess(folder, ['print', 'job.yaml', '--paper', paper]);
+    expect({ code, out: `${bytes}`, err }).toEqual({
+      code: 0,
+      out: '',
+      err: expect.stringMatching(/^job\.pdf: /),
+    });
+    expect(readFileSync(join(folder, 'job.pdf')).equals(pdf)).toBe(true);
   });
 
   it('carries the job file, byte for byte', async () => {
@@ -116,9 +120,9 @@ describe.each(['letter', 'A4'] as const)('a job printed on %s', (paper) => {
 
 describe('an end printed from flags', () => {
   it('carries a job that prints the same file again', async () => {
-    const pdf = bytesOf(['print', ...ONE_END, '--out', '-']);
+    const pdf = await bytesOf(['print', ...ONE_END, '--out', '-']);
     const folder = folderWith({ 'cope.yaml': attachmentOf(await reread(pdf)) });
-    expect(copeleaf(folder, ['print', 'cope.yaml', '--leaves-only']).code).toBe(0);
+    expect((await copeleaf(folder, ['print', 'cope.yaml', '--leaves-only'])).code).toBe(0);
     expect(readFileSync(join(folder, 'cope.pdf')).equals(pdf)).toBe(true);
   });
 });
@@ -126,10 +130,10 @@ describe('an end printed from flags', () => {
 describe('where the sheets go', () => {
   const job = 'copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 70 } } }\n';
 
-  it("is a file of the job's name in the current folder, and standard error says so and how many", () => {
+  it("is a file of the job's name in the current folder, and standard error says so and how many", async () => {
     const elsewhere = folderWith({ 'side rail.v2.yaml': job });
     const folder = folderWith();
-    const { code, out, err } = copeleaf(folder, ['print', join(elsewhere, 'side rail.v2.yaml')]);
+    const { code, out, err } = await copeleaf(folder, ['print', join(elsewhere, 'side rail.v2.yaml')]);
     expect({ code, out, err }).toEqual({
       code: 0,
       out: '',
@@ -141,29 +145,28 @@ describe('where the sheets go', () => {
   it.each([
     ['flags', ONE_END, '', '1 leaf on 1 sheet'],
     ['standard input', ['-'], job, '1 leaf and the shop pack on 3 sheets'],
-  ] as const)('is cope.pdf for %s', (_, args, input, what) => {
+  ] as const)('is cope.pdf for %s', async (_, args, input, what) => {
     const folder = folderWith();
-    const { code, out, err } = copeleaf(folder, ['print', ...args], { input });
+    const { code, out, err } = await copeleaf(folder, ['print', ...args], { input });
     expect({ code, out, err }).toEqual({ code: 0, out: '', err: `cope.pdf: ${what}\n` });
     expect(namesIn(folder)).toEqual(['cope.pdf']);
   });
 
-  it('is the file that --out names, in place of an older one', () => {
+  it('is the file that --out names, in place of an older one', async () => {
     const folder = folderWith({ 'job.yaml': job, 'mine.pdf': 'old' });
-    const { err } = copeleaf(folder, ['print', 'job.yaml', '--out', 'mine.pdf']);
+    const { err } = await copeleaf(folder, ['print', 'job.yaml', '--out', 'mine.pdf']);
     expect(err).toBe('mine.pdf: 1 leaf and the shop pack on 3 sheets\n');
     expect(readFileSync(join(folder, 'mine.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(namesIn(folder)).toEqual(['job.yaml', 'mine.pdf']);
   });
 
-  it('is standard output for --out -, with nothing else on it, and nothing is said', () => {
+  it('is standard output for --out -, with nothing else on it, and nothing is said', async () => {
     const folder = folderWith();
-    const { code, err } = copeleaf(folder, ['print', ...ONE_END, '--out', '-']);
+    const { code, err } = await copeleaf(folder, ['print', ...ONE_END, '--out', '-']);
     expect({ code, err, files: namesIn(folder) }).toEqual({ code: 0, err: '', files: [] });
-    copeleaf(folder, ['print', ...ONE_END]);
-    expect(bytesOf(['print', ...ONE_END, '--out', '-']).equals(readFileSync(join(folder, 'cope.pdf')))).toBe(
-      true,
-    );
+    await copeleaf(folder, ['print', ...ONE_END]);
+    const bytes = await bytesOf(['print', ...ONE_END, '--out', '-']);
+    expect(bytes.equals(readFileSync(join(folder, 'cope.pdf')))).toBe(true);
   });
 });
 
@@ -176,14 +179,14 @@ describe('the paper', () => {
     [{ LANG: 'en_US.UTF-8', LC_PAPER: 'de_DE.UTF-8' }, 'A4'],
     [{ LANG: 'de_DE.UTF-8', LC_ALL: 'en_CA.UTF-8' }, 'letter'],
   ] as const)('follows the region: %o prints on %s', async (env, paper) => {
-    expectPaper(await sidesOf(bytesOf(['print', ...ONE_END, '--out', '-'], env)), paper);
+    expectPaper(await sidesOf(await bytesOf(['print', ...ONE_END, '--out', '-'], env)), paper);
   });
 
   it("is the job's own, whatever the region; and --paper's, whatever the job", async () => {
     const job =
       'copeleaf: 1\npaper: letter\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 70 } } }\n';
-    expectPaper(await sidesOf(printed(job)), 'letter');
-    expectPaper(await sidesOf(printed(job, '--paper', 'legal')), 'legal');
+    expectPaper(await sidesOf(await printed(job)), 'letter');
+    expectPaper(await sidesOf(await printed(job, '--paper', 'legal')), 'legal');
   });
 });
 
@@ -198,12 +201,14 @@ function rungs(count: number): string {
 }
 
 describe('a long run', () => {
-  it('of 200 tubes tells no count of what is done when nobody watches', async () => {
-    const folder = folderWith({ 'many.yaml': rungs(200) });
-    const { code, out, err } = copeleaf(folder, ['print', 'many.yaml']);
+  const MANY = howMany({ short: 60, deep: 200 });
+
+  it(`of ${MANY} tubes tells no count of what is done when nobody watches`, async () => {
+    const folder = folderWith({ 'many.yaml': rungs(MANY) });
+    const { code, out, err } = await copeleaf(folder, ['print', 'many.yaml']);
     expect({ code, out, err }).toEqual({ code: 0, out: '', err: expect.stringMatching(/^many.pdf: .*\n$/) });
     const sheets = (await reread(readFileSync(join(folder, 'many.pdf')))).getPageCount();
-    expect(err).toBe(`many.pdf: 200 leaves and the shop pack on ${sheets} sheets\n`);
+    expect(err).toBe(`many.pdf: ${MANY} leaves and the shop pack on ${sheets} sheets\n`);
     expect(sheets).toBeGreaterThan(10);
   });
 
@@ -213,7 +218,7 @@ describe('a long run', () => {
     const shell: Shell = {
       words: ENGLISH,
       cwd: folder,
-      home: pathToFileURL(ROOT),
+      home: new URL('../../', import.meta.url),
       env: { LANG: 'de_DE.UTF-8' },
       watched: true,
       out: async () => {},

@@ -19,8 +19,8 @@ export interface TubeTables {
 }
 
 /** What the command writes as JSON, for these arguments and this job on standard input. */
-export function tubesOf(args: readonly string[], input = ''): readonly TubeTables[] {
-  const { code, out, err } = copeleaf(folderWith(), ['ordinates', ...args, '--as', 'json'], { input });
+export async function tubesOf(args: readonly string[], input = ''): Promise<readonly TubeTables[]> {
+  const { code, out, err } = await copeleaf(folderWith(), ['ordinates', ...args, '--as', 'json'], { input });
   expect({ code, err }).toEqual({ code: 0, err: '' });
   const { units, tubes }: { units: string; tubes: TubeTables[] } = JSON.parse(out);
   expect(units).toBe('mm');

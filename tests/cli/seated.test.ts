@@ -18,30 +18,30 @@ tube:
 const BETWEEN = 628.3;
 
 describe('--seated takes the length from the seated end to the mark', () => {
-  it('check says what it came to, in words and as data', () => {
+  it('check says what it came to, in words and as data', async () => {
     const folder = folderWith({ 'stay.yaml': STAY });
-    const told = copeleaf(folder, ['check', 'stay.yaml', '--seated', '587mm']);
+    const told = await copeleaf(folder, ['check', 'stay.yaml', '--seated', '587mm']);
     expect(told).toMatchObject({ code: 0, err: '' });
     expect(told.out).toContain('between: seated 587mm, that is 628.3 mm');
-    const data = copeleaf(folder, ['check', 'stay.yaml', '--seated', '587mm', '--as', 'json']);
+    const data = await copeleaf(folder, ['check', 'stay.yaml', '--seated', '587mm', '--as', 'json']);
     expect(JSON.parse(data.out).tubes[0].between).toBeCloseTo(BETWEEN, 9);
     expect(JSON.parse(data.out).tubes[0].ends.B.fitUp).toEqual(['clock']);
   });
 
-  it('print draws the same leaves as the job with that length written in it', () => {
+  it('print draws the same leaves as the job with that length written in it', async () => {
     const folder = folderWith({
       'job.yaml': STAY,
       'told.yaml': STAY.replace('mark', '{ seated: "587mm" }'),
     });
-    expect(copeleaf(folder, ['print', 'job.yaml', '--as', 'svg', '--seated', '587mm']).code).toBe(0);
-    expect(copeleaf(folder, ['print', 'told.yaml', '--as', 'svg', '--out', 'told.svg']).code).toBe(0);
+    expect((await copeleaf(folder, ['print', 'job.yaml', '--as', 'svg', '--seated', '587mm'])).code).toBe(0);
+    expect((await copeleaf(folder, ['print', 'told.yaml', '--as', 'svg', '--out', 'told.svg'])).code).toBe(0);
     const [drawn, told] = ['job.svg', 'told.svg'].map((name) => readFileSync(join(folder, name), 'utf8'));
     expect(drawn).toBe(told);
   });
 
-  it('is refused in place of a length, by its flag', () => {
+  it('is refused in place of a length, by its flag', async () => {
     const folder = folderWith({ 'stay.yaml': STAY });
-    const { code, err } = copeleaf(folder, [
+    const { code, err } = await copeleaf(folder, [
       'check',
       'stay.yaml',
       '--seated',

@@ -10,9 +10,9 @@ const TEMPLATES = new URL('../../templates/', import.meta.url);
 const STARTERS = readdirSync(TEMPLATES).map((file) => file.replace(/\.yaml$/, ''));
 
 describe('the starters', () => {
-  it('are listed, each with what it is for, and nothing is written', () => {
+  it('are listed, each with what it is for, and nothing is written', async () => {
     const folder = folderWith();
-    const { code, out, err } = copeleaf(folder, ['starter']);
+    const { code, out, err } = await copeleaf(folder, ['starter']);
     expect({ code, err, files: namesIn(folder) }).toEqual({ code: 0, err: '', files: [] });
     const lines = out.trimEnd().split('\n');
     expect(lines.map((line) => line.split(' ')[0])).toEqual([...STARTERS].sort());
@@ -21,7 +21,7 @@ describe('the starters', () => {
 
   it.each(STARTERS)('%s is written as it is, and goes through check and print', async (name) => {
     const folder = folderWith();
-    const written = copeleaf(folder, ['starter', name]);
+    const written = await copeleaf(folder, ['starter', name]);
     expect({ code: written.code, out: written.out }).toEqual({ code: 0, out: '' });
     expect(written.err).toContain(`copeleaf check ${name}.yaml`);
     const job = readFileSync(join(folder, `${name}.yaml`), 'utf8');
@@ -29,11 +29,11 @@ describe('the starters', () => {
 
     const tube = /^ +name: (.*)$/m.exec(job)?.[1] ?? '';
     expect(tube).not.toBe('');
-    const checked = copeleaf(folder, ['check', `${name}.yaml`]);
+    const checked = await copeleaf(folder, ['check', `${name}.yaml`]);
     expect({ code: checked.code, err: checked.err }).toEqual({ code: 0, err: '' });
     expect(checked.out.toLowerCase()).toContain(tube.toLowerCase());
 
-    const { code, out } = copeleaf(folder, ['print', `${name}.yaml`]);
+    const { code, out } = await copeleaf(folder, ['print', `${name}.yaml`]);
     expect({ code, out, files: namesIn(folder) }).toEqual({
       code: 0,
       out: '',
@@ -44,21 +44,25 @@ describe('the starters', () => {
     expect(await textOf(pdf, 0)).toContain(tube);
   });
 
-  it('are written to the file that --out names, or to standard output', () => {
+  it('are written to the file that --out names, or to standard output', async () => {
     const folder = folderWith();
     const source = readFileSync(new URL('rung.yaml', TEMPLATES), 'utf8');
-    expect(copeleaf(folder, ['starter', 'rung', '--out', 'mine.yaml']).err).toMatch(/^mine\.yaml: /);
+    expect((await copeleaf(folder, ['starter', 'rung', '--out', 'mine.yaml'])).err).toMatch(/^mine\.yaml: /);
     expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(source);
-    expect(copeleaf(folder, ['starter', 'rung', '--out', '-'])).toEqual({ code: 0, out: source, err: '' });
+    expect(await copeleaf(folder, ['starter', 'rung', '--out', '-'])).toEqual({
+      code: 0,
+      out: source,
+      err: '',
+    });
     expect(namesIn(folder)).toEqual(['mine.yaml']);
   });
 
   it.each([
     ['its own name', 'rung.yaml', []],
     ['the name given by --out', 'mine.yaml', ['--out', 'mine.yaml']],
-  ] as const)('do not overwrite a file of %s', (_, file, more) => {
+  ] as const)('do not overwrite a file of %s', async (_, file, more) => {
     const folder = folderWith({ [file]: 'my work\n' });
-    const { code, out, err } = copeleaf(folder, ['starter', 'rung', ...more]);
+    const { code, out, err } = await copeleaf(folder, ['starter', 'rung', ...more]);
     expect({ code, out, files: namesIn(folder) }).toEqual({ code: 2, out: '', files: [file] });
     expect(readFileSync(join(folder, file), 'utf8')).toBe('my work\n');
     expect(err).toContain(file);

@@ -13,7 +13,7 @@ async function expectSameAsCommand({ page }: Opened): Promise<void> {
   const job = await savedJob(page);
   const pdf = await savedPdf(page);
   const folder = folderWith({ [job.name]: job.bytes });
-  expect(copeleaf(folder, ['print', job.name]).err).toContain(pdf.name);
+  expect((await copeleaf(folder, ['print', job.name])).err).toContain(pdf.name);
   expect(pdf.bytes.equals(readFileSync(join(folder, pdf.name)))).toBe(true);
 }
 
@@ -113,8 +113,8 @@ atThePage('SVG and DXF are the command’s DXF and an SVG of the same size', asy
   const dxf = await saved(page, () => fromMenu(page, 'Save DXF'));
   const svg = await saved(page, () => fromMenu(page, 'Save SVG'));
   const folder = folderWith({ [job.name]: job.bytes });
-  copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
-  copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
+  await copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
+  await copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
   expect(dxf.bytes.equals(readFileSync(join(folder, 'ours.dxf')))).toBe(true);
   const size = (text: string): string | undefined => /viewBox="([^"]*)"/.exec(text)?.[1];
   expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));

@@ -10,7 +10,7 @@ import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { copeleaf, folderWith } from '../cli/run-command.ts';
+import { asProcess, folderWith } from '../cli/run-command.ts';
 import { boxAround, onSheet, pointsOf } from '../tiler/ink-boxes.ts';
 
 /** A sample job: its file, and what the command prints of it, on the paper that it names. */
@@ -23,7 +23,7 @@ export interface Printed {
 export function printedSample(name: string): Printed {
   const source = readFileSync(fileURLToPath(new URL(`../../samples/${name}.yaml`, import.meta.url)), 'utf8');
   const folder = folderWith({ 'job.yaml': source });
-  const { code, err } = copeleaf(folder, ['print', '--leaves-only', 'job.yaml']);
+  const { code, err } = asProcess(folder, ['print', '--leaves-only', 'job.yaml']);
   if (code !== 0) throw new Error(err);
   return { source, pdf: readFileSync(`${folder}/job.pdf`) };
 }

@@ -1,0 +1,35 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { asProcess, folderWith, inProcess, namesIn } from './run-command.ts';
+
+// The other tests of the command call its main function unless the run is deep; what that leaves open is tried here.
+
+const JOB = 'copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 70 } } }\n';
+
+const FILES = { 'job.yaml': JOB, 'bad.yaml': `${JOB}wall: 3\n` };
+
+describe('the built command, as a process of its own, does what its main function does', () => {
+  it.each([
+    ['sheets in a file', ['print', 'job.yaml'], 0, /^job\.pdf: /],
+    ['sheets on standard output', ['print', '-', '--out', '-'], 0, /^$/],
+    ['a report on a job that is piped in', ['check', '-'], 0, /^$/],
+    ['a table', ['ordinates', 'job.yaml', '--as', 'csv'], 0, /^$/],
+    ['help', ['help', 'print'], 0, /^$/],
+    ['a starter', ['starter', 'rung'], 0, /rung\.yaml/],
+    ['a mistake in a job', ['check', 'bad.yaml'], 2, /line 3/],
+    ['a mistake in a flag', ['print', '--agnle', '60'], 2, /--angle/],
+    ['a full disk', ['print', 'job.yaml', '--out', '/dev/full'], 1, /ENOSPC/],
+  ] as const)('%s', async (_, args, code, says) => {
+    const [there, here] = [folderWith(FILES), folderWith(FILES)];
+    const run = asProcess(there, args, { input: JOB });
+    expect(run).toEqual(await inProcess(here, args, { input: JOB }));
+    expect(run.code).toBe(code);
+    expect(run.err).toMatch(says);
+    expect(namesIn(there)).toEqual(namesIn(here));
+    const [theirs, ours] = [there, here].map((folder) =>
+      namesIn(folder).map((name) => readFileSync(join(folder, name), 'latin1')),
+    );
+    expect(theirs).toEqual(ours);
+  });
+});
