@@ -4,7 +4,6 @@ import { tubeFactsOf, unitsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { stationInWords } from '../saddle/station.ts';
 import type { Language } from '../words/language.ts';
 import { joined } from '../words/said.ts';
 import { endLines } from './end-lines.ts';
@@ -33,13 +32,13 @@ export function checkReport(report: TubeReport, words: Language): Said {
 }
 
 /** Of the opposite hand only what differs from its twin, which was told just before. */
-function mirrored({ tube, twist, ends }: TubeSolution, { check }: Language): Said[] {
+function mirrored({ tube, twist, ends }: TubeSolution, { check, quantities }: Language): Said[] {
   const turned = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     const cope = ends[name];
     if (end?.kind !== 'coped' || cope?.kind !== 'coped') return [];
     const places = end.parts.flatMap((part) => placesOf(part, end.fitUp, check));
-    const throat = check.throatAt(stationInWords(cope.throat.station, cope.joint.section));
+    const throat = check.throatAt(quantities.station(cope.throat.station, cope.joint.section.stations));
     return check.lines(check.end(name), [joined([...places, throat], ', ')]);
   });
   const rotation = twist === undefined || twist === 0 ? [] : [check.line(check.twist(twist))];
@@ -111,15 +110,16 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
   }
   if (twist !== undefined) lines.push(check.twist(twist));
   lines.push(check.girth(section.girth, units));
-  return [...lines.map(check.line), ...endsFollow(ends, units, check)];
+  return [...lines.map(check.line), ...endsFollow(ends, units, words)];
 }
 
 /** What follows for each end; two ends that come out alike are told once. */
-function endsFollow(ends: TubeReport['ends'], units: 'mm' | 'in', check: Language['check']): readonly Said[] {
+function endsFollow(ends: TubeReport['ends'], units: 'mm' | 'in', words: Language): readonly Said[] {
+  const { check } = words;
   const told = (['A', 'B'] as const).flatMap((name) => {
     const end = ends[name];
     if (!end || end === 'plain') return [];
-    return [{ label: check.end(name), lines: endLines(end, units, check) }];
+    return [{ label: check.end(name), lines: endLines(end, units, words) }];
   });
   const [first, second] = told;
   const alike = first && second && first.lines.join() === second.lines.join();

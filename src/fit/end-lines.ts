@@ -2,7 +2,6 @@ import type { Said } from '../measure/said.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Place } from '../saddle/extremes.ts';
-import { stationInWords } from '../saddle/station.ts';
 import type { Language } from '../words/language.ts';
 import type { Dihedrals } from './dihedrals.ts';
 import type { EndReport } from './end-report.ts';
@@ -16,9 +15,10 @@ type Words = Language['check'];
 const SHOWN = 0.05;
 
 /** What follows for one end: its marks, where its edge reaches, how it meets the header, what a slip would open. */
-export function endLines(report: EndReport, units: Units, check: Words): readonly Said[] {
+export function endLines(report: EndReport, units: Units, words: Language): readonly Said[] {
+  const { check, quantities } = words;
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
-  const at = (station: number): Said => stationInWords(station, cope.joint.section);
+  const at = (station: number): Said => quantities.station(station, cope.joint.section.stations);
   const place = ({ setback, station }: Place): Said => check.place(setback, at(station), units);
   const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
   return [

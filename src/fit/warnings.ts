@@ -5,7 +5,6 @@ import type { Said } from '../measure/said.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { stationInWords } from '../saddle/station.ts';
 import type { Language } from '../words/language.ts';
 import type { Dihedrals } from './dihedrals.ts';
 import { acuteOf, type EndReport } from './end-report.ts';
@@ -97,7 +96,7 @@ export function isKnife({ end }: Cope, dihedrals: Dihedrals | undefined): boolea
 function feather({ cope, dihedrals }: EndReport, words: Language): Found {
   if (!dihedrals || !isKnife(cope, dihedrals)) return undefined;
   const thin = Math.PI - dihedrals.most.angle;
-  return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.most.station, cope)) };
+  return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.most.station, cope, words)) };
 }
 
 function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): Found {
@@ -109,9 +108,9 @@ function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): 
 
 function wideGap({ gap, cope }: EndReport, words: Language): Found {
   if (gap.mm <= ROD) return undefined;
-  return { code: 'gap', text: words.warnings.gap(gap.mm, at(gap.station, cope)) };
+  return { code: 'gap', text: words.warnings.gap(gap.mm, at(gap.station, cope, words)) };
 }
 
-function at(station: number, { joint }: Cope): Said {
-  return stationInWords(station, joint.section);
+function at(station: number, { joint }: Cope, { quantities }: Language): Said {
+  return quantities.station(station, joint.section.stations);
 }

@@ -3,7 +3,7 @@ import { asWritten, joined, type Objection, say } from '../said.ts';
 
 /** Where a fault was found, what was read there, why it will not do, and what to write instead. */
 interface Placed extends Objection {
-  readonly file: Said;
+  readonly file: string;
   readonly line?: number;
   readonly column?: number;
   readonly read: Said;
@@ -17,7 +17,8 @@ export const commandFaults = {
   /** The block that stands on standard error. */
   block: ({ file, line, column, read, why, instead }: Placed): Said => {
     const across = column === undefined ? say`` : say`, column ${column}`;
-    const place = line === undefined ? file : say`${file}, line ${line}${across}`;
+    const where = asWritten(file);
+    const place = line === undefined ? where : say`${where}, line ${line}${across}`;
     return say`${place}:
   read     ${read}
   but      ${why}
