@@ -1,6 +1,6 @@
-import type { Said } from '../../measure/said.ts';
-import { asWritten, inColumn, say } from '../said.ts';
-import { quantities } from './quantities.ts';
+import type { Said } from '../../../measure/said.ts';
+import { asWritten, inColumn, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
 
 const { counted } = quantities;
 

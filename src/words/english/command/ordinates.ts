@@ -1,5 +1,5 @@
-import type { Said } from '../../measure/said.ts';
-import { asWritten, say } from '../said.ts';
+import type { Said } from '../../../measure/said.ts';
+import { asWritten, say } from '../../said.ts';
 
 /** The table of setbacks at equal stations, to lay out with tape and marker. */
 export const ordinates = {

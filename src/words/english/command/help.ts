@@ -1,4 +1,4 @@
-import { say } from '../said.ts';
+import { say } from '../../said.ts';
 
 const toStandardOutput = say`where to; - is standard output`;
 const jobFile = say`a job file, or - for standard input`;

@@ -1,5 +1,5 @@
-import type { Said } from '../../measure/said.ts';
-import { asWritten, joined, type Objection, say } from '../said.ts';
+import type { Said } from '../../../measure/said.ts';
+import { asWritten, joined, type Objection, say } from '../../said.ts';
 
 /** Where a fault was found, what was read there, why it will not do, and what to write instead. */
 interface Placed extends Objection {
