@@ -50,13 +50,18 @@ export function newHeader(kind: HeaderKind): Value {
   return kind === 'round' ? {} : { [kind]: {} };
 }
 
-/** What a tube of each kind asks for, and under which key its own values stand. */
+/** What a tube of each kind asks for, and under which key its own values stand: the one of its name, but for the first two. */
 export const SECTIONS: {
-  readonly [Kind in SectionKind]: Asked<Kind extends 'round' ? 'tube' : 'section'>;
+  readonly [Kind in SectionKind]: Asked<Kind extends keyof Places ? Places[Kind] : Kind & KeyPlace>;
 } = {
   round: { within: [], measures: [TUBE_SIZE] },
   rectangular: { within: ['section'], measures: [WIDE, DEEP, CORNER] },
 };
+
+interface Places {
+  readonly round: 'tube';
+  readonly rectangular: 'section';
+}
 
 export const SECTION_KINDS: readonly SectionKind[] = Object.keys(SECTIONS).filter(isSectionKind);
 
