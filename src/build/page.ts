@@ -3,6 +3,7 @@ import { rename, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { deflateSync } from 'node:zlib';
 import { build as bundle } from 'esbuild';
+import { ENGLISH } from '../words/english.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -74,6 +75,7 @@ function pageOf(script: string, space: string, style: string): string {
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');
+  const { bar } = ENGLISH.page;
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -81,12 +83,12 @@ function pageOf(script: string, space: string, style: string): string {
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
-<title>Copeleaf</title>
+<title>${bar.name}</title>
 <link rel="icon" href="data:,">
 <style>${style}</style>
 </head>
 <body>
-<div id="page"><noscript>Copeleaf computes in your browser, so it needs JavaScript.</noscript></div>
+<div id="page"><noscript>${bar.noScript}</noscript></div>
 <script>${script}</script>
 <script type="text/plain" id="space-part">${deflateSync(space, { level: 9 }).toString('base64')}</script>
 </body>

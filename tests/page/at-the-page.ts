@@ -36,7 +36,7 @@ export async function fillBrace(page: Page): Promise<void> {
   await choose(page, 'End B', 'one');
   await fill(page, 'outside diameter, end B', '44.5mm');
   await fill(page, 'angle, end B', "48°30'");
-  await fill(page, 'clock, end B', '35');
+  await fill(page, 'clocking, end B', '35');
   await fill(page, 'offset, end B', '-2.5');
   await fill(page, 'between work points, the tube', '619');
 }

@@ -34,11 +34,11 @@ describe('the PDF is the command’s, byte for byte', () => {
 
   atThePage('for measured ways and every kind of header', async (opened) => {
     const { page } = opened;
-    await choose(page, 'how the size of the tube of the tube was measured', 'girth, by a tape');
+    await choose(page, 'how the size of the tube was measured', 'girth, by a tape');
     await fill(page, 'girth, the tube', '120');
     await pick(page, 'box', 'What end A lands on');
-    await fill(page, 'wide, end A', '60');
-    await fill(page, 'deep, end A', '80');
+    await fill(page, 'width, end A', '60');
+    await fill(page, 'depth, end A', '80');
     await fill(page, 'wall of the box, end A', '4');
     await choose(page, 'how the angle of end A was measured', 'rise and run');
     await fill(page, 'rise, end A', '7in');
@@ -49,12 +49,12 @@ describe('the PDF is the command’s, byte for byte', () => {
     await fill(page, 'centre line radius, end B', '180');
     await fill(page, 'centre of the bend at, end B', '180');
     await fill(page, 'angle, end B', '75');
-    await choose(page, 'how the between of the tube was measured', 'overall length');
+    await choose(page, 'how the length of the tube was measured', 'overall length');
     await fill(page, 'overall, the tube', '620');
     await press(page, 'Copy this tube');
     await pick(page, 'plate', 'What end A lands on');
     await pick(page, 'mitre', 'What end B lands on');
-    await fill(page, 'turn, end B', '90');
+    await fill(page, 'change of direction, end B', '90');
     await expectSameAsCommand(opened);
   });
 });
@@ -63,8 +63,8 @@ describe('an end that lands on several headers, of a rectangular tube', () => {
   atThePage('is filled in header by header, and its PDF is the command’s', async (opened) => {
     const { page } = opened;
     await pick(page, 'rectangular', 'Section of the tube');
-    await fill(page, 'wide, the tube', '40');
-    await fill(page, 'deep, the tube', '30');
+    await fill(page, 'width, the tube', '40');
+    await fill(page, 'depth, the tube', '30');
     await fill(page, 'wall, the tube', '2');
     await choose(page, 'End A', 'several');
     await fill(page, 'outside diameter, end A, header 1', '60.3');
@@ -140,9 +140,9 @@ atThePage('stock lengths and a margin of one’s own are in the job file', async
   await fillBrace(page);
   await page.locator('details.job summary').click();
   await press(page, 'Add a stock length');
-  await fill(page, 'stock 1', '6m x 3');
+  await fill(page, 'stock length 1', '6m x 3');
   await press(page, 'Add a stock length');
-  await fill(page, 'stock 2', '1.2m');
+  await fill(page, 'stock length 2', '1.2m');
   await fill(page, 'margin on all four sides', '12');
   expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
   await expectSameAsCommand(opened);

@@ -29,9 +29,9 @@ describe('a mistake', () => {
 atThePage('a rectangular tube runs on between its ends as wide as its joints show it', async ({ page }) => {
   await fillBrace(page);
   await pick(page, 'rectangular', 'Section of the tube');
-  await fill(page, 'wide, the tube', '50');
-  await fill(page, 'deep, the tube', '30');
-  await fill(page, 'clock, end B', '');
+  await fill(page, 'width, the tube', '50');
+  await fill(page, 'depth, the tube', '30');
+  await fill(page, 'clocking, end B', '');
   await page.locator('.paper svg').first().waitFor();
   const sides = (of: string): Promise<readonly number[]> =>
     page
@@ -48,7 +48,7 @@ atThePage('a rectangular tube runs on between its ends as wide as its joints sho
 atThePage('warnings stand beside the end that causes them', async ({ page }) => {
   await fillBrace(page);
   await fill(page, 'angle, end B', '20');
-  await page.locator('.end-B .watch', { hasText: 'heel-angle' }).waitFor();
+  await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
   expect(await page.locator('.end-A .watch').count()).toBe(0);
 });
 

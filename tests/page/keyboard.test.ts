@@ -75,7 +75,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
 
   byKeyboard('with two ends, and every fold open', async (page) => {
     await fillBrace(page);
-    for (const fold of ['Blunt, root and allowance', 'Edge and seam', 'Before you cut']) {
+    for (const fold of ['Land, root gap and allowance', 'Edge and seam', 'Before you cut']) {
       const { all } = await stops(page);
       for (const { name } of all) if (name.startsWith(fold)) await enter(page, name);
     }
@@ -126,10 +126,10 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
 
   byKeyboard('on a mitre, by measured ways', async (page) => {
     await reach(page, 'mitre of What end A lands on');
-    await choose(page, 'how the size of the tube of the tube was measured', 'girth');
+    await choose(page, 'how the size of the tube was measured', 'girth');
     await choose(page, 'End B', 'lands on a');
     await choose(page, 'how the angle of end B was measured', 'three');
-    await choose(page, 'how the between of the tube was measured', 'along');
+    await choose(page, 'how the length of the tube was measured', 'along');
     await everything(page, 'form');
   });
 });
@@ -141,8 +141,8 @@ byKeyboard(
     await page.evaluate(() =>
       document.addEventListener('toggle', (event) => event.stopImmediatePropagation(), true),
     );
-    const field = 'blunt land, the tube';
-    await enter(page, 'Blunt, root and allowance');
+    const field = 'land, the tube';
+    await enter(page, 'Land, root gap and allowance');
     await reach(page, field);
     const before = await keptJob(page);
     await page.keyboard.press('7');

@@ -4,7 +4,7 @@ import { choose, fill, fillBrace, press, savedJob } from './at-the-page.ts';
 import { pageTests } from './page-test.ts';
 
 const atThePage = pageTests();
-const WAYS = 'how the between of the tube was measured';
+const WAYS = 'how the length of the tube was measured';
 const FIRST = 'between work points, reading 1, the tube';
 const SECOND = 'header to header, reading 2, the tube';
 
@@ -12,13 +12,13 @@ const SECOND = 'header to header, reading 2, the tube';
 async function fillTwice(page: Page, faces: string): Promise<void> {
   await fillBrace(page);
   await choose(page, WAYS, 'in several ways, compared');
-  await choose(page, 'how reading 2 of the between of the tube was measured', 'between the faces');
+  await choose(page, 'how reading 2 of the length of the tube was measured', 'between the faces');
   await fill(page, SECOND, faces);
 }
 
 /** What is told of the value as a whole, as those hear it who come to its fields. */
 async function toldOfWhole(page: Page): Promise<string> {
-  const whole = page.getByRole('group', { name: 'between, the tube', exact: true });
+  const whole = page.getByRole('group', { name: 'length, the tube', exact: true });
   const id = (await whole.getAttribute('aria-describedby')) ?? 'none';
   return (await page.locator(`#${id}`).textContent({ timeout: 500 })) ?? '';
 }
@@ -30,12 +30,12 @@ atThePage(
   async ({ page }) => {
     await fillTwice(page, '500');
     expect(await field(page, FIRST).inputValue()).toBe('619');
-    const differ = /^between: 619 mm and faces 500 mm, that is ([\d.]+) mm differ by .*1\.5 mm is the most/;
+    const differ = /^length: 619 mm and faces 500 mm, that is ([\d.]+) mm differ by .*1\.5 mm is the most/;
     await expect.poll(() => toldOfWhole(page)).toMatch(differ);
-    expect(await page.locator('.lacking').textContent()).toMatch(/tube, between/);
+    expect(await page.locator('.lacking').textContent()).toMatch(/tube, length/);
     const apart = Number(differ.exec(await toldOfWhole(page))?.[1]);
     await fill(page, SECOND, String(500 + 620 - apart));
-    const second = page.getByRole('group', { name: 'between, reading 2, the tube', exact: true });
+    const second = page.getByRole('group', { name: 'length, reading 2, the tube', exact: true });
     await expect.poll(() => second.textContent()).toMatch(/1 mm more/);
     expect(await page.locator('.lacking').count()).toBe(0);
     const { bytes } = await savedJob(page);
@@ -50,7 +50,7 @@ atThePage(
     expect(await field(page, SECOND).getAttribute('aria-invalid')).toBe('true');
     const id = (await field(page, SECOND).getAttribute('aria-describedby')) ?? 'none';
     expect(await page.locator(`#${id}`).textContent()).toMatch(/Write /);
-    await press(page, 'tube, between, reading 2, faces');
+    await press(page, 'tube, length, reading 2, header to header');
     const active = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
     expect(active).toBe(SECOND);
   },
@@ -58,7 +58,7 @@ atThePage(
 
 atThePage('a reading taken away leaves the other by itself, and comes back by undo', async ({ page }) => {
   await fillTwice(page, '551');
-  await press(page, 'Remove reading 1 of the between of the tube');
+  await press(page, 'Remove reading 1 of the length of the tube');
   expect(await page.getByRole('combobox', { name: WAYS }).inputValue()).toBe('faces');
   expect(await field(page, 'header to header, the tube').inputValue()).toBe('551');
   await press(page, 'Undo');

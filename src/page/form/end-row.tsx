@@ -9,7 +9,7 @@ import { AddHeader, HeaderFields } from './header-fields.tsx';
 import { type EndKind, endKindAt, partPaths } from './kinds.ts';
 import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { BLUNT, EDGE, FROM, ROOT, SEAM } from './measures.ts';
+import { EDGE, FROM, LAND, ROOT, SEAM } from './measures.ts';
 
 interface EndRowProps {
   readonly tube: Path;
@@ -80,7 +80,7 @@ function EdgeFields({ end, name }: { end: Path; name: EndName }) {
     <Fold summary={words.end.more(name)} told={told}>
       <div class="fields">
         <Entry base={end} blank={EDGE} part={part} fullName={words.end.edge(name)} />
-        <MeasureRow base={end} measure={BLUNT} part={part} of={of} />
+        <MeasureRow base={end} measure={LAND} part={part} of={of} />
         <Entry base={end} blank={FROM} part={part} fullName={words.end.from(name)} />
         <MeasureRow base={end} measure={ROOT} part={part} of={of} />
         <MeasureRow base={end} measure={SEAM} part={part} of={of} />

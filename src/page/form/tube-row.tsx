@@ -7,7 +7,7 @@ import { EDGE_SIGNS, KindChoice, SECTION_SIGNS } from './kind-choice.tsx';
 import { endKindAt, ownKeys, SECTION_KINDS, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
 import type { BlankOf, KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { ALLOWANCE, BETWEEN, BLUNT, FROM, ROOT, WALL } from './measures.ts';
+import { ALLOWANCE, BETWEEN, FROM, LAND, ROOT, WALL } from './measures.ts';
 
 const NAME: BlankOf<KeyAt<'tube'>> = { at: ['name'], name: 'name', reads: 'words' };
 const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 'count' };
@@ -73,7 +73,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
       </div>
       <Fold summary={words.more} told={MORE.some((key) => hasAt(doc, [...tube, key]))}>
         <div class="fields">
-          <MeasureRow base={tube} measure={BLUNT} part="tube.edge" of={of.tube} />
+          <MeasureRow base={tube} measure={LAND} part="tube.edge" of={of.tube} />
           <Entry base={tube} blank={FROM} part="tube.edge" fullName={words.from} />
           <MeasureRow base={tube} measure={ROOT} part="tube.edge" of={of.tube} />
           <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of={of.tube} />

@@ -4,6 +4,8 @@ import { say } from '../said.ts';
 /** The bar at the top of the page, its menu, its windows. */
 export const pageBar = {
   name: say`Copeleaf`,
+  /** Where scripts are switched off. */
+  noScript: say`Copeleaf computes in your browser, so it needs JavaScript.`,
   undo: say`Undo`,
   redo: say`Redo`,
   print: say`Print`,
@@ -26,7 +28,7 @@ export const pageBar = {
     label: say`link`,
     copy: say`Copy`,
     copied: say`Copied.`,
-    cantCopy: say`This browser does not let a page copy: mark the link and copy it.`,
+    cantCopy: say`The browser blocked copying: select the link and copy it.`,
   },
   printer: {
     title: say`Printer`,
@@ -34,7 +36,7 @@ export const pageBar = {
     none: say`a printer that prints true`,
     one: (name: Said, across: Said, up: Said): Said => say`${name}: across ${across}, up ${up}`,
     forget: (name: Said): Said => say`Forget ${name}`,
-    off: say`One that is off`,
+    off: say`A printer that is off`,
     measure: say`Print the scale sheet at 100 %, measure one bar each way with a steel rule, and type what you read.`,
     openSheet: say`Open the scale sheet`,
     sheet: say`Scale sheet`,

@@ -38,13 +38,13 @@ export const pageForm = {
   tube: {
     title: say`Tube`,
     name: say`name of the tube`,
-    copies: say`copies of the tube`,
+    copies: say`quantity of the tube`,
     section: say`Section of the tube`,
     sections: { round: say`round`, rectangular: say`rectangular` },
     edge: say`How the edge is made`,
     edges: { bevel: say`bevelled`, square: say`left square` },
-    from: say`square from which side, the tube`,
-    more: say`Blunt, root and allowance`,
+    from: say`cut square from which side, the tube`,
+    more: say`Land, root gap and allowance`,
     pair: say`also the opposite hand`,
   },
   tubes: {
@@ -63,7 +63,7 @@ export const pageForm = {
     },
     more: (end: End): Said => say`Edge and seam of end ${end}`,
     edge: (end: End): Said => say`edge of end ${end}`,
-    from: (end: End): Said => say`square from which side, end ${end}`,
+    from: (end: End): Said => say`cut square from which side, end ${end}`,
   },
   header: {
     title: (number: number): Said => say`Header ${number}`,
@@ -81,13 +81,23 @@ export const pageForm = {
   },
   job: {
     summary: (title: Said | undefined, paper: Said, units: 'mm' | 'in'): Said =>
-      say`Job and paper: ${title ?? say`no title`}, ${paper}, bare numbers in ${UNITS[units]}`,
+      say`Job and paper: ${title ?? say`no title`}, ${paper}, numbers without a unit in ${UNITS[units]}`,
     title: say`title of the job`,
-    units: say`bare numbers in`,
+    units: say`numbers without a unit in`,
     unit: UNITS,
     margin: say`margin on all four sides`,
-    stock: (number: number): Said => say`stock ${number}`,
+    stock: (number: number): Said => say`stock length ${number}`,
     addStock: say`Add a stock length`,
+  },
+  /** What a warning is about, before it is told. */
+  warnings: {
+    misses: say`past the side`,
+    wider: say`wider than the header`,
+    'heel-angle': say`sharp heel`,
+    feather: say`feather edge`,
+    'stand-off': say`stand-off`,
+    gap: say`gap`,
+    short: say`short tube`,
   },
   lacking: say`Still to fill in`,
   wrong: say`What can’t be read`,

@@ -5,8 +5,8 @@ import { say } from '../said.ts';
 export const pageNotices = {
   saved: (file: Said): Said => say`${file} is saved.`,
   inNewTab: say`The PDF is in a new tab: print it at 100 %.`,
-  noNewTab: say`The browser kept the tab shut: save the PDF.`,
-  cantPrint: (why: Said): Said => say`This can’t be printed so: ${why}`,
+  noNewTab: say`The browser blocked the tab: save the PDF.`,
+  cantPrint: (why: Said): Said => say`Can’t print this: ${why}`,
   opened: (file: Said): Said => say`${file} is open.`,
   cantOpen: (file: Said, why: Said): Said => say`${file} can’t be opened. ${why}`,
   lastJobAgain: say`This is your last job again.`,
@@ -20,7 +20,7 @@ export const pageNotices = {
   unread: (count: number): Said => say`${counted(count, 'value')} can’t be read.`,
   unfilled: (count: number): Said => say`${counted(count, 'value')} still to fill in.`,
   drawn: (warnings: number): Said =>
-    say`The leaf is drawn. ${warnings === 0 ? say`Nothing out of the ordinary.` : say`${counted(warnings, 'warning')}.`}`,
+    say`The leaf is drawn. ${warnings === 0 ? say`No warnings.` : say`${counted(warnings, 'warning')}.`}`,
 };
 
 function counted(count: number, what: 'value' | 'warning'): Said {

@@ -15,25 +15,25 @@ export const pageViews = {
     numbers: say`Numbers`,
     file: say`Job file`,
   },
-  stale: say`Below is the joint as it was before.`,
+  stale: say`Below is the last joint that could be read.`,
   /** For those who have never seen a leaf. */
-  opening: say`The leaf appears here as soon as the joint is known: paper to print at 100 %, wrap round the tube and cut along, so that the end of the tube sits on what it meets.`,
-  noSigns: (signs: Said): Said => say`The sheets’ font has no ${signs}: printed as a code in its place.`,
+  opening: say`The leaf (wrap template) appears here as soon as the joint is known. Print it at 100 %, wrap it round the tube and cut along its line: the end then fits what it meets.`,
+  noSigns: (signs: Said): Said => say`The sheets’ font has no ${signs}: printed as a code instead.`,
   end: (end: 'A' | 'B'): Said => say`End ${end}`,
   cautions: {
     summary: say`Before you cut: measure the bars on the sheet, protect yourself, mind what it carries`,
-    all: say`Print at 100 % (actual size), one-sided, and measure the bars. Wear eye, ear, hand and lung protection; keep hot work away from what burns; zinc and plating give off poisonous fume; vent sealed tube before welding; cut edges are sharp. What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code, and is designed and welded by those licensed for it: a paper template proves neither strength nor weld.`,
+    all: say`Print at 100 % (actual size), one-sided, and measure the bars. Wear eye, ear, hand and lung protection. Keep hot work away from what burns. Zinc and plating give off poisonous fume. Vent sealed tube before welding. Cut edges are sharp. What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code: designers are licensed for it, welders qualified. A paper template proves neither strength nor weld.`,
   },
   leaf: {
     name: say`The leaf`,
-    none: say`No end is coped, so there is no leaf. Numbers has the length to cut.`,
+    none: say`No end is coped, so there is no leaf. The length to cut is under Numbers.`,
     ofEnd: (end: 'A' | 'B'): Said => say`End ${end}’s leaf`,
     readable: say`Large enough to read`,
     wrap: (title: Said): Said => say`Leaf: ${title}`,
     card: (title: Said): Said => say`Card: ${title}`,
   },
   sheets: {
-    laying: say`Laying the sheets`,
+    laying: say`Laying out the sheets`,
     one: (number: number, count: number): Said => say`Sheet ${number} of ${count}`,
     /** How many there are, and how many of them are shown where that is not all. */
     count: (count: number, most: number): Said =>
@@ -81,7 +81,7 @@ export const pageViews = {
   },
   file: {
     label: say`The job file`,
-    wrong: (why: Said): Said => say`${why} The joint is as it was before.`,
+    wrong: (why: Said): Said => say`${why} The joint shown is the last that could be read.`,
   },
 };
 
