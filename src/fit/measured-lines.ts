@@ -7,14 +7,15 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 
 /** Each value that was measured in another way than as itself: what was read, and what it came to. */
-export function measuredLines({ tube, readings }: TubeSolution, { check }: Language): readonly Said[] {
+export function measuredLines({ tube, readings }: TubeSolution, words: Language): readonly Said[] {
+  const { check } = words;
   const { section, ends } = tube;
   const { lengths } = tubeFactsOf(section);
   return [
     ...Object.entries(lengths).flatMap(([key, { readings: read = [] }]) =>
       read.map((reading) => check.reading(key, reading)),
     ),
-    ...lengthsInWords(readings, unitsOf(tube)).map((reading) => check.reading('between', reading)),
+    ...lengthsInWords(readings, unitsOf(tube), words).map((reading) => check.reading('between', reading)),
     ...(['A', 'B'] as const).flatMap((name) => {
       const end = ends[name];
       return end?.kind === 'coped' ? end.parts.flatMap((part) => ofPart(name, part, check)) : [];

@@ -2,7 +2,6 @@ import { isScalar } from 'yaml';
 import { diameterOfGirth } from '../measure/girth.ts';
 import { namesPipe, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
-import { lengthAsWritten, millimetres } from '../measure/write.ts';
 import { complain, type Desk, IN_A_FILE, type Spot } from './text/desk.ts';
 import { isMapAt } from './text/fields.ts';
 import { lengthAt } from './text/values.ts';
@@ -18,10 +17,13 @@ export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'hea
   if (spot === undefined) return undefined;
   const read = (way: Spot): Length | undefined =>
     isMapAt(way) ? measuredAt(desk, way, 'girth', [GIRTH]) : plainDiameterAt(desk, way, of);
-  return agreed(desk, spot, givenAt(desk, spot, DIAMETER, read), comparedLengths(desk.bareUnit));
+  return agreed(
+    desk,
+    spot,
+    givenAt(desk, spot, desk.words.job.ways.diameter, read),
+    comparedLengths(desk.bareUnit, desk.words),
+  );
 }
-
-const DIAMETER = 'a length such as 38.1mm or 1-1/2in, or { girth: 120mm }';
 
 /** From the way round it by a tape, which is taken to be without thickness unless that is told. */
 const GIRTH: Way<Length> = {
@@ -33,10 +35,9 @@ const GIRTH: Way<Length> = {
     const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
     if (!girth || !tape) return undefined;
     const mm = diameterOfGirth(girth.mm, tape.mm);
-    const words = `girth ${lengthAsWritten(girth)}${tape.mm > 0 ? ` with a tape ${lengthAsWritten(tape)} thick` : ''}`;
-    if (mm > 0) return { mm, wrote: words, unit: girth.unit, byName: true };
-    const why = `a tape ${lengthAsWritten(tape)} thick leaves nothing of ${lengthAsWritten(girth)} round it`;
-    return complain(desk, at('tape'), 'girth', why, 'the thickness of the tape itself, such as 0.1mm');
+    const words = desk.words.job.ways;
+    if (mm > 0) return { mm, wrote: words.girth(girth, tape), unit: girth.unit, byName: true };
+    return complain(desk, at('tape'), 'girth', words.tapeOverGirth(tape, girth));
   },
 };
 
@@ -46,12 +47,9 @@ function plainDiameterAt(desk: Desk, spot: Spot, of: 'tube' | 'header'): Length 
   const text = isScalar(spot.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
   if (spot.spoilt || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
   const pipe = readPipe(text, desk.bareUnit);
-  const ways = [
-    ...(pipe.ok ? [`its outside diameter, ${millimetres(pipe.value.od.mm)}mm`] : ['its outside diameter']),
-    // No flag names a header by its pipe.
-    ...(of === 'tube' || desk.say === IN_A_FILE
-      ? [`${desk.say.setting('pipe', text.trim())} in its place`]
-      : []),
-  ];
-  return complain(desk, spot, 'length', 'that is the name of a size and no length', ways.join(', or '));
+  const od = pipe.ok ? pipe.value.od.mm : undefined;
+  // No flag names a header by its pipe.
+  const byName = of === 'tube' || desk.say === IN_A_FILE;
+  const inPlace = byName ? desk.say.setting('pipe', text.trim()) : undefined;
+  return complain(desk, spot, 'length', desk.words.tubes.nameInPlace(od, inPlace));
 }

@@ -1,6 +1,6 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
-import { millimetres, writeAngle } from '../measure/write.ts';
+import { writeAngle } from '../measure/write.ts';
 import { readHeader } from './header.ts';
 import type { End, EndName, Header, MitreHeader, Part, Section } from './job.ts';
 import { factsOf } from './kinds.ts';
@@ -22,8 +22,6 @@ export interface OwnTube {
   readonly root?: Length;
 }
 
-const WANTED = '`plain`, or a map with `onto` and `angle`';
-
 /** Reads one end: `plain`, or a map with `onto` and `angle`. */
 export function readEnd(desk: Desk, spot: Spot, tube: OwnTube, name: EndName): End | undefined {
   if (spot.spoilt) return undefined;
@@ -32,21 +30,21 @@ export function readEnd(desk: Desk, spot: Spot, tube: OwnTube, name: EndName): E
     return { kind: 'plain' };
   }
   if (isSeq(node)) return readUnion(desk, spot, tube);
-  if (!isMap(node)) return notA(desk, spot, WANTED);
+  if (!isMap(node)) return notA(desk, spot, desk.words.job.ends.end);
   const fields = fieldsOf(desk, spot, 'end');
   return fields && readCoped(desk, spot, fields, tube, name);
 }
 
 /** Several headers that the end lands on at once. How its edge is made, its tube says. */
 function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
-  const spots = itemsOf(desk, spot, 'a list of headers, each a map with `onto` and `angle`') ?? [];
+  const spots = itemsOf(desk, spot, desk.words.job.ends.list) ?? [];
   const parts = spots.map((item) => {
     const fields = fieldsOf(desk, item, 'part');
     return fields && readPart(desk, item, fields, tube, 'list');
   });
   const preparation = prepare(desk, { unclear: false }, tube.edges, tube.wall);
   const [first, ...others] = parts.filter((part) => part !== undefined);
-  if (spots.length === 0) return complain(desk, spot, 'no-header', 'there is no header in the list', WANTED);
+  if (spots.length === 0) return complain(desk, spot, 'no-header', desk.words.job.ends.emptyList);
   if (!first || !preparation || 1 + others.length < spots.length) return undefined;
   return { kind: 'coped', parts: [first, ...others], preparation, ...(tube.root && { root: tube.root }) };
 }
@@ -86,11 +84,9 @@ function readPart(
   tube: OwnTube,
   at: EndName | 'list',
 ): Part | undefined {
+  const words = desk.words.job.ends;
   const header = fields.get('onto');
-  if (header === undefined) {
-    const instead = 'the header it lands on, or `plain` for a square cut';
-    missing(desk, spot, 'onto', 'a coped end lands on something', instead);
-  }
+  if (header === undefined) missing(desk, spot, 'onto', words.noHeader);
   const onto = header && readHeader(desk, header);
   const angle = readAngleOnto(desk, spot, fields, onto);
   const clock = readClock(desk, fields, tube.section, angle, at);
@@ -98,8 +94,7 @@ function readPart(
   const shift = fields.has('shift') ? lengthAt(desk, fields.get('shift'), 'any') : noLength(desk);
   const flat = onto?.kind === 'plate' || onto?.kind === 'mitre';
   if (flat && fields.has('offset')) {
-    const why = `a ${onto.kind} is the same wherever it is met: it has no axis to be beside of`;
-    return complain(desk, fields.get('offset') ?? spot, 'no-offset', why, 'no offset');
+    return complain(desk, fields.get('offset') ?? spot, 'no-offset', words.noOffset(onto.kind));
   }
   if (onto && offset && tube.section) {
     complainOfMiss(desk, fields.get('offset') ?? spot, onto, offset, tube.section);
@@ -118,22 +113,19 @@ function readClock(
   const spot = fields.get('clock');
   if (spot === undefined) return NO_ANGLE;
   if (!isMark(spot)) return clockAt(desk, spot, section);
-  const refused = noMark(at, section);
-  if (refused) return complain(desk, spot, 'mark', refused.why, refused.instead);
+  const refused = noMark(at, section, desk.words);
+  if (refused) return complain(desk, spot, 'mark', refused);
   return angle && markedClock(angle);
 }
 
 /** The angle as asked; a mitre has none to ask for, since it halves the turn. */
 function readAngleOnto(desk: Desk, spot: Spot, fields: Fields, onto: Header | undefined): Angle | undefined {
+  const words = desk.words.job.ends;
   if (onto?.kind === 'mitre') {
     if (!fields.has('angle')) return mitreAngle(onto);
-    const why = 'a mitre halves its turn, which gives the angle';
-    return complain(desk, fields.get('angle') ?? spot, 'no-angle', why, 'the turn alone');
+    return complain(desk, fields.get('angle') ?? spot, 'no-angle', words.mitreHasItsAngle);
   }
-  if (!fields.has('angle')) {
-    const instead = 'the angle between tube and header, as in 60deg';
-    return missing(desk, spot, 'angle', 'the joint needs its angle', instead);
-  }
+  if (!fields.has('angle')) return missing(desk, spot, 'angle', words.noAngle);
   return jointAngleInWaysAt(desk, fields.get('angle') ?? spot);
 }
 
@@ -153,10 +145,10 @@ function noLength(desk: Desk): Length {
 
 /** A tube whose whole width passes beside the header meets nothing. */
 function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: Section): void {
-  const { across, words } = factsOf(onto);
-  const tube = tubeFactsOf(section);
-  const reach = across + tube.outline().reach;
+  const { words } = desk;
+  const [header, tube] = [factsOf(onto), tubeFactsOf(section)];
+  const reach = header.across + tube.outline().reach;
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const why = `the tube, ${tube.said(desk.words).words}, passes beside ${words} and misses it`;
-  complain(desk, spot, 'misses', why, `an offset under ${millimetres(reach)} mm to either side`);
+  const objection = words.job.ends.misses(tube.said(words).words, header.said(words).words, reach);
+  complain(desk, spot, 'misses', objection);
 }

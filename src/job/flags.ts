@@ -1,3 +1,6 @@
+import type { Said } from '../measure/said.ts';
+import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import type { Job } from './job.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
 import { type Complaint, Refusal } from './text/complaint.ts';
@@ -40,7 +43,7 @@ const FILE = 'flags';
 export function jobFromFlags(flags: EndFlags, defaults: JobDefaults): Job {
   const end = (flags.end ?? 'A').trim().toUpperCase();
   const lines = jobLines(flags, end === 'B' ? 'B' : 'A');
-  const wrongEnd: Complaint[] = end === 'A' || end === 'B' ? [] : [badEnd(flags.end ?? '')];
+  const wrongEnd = end === 'A' || end === 'B' ? [] : [badEnd(flags.end ?? '', defaults.words)];
   const job = readLines(flags, lines, defaults, wrongEnd);
   const [first, ...rest] = wrongEnd;
   if (first) throw new Refusal([first, ...rest]);
@@ -64,8 +67,8 @@ function readLines(
 }
 
 const AS_FLAGS: Dialect = {
-  key: (name) => `\`--${name}\``,
-  setting: (name, value) => `\`--${name} ${value}\``,
+  key: (name) => asWritten(`\`--${name}\``),
+  setting: (name, value) => asWritten(`\`--${name} ${value}\``),
 };
 
 function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
@@ -108,8 +111,8 @@ function quoted(value: string): string {
 }
 
 /** A flag and its words, as a message quotes them. */
-function asGiven(flag: string, value = ''): string {
-  return shortened(onOneLine(`--${flag} ${value}`).trim());
+function asGiven(flag: string, value = ''): Said {
+  return asWritten(shortened(onOneLine(`--${flag} ${value}`).trim()));
 }
 
 function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): Complaint {
@@ -128,12 +131,6 @@ function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): Readonly
   return places;
 }
 
-function badEnd(end: string): Complaint {
-  return {
-    code: 'end',
-    file: FILE,
-    read: asGiven('end', end),
-    why: 'a tube has the ends A and B',
-    instead: '--end A or --end B',
-  };
+function badEnd(end: string, { job }: Language): Complaint {
+  return { code: 'end', file: FILE, read: asGiven('end', end), ...job.ends.noEndOfThatName };
 }

@@ -5,7 +5,7 @@ import { misread } from './text/values.ts';
 
 /** A pipe by the name of its size. */
 export function pipeAt(desk: Desk, spot: Spot | undefined): PipeSize | undefined {
-  const text = spot && textOf(desk, spot, 'the name of a size, as in NPS 1-1/2 sch 40 or EN 48.3 x 2.6');
+  const text = spot && textOf(desk, spot, desk.words.tubes.pipeName);
   if (spot === undefined || text === undefined) return undefined;
   const reading = readPipe(text, desk.bareUnit);
   return reading.ok ? reading.value : misread(desk, spot, 'pipe', reading.fault);

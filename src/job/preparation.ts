@@ -1,5 +1,4 @@
 import type { Length } from '../measure/units.ts';
-import { lengthAsWritten } from '../measure/write.ts';
 import type { Preparation } from './job.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import type { Fields } from './text/fields.ts';
@@ -51,35 +50,23 @@ export function prepare(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Pr
 function square(desk: Desk, edge: Spot, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
   if (own.blunt) return bluntIsForBevel(desk, own.blunt.spot);
   if (wall === 'none') {
-    const why = 'a square cut has to clear the header with its inner edge too, which takes the wall';
-    return complain(
-      desk,
-      edge,
-      'no-wall',
-      why,
-      `${desk.say.key('wall')} as well, or ${desk.say.setting('edge', 'bevel')}`,
-    );
+    const { key, setting } = desk.say;
+    const objection = desk.words.job.ends.squareNeedsWall(key('wall'), setting('edge', 'bevel'));
+    return complain(desk, edge, 'no-wall', objection);
   }
   return { edge: 'square', from: (own.from ?? tube.from)?.value ?? 'outside' };
 }
 
 function bevel(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
   if (own.from?.value === 'inside') return insideIsForSquare(desk, own.from.spot);
+  const words = desk.words.job.ends;
   const blunt = own.blunt ?? tube.blunt;
   if (blunt === undefined) return { edge: 'bevel' };
   if (wall === 'none') {
-    const why = 'the land is a part of the wall, so the wall has to be known';
-    return complain(desk, blunt.spot, 'no-wall', why, `${desk.say.key('wall')} as well`);
+    return complain(desk, blunt.spot, 'no-wall', words.landNeedsWall(desk.say.key('wall')));
   }
   if (typeof wall !== 'string' && blunt.value.mm > wall.mm) {
-    const most = lengthAsWritten(wall);
-    return complain(
-      desk,
-      blunt.spot,
-      'blunt',
-      `the land is thicker than the wall, ${most}`,
-      `a length up to ${most}`,
-    );
+    return complain(desk, blunt.spot, 'blunt', words.landOverWall(wall));
   }
   return { edge: 'bevel', blunt: blunt.value };
 }
@@ -93,23 +80,21 @@ export function complainOfIdleAsk(desk: Desk, tube: EdgeAsk, ends: readonly Prep
 }
 
 function bluntIsForBevel(desk: Desk, spot: Spot): undefined {
-  const why = 'a square cut has no feather to take off';
+  const { key, setting } = desk.say;
   return complain(
     desk,
     spot,
     'blunt',
-    why,
-    `${desk.say.setting('edge', 'bevel')}, or no ${desk.say.key('blunt')}`,
+    desk.words.job.ends.landIsForBevel(setting('edge', 'bevel'), key('blunt')),
   );
 }
 
 function insideIsForSquare(desk: Desk, spot: Spot): undefined {
-  const why = 'only a cut left square can go by the inside line';
+  const { key, setting } = desk.say;
   return complain(
     desk,
     spot,
     'from',
-    why,
-    `${desk.say.setting('edge', 'square')} as well, or no ${desk.say.key('from')}`,
+    desk.words.job.ends.insideIsForSquare(setting('edge', 'square'), key('from')),
   );
 }

@@ -1,5 +1,7 @@
 import { isMap, isScalar } from 'yaml';
+import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import type { Job, Tube } from './job.ts';
 import type { Paper } from './paper/paper.ts';
 import { readSheet } from './paper/sheet.ts';
@@ -29,7 +31,9 @@ export function readJob(source: string, file: string, defaults: JobDefaults): Jo
 
 /** The same, with messages that name keys in another way. */
 export function readJobIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
-  const text = parseJobText(source, file);
+  const parsed = parseJobText(source, file);
+  if (!parsed.ok) throw new Refusal([parsed.fault(defaults.words)]);
+  const text = parsed.value;
   const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), spoilt: false };
   const desk: Desk = {
     text,
@@ -63,51 +67,33 @@ const VERSION = '1';
 
 /** Whether the file is of the version that is read here. One of another version is not read any further. */
 function checkVersion(desk: Desk, root: Spot): boolean {
+  const words = desk.words.job.text;
+  const lineAt = (at: number): Said => asWritten(firstLine(desk.text.source, at)) || words.nothing;
   if (!isMap(root.node)) {
-    const read = firstLine(desk.text.source, root.at) || 'nothing';
-    complainOf(desk, root.at, {
-      code: 'not-a-map',
-      read,
-      why: 'a job is a map of keys',
-      instead: FIRST_LINE,
-    });
+    complainOf(desk, root.at, { code: 'not-a-map', read: lineAt(root.at), ...words.notAMap });
     return false;
   }
   const keys = root.node.items.map(({ key }) => (isScalar(key) ? key.value : undefined));
   const place = keys.indexOf('copeleaf');
   const pair = root.node.items[place];
   if (pair === undefined) {
-    missing(desk, root, 'copeleaf', 'a job begins with the version of its format', FIRST_LINE);
+    missing(desk, root, 'copeleaf', words.noVersion);
     return true;
   }
   const { key, value } = pair;
   const at = isScalar(key) ? (key.range?.[0] ?? 0) : 0;
   const wrote = isScalar(value) && typeof value.value === 'string' ? value.value.trim() : '';
   if (wrote !== VERSION) {
-    const why = `only version ${VERSION} of the job file is known here`;
-    complainOf(desk, at, {
-      code: 'version',
-      read: firstLine(desk.text.source, at),
-      why,
-      instead: FIRST_LINE,
-      key: 'copeleaf',
-    });
+    const mistake = { code: 'version', read: lineAt(at), key: 'copeleaf' };
+    complainOf(desk, at, { ...mistake, ...words.otherVersion(asWritten(VERSION)) });
     return false;
   }
   if (place > 0) {
-    const why = 'the version comes before everything else';
-    complainOf(desk, at, {
-      code: 'version-first',
-      read: firstLine(desk.text.source, at),
-      why,
-      instead: FIRST_LINE,
-      key: 'copeleaf',
-    });
+    const mistake = { code: 'version-first', read: lineAt(at), key: 'copeleaf' };
+    complainOf(desk, at, { ...mistake, ...words.versionNotFirst });
   }
   return true;
 }
-
-const FIRST_LINE = '`copeleaf: 1` as the first line';
 
 function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefined {
   const fields = fieldsOf(desk, root, 'file');
@@ -142,19 +128,19 @@ function readTubes(desk: Desk, root: Spot, fields: Fields): readonly Tube[] {
 }
 
 function tubeSpots(desk: Desk, root: Spot, fields: Fields): readonly Spot[] {
+  const words = desk.words.job;
   const [one, list] = [fields.get('tube'), fields.get('tubes')];
-  if (one && list) complain(desk, list, 'tube-twice', 'there is a `tube` as well', 'all of them in `tubes`');
+  if (one && list) complain(desk, list, 'tube-twice', words.tubeTwice);
   if (one) {
     desk.places.set('tubes[0]', desk.places.get('tube') ?? { line: 1, column: 1 });
     return [{ ...one, path: 'tubes[0]' }];
   }
   if (list === undefined) {
-    missing(desk, root, 'tube', 'there is no tube', '`tube:` with `od` and `ends`');
+    missing(desk, root, 'tube', words.noTube);
     return [];
   }
-  const items = itemsOf(desk, list, 'a list of tubes, each beginning with `-`');
-  if (items?.length === 0)
-    complain(desk, list, 'no-tube', 'there is no tube in the list', 'at least one tube');
+  const items = itemsOf(desk, list, words.tubes);
+  if (items?.length === 0) complain(desk, list, 'no-tube', words.noTubeInList);
   return items ?? [];
 }
 
@@ -175,12 +161,6 @@ function sameName(desk: Desk, spot: Spot, name: string): void {
     ? spot.node.items.map(({ key }) => (isScalar(key) && key.value === 'name' ? key.range?.[0] : undefined))
     : [];
   const place = at.find((each) => each !== undefined) ?? spot.at;
-  const why = 'another tube has this name, and their leaves could not be told apart';
-  complainOf(desk, place, {
-    code: 'same-name',
-    read: `name: ${name}`,
-    why,
-    instead: 'a name of its own for each tube',
-    key: 'name',
-  });
+  const mistake = { code: 'same-name', read: asWritten(`name: ${name}`), key: 'name' };
+  complainOf(desk, place, { ...mistake, ...desk.words.job.sameName });
 }

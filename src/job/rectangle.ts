@@ -1,5 +1,4 @@
 import type { Length } from '../measure/units.ts';
-import { lengthAsWritten } from '../measure/write.ts';
 import { usualCorner } from './corner.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import type { Fields } from './text/fields.ts';
@@ -23,17 +22,14 @@ export function readRectangle(
   const [wide, deep] = [side('wide'), side('deep')];
   const corner = fields.has('corner')
     ? lengthAt(desk, fields.get('corner'), 'zero-or-more')
-    : wall && usualCorner(wall);
+    : wall && usualCorner(wall, desk.words);
   if (!corner && !fields.has('corner') && !fields.has('wall')) {
-    const instead =
-      'the outside radius of its corners, 0 if they are sharp, or the wall that it follows from';
-    missing(desk, spot, 'corner', 'the corners of a rectangular tube need their radius', instead);
+    missing(desk, spot, 'corner', desk.words.tubes.noCorner);
   }
   if (!wide || !deep || !corner) return undefined;
   const most = Math.min(wide.mm, deep.mm) / 2;
   if (corner.mm <= most + 1e-9) return { wide, deep, corner };
-  const why = `corners of ${lengthAsWritten(corner)} are wider than half of its narrow side`;
-  return complain(desk, fields.get('corner') ?? spot, 'corner', why, `a corner up to ${most} mm`);
+  return complain(desk, fields.get('corner') ?? spot, 'corner', desk.words.tubes.cornerTooWide(corner, most));
 }
 
 /** A value that its map can't do without. */
@@ -48,5 +44,5 @@ export function needed<Value>(
   const at = fields.get(key);
   if (at) return read(at);
   if (fields.strange) return undefined;
-  return missing(desk, spot, key, `it needs ${desk.say.key(key)}`, desk.say.setting(key, example));
+  return missing(desk, spot, key, desk.words.tubes.needs(desk.say.key(key), desk.say.setting(key, example)));
 }

@@ -9,6 +9,5 @@ const TOO_WIDE = 10;
 export function rootAt(desk: Desk, spot: Spot | undefined): Length | undefined {
   const root = lengthAt(desk, spot, 'zero-or-more');
   if (spot === undefined || root === undefined || root.mm < TOO_WIDE) return root;
-  const why = `a weld's root is not left open by ${TOO_WIDE} mm and more`;
-  return complain(desk, spot, 'too-large', why, `a length under ${TOO_WIDE} mm, such as 1mm`);
+  return complain(desk, spot, 'too-large', desk.words.job.ends.rootTooWide(TOO_WIDE));
 }

@@ -14,14 +14,13 @@ export function readSize(desk: Desk, tube: Spot, fields: Fields): TubeSize {
     return { section: sizeMissing(desk, tube), wall: readWall(desk, wall, undefined) };
   }
   if (another === undefined) return SECTIONS[kind]?.(desk, spot, wall) ?? UNCLEAR;
-  const why = `${desk.say.key(kind)} says the size already`;
-  complain(desk, fields.get(another) ?? spot, 'size-twice', why, 'one of the two');
+  const objection = desk.words.tubes.sizeTwice(desk.say.key(kind));
+  complain(desk, fields.get(another) ?? spot, 'size-twice', objection);
   return UNCLEAR;
 }
 
 const UNCLEAR: TubeSize = { section: undefined, wall: 'unclear' };
 
 function sizeMissing(desk: Desk, tube: Spot): undefined {
-  const instead = `its outside diameter, as in 38.1mm or 1-1/2in, or ${desk.say.setting('pipe', 'NPS 1-1/2')}`;
-  return missing(desk, tube, 'od', 'the tube needs a size', instead);
+  return missing(desk, tube, 'od', desk.words.tubes.noSize(desk.say.setting('pipe', 'NPS 1-1/2')));
 }

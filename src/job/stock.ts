@@ -11,18 +11,16 @@ const KERF: Length = { mm: 3, wrote: '3 mm', unit: 'mm' };
 
 const MOST_OF_ONE = 9999;
 const MOST_LENGTHS = 99;
-const WANTED = 'a length and how many there are, as in 6m x 3, or one length, as in 2.4m';
 
 /** The lengths that the shop has, and what a cut takes; undefined where no stock is told, or it was misread. */
 export function readStock(desk: Desk, fields: Fields): Stock | undefined {
   const kerf = fields.has('kerf') ? lengthAt(desk, fields.get('kerf'), 'zero-or-more') : KERF;
   const spot = fields.get('stock');
   if (spot === undefined || spot.spoilt) return undefined;
-  const spots = isSeq(spot.node) ? itemsOf(desk, spot, `a list: ${WANTED}`) : [spot];
+  const spots = isSeq(spot.node) ? itemsOf(desk, spot, desk.words.job.stock.list) : [spot];
   if (spots === undefined) return undefined;
   if (spots.length === 0 || spots.length > MOST_LENGTHS) {
-    const why = spots.length === 0 ? 'there is nothing in the list' : 'no shop has so many different lengths';
-    return complain(desk, spot, 'stock', why, `up to ${MOST_LENGTHS} lengths, each ${WANTED}`);
+    return complain(desk, spot, 'stock', desk.words.job.stock.count(spots.length, MOST_LENGTHS));
   }
   const read = spots.map((each) => stockLengthAt(desk, { ...each, key: spot.key }));
   const lengths = read.filter((each) => each !== undefined);
@@ -31,20 +29,18 @@ export function readStock(desk: Desk, fields: Fields): Stock | undefined {
 
 /** `6m x 3`: three lengths of six metres; `2.4m`: one. */
 function stockLengthAt(desk: Desk, spot: Spot): StockLength | undefined {
-  const text = textOf(desk, spot, WANTED);
+  const words = desk.words.job.stock;
+  const text = textOf(desk, spot, words.length);
   if (text === undefined) return undefined;
   const [, size = '', many] = /^(.*?)(?:\s*[x×*]\s*([^x×*]*))?$/isu.exec(text.trim()) ?? [];
   const reading = readLength(size, desk.bareUnit);
-  if (!reading.ok) return complain(desk, spot, 'length', desk.words.faults.said(reading.fault).why, WANTED);
-  if (reading.value.mm <= 0) return complain(desk, spot, 'not-positive', 'it has to be more than 0', WANTED);
+  if (!reading.ok) {
+    return complain(desk, spot, 'length', words.misread(desk.words.faults.said(reading.fault).why));
+  }
+  if (reading.value.mm <= 0) return complain(desk, spot, 'not-positive', words.notPositive);
   if (many === undefined) return { length: reading.value, count: 1 };
   const count = /^\d{1,6}$/.test(many.trim()) ? Number(many) : 0;
   if (count >= 1 && count <= MOST_OF_ONE) return { length: reading.value, count };
-  return complain(desk, spot, 'stock', countWhy(many, desk), WANTED);
-}
-
-function countWhy(many: string, desk: Desk): string {
-  return readLength(many, desk.bareUnit).ok && /[\p{L}"']/u.test(many)
-    ? 'the length comes first, and then how many there are'
-    : `how many there are is a whole number from 1 to ${MOST_OF_ONE}`;
+  const isLength = readLength(many, desk.bareUnit).ok && /[\p{L}"']/u.test(many);
+  return complain(desk, spot, 'stock', isLength ? words.lengthFirst : words.noCount(MOST_OF_ONE));
 }

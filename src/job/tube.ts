@@ -21,7 +21,7 @@ export interface TubeDefaults {
 export function readTube(desk: Desk, spot: Spot, position: number, defaults: TubeDefaults): Tube | undefined {
   const fields = fieldsOf(desk, spot, 'tube');
   if (fields === undefined) return undefined;
-  const name = wordsAt(desk, fields.get('name')) ?? `tube ${position}`;
+  const name = wordsAt(desk, fields.get('name')) ?? desk.words.job.unnamed(position);
   const { section, wall } = readSize(desk, spot, fields);
   const between = readBetween(desk, fields, section);
   const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more') ?? TEN_MM;
@@ -55,13 +55,12 @@ function readEnds(
   between: Length | MeasuredBetween | undefined,
 ): Ends | undefined {
   const spot = fields.get('ends');
-  if (spot === undefined) return missing(desk, tube, 'ends', 'there is no end to cope', ENDS_EXAMPLE);
+  if (spot === undefined) return missing(desk, tube, 'ends', desk.words.job.ends.noEnd);
   const named = fieldsOf(desk, spot, 'ends');
   if (named === undefined) return undefined;
   const [a, b] = [named.get('A'), named.get('B')];
   if (a && b && !fields.has('between')) {
-    const why = 'a tube with two ends has a length between their work points';
-    missing(desk, tube, 'between', why, 'its length, as in 600mm, or one end alone');
+    missing(desk, tube, 'between', desk.words.job.ends.noLengthBetween);
   }
   const A = a && readEnd(desk, a, own, 'A');
   const asRead = b && readEnd(desk, b, own, 'B');
@@ -70,22 +69,17 @@ function readEnds(
   const marked = lengthAsk !== undefined && isMark(lengthAsk);
   const B = marked ? withLengthMark(desk, lengthAsk, asRead) : asRead;
   if (marked && !B) return undefined;
-  if (lengthAsk && between && 'ways' in between && !(A && B) && !named.strange) oneEnd(desk, lengthAsk);
+  if (lengthAsk && between && 'ways' in between && !(A && B) && !named.strange) {
+    complain(desk, lengthAsk, 'one-end', desk.words.job.ends.lengthOfOneEnd);
+  }
   const preparations = [A, B].flatMap(preparationOf);
   complainOfIdleAsk(desk, own.edges, preparations);
   // With nothing to cope and both ends named it is a blank, which is cut to length all the same.
   if (preparations.length === 0 && !(A && B) && !named.strange) {
-    return complain(desk, spot, 'no-end', 'there is no end to cope', ENDS_EXAMPLE);
+    return complain(desk, spot, 'no-end', desk.words.job.ends.noEnd);
   }
   return { ...(A && { A }), ...(B && { B }) };
 }
-
-function oneEnd(desk: Desk, between: Spot): void {
-  const why = 'what is measured from one end to the other takes both ends to come to a length';
-  complain(desk, between, 'one-end', why, 'both ends as well, or a length from work point to work point');
-}
-
-const ENDS_EXAMPLE = 'an end, as in `A: { onto: { od: 44.5mm }, angle: 60deg }`';
 
 function preparationOf(end: End | undefined): Preparation[] {
   return end?.kind === 'coped' ? [end.preparation] : [];

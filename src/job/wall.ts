@@ -1,6 +1,5 @@
 import { readGauge } from '../measure/gauge.ts';
 import type { Length } from '../measure/units.ts';
-import { lengthAsWritten, millimetres } from '../measure/write.ts';
 import type { Wall } from './preparation.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { textOf } from './text/fields.ts';
@@ -15,7 +14,7 @@ export function readWall(desk: Desk, spot: Spot | undefined, narrow: Length | un
 
 /** A wall by its thickness or its gauge. */
 export function wallAt(desk: Desk, spot: Spot): Length | undefined {
-  const text = textOf(desk, spot, 'a length such as 2.4mm or .095in, or a gauge such as 16 BWG');
+  const text = textOf(desk, spot, desk.words.tubes.wall);
   if (text === undefined) return undefined;
   const gauge = readGauge(text, desk.bareUnit);
   if (gauge === undefined) return lengthAt(desk, spot, 'positive');
@@ -24,9 +23,7 @@ export function wallAt(desk: Desk, spot: Spot): Length | undefined {
 
 /** The wall, if a tube so wide where it is narrowest has room for it. */
 export function withinTube(desk: Desk, spot: Spot, wall: Length, narrow: Length): Wall {
-  const radius = narrow.mm / 2;
-  if (wall.mm < radius - 1e-9) return wall;
-  const why = `the wall fills the tube: half of ${lengthAsWritten(narrow)} is ${millimetres(radius)} mm`;
-  complain(desk, spot, 'wall', why, `a wall under ${millimetres(radius)} mm`);
+  if (wall.mm < narrow.mm / 2 - 1e-9) return wall;
+  complain(desk, spot, 'wall', desk.words.tubes.wallFills(narrow));
   return 'unclear';
 }

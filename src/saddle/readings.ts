@@ -1,5 +1,4 @@
 import type { BetweenReading, Tube } from '../job/job.ts';
-import { betweenInWords } from '../job/ways/between.ts';
 import { type Reading, refused, taken } from '../measure/reading.ts';
 import type { Angle, Length, Mm } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';
@@ -8,7 +7,7 @@ import type { Cope, EndSolution } from './cope.ts';
 import { lengthMarkOf } from './fit-up.ts';
 
 /** Why a reading comes to no length: what it was measured along passes beside a header, or is not known yet. */
-export type NoLength = keyof Language['job']['noLength'];
+export type NoLength = keyof Language['job']['ways']['noLength'];
 
 /** One way in which a tube's length was measured, and what it comes to from work point to work point. */
 export interface ReadLength {
@@ -28,9 +27,7 @@ export function readLengths(
   return ways.map((reading) => {
     const beyond = beyondReading(reading, A, B, section);
     const came =
-      typeof beyond === 'number'
-        ? taken(reading.length.mm + beyond)
-        : refused(betweenInWords(reading), beyond);
+      typeof beyond === 'number' ? taken(reading.length.mm + beyond) : refused(reading.length.wrote, beyond);
     return { reading, came };
   });
 }

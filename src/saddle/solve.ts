@@ -3,15 +3,13 @@ import { mirroredTube } from '../job/opposite.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { type Complaint, Refusal } from '../job/text/complaint.ts';
 import { complainAt } from '../job/text/origin.ts';
-import { betweenInWords } from '../job/ways/between.ts';
 import type { Mm, Radians } from '../measure/units.ts';
-import { millimetres } from '../measure/write.ts';
 import type { Section } from '../space/section.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { homeStation } from './peaks.ts';
 import { type ReadLength, readLengths } from './readings.ts';
-import { complaintsOfLengths } from './readings-told.ts';
+import { betweenRead, complaintsOfLengths } from './readings-told.ts';
 
 export type Hand = 'as-drawn' | 'opposite';
 
@@ -66,22 +64,14 @@ export function solveJob(job: Job): readonly TubeSolution[] {
 
 function lengthMarkMisses(job: Job, { ends: { B } }: TubeSolution, place: number): Complaint[] {
   if (B?.kind !== 'coped' || !B.fitUp?.between || B.fitUp.lengthSetback !== undefined) return [];
-  const misreading = {
-    read: 'between: mark',
-    why: "the line of the tube at the header's centre line passes beside the header, so no length can be marked on it",
-    instead: 'a length, or less offset at end B',
-  };
-  return [complainAt(job, `tubes[${place}].between`, 'mark', misreading)];
+  return [complainAt(job, `tubes[${place}].between`, 'mark', job.words.job.ends.lengthMarkBeside)];
 }
 
 function copesCross(job: Job, { readings, lengths }: TubeSolution, place: number): Complaint[] {
   if (!lengths || lengths.shortest > 0) return [];
-  const least = millimetres(Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10);
-  const misreading = {
-    read: `between: ${readings.map(({ reading }) => betweenInWords(reading)).join(' and ')}`,
-    why: `the cuts of its two ends cross by ${millimetres(-lengths.shortest)} mm and leave no tube between them`,
-    instead: `at least ${least} mm, measured from work point to work point`,
-  };
+  const least = Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10;
+  const read = betweenRead(readings, job.words);
+  const misreading = { read, ...job.words.job.ends.cutsCross(-lengths.shortest, least) };
   return [complainAt(job, `tubes[${place}].between`, 'too-short', misreading)];
 }
 
@@ -89,11 +79,7 @@ function bendsCross(job: Job, { ends }: TubeSolution, place: number): Complaint[
   return (['A', 'B'] as const).flatMap((name) => {
     const end = ends[name];
     if (end?.kind !== 'coped' || !bendCrosses(end.end, end.joint)) return [];
-    const misreading = {
-      read: `end ${name}`,
-      why: 'the arc of the bend that it lands on crosses the tube again, away from the joint',
-      instead: 'a larger `radius`, or a `centre` turned away from the body (180deg is straight away)',
-    };
+    const misreading = job.words.job.ends.bendCrosses(name);
     return [complainAt(job, `tubes[${place}].ends.${name}`, 'bend-crosses', misreading)];
   });
 }

@@ -18,8 +18,7 @@ export function readBend(desk: Desk, spot: Spot, fields: Fields): BendHeader | u
   const centre = fields.has('centre') ? angleAt(desk, fields.get('centre')) : NO_ANGLE;
   if (!od || !radius || !centre) return undefined;
   if (radius.mm > od.mm / 2) return { kind: 'bend', od, radius, centre };
-  const why = `a tube of ${lengthAsWritten(od)} can not be bent round a centre line of ${lengthAsWritten(radius)}`;
-  return complain(desk, fields.get('radius') ?? spot, 'bend', why, 'a radius over half the diameter');
+  return complain(desk, fields.get('radius') ?? spot, 'bend', desk.words.headers.bentTooTight(od, radius));
 }
 
 export function bendFacts(header: BendHeader): HeaderFacts {

@@ -12,14 +12,13 @@ import { angleAt, lengthAt, missing } from '../text/values.ts';
 export function readMitre(desk: Desk, spot: Spot, fields: Fields): MitreHeader | undefined {
   const turn = needed(desk, spot, fields, 'turn', (at) => angleAt(desk, at), '90deg');
   if (turn && !(degrees(turn.rad) > 1e-9 && degrees(turn.rad) < 180 - 1e-9)) {
-    const why = 'a corner turns by more than 0 and less than 180 degrees';
-    return complain(desk, fields.get('turn') ?? spot, 'angle-range', why, 'a turn such as 90deg');
+    return complain(desk, fields.get('turn') ?? spot, 'angle-range', desk.words.headers.noTurn);
   }
   const [pieces, radius] = [fields.get('pieces'), fields.get('radius')];
   if (!turn || (!pieces && !radius)) return turn && { kind: 'mitre', turn };
   if (!pieces || !radius) {
     const [has, lacks] = pieces ? ['pieces', 'radius'] : ['radius', 'pieces'];
-    return missing(desk, spot, lacks, `${desk.say.key(has)} needs it too`, 'both, or neither');
+    return missing(desk, spot, lacks, desk.words.headers.needsBoth(desk.say.key(has)));
   }
   const count = piecesAt(desk, pieces);
   const length = lengthAt(desk, radius, 'positive');
@@ -28,11 +27,11 @@ export function readMitre(desk: Desk, spot: Spot, fields: Fields): MitreHeader |
 }
 
 function piecesAt(desk: Desk, spot: Spot): number | undefined {
-  const text = textOf(desk, spot, 'a whole number, 2 or more')?.trim();
+  const text = textOf(desk, spot, desk.words.headers.pieces)?.trim();
   if (text === undefined) return undefined;
   const count = /^\d{1,3}$/.test(text) ? Number(text) : 0;
   if (count >= 2 && count <= 100) return count;
-  return complain(desk, spot, 'pieces', 'a bend is made of 2 to 100 pieces', 'a whole number such as 5');
+  return complain(desk, spot, 'pieces', desk.words.headers.noPieces);
 }
 
 export function mitreFacts(header: MitreHeader): HeaderFacts {

@@ -13,15 +13,15 @@ interface KnownScale {
 /** Scales that settings give, each with the readings that half a millimetre either way makes of it. */
 const KNOWN: readonly KnownScale[] = [
   // A4 is 297 mm high and letter 279.4: 94.1 %.
-  { cause: 'A4 on letter', ...around(279.4 / 297) },
+  { cause: 'a4-on-letter', ...around(279.4 / 297) },
   // Letter is 215.9 mm wide and A4 210: 97.3 %.
-  { cause: 'letter on A4', ...around(210 / 215.9) },
-  { cause: 'points for pixels', ...around(96 / 72) },
-  { cause: 'pixels for points', ...around(72 / 96) },
-  { cause: 'bar of 4 in', ...around((4 * MM_PER_INCH) / 100), only: 'metric' },
-  { cause: 'bar of 100 mm', ...around(100 / (4 * MM_PER_INCH)), only: 'inches' },
+  { cause: 'letter-on-a4', ...around(210 / 215.9) },
+  { cause: 'points-for-pixels', ...around(96 / 72) },
+  { cause: 'pixels-for-points', ...around(72 / 96) },
+  { cause: 'bar-of-4-in', ...around((4 * MM_PER_INCH) / 100), only: 'metric' },
+  { cause: 'bar-of-100-mm', ...around(100 / (4 * MM_PER_INCH)), only: 'inches' },
   // About 96 %: the page shrunk into what the printer can reach.
-  { cause: 'fit to page', from: 0.945, to: 0.985 },
+  { cause: 'fit-to-page', from: 0.945, to: 0.985 },
 ];
 
 /** The likely cause of a factor that no printer has by itself, and what to do about it. */

@@ -35,13 +35,13 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: Pape
   const insisted = defaults.insistOnPaper;
   const named = readPaperAt(desk, fields.get('paper'));
   const margins = readMargins(desk, fields.get('margin'));
-  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, '2 mm');
+  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER);
   const chosen = insisted ?? named ?? defaults.paper;
   const unclear = fields.has('paper') && named === undefined && insisted === undefined;
   if (margins !== undefined && !unclear) {
     const small = tooSmall(chosen, margins)?.(desk.words);
     const spot = fields.get('margin') ?? fields.get('paper');
-    if (small && spot) complain(desk, spot, 'paper-small', small.why, small.instead);
+    if (small && spot) complain(desk, spot, 'paper-small', small);
     else if (small)
       complainOf(desk, file.at, { code: 'paper-small', read: asWritten(chosen.name), ...small });
   }
@@ -56,9 +56,7 @@ function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
   const text = spot && textOf(desk, spot, desk.words.paper.wanted(PAPER_NAMES));
   if (spot === undefined || text === undefined) return undefined;
   const reading = readPaper(text, desk.bareUnit);
-  if (reading.ok) return reading.value;
-  const { why, instead } = reading.fault(desk.words);
-  return complain(desk, spot, 'paper', why, instead);
+  return reading.ok ? reading.value : complain(desk, spot, 'paper', reading.fault(desk.words));
 }
 
 /** One length for all four edges, or a map with some of them; undefined where it can't be read. */

@@ -1,5 +1,5 @@
 import type { Length } from '../../measure/units.ts';
-import { bothUnits, lengthAsWritten } from '../../measure/write.ts';
+import { bothUnits } from '../../measure/write.ts';
 import { roundSection } from '../../space/sections/round.ts';
 import { diameterAt } from '../diameter.ts';
 import type { RoundSection } from '../job.ts';
@@ -23,8 +23,9 @@ export function readPipe(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSi
     return { section, wall: pipe === undefined ? 'unclear' : own };
   }
   if (wall) {
-    const why = `${desk.say.key('pipe')} says the wall already, ${lengthAsWritten(pipe.wall)}`;
-    complain(desk, wall, 'wall-twice', why, `${desk.say.setting('pipe', pipe.od.wrote)}, or no wall`);
+    const { key, setting } = desk.say;
+    const objection = desk.words.tubes.wallTwice(key('pipe'), pipe.wall, setting('pipe', pipe.od.wrote));
+    complain(desk, wall, 'wall-twice', objection);
     return { section, wall: 'unclear' };
   }
   return { section, wall: withinTube(desk, spot, pipe.wall, pipe.od) };

@@ -1,5 +1,7 @@
 import { isMap, isScalar, type LineCounter, type Node } from 'yaml';
+import { partOf, type Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
+import { asWritten, type Objection } from '../../words/said.ts';
 import type { Complaint } from './complaint.ts';
 import type { Place } from './place.ts';
 import { onOneLine, shortened } from './quoting.ts';
@@ -19,13 +21,13 @@ export interface Spot {
 
 /** How messages name a key or a setting: as the job file writes it, or as a flag. */
 export interface Dialect {
-  key(name: string): string;
-  setting(name: string, value: string): string;
+  key(name: string): Said;
+  setting(name: string, value: string): Said;
 }
 
 export const IN_A_FILE: Dialect = {
-  key: (name) => `\`${name}\``,
-  setting: (name, value) => `\`${name}: ${value}\``,
+  key: (name) => asWritten(`\`${name}\``),
+  setting: (name, value) => asWritten(`\`${name}: ${value}\``),
 };
 
 /** Where a job file is read: its text, the unit of bare numbers, and the mistakes and places found so far. */
@@ -40,10 +42,10 @@ export interface Desk {
 }
 
 /** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
-export function complain(desk: Desk, spot: Spot, code: string, why: string, instead: string): undefined {
+export function complain(desk: Desk, spot: Spot, code: string, objection: Objection): undefined {
   const key = spot.key === '' ? {} : { key: spot.key };
   const lacking = isEmpty(spot) ? ({ lacking: true } as const) : {};
-  complainOf(desk, spot.at, { code, read: wording(desk, spot), why, instead, ...key, ...lacking });
+  complainOf(desk, spot.at, { code, read: wording(desk, spot), ...objection, ...key, ...lacking });
 }
 
 /** Whether nothing is written after a key. */
@@ -57,8 +59,8 @@ export type Mistake = Omit<Complaint, 'file' | 'line' | 'column'>;
 /** The same for a mistake that is not the wording of one value. */
 export function complainOf(desk: Desk, at: number, mistake: Mistake): undefined {
   const place = placeOf(desk.text.lines, at);
-  const read = onOneLine(mistake.read);
-  const [why, instead] = [onOneLine(mistake.why), onOneLine(mistake.instead)];
+  const oneLine = (said: Said): Said => partOf(said, onOneLine(said));
+  const [read, why, instead] = [oneLine(mistake.read), oneLine(mistake.why), oneLine(mistake.instead)];
   const once = `${place.line}:${place.column} ${mistake.code} ${read}`;
   if (!desk.complaints.has(once))
     desk.complaints.set(once, { ...mistake, file: desk.text.file, ...place, read, why, instead });
@@ -70,10 +72,11 @@ export function placeOf(lines: LineCounter, at: number): { line: number; column:
 }
 
 /** The value as it stands in the file, with its key: `angle: 0`. */
-function wording(desk: Desk, { key, node }: Spot): string {
+function wording(desk: Desk, { key, node }: Spot): Said {
   const [begin = 0, end = 0] = node?.range ?? [];
   const value = desk.text.source.slice(begin, Math.min(end, begin + 200)).trim();
   const line = value.split(/[\r\n]/)[0] ?? '';
   const words = isScalar(node) || isMap(node) ? line : value.replace(/\s+/g, ' ');
-  return shortened(`${key === '' ? '' : `${key}: `}${words}`.trim()) || 'nothing';
+  const read = shortened(`${key === '' ? '' : `${key}: `}${words}`.trim());
+  return read === '' ? desk.words.job.text.nothing : asWritten(read);
 }

@@ -1,7 +1,10 @@
 import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { readLength } from '../../measure/length.ts';
+import type { Said } from '../../measure/said.ts';
+import { asWritten } from '../../words/said.ts';
 import { complain, complainOf, type Desk, isEmpty, placeOf, type Spot } from './desk.ts';
-import { insteadOfKey, KEYS, type KeyPlace, meantKey, placeName } from './keys.ts';
+import { KEYS, type KeyPlace, placesOf } from './keys.ts';
+import { nearest } from './nearest.ts';
 import { shortened } from './quoting.ts';
 
 /** The known keys of a map with their values. A value that was misread is there too, as a spoilt spot. */
@@ -15,7 +18,7 @@ export interface Fields {
 /** Takes a map apart, complaining about keys that are unknown, doubled or no words; undefined where it is no map. */
 export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | undefined {
   if (spot.spoilt) return undefined;
-  if (!isMap(spot.node)) return notA(desk, spot, `a map with ${listed(KEYS[place])}`);
+  if (!isMap(spot.node)) return notA(desk, spot, desk.words.job.text.mapOf(KEYS[place]));
   const found = new Map<string, Spot>();
   const slips = new Map<string, Spot>();
   let strange = false;
@@ -50,14 +53,17 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
 
 function doubled(desk: Desk, field: Spot, first: number): void {
   const { line } = placeOf(desk.text.lines, first);
-  complain(desk, field, 'duplicate-key', `\`${field.key}\` is there already, at line ${line}`, 'it once');
+  complain(desk, field, 'duplicate-key', desk.words.job.text.keyTwice(field.key, line));
 }
 
 /** Complains of a key; gives back the one that was probably meant. */
 function unknown(desk: Desk, field: Spot, place: KeyPlace): string | undefined {
-  const why = `\`${shortened(field.key)}\` is not a key ${placeName(place)}`;
-  complain(desk, field, 'unknown-key', why, insteadOfKey(field.key, place));
-  return meantKey(field.key, place);
+  const elsewhere = placesOf(field.key);
+  const meant = elsewhere.length > 0 ? undefined : nearest(field.key, KEYS[place]);
+  const quoted = asWritten(shortened(field.key));
+  const known = { elsewhere, meant, here: KEYS[place] };
+  complain(desk, field, 'unknown-key', desk.words.job.text.unknownKey(quoted, field.key, place, known));
+  return meant;
 }
 
 interface Key {
@@ -72,12 +78,7 @@ function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
   }
   const at =
     (isScalar(key) || isMap(key) || isSeq(key) || isAlias(key) ? key.range?.[0] : undefined) ?? spot.at;
-  complainOf(desk, at, {
-    code: 'key',
-    read: 'a key that is no word',
-    why: 'keys are single words',
-    instead: 'a word',
-  });
+  complainOf(desk, at, { code: 'key', ...desk.words.job.text.keyIsNoWord });
   return undefined;
 }
 
@@ -103,28 +104,25 @@ function splitAtComma(desk: Desk, map: YAMLMap, pair: Pair, next: Pair | undefin
   if (!isScalar(key) || !isScalar(value) || !isScalar(next.key)) return false;
   const joined = `${value.source},${next.key.source}`;
   const meant = readLength(joined, desk.bareUnit);
-  const dotted = meant.ok
-    ? `\`${key.source}: "${joined}"\` with quotes, or \`${key.source}: ${joined.replace(',', '.')}\``
-    : desk.words.faults.said(meant.fault).instead;
-  const why = 'inside { } a comma ends the value, so the decimals were split off';
+  const misread = meant.ok ? undefined : desk.words.faults.said(meant.fault).instead;
+  const name = key.source ?? '';
   complainOf(desk, value.range?.[0] ?? 0, {
     code: 'decimal-comma',
-    read: shortened(`${key.source}: ${joined}`),
-    why,
-    instead: dotted,
-    key: String(key.value),
+    read: asWritten(shortened(`${name}: ${joined}`)),
+    ...desk.words.job.text.decimalsSplitOff(name, joined, misread),
+    key: name,
   });
   return true;
 }
 
 function aliased(desk: Desk, spot: Spot): boolean {
   if (!isAlias(spot.node)) return false;
-  complain(desk, spot, 'alias', 'a job does not take values by reference', 'the value written out');
+  complain(desk, spot, 'alias', desk.words.job.text.byReference);
   return true;
 }
 
 /** The items of a list; undefined where it is none. */
-export function itemsOf(desk: Desk, spot: Spot, wanted: string): readonly Spot[] | undefined {
+export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] | undefined {
   if (spot.spoilt) return undefined;
   if (!isSeq(spot.node)) return notA(desk, spot, wanted);
   return spot.node.items.map((item, i) => {
@@ -137,7 +135,7 @@ export function itemsOf(desk: Desk, spot: Spot, wanted: string): readonly Spot[]
 }
 
 /** The text of a plain value; undefined where there is none, or a map or list in its place. */
-export function textOf(desk: Desk, spot: Spot, wanted: string): string | undefined {
+export function textOf(desk: Desk, spot: Spot, wanted: Said): string | undefined {
   if (spot.spoilt) return undefined;
   const { node } = spot;
   if (!isScalar(node) || typeof node.value !== 'string' || isEmpty(spot)) return notA(desk, spot, wanted);
@@ -156,26 +154,16 @@ export function wordOf({ node, spoilt }: Spot): string | undefined {
 }
 
 /** Complains that a value has another shape than what is wanted here. */
-export function notA(desk: Desk, spot: Spot, wanted: string): undefined {
-  complain(desk, spot, 'shape', shapeOf(desk, spot), wanted);
+export function notA(desk: Desk, spot: Spot, wanted: Said): undefined {
+  complain(desk, spot, 'shape', { why: desk.words.job.text.shape(shapeOf(desk, spot)), instead: wanted });
 }
 
-function shapeOf(desk: Desk, spot: Spot): string {
+function shapeOf(desk: Desk, spot: Spot): 'map' | 'list' | 'value' | 'nothing' | 'comment' {
   const { node, at } = spot;
-  if (isMap(node)) return 'there is a map';
-  if (isSeq(node)) return 'there is a list';
-  if (!isEmpty(spot)) return 'there is a single value';
+  if (isMap(node)) return 'map';
+  if (isSeq(node)) return 'list';
+  if (!isEmpty(spot)) return 'value';
   const { source } = desk.text;
   const line = source.slice(at, source.indexOf('\n', at) < 0 ? undefined : source.indexOf('\n', at));
-  const comment = /\s#/.test(line) ? '; what follows # is a comment unless it is quoted' : '';
-  return `there is no value${comment}`;
-}
-
-function listed(keys: readonly string[]): string {
-  return keys.length === 1
-    ? `\`${keys[0]}\``
-    : keys
-        .slice(0, 4)
-        .map((key) => `\`${key}\``)
-        .join(', ') + (keys.length > 4 ? ' ...' : '');
+  return /\s#/.test(line) ? 'comment' : 'nothing';
 }

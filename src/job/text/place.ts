@@ -1,3 +1,5 @@
+import type { Said } from '../../measure/said.ts';
+
 /** Where the values of a job were written, by paths such as `tubes[0].ends.A.angle`. */
 export interface Origin {
   readonly file: string;
@@ -5,4 +7,4 @@ export interface Origin {
 }
 
 /** A place in a job file, counted from 1, or the flag that gave the value. */
-export type Place = { readonly line: number; readonly column: number } | { readonly flag: string };
+export type Place = { readonly line: number; readonly column: number } | { readonly flag: Said };

@@ -1,5 +1,8 @@
-import { type Document, LineCounter, parseDocument, type YAMLParseError, type YAMLWarning } from 'yaml';
-import { type Complaint, type Misreading, Refusal } from './complaint.ts';
+import { type Document, LineCounter, parseDocument } from 'yaml';
+import { type Reading, refused, taken } from '../../measure/reading.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten, type Objection } from '../../words/said.ts';
+import type { Complaint } from './complaint.ts';
 import { onOneLine, shortened } from './quoting.ts';
 
 export interface JobText {
@@ -16,14 +19,22 @@ const LONGEST = 20_000_000;
 const DEEPEST_BRACKETS = 40;
 const DEEPEST_INDENT = 120;
 
+/** A complaint about a text that is no job file, which waits for its language. */
+type Unparsed = (words: Language) => Complaint;
+
 /**
  * Parses the text of a job file. Every value stays the text it was written as (the failsafe schema), so that `38.10`
- * or `0x1F` is judged as the person sees it. Throws `Refusal` where the text is no YAML; only the first mistake
- * is told then, since the others mostly follow from it.
+ * or `0x1F` is judged as the person sees it. Of a text that is no YAML only the first mistake is told, since the others
+ * mostly follow from it. Does not throw.
  */
-export function parseJobText(source: string, file: string): JobText {
+export function parseJobText(source: string, file: string): Reading<JobText, Unparsed> {
+  const refuse = ({ code, at, read, said }: Unusable) =>
+    refused(read, (words: Language): Complaint => {
+      const quoted = read === '' ? words.job.text.nothing : asWritten(read);
+      return { code, file, ...placeIn(source, at), read: quoted, ...said(words.job.text) };
+    });
   const unusable = notReadable(source);
-  if (unusable) throw refusal(file, source, unusable.code, unusable.at, unusable);
+  if (unusable) return refuse(unusable);
   const lines = new LineCounter();
   const document = parseDocument(source, {
     schema: 'failsafe',
@@ -34,63 +45,38 @@ export function parseJobText(source: string, file: string): JobText {
     lineCounter: lines,
   });
   const mistake = document.errors[0] ?? document.warnings[0];
-  if (mistake) throw refusal(file, source, 'not-yaml', mistake.pos[0], inWords(mistake, source));
-  if (document.contents === null) {
-    throw refusal(file, source, 'empty', 0, {
-      read: '',
-      why: 'the file holds only comments',
-      instead: WHOLE_JOB,
-    });
+  if (mistake) {
+    const [at] = mistake.pos;
+    const said = (text: Words): Objection => text.notYaml(mistake.code);
+    return refuse({ code: 'not-yaml', at, read: firstLine(source, at), said });
   }
-  return { file, source, document, lines };
+  if (document.contents === null) {
+    return refuse({ code: 'empty', at: 0, read: '', said: (text) => text.onlyComments });
+  }
+  return taken({ file, source, document, lines });
 }
 
-const WHOLE_JOB = 'a job that begins with `copeleaf: 1`; `copeleaf starter` lists some to begin from';
+type Words = Language['job']['text'];
 
-interface Unusable extends Misreading {
+interface Unusable {
   readonly code: string;
   readonly at: number;
+  readonly read: string;
+  readonly said: (text: Words) => Objection;
 }
 
 function notReadable(source: string): Unusable | undefined {
-  if (source.trim() === '') {
-    return { code: 'empty', at: 0, read: '', why: 'the file is empty', instead: WHOLE_JOB };
-  }
+  if (source.trim() === '') return { code: 'empty', at: 0, read: '', said: (text) => text.empty };
   const read = firstLine(source, 0);
-  if (/^\s*%PDF-/.test(source)) {
-    const instead = 'the job file; one that was printed is attached to its PDF';
-    return { code: 'not-text', at: 0, read, why: 'this is a PDF and not a job file', instead };
-  }
+  if (/^\s*%PDF-/.test(source)) return { code: 'not-text', at: 0, read, said: (text) => text.pdf };
   const stray = strayControl(source);
   if (stray >= 0) {
-    const why = 'the file is not plain text in UTF-8';
-    return {
-      code: 'not-text',
-      at: stray,
-      read: firstLine(source, stray),
-      why,
-      instead: 'a job file saved as UTF-8 text',
-    };
+    return { code: 'not-text', at: stray, read: firstLine(source, stray), said: (text) => text.notText };
   }
-  if (source.length > LONGEST) {
-    return {
-      code: 'too-large',
-      at: 0,
-      read,
-      why: 'the file is too large for a job',
-      instead: 'several smaller jobs',
-    };
-  }
+  if (source.length > LONGEST) return { code: 'too-large', at: 0, read, said: (text) => text.tooLarge };
   const deep = tooDeep(source);
   if (deep < 0) return undefined;
-  const why = 'it is nested too deeply for a job';
-  return {
-    code: 'too-deep',
-    at: deep,
-    read: firstLine(source, deep),
-    why,
-    instead: 'the few levels that a job has',
-  };
+  return { code: 'too-deep', at: deep, read: firstLine(source, deep), said: (text) => text.tooDeep };
 }
 
 /** Control characters that no text has, and what stands for bytes that are not UTF-8. */
@@ -117,40 +103,6 @@ function tooDeep(source: string): number {
   );
 }
 
-const MISTAKES: Readonly<Record<string, readonly [why: string, instead: string]>> = {
-  TAB_AS_INDENT: ['YAML does not take tabs at the start of a line', 'spaces'],
-  MULTIPLE_DOCS: ['`---` begins a second document', 'one job in one file'],
-  BAD_SCALAR_START: ['a value can not begin with this sign unless it is quoted', 'the value in quotes'],
-  MULTILINE_IMPLICIT_KEY: ['the line has no `key: value`', 'a colon and a space after the key'],
-  BLOCK_AS_IMPLICIT_KEY: [
-    'there is a second colon in the value',
-    'one `key: value` a line, or the value in quotes',
-  ],
-  BAD_ALIAS: [
-    '`*` and `&` at the start of a value have a meaning in YAML',
-    'the value in quotes, or written out',
-  ],
-  TAG_RESOLVE_FAILED: ['`!` at the start of a value has a meaning in YAML', 'the value in quotes'],
-  BAD_DIRECTIVE: ['`%` at the start of a line has a meaning in YAML', 'the line without it'],
-  MISSING_CHAR: ['a closing sign or a separator is missing', 'the missing quote, bracket, comma or colon'],
-  BAD_INDENT: [
-    'the lines are not indented alike, or a bracket is not closed',
-    'the same indent for keys of one level',
-  ],
-  UNEXPECTED_TOKEN: [
-    'something follows where the value should be over',
-    'the whole value in one pair of quotes',
-  ],
-};
-
-function inWords(mistake: YAMLParseError | YAMLWarning, text: string): Misreading {
-  const [why, instead] = MISTAKES[mistake.code] ?? [
-    'this is not written as YAML',
-    'lines of the form `key: value`',
-  ];
-  return { read: firstLine(text, mistake.pos[0]), why, instead };
-}
-
 /** The line round a place, cut to what a message can hold. */
 export function firstLine(source: string, at: number): string {
   const begin = source.lastIndexOf('\n', Math.max(0, at - 1)) + 1;
@@ -158,10 +110,7 @@ export function firstLine(source: string, at: number): string {
   return shortened(onOneLine(line.replace('\uFEFF', ' ')).trim());
 }
 
-function refusal(file: string, source: string, code: string, at: number, misreading: Misreading): Refusal {
+function placeIn(source: string, at: number): { line: number; column: number } {
   const before = source.slice(0, at).split('\n');
-  const place = { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
-  const { why, instead } = misreading;
-  const complaint: Complaint = { code, file, ...place, read: misreading.read || 'nothing', why, instead };
-  return new Refusal([complaint]);
+  return { line: before.length, column: (before.at(-1)?.length ?? 0) + 1 };
 }

@@ -2,6 +2,7 @@ import { readAngle } from '../../measure/angle.ts';
 import type { Fault } from '../../measure/fault.ts';
 import { readLength } from '../../measure/length.ts';
 import { type Angle, degrees, type Length, type Mm } from '../../measure/units.ts';
+import type { Objection } from '../../words/said.ts';
 import { complain, complainOf, type Desk, type Spot } from './desk.ts';
 import { textOf } from './fields.ts';
 
@@ -12,35 +13,26 @@ import { textOf } from './fields.ts';
 export type Sign = 'positive' | 'zero-or-more' | 'any';
 
 export function lengthAt(desk: Desk, spot: Spot | undefined, sign: Sign): Length | undefined {
-  const text = spot && textOf(desk, spot, 'a length such as 38.1mm or 1-1/2in');
+  const text = spot && textOf(desk, spot, desk.words.job.values.length);
   if (spot === undefined || text === undefined) return undefined;
   const reading = readLength(text, desk.bareUnit);
   if (!reading.ok) return misread(desk, spot, 'length', reading.fault);
   const { mm } = reading.value;
-  if (sign === 'positive' && mm <= 0)
-    return complain(desk, spot, 'not-positive', 'it has to be more than 0', POSITIVE);
-  if (sign === 'zero-or-more' && mm < 0)
-    return complain(desk, spot, 'negative', 'it can not be less than 0', '0 or more');
+  const { notPositive, negative } = desk.words.job.values;
+  if (sign === 'positive' && mm <= 0) return complain(desk, spot, 'not-positive', notPositive);
+  if (sign === 'zero-or-more' && mm < 0) return complain(desk, spot, 'negative', negative);
   return reading.value;
 }
 
-const POSITIVE = 'a length over 0, such as 38.1mm or 1-1/2in';
-
-/** A length that may not be longer than some bound, which is told in words. */
-export function lengthUpTo(
-  desk: Desk,
-  spot: Spot | undefined,
-  sign: Sign,
-  most: Mm,
-  words: string,
-): Length | undefined {
+/** A length that may not be longer than some bound. */
+export function lengthUpTo(desk: Desk, spot: Spot | undefined, sign: Sign, most: Mm): Length | undefined {
   const length = lengthAt(desk, spot, sign);
   if (spot === undefined || length === undefined || length.mm <= most) return length;
-  return complain(desk, spot, 'too-large', `it is more than ${words}`, `a length up to ${words}`);
+  return complain(desk, spot, 'too-large', desk.words.job.values.over(most));
 }
 
 export function angleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
-  const text = spot && textOf(desk, spot, 'an angle such as 60deg');
+  const text = spot && textOf(desk, spot, desk.words.job.values.angle);
   if (spot === undefined || text === undefined) return undefined;
   const reading = readAngle(text);
   return reading.ok ? reading.value : misread(desk, spot, 'angle', reading.fault);
@@ -59,8 +51,7 @@ export function jointAngleAt(desk: Desk, spot: Spot | undefined): Angle | undefi
 export function inJointRange(desk: Desk, spot: Spot, angle: Angle): Angle | undefined {
   const size = degrees(angle.rad);
   if (size > 1e-9 && size < 180 - 1e-9) return angle;
-  const why = 'at 0 or 180 degrees the tube runs along the header, and beyond there is no joint';
-  return complain(desk, spot, 'angle-range', why, 'an angle over 0 and under 180 degrees, such as 60deg');
+  return complain(desk, spot, 'angle-range', desk.words.job.values.noJointAngle);
 }
 
 export function choiceAt<Choice extends string>(
@@ -68,61 +59,52 @@ export function choiceAt<Choice extends string>(
   spot: Spot | undefined,
   choices: readonly Choice[],
 ): Choice | undefined {
-  const wanted = choices.join(' or ');
-  const text = spot && textOf(desk, spot, wanted);
+  const { oneOf, noChoice } = desk.words.job.values;
+  const text = spot && textOf(desk, spot, oneOf(choices));
   if (spot === undefined || text === undefined) return undefined;
   const choice = choices.find((each) => each === text.trim().toLowerCase());
-  return choice ?? complain(desk, spot, 'choice', 'it is none of what can stand here', wanted);
+  return choice ?? complain(desk, spot, 'choice', noChoice(choices));
 }
 
 export function yesOrNoAt(desk: Desk, spot: Spot | undefined): boolean | undefined {
-  const text = spot && textOf(desk, spot, 'true or false');
+  const text = spot && textOf(desk, spot, desk.words.job.values.trueOrFalse);
   if (spot === undefined || text === undefined) return undefined;
   const word = text.trim().toLowerCase();
   if (word === 'true' || word === 'yes') return true;
   if (word === 'false' || word === 'no') return false;
-  return complain(desk, spot, 'choice', 'it is neither true nor false', 'true or false');
+  return complain(desk, spot, 'choice', desk.words.job.values.neitherTrueNorFalse);
 }
 
 const MOST_COPIES = 9999;
 
 export function copiesAt(desk: Desk, spot: Spot | undefined): number | undefined {
-  const text = spot && textOf(desk, spot, 'a whole number, 1 or more');
+  const text = spot && textOf(desk, spot, desk.words.job.values.copies);
   if (spot === undefined || text === undefined) return undefined;
   const count = /^\d{1,6}$/.test(text.trim()) ? Number(text) : 0;
   if (count >= 1 && count <= MOST_COPIES) return count;
-  return complain(
-    desk,
-    spot,
-    'copies',
-    `copies are counted from 1 to ${MOST_COPIES}`,
-    'a whole number, 1 or more',
-  );
+  return complain(desk, spot, 'copies', desk.words.job.values.copiesFrom1(MOST_COPIES));
 }
 
 const LONGEST_NAME = 80;
 
 /** Words that are printed as they were written, on one line. */
 export function wordsAt(desk: Desk, spot: Spot | undefined): string | undefined {
-  const text = spot && textOf(desk, spot, 'a few words')?.trim();
+  const { words, tooManyLetters, notOnOneLine, halfALetter } = desk.words.job.values;
+  const text = spot && textOf(desk, spot, words)?.trim();
   if (spot === undefined || text === undefined) return undefined;
-  if (text.length > LONGEST_NAME) {
-    return complain(desk, spot, 'words', `it is longer than ${LONGEST_NAME} letters`, 'fewer words');
-  }
-  if (/[\p{Cc}\u2028\u2029]/u.test(text))
-    return complain(desk, spot, 'words', 'it does not stand on one line', 'one line of words');
-  if (/\p{Cs}/u.test(text)) return complain(desk, spot, 'words', 'it holds half a letter', 'whole letters');
+  if (text.length > LONGEST_NAME) return complain(desk, spot, 'words', tooManyLetters(LONGEST_NAME));
+  if (/[\p{Cc}\u2028\u2029]/u.test(text)) return complain(desk, spot, 'words', notOnOneLine);
+  if (/\p{Cs}/u.test(text)) return complain(desk, spot, 'words', halfALetter);
   return text;
 }
 
 /** Complains that a key is needed which is not there. */
-export function missing(desk: Desk, within: Spot, key: string, why: string, instead: string): undefined {
-  const read = `no ${desk.say.key(key)}`;
-  return complainOf(desk, within.at, { code: 'missing', read, why, instead, key, lacking: true });
+export function missing(desk: Desk, within: Spot, key: string, objection: Objection): undefined {
+  const read = desk.words.job.text.noKey(desk.say.key(key));
+  return complainOf(desk, within.at, { code: 'missing', read, ...objection, key, lacking: true });
 }
 
 /** Complains of a value that its reader did not take. */
 export function misread(desk: Desk, spot: Spot, code: string, fault: Fault): undefined {
-  const { why, instead } = desk.words.faults.said(fault);
-  return complain(desk, spot, code, why, instead);
+  return complain(desk, spot, code, desk.words.faults.said(fault));
 }

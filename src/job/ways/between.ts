@@ -1,6 +1,7 @@
 import { readLength } from '../../measure/length.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Angle, Length } from '../../measure/units.ts';
-import { angleAsWritten, lengthAsWritten } from '../../measure/write.ts';
+import type { Language } from '../../words/language.ts';
 import type { BetweenReading, MeasuredBetween, Section } from '../job.ts';
 import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
@@ -20,31 +21,22 @@ export function betweenAt(
 ): Length | MeasuredBetween | undefined {
   const ways = waysOf(section);
   const read = (way: Spot): BetweenReading | undefined => {
-    if (isMark(way)) return markInList(desk, way);
+    if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
     if (isMapAt(way)) return measuredAt(desk, way, 'between', ways);
     const length = lengthAt(desk, way, 'positive');
     return length && { way: 'work-points', length };
   };
-  const readings = givenAt(desk, spot, WANTED, read);
+  const readings = givenAt(desk, spot, desk.words.job.ways.between, read);
   if (readings === undefined) return undefined;
   const [first, ...others] = readings;
   return others.length === 0 && first.way === 'work-points' ? first.length : { ways: readings };
 }
 
-const WANTED = 'a length such as 600mm, or what was measured, as in { faces: 22-1/2in }';
-
-function markInList(desk: Desk, spot: Spot): undefined {
-  const why = 'a mark has no number yet that another could be compared with';
-  return complain(desk, spot, 'mark', why, 'the mark alone, or what was measured');
-}
-
 /** A reading as a person wrote it: `faces 22-1/2in`, `straightedge 22-3/8in at 90deg`. */
-export function betweenInWords(reading: BetweenReading): string {
-  const length = lengthAsWritten(reading.length);
-  if (reading.way === 'work-points') return length;
-  if (reading.way !== 'straightedge') return `${reading.way} ${length}`;
-  const { at } = reading;
-  return `straightedge ${length} at ${'rad' in at ? angleAsWritten(at) : lengthAsWritten(at)}`;
+export function betweenInWords(reading: BetweenReading, { job: { ways }, quantities }: Language): Said {
+  const { way, length } = reading;
+  if (way === 'work-points') return quantities.own(length);
+  return way === 'straightedge' ? ways.straightedge(length, reading.at) : ways.along(way, length);
 }
 
 function waysOf(section: Section | undefined): readonly Way<BetweenReading>[] {

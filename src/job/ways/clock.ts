@@ -1,5 +1,4 @@
 import type { Angle, Mm } from '../../measure/units.ts';
-import { lengthAsWritten } from '../../measure/write.ts';
 import type { Section } from '../job.ts';
 import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
@@ -18,17 +17,15 @@ export function isMark(spot: Spot | undefined): boolean {
 export function clockAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | undefined {
   const ways = [arcWay(section)];
   const read = (way: Spot): Angle | undefined => {
-    if (isMark(way)) return markInList(desk, way);
+    if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
     return isMapAt(way) ? measuredAt(desk, way, 'clock', ways) : angleAt(desk, way);
   };
-  return agreed(desk, spot, givenAt(desk, spot, WANTED, read), comparedAngles(true));
-}
-
-const WANTED = 'an angle such as 35deg, or { arc: 9.7mm }, round the outside from the spine';
-
-function markInList(desk: Desk, spot: Spot): undefined {
-  const why = 'a mark has no number yet that another could be compared with';
-  return complain(desk, spot, 'mark', why, 'the mark alone, or what was measured');
+  return agreed(
+    desk,
+    spot,
+    givenAt(desk, spot, desk.words.job.ways.clock, read),
+    comparedAngles(true, desk.words),
+  );
 }
 
 function arcWay(section: Section | undefined): Way<Angle> {
@@ -42,7 +39,7 @@ function arcWay(section: Section | undefined): Way<Angle> {
       if (Math.abs(arc.mm) > outline.girth) return tooFarRound(desk, at('arc'), outline.girth);
       return {
         rad: outline.directionOf(arc.mm),
-        wrote: `arc ${lengthAsWritten(arc)}`,
+        wrote: desk.words.job.ways.arc(arc),
         unit: 'deg',
         byName: true,
       };
@@ -52,6 +49,5 @@ function arcWay(section: Section | undefined): Way<Angle> {
 
 function tooFarRound(desk: Desk, spot: Spot, round: Mm): undefined {
   const girth = Math.floor(round * 100) / 100;
-  const why = `the way round this tube is ${girth} mm`;
-  return complain(desk, spot, 'arc', why, `an arc up to ${girth}mm to either side of the spine`);
+  return complain(desk, spot, 'arc', desk.words.job.ways.tooFarRound(girth));
 }

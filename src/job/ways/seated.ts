@@ -1,8 +1,9 @@
 import { isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { readLength } from '../../measure/length.ts';
+import { asWritten, type Objection } from '../../words/said.ts';
 import type { Job } from '../job.ts';
 import { readJob } from '../read-job.ts';
-import { type Complaint, Refusal } from '../text/complaint.ts';
+import { Refusal } from '../text/complaint.ts';
 import { parseJobText } from '../text/text.ts';
 
 /**
@@ -13,24 +14,23 @@ import { parseJobText } from '../text/text.ts';
  */
 export function jobWithSeated(job: Job, length: string): Job {
   const reading = readLength(length, job.units);
-  if (!reading.ok) {
-    const { why, instead } = job.words.faults.said(reading.fault);
-    throw refusal('length', length, why, instead);
-  }
-  if (reading.value.mm <= 0) throw refusal('not-positive', length, 'it has to be more than 0', EXAMPLE);
+  const { faults, job: jobWords } = job.words;
+  const words = jobWords.ways.seated;
+  const refuse = (code: string, objection: Objection): Refusal =>
+    new Refusal([
+      {
+        code,
+        file: jobWords.commandLine,
+        read: asWritten(`--seated ${length}`),
+        ...objection,
+        key: 'between',
+      },
+    ]);
+  if (!reading.ok) throw refuse('length', faults.said(reading.fault));
+  if (reading.value.mm <= 0) throw refuse('not-positive', words.notPositive);
   const [tube, another] = job.tubes;
-  if (tube === undefined || another !== undefined) {
-    throw refusal(
-      'seated',
-      length,
-      'it is a length of one tube, and the job has several',
-      'a job of that tube alone',
-    );
-  }
-  if (!(tube.ends.A && tube.ends.B)) {
-    const why = 'it reaches from the seated end A to end B, and the job has only one of the two';
-    throw refusal('seated', length, why, 'a job with both ends');
-  }
+  if (tube === undefined || another !== undefined) throw refuse('seated', words.severalTubes);
+  if (!(tube.ends.A && tube.ends.B)) throw refuse('seated', words.oneEnd);
   const file = job.origin?.file ?? 'job';
   const { paper } = job.sheet;
   return readJob(withSeated(job.source, file, length), file, {
@@ -40,23 +40,11 @@ export function jobWithSeated(job: Job, length: string): Job {
   });
 }
 
-const EXAMPLE = 'a length such as 587mm or 23-1/8in';
-
-function refusal(code: string, length: string, why: string, instead: string): Refusal {
-  const complaint: Complaint = {
-    code,
-    file: 'command line',
-    read: `--seated ${length}`,
-    why,
-    instead,
-    key: 'between',
-  };
-  return new Refusal([complaint]);
-}
-
 /** The text of a job with its tube's `between`, key and value, replaced. */
 function withSeated(source: string, file: string, length: string): string {
-  const { document } = parseJobText(source, file);
+  const parsed = parseJobText(source, file);
+  if (!parsed.ok) throw new Error('the text of a job that was read is YAML');
+  const { document } = parsed.value;
   const pair = isMap(document.contents) ? betweenOf(document.contents) : undefined;
   const [from, end] = [startOf(pair), endOf(pair)];
   if (from === undefined || end === undefined) throw new Error('a tube with both ends has its `between`');

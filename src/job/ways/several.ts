@@ -15,9 +15,9 @@ export function agreed<Value extends Angle | Length>(
   if (readings === undefined) return undefined;
   const [first, ...others] = readings;
   for (const other of others) {
-    const apart = disagreement(first, other, comparison);
-    if (apart) return complain(desk, spot, 'readings-differ', apart.why, apart.instead);
+    const apart = disagreement(first, other, comparison, desk.words);
+    if (apart) return complain(desk, spot, 'readings-differ', apart);
   }
   if (others.length === 0 && !first.byName) return first;
-  return { ...first, readings: readingsInWords(readings, comparison) };
+  return { ...first, readings: readingsInWords(readings, comparison, desk.words) };
 }

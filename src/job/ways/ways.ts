@@ -1,4 +1,5 @@
 import { isSeq } from 'yaml';
+import type { Said } from '../../measure/said.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { type Fields, fieldsOf, itemsOf } from '../text/fields.ts';
 import type { KeyPlace } from '../text/keys.ts';
@@ -39,8 +40,8 @@ function keysOf({ key, companions = [], options = [] }: Way<unknown>): readonly 
 }
 
 function nothingMeasured(desk: Desk, spot: Spot, ways: readonly Way<unknown>[]): undefined {
-  const examples = ways.map(({ example }) => example).join(' or ');
-  return complain(desk, spot, 'no-reading', 'there is no measurement in it', examples);
+  const examples = ways.map(({ example }) => example);
+  return complain(desk, spot, 'no-reading', desk.words.job.ways.nothingMeasured(examples));
 }
 
 function twoWays(
@@ -52,9 +53,7 @@ function twoWays(
 ): undefined {
   const key = keysOf(another).find((each) => fields.has(each));
   const at = (key === undefined ? undefined : fields.get(key)) ?? spot;
-  const why = `\`${way.key}\` and \`${another.key}\` are two ways of measuring`;
-  const list = `[${way.example}, ${another.example}]`;
-  return complain(desk, at, 'two-ways', why, `one of the two, or a list that compares them, as in ${list}`);
+  return complain(desk, at, 'two-ways', desk.words.job.ways.twoWays(way, another));
 }
 
 function lacking(
@@ -65,8 +64,7 @@ function lacking(
   lacks: readonly string[],
 ): undefined {
   const has = keysOf(way).find((key) => fields.has(key)) ?? way.key;
-  const names = lacks.map((key) => `\`${key}\``).join(' and ');
-  return missing(desk, spot, lacks[0] ?? way.key, `\`${has}\` goes with ${names}`, way.example);
+  return missing(desk, spot, lacks[0] ?? way.key, desk.words.job.ways.goesWith(has, lacks, way.example));
 }
 
 const MOST_READINGS = 9;
@@ -75,17 +73,17 @@ const MOST_READINGS = 9;
 export function givenAt<Value>(
   desk: Desk,
   spot: Spot,
-  wanted: string,
+  wanted: Said,
   read: (way: Spot) => Value | undefined,
 ): readonly [Value, ...Value[]] | undefined {
   if (spot.spoilt) return undefined;
   const spots = isSeq(spot.node) ? itemsOf(desk, spot, wanted) : [spot];
   if (spots === undefined) return undefined;
+  const words = desk.words.job.ways;
   if (spots.length > MOST_READINGS) {
-    const why = `nobody measures one value ${spots.length} times`;
-    return complain(desk, spot, 'shape', why, `a list of up to ${MOST_READINGS} readings`);
+    return complain(desk, spot, 'shape', words.tooMany(spots.length, MOST_READINGS));
   }
-  if (spots.length === 0) return complain(desk, spot, 'no-reading', 'there is nothing in the list', wanted);
+  if (spots.length === 0) return complain(desk, spot, 'no-reading', words.emptyList(wanted));
   // A message about one of a list names the key that the list belongs to.
   const values = spots.map((each) => read({ ...each, key: spot.key }));
   const [first, ...others] = values.filter((value) => value !== undefined);

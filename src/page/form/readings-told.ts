@@ -15,7 +15,7 @@ export function readingsTold(outcome: Outcome, path: Path): readonly Said[] {
   if (!tube) return [];
   if (key === 'between') {
     const solution = outcome.solutions.find((each) => each.tube === tube);
-    return solution ? lengthsInWords(solution.readings, outcome.job.units) : [];
+    return solution ? lengthsInWords(solution.readings, outcome.job.units, outcome.job.words) : [];
   }
   const name = path.find((step) => step === 'A' || step === 'B');
   if (name === undefined) return tubeFactsOf(tube.section).across.readings ?? [];

@@ -9,9 +9,11 @@ export type Path = readonly (string | number)[];
 
 export type JobDoc = Document.Parsed;
 
-/** The job file as it stands, every value the text it was written as. Throws `Refusal` where it is no YAML. */
+/** The job file as it stands, every value the text it was written as. Throws where it is no YAML, which no text at hand is. */
 export function docOf(text: string): JobDoc {
-  return parseJobText(text, 'job.yaml').document;
+  const parsed = parseJobText(text, 'job.yaml');
+  if (!parsed.ok) throw new RangeError(`The job is no YAML at ${parsed.read}.`);
+  return parsed.value.document;
 }
 
 /** One word for a path, for ids and look-ups. */

@@ -1,9 +1,8 @@
 import { isMap } from 'yaml';
 import { attachedJob } from '../../ink/attached.ts';
-import { Refusal } from '../../job/text/complaint.ts';
+import { parseJobText } from '../../job/text/text.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
-import { docOf } from './job-doc.ts';
 
 /** The text of a job that can be shown, or why there is none. */
 export type Opened =
@@ -11,16 +10,16 @@ export type Opened =
   | { readonly ok: false; readonly why: Said };
 
 /** Takes the text of a job file if it is one that a form can show, with whatever mistakes. */
-export function takeJob(text: string, { page: { notices } }: Language): Opened {
-  try {
-    const { contents } = docOf(text);
-    if (isMap(contents) && contents.has('copeleaf')) return { ok: true, text };
-    return { ok: false, why: notices.noJobFile };
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    const [{ line, why, instead }] = error.complaints;
-    return { ok: false, why: notices.atLine(line ?? 1, why, instead) };
+export function takeJob(text: string, words: Language): Opened {
+  const { notices } = words.page;
+  const parsed = parseJobText(text, 'job.yaml');
+  if (!parsed.ok) {
+    const { line = 1, why, instead } = parsed.fault(words);
+    return { ok: false, why: notices.atLine(line, why, instead) };
   }
+  const { contents } = parsed.value.document;
+  if (isMap(contents) && contents.has('copeleaf')) return { ok: true, text };
+  return { ok: false, why: notices.noJobFile };
 }
 
 /** Reads a job file, or a PDF that was printed from one. */

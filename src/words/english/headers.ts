@@ -1,6 +1,6 @@
 import type { Said } from '../../measure/said.ts';
 import type { Angle, Length } from '../../measure/units.ts';
-import { say } from '../said.ts';
+import { type Objection, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
 const { own, written, writtenAngle } = quantities;
@@ -29,6 +29,29 @@ export const headers = {
   bend: ({ od, radius, centre }: Bend): Spoken => ({
     words: say`a bend of ${written(od)}, bent to ${written(radius)} on its centre line, its centre ${writtenAngle(centre)} round from the tube`,
     name: say`the bent ${own(od)} header`,
+  }),
+
+  noSize: (od: Said): Objection => ({
+    why: say`the header needs a size`,
+    instead: say`the outside diameter of the header, as in ${od}`,
+  }),
+  sizeTwice: (key: Said): Objection => ({
+    why: say`${key} says what the header is already`,
+    instead: say`one of the two`,
+  }),
+  noTurn: {
+    why: say`a corner turns by more than 0 and less than 180 degrees`,
+    instead: say`a turn such as 90deg`,
+  },
+  needsBoth: (key: Said): Objection => ({ why: say`${key} needs it too`, instead: say`both, or neither` }),
+  pieces: say`a whole number, 2 or more`,
+  noPieces: {
+    why: say`a bend is made of 2 to 100 pieces`,
+    instead: say`a whole number such as 5`,
+  },
+  bentTooTight: (od: Length, radius: Length): Objection => ({
+    why: say`a tube of ${own(od)} can not be bent round a centre line of ${own(radius)}`,
+    instead: say`a radius over half the diameter`,
   }),
 };
 

@@ -1,9 +1,10 @@
 import type { Said } from '../../measure/said.ts';
-import type { Length } from '../../measure/units.ts';
-import { say } from '../said.ts';
+import type { Length, Mm } from '../../measure/units.ts';
+import { millimetres } from '../../measure/write.ts';
+import { asWritten, joined, type Objection, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { own, written } = quantities;
+const { mm, own, written } = quantities;
 
 /** A tube in the person's words and in the other unit; what such a tube is called. */
 interface Spoken {
@@ -11,12 +12,51 @@ interface Spoken {
   readonly name: Said;
 }
 
-/** Tubes, each kind by its sizes. */
+const ONE_OF_THE_TWO = say`one of the two`;
+
+/** Tubes, each kind by its sizes, and what is wrong with these. */
 export const tubes = {
   round: ({ od }: { readonly od: Length }): Spoken => ({ words: written(od), name: say`a round tube` }),
   rectangular: ({ wide, deep, corner }: Rectangle): Spoken => ({
     words: say`${own(wide)} x ${own(deep)}, corners ${written(corner)}`,
     name: say`a rectangular tube`,
+  }),
+  noSize: (pipe: Said): Objection => ({
+    why: say`the tube needs a size`,
+    instead: say`its outside diameter, as in 38.1mm or 1-1/2in, or ${pipe}`,
+  }),
+  sizeTwice: (key: Said): Objection => ({ why: say`${key} says the size already`, instead: ONE_OF_THE_TWO }),
+  pipeName: say`the name of a size, as in NPS 1-1/2 sch 40 or EN 48.3 x 2.6`,
+  /** The name of a pipe in place of its diameter, mm; `pipe` is how it is asked for by its name, where it can be. */
+  nameInPlace: (od: Mm | undefined, pipe: Said | undefined): Objection => {
+    const known = od === undefined ? say`` : say`, ${asWritten(millimetres(od))}mm`;
+    const inItsPlace = pipe === undefined ? [] : [say`${pipe} in its place`];
+    return {
+      why: say`that is the name of a size and no length`,
+      instead: joined([say`its outside diameter${known}`, ...inItsPlace], ', or '),
+    };
+  },
+
+  wall: say`a length such as 2.4mm or .095in, or a gauge such as 16 BWG`,
+  wallTwice: (key: Said, wall: Length, withoutWall: Said): Objection => ({
+    why: say`${key} says the wall already, ${own(wall)}`,
+    instead: say`${withoutWall}, or no wall`,
+  }),
+  wallFills: (across: Length): Objection => ({
+    why: say`the wall fills the tube: half of ${own(across)} is ${mm(across.mm / 2)}`,
+    instead: say`a wall under ${mm(across.mm / 2)}`,
+  }),
+
+  needs: (key: Said, setting: Said): Objection => ({ why: say`it needs ${key}`, instead: setting }),
+  /** Where none is given: so many times the wall. */
+  usualCorner: (times: number): Said => say`${times} x wall, EN 10219-2`,
+  noCorner: {
+    why: say`the corners of a rectangular tube need their radius`,
+    instead: say`the outside radius of its corners, 0 if they are sharp, or the wall that it follows from`,
+  },
+  cornerTooWide: (corner: Length, most: Mm): Objection => ({
+    why: say`corners of ${own(corner)} are wider than half of its narrow side`,
+    instead: say`a corner up to ${most} mm`,
   }),
 };
 

@@ -1,6 +1,6 @@
-import type { Fault, FaultKind } from '../../measure/fault.ts';
-import type { Said } from '../../measure/said.ts';
-import { asWritten, joined, type Objection, say } from '../said.ts';
+import type { Fault, FaultKind } from '../../../measure/fault.ts';
+import type { Said } from '../../../measure/said.ts';
+import { asWritten, joined, type Objection, say } from '../../said.ts';
 
 /** What is wrong with a length, an angle, a number or the name of a size, and what to write instead. */
 export const faults = {

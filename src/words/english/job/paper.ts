@@ -1,8 +1,8 @@
-import type { Said } from '../../measure/said.ts';
-import type { Length, Mm } from '../../measure/units.ts';
-import { millimetres, withUnit } from '../../measure/write.ts';
-import { asWritten, joined, type Objection, say } from '../said.ts';
-import { quantities } from './quantities.ts';
+import type { Said } from '../../../measure/said.ts';
+import type { Length, Mm } from '../../../measure/units.ts';
+import { millimetres, withUnit } from '../../../measure/write.ts';
+import { asWritten, joined, type Objection, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
 
 type Measured = { readonly read: Length; readonly says: Length };
 
@@ -76,31 +76,31 @@ export const paper = {
       why: say`a scale is set in the viewer or the printer, or the rule was misread`,
       instead: FULL_SIZE,
     }),
-    'A4 on letter': (): Objection => ({
+    'a4-on-letter': (): Objection => ({
       why: say`an A4 page was shrunk onto letter paper`,
       instead: say`sheets made with \`--paper letter\`, printed at 100 %`,
     }),
-    'letter on A4': (): Objection => ({
+    'letter-on-a4': (): Objection => ({
       why: say`a letter page was shrunk onto A4 paper`,
       instead: say`sheets made with \`--paper A4\`, printed at 100 %`,
     }),
-    'points for pixels': (): Objection => ({
+    'points-for-pixels': (): Objection => ({
       why: say`points (72 to the inch) were taken for pixels (96 to the inch)`,
       instead: FROM_A_VIEWER,
     }),
-    'pixels for points': (): Objection => ({
+    'pixels-for-points': (): Objection => ({
       why: say`pixels (96 to the inch) were taken for points (72 to the inch)`,
       instead: FROM_A_VIEWER,
     }),
-    'bar of 4 in': (): Objection => ({
+    'bar-of-4-in': (): Objection => ({
       why: say`this looks like the bar of 4 in, which is 101.6 mm`,
       instead: say`its reading with the bar named, as in 101.6mm/4in`,
     }),
-    'bar of 100 mm': (): Objection => ({
+    'bar-of-100-mm': (): Objection => ({
       why: say`this looks like the bar of 100 mm, which is 3.94 in`,
       instead: say`its reading in millimetres, as in 99.3mm`,
     }),
-    'fit to page': (): Objection => ({
+    'fit-to-page': (): Objection => ({
       why: say`"fit to page" or "shrink to fit" was on`,
       instead: FULL_SIZE,
     }),
