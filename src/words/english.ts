@@ -12,7 +12,7 @@ import { faults } from './english/job/faults.ts';
 import { job } from './english/job/job.ts';
 import { paper } from './english/job/paper.ts';
 import { leaf } from './english/leaf.ts';
-import { page } from './english/page.ts';
+import { page } from './english/page/page.ts';
 import { picture } from './english/picture.ts';
 import { quantities } from './english/quantities.ts';
 import { sheets } from './english/sheets.ts';

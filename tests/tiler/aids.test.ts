@@ -110,7 +110,7 @@ describe('the scale sheet', () => {
       // The strip of the bars across at the head is not to be had.
       ['up', set.height - 27 - 17],
     ] as const) {
-      const long = [...set.sheets][0]?.placements.find(({ drawing }) => drawing.name === `long bars ${axis}`);
+      const long = [...set.sheets][0]?.placements.find(({ drawing }) => drawing.name === `long-bars-${axis}`);
       if (!long) throw new Error('no long bars');
       const along = (box: Box) => (axis === 'across' ? box.right - box.left : box.top - box.bottom);
       const names = long.drawing.marks.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : []));

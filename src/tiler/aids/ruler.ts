@@ -66,11 +66,11 @@ export function rulerSheet(ask: SheetAsk, words: Language, printer?: Printer): L
   const bars: Placement[] = [];
   if (along) {
     const at = { x: printable.left + LINE_ROOM, y: printable.top - PITCH - ABOVE_BAR };
-    bars.push({ drawing: pairOfBars('head-bars', 'across', along, words, PITCH), at, turn: 0 });
+    bars.push({ drawing: pairOfBars('long-bars-across', 'across', along, words, PITCH), at, turn: 0 });
   }
   if (aloft) {
     const at = { x: printable.right - BELOW_BAR, y: printable.bottom + LINE_ROOM };
-    bars.push({ drawing: pairOfBars('side-bars', 'up', aloft, words, PITCH), at, turn: 1 });
+    bars.push({ drawing: pairOfBars('long-bars-up', 'up', aloft, words, PITCH), at, turn: 1 });
   }
   return oneSheet(
     page,

@@ -1,7 +1,7 @@
-import type { Said } from '../../measure/said.ts';
-import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
-import { inchFraction, millimetres } from '../../measure/write.ts';
-import { asWritten, say } from '../said.ts';
+import type { Said } from '../../../measure/said.ts';
+import { MM_PER_INCH, type Mm } from '../../../measure/units.ts';
+import { inchFraction, millimetres } from '../../../measure/write.ts';
+import { asWritten, say } from '../../said.ts';
 
 type Units = 'mm' | 'in';
 

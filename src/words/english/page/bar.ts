@@ -1,5 +1,5 @@
-import type { Said } from '../../measure/said.ts';
-import { say } from '../said.ts';
+import type { Said } from '../../../measure/said.ts';
+import { say } from '../../said.ts';
 
 /** The bar at the top of the page, its menu, its windows. */
 export const pageBar = {

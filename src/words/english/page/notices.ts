@@ -1,5 +1,5 @@
-import type { Said } from '../../measure/said.ts';
-import { say } from '../said.ts';
+import type { Said } from '../../../measure/said.ts';
+import { say } from '../../said.ts';
 
 /** What was just done, what did not come off, and how the job stands. */
 export const pageNotices = {

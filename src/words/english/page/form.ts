@@ -1,5 +1,5 @@
-import { partOf, type Said } from '../../measure/said.ts';
-import { say } from '../said.ts';
+import { partOf, type Said } from '../../../measure/said.ts';
+import { say } from '../../said.ts';
 
 type End = 'A' | 'B';
 

@@ -1,8 +1,8 @@
-import type { Said } from '../../measure/said.ts';
-import type { Mm, Radians } from '../../measure/units.ts';
-import { inchFraction } from '../../measure/write.ts';
-import { asWritten, joined, say } from '../said.ts';
-import { quantities } from './quantities.ts';
+import type { Said } from '../../../measure/said.ts';
+import type { Mm, Radians } from '../../../measure/units.ts';
+import { inchFraction } from '../../../measure/write.ts';
+import { asWritten, joined, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
 
 const { mm } = quantities;
 
