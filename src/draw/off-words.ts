@@ -15,11 +15,9 @@ export function offWords(
   last: Mm,
 ): Mm | undefined {
   const way = last < wish ? -STEP : STEP;
-  const count = Math.floor((last - wish) / way);
-  for (let step = 0; step <= count; step += 1) {
-    const along = wish + step * way;
+  const places = Array.from({ length: Math.floor((last - wish) / way) + 1 }, (_, i) => wish + i * way);
+  return places.find((along) => {
     const box = inked(along);
-    if (!words.some((each) => overlapping(each, box))) return along;
-  }
-  return undefined;
+    return !words.some((each) => overlapping(each, box));
+  });
 }

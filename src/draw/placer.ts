@@ -1,13 +1,14 @@
 import type { Mm } from '../measure/units.ts';
 import { grown, holds, overlapping } from './boxes.ts';
 import type { Box, Mark, Point } from './drawing.ts';
-import { type Block, extentOf, lettered, type Turn } from './lettering.ts';
-import { boxOf, cross, meetsBox, type Segment } from './path.ts';
+import type { Turn } from './lettering.ts';
+import { boxOf, cross, meetsBox, point, type Segment } from './path.ts';
+import { linesAlong } from './strokes.ts';
 
 /** One place where something may stand. */
 export interface Candidate {
   readonly box: Box;
-  /** A line that goes with it and may not run through other words. */
+  /** A line that is drawn with it and may not run through other words. */
   readonly leader?: Segment;
   /** Whether it may lie across a guide line, which is then interrupted. */
   readonly overGuides?: boolean;
@@ -67,6 +68,14 @@ export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm
   }
 }
 
+/** Marks of a place, drawn before all words, which then keep off them. */
+export function drawTicks(field: Field, ticks: readonly Segment[], fence = false): Mark[] {
+  addBarrier(field, ticks, OFF_TICKS, fence);
+  return linesAlong('guide', ticks);
+}
+
+const OFF_TICKS: Mm = 0.3;
+
 /** Whether a box is clear of every line and every word, and of guides unless it may lie over those that are not firm. */
 export function isFree(field: Field, box: Box, overGuides = false): boolean {
   for (const guide of field.guides) if ((guide.firm || !overGuides) && guideMeets(guide, box)) return false;
@@ -110,9 +119,33 @@ export function place(field: Field, candidates: Iterable<Candidate>): readonly M
     if (leader && field.taken.some((other) => meetsBox(leader, grown(other, APART)))) continue;
     field.taken.push(box);
     if (leader) addBarrier(field, [leader], APART);
-    return draw(box.left, box.bottom);
+    return [...(leader ? linesAlong('guide', [leader]) : []), ...draw(box.left, box.bottom)];
   }
   return undefined;
+}
+
+/** What is to be placed: the places that may be tried for it, the best first, and what is said elsewhere if it finds none. */
+export interface Wish {
+  readonly places: Iterable<Candidate>;
+  readonly otherwise?: string;
+}
+
+/** What was placed, and in words what found no room. */
+export interface Placed {
+  readonly marks: readonly Mark[];
+  readonly beside: readonly string[];
+}
+
+/** Places one wish after the other, those that matter most first. */
+export function placeAll(field: Field, wishes: readonly Wish[]): Placed {
+  const marks: Mark[] = [];
+  const beside: string[] = [];
+  for (const { places, otherwise } of wishes) {
+    const found = place(field, places);
+    if (found) marks.push(...found);
+    else if (otherwise !== undefined) beside.push(otherwise);
+  }
+  return { marks, beside };
 }
 
 /** The parts of a guide that are left when the words across it have their room. */
@@ -125,28 +158,18 @@ export function openParts(field: Field, guide: Guide): [Point, Point][] {
   let from = guide.bottom;
   for (const [bottom, top] of [...gaps, [guide.top, guide.top] as const]) {
     const to = Math.min(bottom, guide.top);
-    if (to - from > 0.5)
-      parts.push([
-        { x: guide.x, y: from },
-        { x: guide.x, y: to },
-      ]);
+    if (to - from > SHORTEST) parts.push([point(guide.x, from), point(guide.x, to)]);
     from = Math.max(from, top);
   }
   return parts;
 }
 
-function guideMeets({ x, bottom, top }: Guide, box: Box): boolean {
-  return (
-    x > box.left - APART && x < box.right + APART && bottom < box.top + APART && top > box.bottom - APART
-  );
-}
+/** A shorter part of a guide is taken for dirt. */
+const SHORTEST: Mm = 0.5;
 
-/** Words wherever they may be tried: a candidate with the lower left corner of their turned box at (left, bottom). */
-export function wordsOf(block: Block, turn: Turn = 0): (left: Mm, bottom: Mm) => Candidate {
-  const { width, height } = extentOf(block);
-  const [w, h] = turn === 0 ? [width, height] : [height, width];
-  const draw: Candidate['draw'] = (x, y) => lettered(block, x, y, turn);
-  return (left, bottom) => ({ box: { left, bottom, right: left + w, top: bottom + h }, draw });
+function guideMeets({ x, bottom, top }: Guide, box: Box): boolean {
+  const near = grown(box, APART);
+  return x > near.left && x < near.right && bottom < near.top && top > near.bottom;
 }
 
 /** The same words with so much room before and after them: two notes in one row with no more than a space between read as one. */

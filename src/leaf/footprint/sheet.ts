@@ -21,7 +21,7 @@ export function drawSheet(
   landed: Landed,
   footprint: Outline,
   title: Pick<Note, 'heading' | 'text'>,
-): { drawing: Drawing; beside: string[] } {
+): { drawing: Drawing; beside: readonly string[] } {
   const lines = sheetLines(landed, footprint);
   const { edge, outside, bore, clean, cleaned, crossed, folds, arrow } = lines;
   const field = fieldOf(lines);

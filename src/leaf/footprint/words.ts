@@ -1,9 +1,10 @@
 import { broken } from '../../draw/breaking.ts';
-import type { Mark, Point } from '../../draw/drawing.ts';
+import { inTurn, type Label, standingAt } from '../../draw/candidates.ts';
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { type Block, extentOf, lettered, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { distance, onWay, point, type Segment } from '../../draw/path.ts';
-import { type Candidate, type Field, isFree, place, withRoom } from '../../draw/placer.ts';
-import { line, solid } from '../../draw/strokes.ts';
+import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } from '../../draw/placer.ts';
+import { solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** Words that belong near a point of a drawing. */
@@ -21,18 +22,19 @@ export interface Note {
 }
 
 /** Notes where they are free of lines and of each other; what found no room comes back in words. */
-export function placeNotes(field: Field, notes: readonly Note[]): { marks: Mark[]; beside: string[] } {
-  const marks: Mark[] = [];
-  const beside: string[] = [];
-  for (const note of notes) {
-    const { heading: _, ...plain } = note;
-    // A heading that finds no room stands on the card in any case; what is under it may still be placed.
-    const found =
-      place(field, placesFor(field, note)) ?? (note.heading && place(field, placesFor(field, plain)));
-    if (found) marks.push(...found);
-    else beside.push(note.heading ? `${note.heading}, ${note.text}` : note.text);
-  }
-  return { marks, beside };
+export function placeNotes(field: Field, notes: readonly Note[]): Placed {
+  return placeAll(
+    field,
+    notes.map((note) => {
+      const { heading, ...plain } = note;
+      // A heading that finds no room stands on the card in any case; what is under it may still be placed.
+      const ways = heading === undefined ? [plain] : [note, plain];
+      return {
+        places: inTurn(ways, (way) => placesFor(field, way)),
+        otherwise: heading === undefined ? note.text : `${heading}, ${note.text}`,
+      };
+    }),
+  );
 }
 
 function* placesFor(field: Field, note: Note): Iterable<Candidate> {
@@ -42,21 +44,14 @@ function* placesFor(field: Field, note: Note): Iterable<Candidate> {
     for (const words of placesNear(field, note)) yield* ledTo(words, near);
     return;
   }
-  // Whether a place is free is soon known; where it lies is not.
-  const inPlace = (words: Candidate): boolean =>
-    isFree(field, words.box) && (where === undefined || where(middleOfBox(words)));
-  for (const words of placesNear(field, note)) {
-    if (!inPlace(words)) continue;
-    if (leader !== 'always') yield words;
-    else yield* ledTo(words, near);
-  }
+  // Whether a place is free is soon known, and asked first; where it lies is not.
+  const isThere = ({ box: { left, right, bottom, top } }: Candidate): boolean =>
+    where === undefined || where(point((left + right) / 2, (bottom + top) / 2));
+  for (const words of placesNear(field, note))
+    if (isFree(field, words.box) && isThere(words)) yield* leader === 'always' ? ledTo(words, near) : [words];
   if (!leader || !where) return;
   for (const words of placesNear(field, note))
-    if (isFree(field, words.box) && !where(middleOfBox(words))) yield* ledTo(words, near);
-}
-
-function middleOfBox({ box: { left, right, bottom, top } }: Candidate): Point {
-  return point((left + right) / 2, (bottom + top) / 2);
+    if (isFree(field, words.box) && !isThere(words)) yield* ledTo(words, near);
 }
 
 /** Between words and their leader. */
@@ -72,11 +67,7 @@ function* ledTo(words: Candidate, to: Point): Iterable<Candidate> {
   const long = distance(edge, to);
   if (long < SHORTEST + GAP) return;
   const from = onWay(edge, to, GAP / long);
-  yield {
-    ...words,
-    leader: { from, to },
-    draw: (x, y) => [line('guide', from, to), dotAt(to), ...words.draw(x, y)],
-  };
+  yield { ...words, leader: { from, to }, draw: (x, y) => [dotAt(to), ...words.draw(x, y)] };
 }
 
 function dotAt({ x, y }: Point): Mark {
@@ -89,30 +80,37 @@ const DOT: Mm = 0.45;
 
 const WIDTHS: readonly Mm[] = [60, 46, 30, 20, 13];
 
-/** Words under one another, which may differ in size. */
-type Stack = readonly Block[];
-
 /** The words broken to one width after the other, where that makes more lines of them. */
-function stacksOf({ text, heading }: Note): Stack[] {
-  const stacks = WIDTHS.map(
-    (width): Stack => [
-      ...(heading ? [{ lines: broken(heading, PLAIN, width), size: PLAIN }] : []),
-      { lines: broken(text, SMALL, width), size: SMALL },
-    ],
-  );
-  const count = (stack: Stack | undefined): number =>
-    (stack ?? []).reduce((sum, { lines }) => sum + lines.length, 0);
-  return stacks.filter((stack, i) => count(stack) !== count(stacks[i - 1]));
+function labelsOf({ text, heading }: Note): Label[] {
+  const stacks = WIDTHS.map((width): Block[] => [
+    ...(heading ? [{ lines: broken(heading, PLAIN, width), size: PLAIN }] : []),
+    { lines: broken(text, SMALL, width), size: SMALL },
+  ]);
+  const count = (stack: readonly Block[] = []): number =>
+    stack.reduce((sum, { lines }) => sum + lines.length, 0);
+  return stacks.filter((stack, i) => count(stack) !== count(stacks[i - 1])).map(stacked);
+}
+
+/** Blocks under one another. */
+function stacked(blocks: readonly Block[]): Label {
+  const extents = blocks.map(extentOf);
+  const heightFrom = (first: number): Mm => extents.slice(first).reduce((sum, { height }) => sum + height, 0);
+  return {
+    width: Math.max(...extents.map(({ width }) => width)),
+    height: heightFrom(0),
+    draw: (x, y) => blocks.flatMap((block, i) => lettered(block, x, y + heightFrom(i + 1))),
+  };
 }
 
 const REACHES: readonly Mm[] = [14, 40, 400];
 
-function* placesNear(field: Field, note: Note): Iterable<Candidate> {
-  const stacks = stacksOf(note);
+function* placesNear({ bounds }: Field, note: Note): Iterable<Candidate> {
+  const labels = labelsOf(note);
   const tries = note.heading
-    ? stacks.flatMap((stack) => REACHES.map((reach) => ({ stack, reach })))
-    : REACHES.flatMap((reach) => stacks.map((stack) => ({ stack, reach })));
-  for (const { stack, reach } of tries) yield* placesWithin(field, stack, note.near, reach);
+    ? labels.flatMap((label) => REACHES.map((reach) => ({ label, reach })))
+    : REACHES.flatMap((reach) => labels.map((label) => ({ label, reach })));
+  for (const { label, reach } of tries)
+    yield* nearestFirst(bounds, label, note.near, reach, Math.min(3, Math.max(1, reach / 40)));
 }
 
 /** Between words and the line that they name. */
@@ -124,56 +122,35 @@ const OFF_OTHERS: Mm = 1.2;
 /** Places hard by a level or upright line, on either side of it, those near the point first. */
 function* placesAlong({ bounds }: Field, note: Note, { from, to }: Segment): Iterable<Candidate> {
   const level = from.y === to.y;
-  for (const stack of stacksOf(note)) {
-    const { width, height } = sizeOf(stack);
-    const [x, y] = [note.near.x - width / 2, note.near.y - height / 2];
-    const places = level
-      ? grid(bounds.left, bounds.right - width, x, FAR, 1).flatMap((left) =>
-          [from.y - HARD_BY - height, from.y + HARD_BY].map((bottom) => ({ left, bottom })),
-        )
-      : grid(bounds.bottom, bounds.top - height, y, FAR, 1).flatMap((bottom) =>
-          [from.x + HARD_BY, from.x - HARD_BY - width].map((left) => ({ left, bottom })),
-        );
-    const away = ({ left, bottom }: { left: Mm; bottom: Mm }): Mm => Math.hypot(left - x, bottom - y);
-    places.sort((a, b) => away(a) - away(b));
-    for (const { left, bottom } of places)
-      yield withRoom(stacked(stack, left, bottom), OFF_OTHERS, level ? 0 : 1);
+  for (const label of labelsOf(note)) {
+    const sides = level
+      ? { bottoms: [from.y - HARD_BY - label.height, from.y + HARD_BY] }
+      : { lefts: [from.x + HARD_BY, from.x - HARD_BY - label.width] };
+    for (const words of nearestFirst(bounds, label, note.near, FAR, 1, sides))
+      yield withRoom(words, OFF_OTHERS, level ? 0 : 1);
   }
 }
 
 /** As far as any sheet reaches. */
 const FAR: Mm = 1e4;
 
-/** Rows of places within so much of a point, the nearest first. */
-function* placesWithin({ bounds }: Field, stack: Stack, near: Point, reach: Mm): Iterable<Candidate> {
-  const { width, height } = sizeOf(stack);
-  const step = Math.min(3, Math.max(1, reach / 40));
-  const lefts = grid(bounds.left, bounds.right - width, near.x - width / 2, reach, step);
-  const bottoms = grid(bounds.bottom, bounds.top - height, near.y - height / 2, reach, step);
-  const places = lefts.flatMap((left) =>
-    bottoms.map((bottom) => ({
-      left,
-      bottom,
-      away: Math.hypot(left + width / 2 - near.x, bottom + height / 2 - near.y),
-    })),
+/** Places for a label within so much of a point each way, in steps, its middle nearest to the point first; of some only these sides. */
+function* nearestFirst(
+  { left, right, bottom, top }: Box,
+  label: Label,
+  near: Point,
+  reach: Mm,
+  step: Mm,
+  sides: { readonly lefts?: readonly Mm[]; readonly bottoms?: readonly Mm[] } = {},
+): Iterable<Candidate> {
+  const [x, y] = [near.x - label.width / 2, near.y - label.height / 2];
+  const lefts = sides.lefts ?? grid(left, right - label.width, x, reach, step);
+  const bottoms = sides.bottoms ?? grid(bottom, top - label.height, y, reach, step);
+  const places = lefts.flatMap((at) =>
+    bottoms.map((foot) => ({ at, foot, away: Math.hypot(at - x, foot - y) })),
   );
   places.sort((a, b) => a.away - b.away);
-  for (const { left, bottom } of places) yield stacked(stack, left, bottom);
-}
-
-function sizeOf(stack: Stack): { readonly width: Mm; readonly height: Mm } {
-  const extents = stack.map(extentOf);
-  return {
-    width: Math.max(...extents.map(({ width }) => width)),
-    height: extents.reduce((sum, { height }) => sum + height, 0),
-  };
-}
-
-function stacked(stack: Stack, left: Mm, bottom: Mm): Candidate {
-  const { width, height } = sizeOf(stack);
-  const draw: Candidate['draw'] = (x, y) =>
-    stack.flatMap((block, i) => lettered(block, x, y + sizeOf(stack.slice(i + 1)).height));
-  return { box: { left, bottom, right: left + width, top: bottom + height }, draw };
+  for (const { at, foot } of places) yield standingAt(label, at, foot);
 }
 
 function grid(from: Mm, to: Mm, middle: Mm, reach: Mm, step: Mm): Mm[] {

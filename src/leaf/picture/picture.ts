@@ -1,16 +1,9 @@
 import { boundsOf } from '../../draw/boxes.ts';
+import { labelOf, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
+import { type Block, SMALL } from '../../draw/lettering.ts';
 import { distance, legsOf, onWay, point, type Segment } from '../../draw/path.ts';
-import {
-  addBarrier,
-  type Candidate,
-  emptyField,
-  type Field,
-  place,
-  withRoom,
-  wordsOf,
-} from '../../draw/placer.ts';
+import { addBarrier, type Candidate, emptyField, type Field, place, withRoom } from '../../draw/placer.ts';
 import { simplified } from '../../draw/simplify.ts';
 import { line, linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -105,15 +98,14 @@ const APART: Mm = 1.6;
 
 /** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
 function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
-  const { width, height } = extentOf(block);
-  const words = wordsOf(block);
+  const words = labelOf(block);
   const aim = Math.atan2(way.y, way.x);
   for (let away = 1; away < 9; away += 1) {
     for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
       const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
-      const x = at.x + c * away + ((c - 1) * width) / 2;
-      const y = at.y + s * away + ((s - 1) * height) / 2;
-      yield words(x, y);
+      const x = at.x + c * away + ((c - 1) * words.width) / 2;
+      const y = at.y + s * away + ((s - 1) * words.height) / 2;
+      yield standingAt(words, x, y);
     }
   }
 }

@@ -1,5 +1,6 @@
 import { brokenTo, type Measured, measured, wordsIn } from '../../draw/breaking.ts';
-import { type Block, extentOf, lettered } from '../../draw/lettering.ts';
+import { inTurn, type Label, type Level, labelOf, offLevel, steps } from '../../draw/candidates.ts';
+import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, type Field, withRoom } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -33,20 +34,11 @@ const APART: Mm = 1.3;
 const LONGEST_LINE: Mm = 58;
 
 /**
- * Places for a thing of this width and height: rows from the base edge towards the cut, in the stretch between two
- * guide lines nearest to `near`, then in the next; at last across guide lines.
+ * Places for a label: rows from the base edge towards the cut, in the stretch between two guide lines nearest to `near`, then in the
+ * next; at last across guide lines.
  */
-export function* placesFor(
-  body: Body,
-  near: Mm,
-  width: Mm,
-  high: Mm,
-  draw: Candidate['draw'],
-): Iterable<Candidate> {
-  for (const span of spansOf(body, near)) {
-    if (span.right - span.left < width + 2 * INSET) continue;
-    yield* rows(body, span, width, high, draw);
-  }
+export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidate> {
+  return inTurn(spansOf(body, near), (span) => rows(body, span, label));
 }
 
 /** Places for words, folded to the width of the stretch they stand in; turned where none is wide enough. */
@@ -60,11 +52,9 @@ export function* placesForWords(
   const spans = spansOf(body, near);
   const most = paragraphs.length + 4;
   const fits = spans
-    .filter(({ left, right }) => right - left - 2 * INSET > NARROWEST)
-    .map((span) => {
-      const room = Math.min(LONGEST_LINE, span.right - span.left - 2 * INSET);
-      return { span, block: blockOf(texts, size, room) };
-    })
+    .map((span) => ({ span, room: span.right - span.left - 2 * INSET }))
+    .filter(({ room }) => room > NARROWEST)
+    .map(({ span, room }) => ({ span, block: blockOf(texts, size, Math.min(LONGEST_LINE, room)) }))
     .filter(({ block }) => block.lines.length <= most);
   // Fewer lines first; the sort keeps what is nearer, and what is between guide lines, before the rest.
   fits.sort(
@@ -72,8 +62,7 @@ export function* placesForWords(
       Number(a.span.overGuides) - Number(b.span.overGuides) || a.block.lines.length - b.block.lines.length,
   );
   for (const { span, block } of fits) {
-    const { width, height: high } = extentOf(block);
-    const places = rows(body, span, width, high, (left, bottom) => lettered(block, left, bottom));
+    const places = rows(body, span, labelOf(block));
     // Between two guide lines words have room at both ends already.
     if (!span.overGuides) yield* places;
     else for (const words of places) yield withRoom(words, APART, 0);
@@ -81,11 +70,7 @@ export function* placesForWords(
   for (const length of [16, 22, 30, 42]) {
     const block = blockOf(texts, size, length);
     if (block.lines.length > most) continue;
-    const { width, height: high } = extentOf(block);
-    for (const span of spans) {
-      if (span.right - span.left < high + 2 * INSET) continue;
-      yield* rows(body, span, high, width, (left, bottom) => lettered(block, left, bottom, 1));
-    }
+    for (const span of spans) yield* rows(body, span, labelOf(block, 1));
   }
 }
 
@@ -95,15 +80,14 @@ function blockOf(paragraphs: readonly Measured[], size: Mm, room: Mm): Block {
   return { lines: paragraphs.flatMap((paragraph) => brokenTo(paragraph, room)), size };
 }
 
-function* rows(body: Body, span: Span, width: Mm, high: Mm, draw: Candidate['draw']): Iterable<Candidate> {
+/** Rows in one stretch, from the base edge on; none where it is too narrow. */
+function rows(body: Body, { left, right, overGuides }: Span, label: Label): Iterable<Candidate> {
   const { flat, cope, base } = body;
-  const left = span.left + INSET;
-  const shallow = cope.cut(stationAt(flat, left + width / 2)).setback;
-  for (let down = ROW; down < DEEPEST && base - down - high > shallow; down += ROW) {
-    const bottom = flat.bodyWay === 1 ? base - down - high : -base + down;
-    const box = { left, bottom, right: left + width, top: bottom + high };
-    yield { box, overGuides: span.overGuides, draw };
-  }
+  if (right - left < label.width + 2 * INSET) return [];
+  const shallow = cope.cut(stationAt(flat, left + INSET + label.width / 2)).setback;
+  const lifts = steps(ROW, Math.min(DEEPEST, base - label.height - shallow), ROW);
+  const tried = { label, lefts: [left + INSET] };
+  return offLevel(inFromBase(body), [{ turn: 0, lifts, overGuides }], () => tried);
 }
 
 function spansOf({ flat, field }: Body, near: Mm): Span[] {
@@ -129,4 +113,19 @@ const MOST_FACES = 7;
 /** Where the base edge lies, mm from the work point's line, up. */
 export function baseHeight({ flat, base }: Pick<Body, 'flat' | 'base'>): Mm {
   return height(flat, base);
+}
+
+/** Where the cut lies at x mm from the left edge, mm from the work point's line, up. */
+export function cutAt({ flat, cope }: Pick<Body, 'flat' | 'cope'>, x: Mm): Mm {
+  return height(flat, cope.cut(stationAt(flat, x)).setback);
+}
+
+/** The cut, for what stands off it at x, on the body's side or on that of the waste. */
+export function offCut(body: Body, x: Mm, where: 'body' | 'waste' = 'body'): Level {
+  return { y: cutAt(body, x), up: (body.flat.bodyWay === 1) === (where === 'body') ? 1 : -1 };
+}
+
+/** The base edge, for what stands on the leaf's side of it. */
+export function inFromBase(body: Body): Level {
+  return { y: baseHeight(body), up: body.flat.bodyWay === 1 ? -1 : 1 };
 }

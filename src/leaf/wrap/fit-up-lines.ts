@@ -1,10 +1,11 @@
+import { BESIDE, inTurn, offLevel, steps, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { extentOf, SMALL } from '../../draw/lettering.ts';
+import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
-import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
+import { addBarrier, type Candidate, type Placed, placeAll, type Wish } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
-import { type Body, baseHeight } from './body.ts';
+import { type Body, baseHeight, inFromBase } from './body.ts';
 import { across, height, stationAt } from './flat.ts';
 import { SAME } from './stations.ts';
 
@@ -33,23 +34,16 @@ export function fitUpLines(body: Body): FitUpLines | undefined {
 }
 
 /** The names of the lines, each beside its own, and what of them found no room. */
-export function fitUpNames(
-  body: Body,
-  { along, round }: FitUpLines,
-): { marks: readonly Mark[]; beside: readonly string[] } {
-  const marks: Mark[] = [];
-  const beside: string[] = [];
-  const name = (texts: readonly string[], places: (text: string) => Iterable<Candidate>): void => {
-    const found = texts.map((text) => () => place(body.field, places(text)));
-    const words = found.reduce<readonly Mark[] | undefined>((done, next) => done ?? next(), undefined);
-    if (words) marks.push(...words);
-    else beside.push(texts[0] ?? '');
-  };
-  if (round.length > 0) name(ON_LENGTH_MARK, (text) => beyondLevel(body, along, round, text));
-  name(body.cope.fitUp?.clock ? ON_ROTATION_MARK : UNDER_LENGTH_MARK, (text) =>
-    besideUpright(body, along, text),
-  );
-  return { marks, beside };
+export function fitUpNames(body: Body, { along, round }: FitUpLines): Placed {
+  const { clock } = body.cope.fitUp ?? {};
+  const name = (texts: readonly string[], places: (text: string) => Iterable<Candidate>): Wish => ({
+    places: inTurn(texts, places),
+    otherwise: texts[0] ?? '',
+  });
+  return placeAll(body.field, [
+    ...round.slice(0, 1).map((line) => name(ON_LENGTH_MARK, (text) => beyondLevel(body, along, line, text))),
+    name(clock ? ON_ROTATION_MARK : UNDER_LENGTH_MARK, (text) => besideUpright(body, along, text)),
+  ]);
 }
 
 const ON_LENGTH_MARK = ['length mark: lay this line on it', 'on the length mark', 'length mark'];
@@ -57,7 +51,6 @@ const ON_ROTATION_MARK = ['lay this line on the rotation mark', 'on the rotation
 const UNDER_LENGTH_MARK = ['the length mark lies on this line', 'mark on this line'];
 
 const CLEAR: Mm = 0.5;
-const BESIDE: Mm = 0.8;
 
 /** From the cut to the base edge. */
 function alongTube(body: Body, station: number): Segment {
@@ -87,36 +80,23 @@ function roundTube({ flat, cope }: Body, setback: Mm): Segment[] {
 }
 
 /** Places over the line round the tube, on the body's side, the nearest to the mark first. */
-function* beyondLevel(
-  { flat }: Body,
-  along: Segment,
-  [round]: readonly Segment[],
-  text: string,
-): Iterable<Candidate> {
-  if (!round) return;
-  const block = { lines: [text], size: SMALL };
-  const { width, height: high } = extentOf(block);
-  const at = wordsOf(block);
-  for (let away = BESIDE; away < 2.4; away += 0.7) {
-    const bottom = flat.bodyWay === 1 ? round.from.y + away : round.from.y - away - high;
-    for (const overGuides of [false, true]) {
-      for (let aside = BESIDE; aside < flat.width; aside += 2) {
-        yield { ...at(along.from.x + aside, bottom), overGuides };
-        yield { ...at(along.from.x - aside - width, bottom), overGuides };
-      }
-    }
-  }
+function beyondLevel({ flat }: Body, along: Segment, round: Segment, text: string): Iterable<Candidate> {
+  const tried = wordsBeside(blockOf(text), along.from.x, ['right', 'left'], steps(BESIDE, flat.width, 2));
+  return offLevel({ y: round.from.y, up: flat.bodyWay }, ALONG_ROUND, tried);
 }
 
+/** Hard by the line round the tube first, whether guide lines are in the way or not. */
+const ALONG_ROUND = steps(BESIDE, 2.4, 0.7).flatMap((lift) =>
+  [false, true].map((overGuides) => ({ turn: 0, lifts: [lift], overGuides }) as const),
+);
+
 /** Places beside the line along the tube, written along it, from the base edge towards the cut. */
-function* besideUpright({ flat }: Body, { to }: Segment, text: string): Iterable<Candidate> {
-  const block = { lines: [text], size: SMALL };
-  const { width, height: high } = extentOf(block);
-  const at = wordsOf(block, 1);
-  for (let down = 1; down < 60; down += 1.5) {
-    const bottom = flat.bodyWay === 1 ? to.y - down - width : to.y + down;
-    for (const left of [to.x + BESIDE, to.x - BESIDE - high]) {
-      yield { ...at(left, bottom), overGuides: false };
-    }
-  }
+function besideUpright(body: Body, { to }: Segment, text: string): Iterable<Candidate> {
+  return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf(text), to.x));
+}
+
+const ALONG_TUBE = [{ turn: 1, lifts: steps(1, 60, 1.5) }] as const;
+
+function blockOf(text: string): Block {
+  return { lines: [text], size: SMALL };
 }

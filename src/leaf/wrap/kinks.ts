@@ -1,7 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { distance, point, type Segment } from '../../draw/path.ts';
-import { addBarrier } from '../../draw/placer.ts';
-import { linesAlong } from '../../draw/strokes.ts';
+import { drawTicks } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
@@ -61,15 +60,13 @@ export function kinkTicks({ flat, field }: Body, kinks: readonly Kink[], marked:
     taken.push(kink.at.x);
     ticks.push(tickAt(flat, kink));
   }
-  addBarrier(field, ticks, CLEAR, true);
-  return linesAlong('guide', ticks);
+  return drawTicks(field, ticks, true);
 }
 
 /** Marks nearer to one another than this are taken for one. */
 const TOLD_APART: Mm = 1;
 
 const TICK: Mm = 1.8;
-const CLEAR: Mm = 0.3;
 
 function tickAt({ bodyWay, width }: Flat, { at, along }: Kink): Segment {
   const size = (bodyWay * TICK) / Math.max(Math.hypot(along.x, along.y), NO_WAY);

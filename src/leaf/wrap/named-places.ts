@@ -1,14 +1,14 @@
+import { offLevel, type Side, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, extentOf, SMALL } from '../../draw/lettering.ts';
-import { point, type Segment } from '../../draw/path.ts';
-import { addBarrier, type Candidate, place, wordsOf } from '../../draw/placer.ts';
-import { line, linesAlong } from '../../draw/strokes.ts';
+import { type Block, SMALL } from '../../draw/lettering.ts';
+import { point } from '../../draw/path.ts';
+import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { stationInWords } from '../../saddle/station.ts';
-import type { Body } from './body.ts';
-import { across, type Flat, height, stationAt } from './flat.ts';
+import { type Body, cutAt, offCut } from './body.ts';
+import { across, type Flat } from './flat.ts';
 import { gap } from './seam.ts';
 import { sideNames, sidesOf } from './sides.ts';
 import { quarters, SAME } from './stations.ts';
@@ -95,34 +95,34 @@ function roundAngle(station: number): string {
   return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
 }
 
-/** Short marks at the places that lie on no guide. They come before all words, which then keep off them. */
+/** Short marks at the places that lie on no guide. */
 export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
   const ticks = places
     .map(({ station }) => across(body.flat, station))
     .filter((x) => !isOnGuide(body.flat, x))
-    .map((x) => leader(body.flat, x, cutAt(body, x), TICK));
-  addBarrier(body.field, ticks, CLEAR);
-  return linesAlong('guide', ticks);
+    .map((x) => {
+      const cut = cutAt(body, x);
+      return { from: point(x, cut), to: point(x, cut + body.flat.bodyWay * TICK) };
+    });
+  return drawTicks(body.field, ticks);
 }
 
 /** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
-export function placeNames(body: Body, places: readonly NamedPlace[]): { marks: Mark[]; beside: string[] } {
+export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
   const clusters = clustersOf(body.flat, places);
-  const marks: Mark[] = [];
-  const beside: string[] = [];
-  for (const cluster of clusters) {
+  const names = clusters.flatMap((cluster) => {
     const { xs } = cluster;
     const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
-    for (const { text, x, sides } of namesIn(cluster, following)) {
-      const found = place(body.field, besideCut(body, x, { lines: [text], size: SMALL }, sides));
-      if (found) marks.push(...found);
-      else beside.push(`${text}: ${x.toFixed(1)} mm from the left edge`);
-    }
-  }
-  return { marks, beside };
+    return namesIn(cluster, following);
+  });
+  return placeAll(
+    body.field,
+    names.map(({ text, x, sides }) => ({
+      places: besideCut(body, x, { lines: [text], size: SMALL }, sides),
+      otherwise: `${text}: ${x.toFixed(1)} mm from the left edge`,
+    })),
+  );
 }
-
-type Side = 'left' | 'right';
 
 /**
  * On which sides of its line each name may stand, the better first. Of places with no room between them the first is named to its left
@@ -142,56 +142,18 @@ function namesIn(
   ];
 }
 
-const CLEAR: Mm = 0.3;
-
 /** Names further apart than this do not get in each other's way, mm. */
 const NEAR: Mm = 18;
 
 /** How far a mark of a place reaches into the body where its name stands elsewhere. */
 const TICK: Mm = 1.4;
 
-const BESIDE: Mm = 0.8;
+/** Where names stand off the cut, mm. */
+const AT_CUT = waysAt(steps(TICK + 0.4, 26, 1.2));
 
-function* besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {
-  const { flat } = body;
-  const { width, height: high } = extentOf(block);
-  const ways = [
-    [0, false],
-    [1, false],
-    [0, true],
-    [1, true],
-  ] as const;
-  for (const [turn, overGuides] of ways) {
-    const [w, h] = turn === 0 ? [width, high] : [high, width];
-    const at = wordsOf(block, turn);
-    const cut = cutAt(body, x);
-    const onGuide = isOnGuide(flat, x);
-    for (let lift = TICK + 0.4; lift < 26; lift += 1.2) {
-      const bottom = flat.bodyWay === 1 ? cut + lift : cut - lift - h;
-      for (const side of sides) {
-        const left = side === 'right' ? x + BESIDE : x - BESIDE - w;
-        const words = { ...at(left, bottom), overGuides };
-        yield onGuide ? words : withLeader(words, leader(flat, x, cut, lift + h));
-      }
-    }
-  }
-}
-
-function withLeader(words: Candidate & { overGuides: boolean }, leader: Segment): Candidate {
-  const { box, overGuides, draw } = words;
-  return {
-    box,
-    overGuides,
-    leader,
-    draw: (x, y) => [line('guide', leader.from, leader.to), ...draw(x, y)],
-  };
-}
-
-function cutAt({ flat, cope }: Body, x: Mm): Mm {
-  return height(flat, cope.cut(stationAt(flat, x)).setback);
-}
-
-/** A line from the cut into the body. */
-function leader({ bodyWay }: Flat, x: Mm, cut: Mm, length: Mm): Segment {
-  return { from: point(x, cut), to: point(x, cut + bodyWay * length) };
+/** Beside a guide line a name needs no line of its own. */
+function besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {
+  const level = offCut(body, x);
+  const foot = isOnGuide(body.flat, x) ? undefined : point(x, level.y);
+  return offLevel(level, AT_CUT, wordsBeside(block, x, sides), foot);
 }

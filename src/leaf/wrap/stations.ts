@@ -1,12 +1,13 @@
+import { offLevel, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, extentOf, PLAIN, SMALL } from '../../draw/lettering.ts';
-import { type Candidate, type Field, type Guide, openParts, place, wordsOf } from '../../draw/placer.ts';
+import { type Block, PLAIN, SMALL } from '../../draw/lettering.ts';
+import { type Candidate, type Field, type Guide, openParts, place } from '../../draw/placer.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { stationInWords } from '../../saddle/station.ts';
-import { type Body, baseHeight } from './body.ts';
+import { type Body, inFromBase } from './body.ts';
 import { across, type Flat, height } from './flat.ts';
 import { foldStations } from './folds.ts';
 
@@ -68,27 +69,9 @@ export function foldLabel(body: Body): readonly Mark[] {
   return [];
 }
 
-function* besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
-  const { width, height: high } = extentOf(block);
-  const edge = baseHeight(body);
-  const inward = -body.flat.bodyWay;
-  const tries = [
-    [0, 1, false],
-    [1, 1, false],
-    [0, 24, false],
-    [1, 24, false],
-    [0, 24, true],
-    [1, 24, true],
-  ] as const;
-  for (const [turn, most, overGuides] of tries) {
-    const [w, h] = turn === 0 ? [width, high] : [high, width];
-    const at = wordsOf(block, turn);
-    for (let down = 0.9; down < most; down += 1.5) {
-      const bottom = inward === -1 ? edge - down - h : edge + down;
-      yield { ...at(x + BESIDE, bottom), overGuides };
-      yield { ...at(x - BESIDE - w, bottom), overGuides };
-    }
-  }
-}
+/** Where they stand off the base edge: hard by it as long as it can be, mm. */
+const AT_BASE = [...waysAt([0.9], [false]), ...waysAt(steps(0.9, 24, 1.5))];
 
-const BESIDE: Mm = 0.8;
+function besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
+  return offLevel(inFromBase(body), AT_BASE, wordsBeside(block, x));
+}

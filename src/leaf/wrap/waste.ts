@@ -1,8 +1,9 @@
-import { type Block, extentOf, lettered } from '../../draw/lettering.ts';
+import { type Label, labelOf, offLevel, steps, type Way } from '../../draw/candidates.ts';
+import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, withRoom } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { Body } from './body.ts';
-import { across, height, stationAt } from './flat.ts';
+import { type Body, offCut } from './body.ts';
+import { across } from './flat.ts';
 
 /**
  * Places for words along the cut, in the middle of x of each station given, in turn: on the waste side or on the
@@ -16,7 +17,10 @@ export function* alongCut(
 ): Iterable<Candidate> {
   for (const room of where === 'body' ? [APART, 0] : [0]) {
     for (const turn of [0, 1] as const) {
-      for (const words of turnedAlong(body, where, block, stations, turn)) yield withRoom(words, room, turn);
+      const label = labelOf(block, turn);
+      for (const station of stations) {
+        for (const words of aboutStation(body, where, label, station)) yield withRoom(words, room, turn);
+      }
     }
   }
 }
@@ -24,26 +28,18 @@ export function* alongCut(
 /** Between words at the cut and others in line with them. */
 const APART: Mm = 2;
 
-function* turnedAlong(
+const AT_CUT: readonly Way[] = [{ turn: 0, lifts: steps(1.4, 14, 0.9) }];
+
+function aboutStation(
   body: Body,
   where: 'waste' | 'body',
-  block: Block,
-  stations: readonly number[],
-  turn: 0 | 1,
+  label: Label,
+  station: number,
 ): Iterable<Candidate> {
-  const { width, height: high } = extentOf(block);
-  const up = where === 'body' ? body.flat.bodyWay : -body.flat.bodyWay;
-  const [w, h] = turn === 0 ? [width, high] : [high, width];
-  const draw: Candidate['draw'] = (x, y) => lettered(block, x, y, turn);
-  for (const station of stations) {
-    const middle = Math.min(body.flat.width - w / 2 - 1, Math.max(w / 2 + 1, across(body.flat, station)));
-    const line = height(body.flat, body.cope.cut(stationAt(body.flat, middle)).setback);
-    const left = middle - w / 2;
-    for (let away = 1.4; away < 14; away += 0.9) {
-      const bottom = up === 1 ? line + away : line - away - h;
-      yield { box: { left, bottom, right: left + w, top: bottom + h }, draw };
-    }
-  }
+  const { flat } = body;
+  const half = label.width / 2;
+  const middle = Math.min(flat.width - half - 1, Math.max(half + 1, across(flat, station)));
+  return offLevel(offCut(body, middle, where), AT_CUT, () => ({ label, lefts: [middle - half] }));
 }
 
 /** Stations round the girth, the nearest to `first` first. */

@@ -1,10 +1,11 @@
 import { grown } from '../../draw/boxes.ts';
 import { shortened } from '../../draw/breaking.ts';
+import { inTurn, type Label } from '../../draw/candidates.ts';
 import type { Box, Drawing, Mark, Stroke } from '../../draw/drawing.ts';
 import { PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Segment, segmentsOf } from '../../draw/path.ts';
 import { HALF_LINE } from '../../draw/pens.ts';
-import { addBarrier, type Candidate, emptyField, place } from '../../draw/placer.ts';
+import { addBarrier, type Candidate, emptyField, type Placed, placeAll } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, curveOf } from '../../saddle/cope.ts';
@@ -101,43 +102,41 @@ function letter(
   changes: readonly Change[],
   words: WrapWords,
   fitUp: FitUpLines | undefined,
-): { marks: Mark[]; beside: string[] } {
+): Placed {
   const { flat, cope, field } = body;
-  const marks: Mark[] = [];
-  const put = (candidates: Iterable<Candidate>, otherwise?: string): void => {
-    const found = place(field, candidates);
-    if (found) marks.push(...found);
-    else if (otherwise) beside.push(otherwise);
-  };
-  marks.push(...stationLabels(body), ...foldLabel(body));
+  const stations = [...stationLabels(body), ...foldLabel(body)];
   const zones = zonesOf(cope);
   const bar = zoneBar(body, zones);
   const over = changeNames(body, changes);
   const places = placeNames(body, named);
   const laid = fitUp ? fitUpNames(body, fitUp) : { marks: [], beside: [] };
-  marks.push(...(bar ?? []), ...over.marks, ...places.marks, ...laid.marks);
-  const beside = [...over.beside, ...places.beside, ...laid.beside];
   const weld =
     bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
   const spine = across(flat, 0);
   const size = flat.width < 60 ? SMALL : PLAIN;
-  put(arrows(body, spine + flat.width / 8));
-  put(identities(body, spine + flat.width / 8, words.names, size));
-  put(distances(body, spine - flat.width / 8, words));
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
-  put(alongCut(body, 'waste', WASTE, deepFirst));
-  for (const stations of furtherOn(flat, cope)) put(alongCut(body, 'waste', WASTE, stations));
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
-  put(alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst));
-  put(placesForWords(body, flat.width, [words.seam], SMALL));
-  put(baseWords(body), squareWords(body));
-  return { marks, beside: [...beside, ...weld] };
+  const others = placeAll(field, [
+    { places: arrows(body, spine + flat.width / 8) },
+    { places: identities(body, spine + flat.width / 8, words.names, size) },
+    { places: distances(body, spine - flat.width / 8, words) },
+    ...[deepFirst, ...furtherOn(flat, cope)].map((each) => ({
+      places: alongCut(body, 'waste', WASTE, each),
+    })),
+    { places: alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst) },
+    { places: placesForWords(body, flat.width, [words.seam], SMALL) },
+    { places: baseWords(body), otherwise: squareWords(body) },
+  ]);
+  const all = [over, places, laid, others];
+  return {
+    marks: [...stations, ...(bar ?? []), ...all.flatMap(({ marks }) => marks)],
+    beside: [...all.flatMap(({ beside }) => beside), ...weld],
+  };
 }
 
-function* distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
-  for (const text of [`From this base edge ${distance}.`, shortDistance]) {
-    yield* placesForWords(body, near, [text], SMALL);
-  }
+function distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
+  const texts = [`From this base edge ${distance}.`, shortDistance];
+  return inTurn(texts, (text) => placesForWords(body, near, [text], SMALL));
 }
 
 const WASTE = { lines: ['waste'], size: PLAIN };
@@ -156,10 +155,10 @@ const WASTE_EVERY: Mm = 110;
 
 const CUT_WORDS = 'cut to the middle of the line';
 
-function* baseWords(body: Body): Iterable<Candidate> {
+function baseWords(body: Body): Iterable<Candidate> {
   const square = squareWords(body);
-  for (const text of [`${square}. Its ends meet when the leaf is wrapped true.`, square])
-    yield* placesForWords(body, 0, [text], SMALL);
+  const texts = [`${square}. Its ends meet when the leaf is wrapped true.`, square];
+  return inTurn(texts, (text) => placesForWords(body, 0, [text], SMALL));
 }
 
 /** A leaf that is laid on a rotation mark has no spine. */
@@ -167,12 +166,11 @@ function squareWords({ cope }: Body): string {
   return `Base edge: square to the ${cope.fitUp?.clock ? 'tube' : 'spine'}`;
 }
 
-function* arrows(body: Body, near: Mm): Iterable<Candidate> {
-  for (const shape of ARROWS) {
-    yield* placesFor(body, near, shape.width, shape.height, (left, bottom) =>
-      arrowMarks(body.flat, shape, left, bottom),
-    );
-  }
+function arrows(body: Body, near: Mm): Iterable<Candidate> {
+  return inTurn(ARROWS, (shape) => {
+    const draw: Label['draw'] = (left, bottom) => arrowMarks(body.flat, shape, left, bottom);
+    return placesFor(body, near, { ...shape, draw });
+  });
 }
 
 function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Candidate> {

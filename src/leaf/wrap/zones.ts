@@ -1,13 +1,14 @@
+import { labelOf, offLevel, steps } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
-import { addBarrier, type Candidate, isClear, isFree, wordsOf } from '../../draw/placer.ts';
+import { addBarrier, type Candidate, isClear, isFree } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
 import { degrees, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dihedralAt } from '../../saddle/dihedral.ts';
 import { homeStation } from '../../saddle/peaks.ts';
-import { type Body, baseHeight } from './body.ts';
+import { type Body, inFromBase } from './body.ts';
 import { across } from './flat.ts';
 import { sideNames } from './sides.ts';
 
@@ -66,9 +67,9 @@ export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | u
   if (body.flat.section.girth < BAR_GIRTH) return undefined;
   const stretches = zones.flatMap((zone) => stretchesOf(body, zone));
   const high = extentOf({ lines: [''], size: SMALL }).height;
-  const inward = -body.flat.bodyWay;
-  for (let down = 1; down < DEEPEST; down += 1.2) {
-    const middle = baseHeight(body) + inward * (down + high / 2);
+  const { y, up } = inFromBase(body);
+  for (const lift of steps(1, DEEPEST, 1.2)) {
+    const middle = y + up * (lift + high / 2);
     const bar = stretches.flatMap((stretch) => barAt(body, stretch, middle) ?? []);
     const told = bar.some(({ telling }) => telling);
     if (told && bar.length === stretches.length) return drawnBar(body, bar);
@@ -88,14 +89,10 @@ function stretchesOf({ flat }: Body, zone: Zone): Stretch[] {
   const bare = zoneWords(zone);
   const words = zone.angles ? [...TELLING.map((what) => `${what}: ${bare}`), bare] : [bare];
   if (left < right) return [{ left, right, words }];
-  const [before, after] = [
-    { left, right: flat.width },
-    { left: 0, right },
-  ];
   const longer = flat.width - left > right;
   return [
-    { ...before, words: longer ? words : [] },
-    { ...after, words: longer ? [] : words },
+    { left, right: flat.width, words: longer ? words : [] },
+    { left: 0, right, words: longer ? [] : words },
   ];
 }
 
@@ -129,19 +126,17 @@ function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefi
 
 /** A level line with words in it, as near its middle as they are free; undefined where they are nowhere. */
 function interrupted({ field }: Body, text: string, from: Mm, to: Mm, y: Mm): Bar | undefined {
-  const block = { lines: [text], size: SMALL };
-  const { width, height } = extentOf(block);
-  const at = wordsOf(block);
-  const room = (to - from - width) / 2 - ROUND;
-  for (let aside = 0; aside <= room; aside += 0.5) {
-    for (const way of [1, -1]) {
-      const start = (from + to - width) / 2 + way * aside;
-      const placed = at(start, y - height / 2);
-      if (!isFree(field, placed.box, true)) continue;
-      const before = { from: point(from, y), to: point(start - ROUND, y) };
-      const after = { from: point(start + width + ROUND, y), to: point(to, y) };
-      return { lines: [before, after], words: placed };
-    }
+  const label = labelOf({ lines: [text], size: SMALL });
+  const middle = (from + to - label.width) / 2;
+  const room = (to - from - label.width) / 2 - ROUND;
+  const lefts = steps(0, room, 0.5).flatMap((aside) => [middle + aside, middle - aside]);
+  const onLine = [{ turn: 0, lifts: [-label.height / 2], overGuides: true }] as const;
+  for (const words of offLevel({ y, up: 1 }, onLine, () => ({ label, lefts }))) {
+    const { left, right } = words.box;
+    if (!isFree(field, words.box, true)) continue;
+    const before = { from: point(from, y), to: point(left - ROUND, y) };
+    const after = { from: point(right + ROUND, y), to: point(to, y) };
+    return { lines: [before, after], words };
   }
   return undefined;
 }
