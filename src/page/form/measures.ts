@@ -95,7 +95,6 @@ export const BETWEEN: MeasureOf<KeyAt<'tube'>> = {
 };
 
 type OfTubeOrEnd = KeyAt<'tube'> & KeyAt<'end'>;
-type OfRectangle = KeyAt<'section'> & KeyAt<'box'>;
 
 export const WALL = one<KeyAt<'tube'>>('wall', 'wall', 'wall');
 export const ALLOWANCE = one<KeyAt<'tube'>>('allowance', 'allowance', 'length');
@@ -104,9 +103,9 @@ export const SHIFT = one<KeyAt<'part'>>('shift', 'shift', 'length');
 export const SEAM = one<KeyAt<'end'>>('seam', 'seam', 'station');
 export const LAND = one<OfTubeOrEnd>('blunt', 'land', 'length');
 export const ROOT = one<OfTubeOrEnd>('root', 'root', 'length');
-export const WIDE = one<OfRectangle>('wide', 'wide', 'length');
-export const DEEP = one<OfRectangle>('deep', 'deep', 'length');
-export const CORNER = one<OfRectangle>('corner', 'corner', 'length');
+export const WIDE = one('wide', 'wide', 'length');
+export const DEEP = one('deep', 'deep', 'length');
+export const CORNER = one('corner', 'corner', 'length');
 export const BOX_WALL = one<KeyAt<'box'>>('wall', 'boxWall', 'length');
 export const ROLL = one<KeyAt<'box'>>('roll', 'roll', 'angle');
 export const TURN = one<KeyAt<'mitre'>>('turn', 'turn', 'angle');
