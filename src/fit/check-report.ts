@@ -38,8 +38,10 @@ function mirrored({ tube, twist, ends }: TubeSolution, { check, quantities }: La
     const cope = ends[name];
     if (end?.kind !== 'coped' || cope?.kind !== 'coped') return [];
     const places = end.parts.flatMap((part) => placesOf(part, end.fitUp, check));
-    const throat = check.throatAt(quantities.station(cope.throat.station, cope.joint.section.stations));
-    return check.lines(check.end(name), [joined([...places, throat], ', ')]);
+    const shortPoint = check.shortPointAt(
+      quantities.station(cope.throat.station, cope.joint.section.stations),
+    );
+    return check.lines(check.end(name), [joined([...places, shortPoint], ', ')]);
   });
   const rotation = twist === undefined || twist === 0 ? [] : [check.line(check.twist(twist))];
   return [check.line(check.mirrored), ...turned, ...rotation];

@@ -11,6 +11,9 @@ import { wrapped } from './wrapped.ts';
 type Units = 'mm' | 'in';
 type Words = Language['check'];
 
+/** Letters on a line. */
+const LONGEST = 90;
+
 /** A gap or a stand-off of less is nothing to a tenth of a millimetre, to which it would be printed. */
 const SHOWN = 0.05;
 
@@ -22,14 +25,14 @@ export function endLines(report: EndReport, units: Units, words: Language): read
   const place = ({ setback, station }: Place): Said => check.place(setback, at(station), units);
   const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
   return [
-    ...markLines(cope, units, check).flatMap((line) => wrapped(line, 90)),
+    ...markLines(cope, units, check).flatMap((line) => wrapped(line, LONGEST)),
     check.extremes(place(cope.throat), place(cope.longPoint)),
     ...(dihedrals
       ? [check.surfaces(dihedrals.least.angle, dihedrals.most.angle, weldFor(dihedrals, gap.mm, check))]
       : []),
     gap.mm >= SHOWN ? check.gap(gap.mm, at(gap.station), units) : check.noGap,
     ...(held >= SHOWN ? [check.wouldStandOff(held, units)] : []),
-    ...check.slips(slipsOf(sensitivity)),
+    ...check.slips(slipsOf(sensitivity)).flatMap((line) => wrapped(line, LONGEST)),
   ];
 }
 
@@ -50,6 +53,7 @@ function weldFor({ least, most }: Dihedrals, gap: Mm, check: Words): Said {
   return check.weld(most.angle > radians(120), least.angle < radians(60), gap > 0.005);
 }
 
+/** The worst first. */
 function slipsOf({ angle, clock, offset, scale }: Sensitivity): Parameters<Words['slips']>[0] {
   return [
     { of: 'angle' as const, mm: angle },

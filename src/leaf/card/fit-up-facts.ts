@@ -15,7 +15,7 @@ export function fitUpFacts({ fitUp, end }: Cope, units: 'mm' | 'in'): Fact[] {
   };
   const length = {
     label: 'length',
-    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}, ${check.squareAcross}.`,
+    text: `marked ${fitUp.clock ? 'on the line of that mark' : `on the line ${line}`}: ${check.squareAcross}.`,
   };
   return [...(fitUp.clock ? [rotation] : []), ...(fitUp.lengthSetback === undefined ? [] : [length])];
 }

@@ -3,7 +3,7 @@ import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
 import { asWritten, inColumn, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { angle, bothToATenth: both, wholeAngle, written, writtenAngle } = quantities;
+const { angle, bothToATenth: both, clocked, wholeAngle, written, writtenAngle } = quantities;
 
 type Units = 'mm' | 'in';
 type End = 'A' | 'B';
@@ -12,17 +12,20 @@ type Edge =
   | { readonly edge: 'bevel'; readonly blunt?: Length }
   | { readonly edge: 'square'; readonly from: 'outside' | 'inside' };
 
-/** The measurements that a slip is looked for in. */
-type Measure = 'angle' | 'rotation' | 'offset' | 'scale';
+/** A measurement, and what gap opens if it is off by a full step. */
+interface Slip {
+  readonly of: 'angle' | 'rotation' | 'offset' | 'scale';
+  readonly mm: Mm;
+}
 
-const STEPS: Readonly<Record<Measure, Said>> = {
-  angle: say`1° of angle`,
-  rotation: say`1° of rotation`,
-  offset: say`1 mm of offset`,
-  scale: say`1 % of print scale`,
+const STEPS: Readonly<Record<Slip['of'], Said>> = {
+  angle: say`1° in angle`,
+  rotation: say`1° in rotation`,
+  offset: say`1 mm in offset`,
+  scale: say`1 % in print scale`,
 };
 
-const MEASURES: Readonly<Record<Measure, Said>> = {
+const MEASURES: Readonly<Record<Slip['of'], Said>> = {
   angle: say`the angle`,
   rotation: say`the rotation`,
   offset: say`the offset`,
@@ -30,7 +33,7 @@ const MEASURES: Readonly<Record<Measure, Said>> = {
 };
 
 /** Where on its line the length mark is made. */
-const squareAcross = say`where the line, moved square across, would meet the near side of the header`;
+const squareAcross = say`sight square across to the header's near side; mark there`;
 
 function nearest(eitherSide: boolean): Said {
   const line = say`where the header's centre line comes nearest the heel`;
@@ -72,18 +75,18 @@ export const check = {
     const where = at ? say`onto ${header} at ${writtenAngle(at)}` : say`onto ${header}`;
     return acute === undefined
       ? where
-      : say`${where} (the same as ${angle(acute)}, clock + 180°, offset reversed)`;
+      : say`${where} (the same as ${angle(acute)}, clocked 180° further round, offset reversed)`;
   },
-  clocked: (clock: Angle): Said => say`clock ${writtenAngle(clock)}`,
+  clocked,
   offset: (offset: Length): Said => say`offset ${written(offset)}`,
   shifted: (shift: Length): Said => say`shifted ${written(shift)} along the tube`,
   rotationMarked: say`rotation by its mark`,
   lengthMarked: say`length by its mark`,
   asked: (where: readonly Said[], edge: readonly Said[]): Said =>
     say`${joined(where, ', ')}; ${joined(edge, ', ')}`,
-  /** `bevel`, `bevel, blunt 1.2 mm`, `square`, `square, from the inside`. */
+  /** `bevel`, `bevel, land 1.2 mm`, `square`, `square, from the inside`. */
   edge: (asked: Edge): Said => {
-    if (asked.edge === 'bevel') return asked.blunt ? say`bevel, blunt ${written(asked.blunt)}` : say`bevel`;
+    if (asked.edge === 'bevel') return asked.blunt ? say`bevel, land ${written(asked.blunt)}` : say`bevel`;
     return asked.from === 'inside' ? say`square, from the inside` : say`square`;
   },
   root: (gap: Length): Said => say`root gap ${written(gap)}`,
@@ -93,7 +96,7 @@ export const check = {
     say`end ${end} ${asWritten(of)}: ${reading}`,
 
   mirrored: say`The mirror image of its twin: the same lengths, angles, gaps and warnings.`,
-  throatAt: (station: Said): Said => say`throat at ${station}`,
+  shortPointAt: (station: Said): Said => say`short point at ${station}`,
 
   blank: (sawn: Mm, overall: Mm, units: Units): Said =>
     say`Cut the blank ${both(sawn, units)} long; it ends ${both(overall, units)} overall.`,
@@ -102,28 +105,21 @@ export const check = {
   spare: (spare: Mm, units: Units): Said =>
     say`That is ${both(spare, units)} to spare: a leaf can be slid so far for a second cut.`,
   /** From end A's heel to end B's, positive to the right. */
-  twist: (twist: Radians): Said => {
-    const size = angle(Math.abs(twist));
-    if (size === angle(0)) return say`End B's heel is in line with end A's.`;
-    const side = twist > 0 ? say`right` : say`left`;
-    const where = size === angle(Math.PI) ? say`opposite` : say`${size} to the ${side} of`;
-    return say`End B's heel stands ${where} end A's, with B up.`;
-  },
+  twist: (twist: Radians): Said => say`Rotation A to B, heel to heel with B up: ${quantities.twist(twist)}.`,
   girth: (girth: Mm, units: Units): Said => say`A tape round the tube should read ${both(girth, units)}.`,
 
-  /** Where the rotation is marked, or with no rotation to mark the line of the length; with no heel on either side. */
+  /** Where the rotation is marked; with no heel on either side. */
   rotationMark: (eitherSide: boolean): Said =>
-    say`with end A seated, mark the rotation on the tube ${nearest(eitherSide)}: stations count from that mark`,
+    say`seat end A, then mark the rotation on the tube ${nearest(eitherSide)}; stations count from that mark`,
+  /** And the length, on the line of that mark or where it would be. */
   lengthMark: (on: 'rotation-mark' | 'either-side' | 'heel', toWorkPoint: Mm, units: Units): Said => {
-    const line =
-      on === 'rotation-mark'
-        ? say`on the line of that mark`
-        : say`on the line ${nearest(on === 'either-side')}`;
+    const line = on === 'rotation-mark' ? say`of that mark` : nearest(on === 'either-side');
     const beyond = toWorkPoint < 0 ? say`beyond` : say`short of`;
-    return say`mark the length ${line}, ${squareAcross}: ${both(Math.abs(toWorkPoint), units)} ${beyond} the work point`;
+    return say`mark the length on the line ${line}: ${squareAcross}, ${both(Math.abs(toWorkPoint), units)} ${beyond} the work point`;
   },
   squareAcross,
-  extremes: (throat: Said, longPoint: Said): Said => say`throat ${throat}; long point ${longPoint}`,
+  extremes: (shortPoint: Said, longPoint: Said): Said =>
+    say`short point ${shortPoint}; long point ${longPoint}`,
   place: (setback: Mm, station: Said, units: Units): Said => say`${both(setback, units)} at ${station}`,
   surfaces: (least: Radians, most: Radians, weld: Said): Said =>
     say`the surfaces meet at ${wholeAngle(least)} to ${wholeAngle(most)}: ${weld}`,
@@ -138,12 +134,19 @@ export const check = {
   wouldStandOff: (by: Mm, units: Units): Said =>
     say`cut square to the outside line by mistake, it would stand off ${both(by, units)}`,
   /** What a full step of each error opens, the worst first. */
-  slips: (opens: readonly { readonly of: Measure; readonly mm: Mm }[]): readonly Said[] => {
-    const list = opens.map(({ of, mm }) => say`${STEPS[of]} ${asWritten(mm.toFixed(1))}`);
-    const [worst] = opens;
-    return [
-      say`a slip opens, in mm: ${joined(list, ', ')}`,
-      ...(worst ? [say`so take ${MEASURES[worst.of]} twice`] : []),
-    ];
-  },
+  slips: (opens: readonly Slip[]): readonly Said[] => [
+    joined(
+      opens.map((slip, i) =>
+        i === 0
+          ? say`an error of ${STEPS[slip.of]} opens ${opened(slip)}`
+          : say`of ${STEPS[slip.of]}, ${opened(slip)}`,
+      ),
+      '; ',
+    ),
+    ...opens.slice(0, 1).map(({ of }) => say`measure ${MEASURES[of]} twice`),
+  ],
 };
+
+function opened({ mm }: Slip): Said {
+  return quantities.mm(Math.round(mm * 10) / 10);
+}

@@ -36,6 +36,11 @@ export const quantities = {
   angle,
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
   writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
+  /** Where a heel is: `clocked 35° right of the spine`. */
+  clocked: (clock: Angle): Said =>
+    clock.rad < 0
+      ? say`clocked ${angle(-clock.rad)} left of the spine`
+      : say`clocked ${asWritten(angleAsWritten(clock))} right of the spine`,
   /** `1 leaf`, `2 leaves`. */
   counted: (count: number, one: Said, many: Said): Said => say`${count} ${count === 1 ? one : many}`,
   /** `60°`. */

@@ -8,7 +8,7 @@ const { mm, angle } = quantities;
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export const warnings = {
   short: (left: Mm, across: Mm): Said =>
-    say`Only ${mm(left)} of tube is left between the two throats, less than its own diameter of ${mm(across)}. Check \`between\`, or use one solid piece.`,
+    say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check \`between\`, or use one solid piece.`,
   misses: (past: Mm | undefined): Said =>
     say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
   wider: (by: Mm, than: { readonly mm: Mm; readonly of: Said }): Said =>
@@ -16,11 +16,11 @@ export const warnings = {
   heelAngle: (acute: Radians): Said =>
     say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
   feather: (thin: Radians, where: Said): Said =>
-    say`The edge runs out to a knife of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: take it off with \`blunt\`, about half the wall.`,
+    say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`blunt\`).`,
   standsOff: (by: Mm): Said =>
     say`Cut to the inside line, the end stands off by ${mm(by)} on its outer edge: grind that back until it seats.`,
   wouldStandOff: (by: Mm): Said =>
     say`Cut square to the outside line by mistake, the end would stand off by ${mm(by)}. Cut to the solid line.`,
   gap: (gap: Mm, where: Said): Said =>
-    say`A gap of ${mm(gap)} stays at station ${where}, and a 1.6 mm (1/16 in) filler rod goes in. Bevel the inner edge instead (\`edge: bevel\`), or let the legs of the weld grow by the gap.`,
+    say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. Bevel the inner edge instead (\`edge: bevel\`), or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
 };

@@ -2,14 +2,15 @@ import { say } from '../../said.ts';
 
 const toStandardOutput = say`where to; - is standard output`;
 const jobFile = say`a job file, or - for standard input`;
+const papers = say`letter, A4, legal, tabloid, A3, A2, A0, arch-d, 300x400mm or roll 610mm`;
 const unprintable = say`what the printer can't reach, on all four sides`;
 
 /** What `copeleaf --help` says: of the whole, of each command, and of its options by their names. */
 export const command = {
   about: say`Wrap templates for tube that is coped by hand.
 
-Write down the tube, what each end lands on and at which angle; get leaves to print at true
-scale, wrap round the tube, mark and cut. Begin with one of these:
+Write down the tube, what each end lands on and at which angle; get leaves (wrap templates) to
+print at true scale, wrap round the tube, mark and cut. Begin with one of these:
 
   copeleaf print --od 38.1 --wall 2.4 --onto 44.5 --angle 60   one end, straight to paper
   copeleaf starter                                             jobs to begin from
@@ -20,8 +21,8 @@ Print at 100 % and measure the bars on the sheet before you cut.`,
   cautions: say`
 Wear eye, ear, hand and lung protection; keep fire away from what burns; zinc and plating give off
 poisonous fume; vent sealed tube before welding. What carries people or loads follows local code
-and is designed and welded by those licensed for it: a paper template proves neither strength nor
-weld.`,
+and is designed by those licensed and welded by those qualified for it: a paper template proves
+neither strength nor weld.`,
   version: say`print the version`,
   help: say`print this help`,
   errors: say`how to report mistakes`,
@@ -34,21 +35,21 @@ weld.`,
     onto: say`the header's outside diameter`,
     angle: say`between the tube and the header's axis: 60, 60deg, 60°30'`,
     offset: say`from the tube's axis to the header's, positive to the right of the heel`,
-    clock: say`the station of the heel, round the tube from its spine`,
+    clock: say`the clocking: the station of the heel, right of the spine`,
     edge: say`bevel (grind the inner edge back) or square (leave the face square)`,
-    blunt: say`with bevel: the land left on thin edges`,
+    blunt: say`with bevel: the land left on feather edges`,
     from: say`with square: outside, or inside for a torch held radially`,
     root: say`a gap left for the weld, taken off along the tube`,
     end: say`A or B`,
     units: say`mm or in, for numbers without a unit`,
     margin: unprintable,
-    paper: say`letter, A4, legal, tabloid, A3, A2, A0, arch-d, 300x400mm or roll 610mm`,
+    paper: papers,
   },
   seated: say`after the first cut: along the spine, from end A's edge to end B's length mark`,
   print: {
-    about: say`print the leaves of a job, or of one end given by flags`,
+    about: say`print the leaves (wrap templates) of a job, or of one end given by flags`,
     as: say`what to make`,
-    footprints: say`also the outline that each end leaves on its header, to mark the landing and the vent`,
+    footprints: say`also the footprint of each end on its header: mark it, drill the vent inside`,
     leavesOnly: say`leave out the shop pack: cut list, order of work, stock, a ticket for each tube`,
     printer: say`draw for a saved printer, so that its bars read true`,
     out: say`${toStandardOutput} (default: the job's name, in this folder)`,
@@ -65,7 +66,7 @@ weld.`,
     strict: say`exit with 2 if there is a warning`,
   },
   cutlist: {
-    about: say`print what to cut: blanks, lengths, angles, and from which of the stock that the job tells`,
+    about: say`print what to cut: blanks, lengths, angles, and from which of the stock that the job lists`,
     job: jobFile,
     as: say`how to write it`,
     out: toStandardOutput,
@@ -92,7 +93,7 @@ weld.`,
   aid: {
     about: say`print a measuring aid: a scale sheet, a strip for diameters, a card for a bevel`,
     which: say`ruler (bars to measure the printer by), girth (a strip that reads a diameter) or bevel (a card that reads an angle)`,
-    paper: say`letter, A4, legal, tabloid, A3, A2, A0, arch-d, 300x400mm, or roll 610mm`,
+    paper: papers,
     margin: unprintable,
     thickness: say`of the paper that is wrapped round a tube (default: 0.10mm)`,
     printer: say`draw it for a saved printer`,
