@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
+import { Action } from '../action.tsx';
 import { useWords } from '../words.ts';
 
 interface DialogProps {
@@ -18,9 +19,7 @@ export function Dialog({ title, onClose, children }: DialogProps) {
     <dialog ref={dialog} onClose={onClose} aria-labelledby="dialog-title">
       <div class="dialog-head">
         <h2 id="dialog-title">{title}</h2>
-        <button type="button" onClick={() => dialog.current?.close()}>
-          {close}
-        </button>
+        <Action words={close} onAct={() => dialog.current?.close()} />
       </div>
       {children}
     </dialog>

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
+import { Action } from '../action.tsx';
 import { useWords } from '../words.ts';
-import { Action } from './action.tsx';
 import { Menu } from './menu.tsx';
 import type { Outputs } from './outputs.ts';
 

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
+import { Action } from '../action.tsx';
 import { fragmentOf } from '../job/link.ts';
 import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
@@ -30,9 +31,7 @@ export function LinkDialog({ text, onClose }: { readonly text: string; readonly 
           onFocus={(event) => event.currentTarget.select()}
         />
       </div>
-      <button type="button" class="main" onClick={() => void copy()}>
-        {words.copy}
-      </button>
+      <Action words={words.copy} onAct={() => void copy()} kind="main" />
       <p class="aside" role="status">
         {told}
       </p>

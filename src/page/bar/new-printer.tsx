@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Printer } from '../../job/paper/printer.ts';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
+import { Action } from '../action.tsx';
 import { printerFrom } from '../job/printers.ts';
 import { useWords } from '../words.ts';
 
@@ -50,9 +51,7 @@ export function NewPrinter({ onAdd }: { readonly onAdd: (printer: Printer) => vo
         {field('across', labels.across)}
         {field('up', labels.up)}
       </div>
-      <button type="button" class="main" onClick={add}>
-        {labels.save}
-      </button>
+      <Action words={labels.save} onAct={add} kind="main" />
       <p class="aside">{labels.kept}</p>
       <p class="wrong" id="printer-wrong" role="alert">
         {told.wrong}

@@ -1,4 +1,5 @@
 import type { Said } from '../../measure/said.ts';
+import { Action } from '../action.tsx';
 import { useWords } from '../words.ts';
 
 export interface NoticeWords {
@@ -22,13 +23,8 @@ export function Notice({ notice, guest, onBack, onKeep }: NoticeProps) {
     <div class={`notice${notice?.bad ? ' is-bad' : ''}`} role="status">
       {guest && (
         <p>
-          {words.came}{' '}
-          <button type="button" onClick={onBack}>
-            {words.back}
-          </button>{' '}
-          <button type="button" onClick={onKeep}>
-            {words.keep}
-          </button>
+          {words.came}
+          <Action words={words.back} onAct={onBack} /> <Action words={words.keep} onAct={onKeep} />
         </p>
       )}
       {notice && <p>{notice.words}</p>}

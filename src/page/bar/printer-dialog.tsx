@@ -3,6 +3,7 @@ import type { SheetAsk } from '../../job/job.ts';
 import { measuredInWords, type Printer } from '../../job/paper/printer.ts';
 import { rulerSheet } from '../../tiler/aids/ruler.ts';
 import { asWritten } from '../../words/said.ts';
+import { Action } from '../action.tsx';
 import { openTab } from '../job/save.ts';
 import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
@@ -30,9 +31,7 @@ export function PrinterDialog(props: PrinterDialogProps) {
       <SavedPrinters printers={printers} chosen={chosen} onSave={onSave} onChoose={onChoose} />
       <h3>{words.off}</h3>
       <p>{words.measure}</p>
-      <button type="button" onClick={() => void openSheet()}>
-        {words.openSheet}
-      </button>
+      <Action words={words.openSheet} onAct={() => void openSheet()} />
       <NewPrinter
         onAdd={(printer) => {
           onSave([...printers.filter(({ name }) => name !== printer.name), printer]);
@@ -68,11 +67,7 @@ function SavedPrinters({ printers, chosen, onSave, onChoose }: SavedPrintersProp
           ))}
         </select>
       </label>
-      {chosen && (
-        <button type="button" class="quiet" onClick={forget}>
-          {words.forget(asWritten(chosen.name))}
-        </button>
-      )}
+      {chosen && <Action words={words.forget(asWritten(chosen.name))} onAct={forget} kind="quiet" />}
     </>
   );
 }

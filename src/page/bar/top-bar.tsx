@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import type { Change, History } from '../job/history.ts';
 import { nameOf } from '../job/job-name.ts';
@@ -8,7 +9,6 @@ import type { Printing } from '../job/printing.ts';
 import { save } from '../job/save.ts';
 import type { Shown } from '../job/shown.ts';
 import { useWords } from '../words.ts';
-import { Action } from './action.tsx';
 import { JobMenu } from './job-menu.tsx';
 import { LinkDialog } from './link-dialog.tsx';
 import { outputsOf } from './outputs.ts';

@@ -1,10 +1,12 @@
 import type { EndName } from '../../job/job.ts';
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import { hasAt, type Path } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
 import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
+import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
@@ -13,11 +15,7 @@ export function AddHeader({ end, name }: { end: Path; name: EndName }) {
   const { doc, write } = useBench();
   const words = useWords().page.form.header;
   const next = partPaths(doc, end).length;
-  return (
-    <button type="button" class="quiet" onClick={() => write([[[...end, next], {}]])}>
-      {words.add(name)}
-    </button>
-  );
+  return <Action words={words.add(name)} onAct={() => write([[[...end, next], {}]])} kind="quiet" />;
 }
 
 interface HeaderFieldsProps {
@@ -41,14 +39,12 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
       {of > 1 && (
         <p class="numbered">
           <strong>{words.header.title(place + 1)}</strong>
-          <button
-            type="button"
-            class="quiet"
-            aria-label={words.header.removeFrom(name, place + 1)}
-            onClick={() => write([[part, undefined]])}
-          >
-            {words.header.remove}
-          </button>
+          <Action
+            words={words.header.remove}
+            fullName={words.header.removeFrom(name, place + 1)}
+            onAct={() => write([[part, undefined]])}
+            kind="quiet"
+          />
         </p>
       )}
       <KindChoice
@@ -79,7 +75,11 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
 
   /** What the chosen kind can't have. */
   function droppedBy(at: Path, chosen: (typeof HEADER_KINDS)[number]): [Path, undefined][] {
-    const keys = [...(asksOffset(chosen) ? [] : ['offset']), ...(asksAngle(chosen) ? [] : ['angle'])];
-    return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
+    const asked = { angle: asksAngle(chosen), offset: asksOffset(chosen) } satisfies Asks;
+    return (['offset', 'angle'] as const)
+      .filter((key) => !asked[key] && hasAt(doc, [...at, key]))
+      .map((key) => [[...at, key], undefined]);
   }
 }
+
+type Asks = Partial<Record<KeyAt<'part'>, boolean>>;

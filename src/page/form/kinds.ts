@@ -21,15 +21,15 @@ export type HeaderKind = Header['kind'];
 export type SectionKind = Section['kind'];
 export type EndKind = 'none' | 'plain' | 'one' | 'several';
 
-/** What is asked for, and where it stands among the keys of a place. */
-interface Asked<Place extends KeyPlace> {
-  readonly within: Path;
+/** What is asked for at a place, and the key of the place round it under which it stands; none where it is the same place. */
+interface Asked<Round extends KeyPlace, Place extends KeyPlace> {
+  readonly within: readonly [] | readonly [KeyAt<Round>];
   readonly measures: readonly MeasureOf<KeyAt<Place>>[];
 }
 
 /** What a header of each kind asks for, and under which key its own values stand. */
 export const HEADERS: {
-  readonly [Kind in HeaderKind]: Asked<Kind extends 'round' ? 'onto' : Kind>;
+  readonly [Kind in HeaderKind]: Asked<'onto', Kind extends 'round' ? 'onto' : Kind>;
 } = {
   round: { within: [], measures: [HEADER_SIZE] },
   box: { within: ['box'], measures: [WIDE, DEEP, BOX_WALL, CORNER, ROLL] },
@@ -52,7 +52,7 @@ export function newHeader(kind: HeaderKind): Value {
 
 /** What a tube of each kind asks for, and under which key its own values stand: the one of its name, but for the first two. */
 export const SECTIONS: {
-  readonly [Kind in SectionKind]: Asked<Kind extends keyof Places ? Places[Kind] : Kind & KeyPlace>;
+  readonly [Kind in SectionKind]: Asked<'tube', Kind extends keyof Places ? Places[Kind] : Kind & KeyPlace>;
 } = {
   round: { within: [], measures: [TUBE_SIZE] },
   rectangular: { within: ['section'], measures: [WIDE, DEEP, CORNER] },

@@ -1,9 +1,12 @@
+import type { ComponentChildren } from 'preact';
 import type { KeyPlace } from '../../job/text/keys.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import { keyOf, type Path } from '../job/job-doc.ts';
+import type { Problem } from '../job/where.ts';
 import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import type { KeyAt } from './measure.ts';
@@ -17,44 +20,48 @@ export function Lacking() {
   const wrong = outcome.problems.filter((problem) => !problem.lacking);
   return (
     <div class="lacking">
-      {lacking.length > 0 && (
-        <>
-          <h2>{form.lacking}</h2>
-          <ul>
-            {lacking.map(({ path, complaint }) => (
-              <li key={keyOf(path)}>
-                <Jump to={path} words={placeInWords(path, measures)} /> {complaint.why}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {wrong.length > 0 && (
-        <>
-          <h2>{form.wrong}</h2>
-          <ul>
-            {wrong.map(({ path, complaint: { code, line, read, why, instead } }) => (
-              <li key={`${keyOf(path)} ${code}`}>
-                <Jump
-                  to={path}
-                  words={path.length > 0 ? placeInWords(path, measures) : form.line(line ?? 1)}
-                />{' '}
-                <code>{asWritten(read)}</code>
-                {form.because(why, instead)}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <Problems title={form.lacking} problems={lacking}>
+        {({ path, complaint }) => (
+          <>
+            <Action words={placeInWords(path, measures)} onAct={() => goTo(path)} kind="jump" />{' '}
+            {complaint.why}
+          </>
+        )}
+      </Problems>
+      <Problems title={form.wrong} problems={wrong}>
+        {({ path, complaint: { line, read, why, instead } }) => (
+          <>
+            <Action
+              words={path.length > 0 ? placeInWords(path, measures) : form.line(line ?? 1)}
+              onAct={() => goTo(path)}
+              kind="jump"
+            />{' '}
+            <code>{read}</code>
+            {form.because(why, instead)}
+          </>
+        )}
+      </Problems>
     </div>
   );
 }
 
-function Jump({ to, words }: { readonly to: Path; readonly words: Said }) {
+interface ProblemsProps {
+  readonly title: Said;
+  readonly problems: readonly Problem[];
+  readonly children: (problem: Problem) => ComponentChildren;
+}
+
+function Problems({ title, problems, children }: ProblemsProps) {
+  if (problems.length === 0) return null;
   return (
-    <button type="button" class="jump" onClick={() => goTo(to)}>
-      {words}
-    </button>
+    <>
+      <h2>{title}</h2>
+      <ul>
+        {problems.map((problem) => (
+          <li key={`${keyOf(problem.path)} ${problem.complaint.code}`}>{children(problem)}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

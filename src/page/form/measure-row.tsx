@@ -6,6 +6,7 @@ import { Entry, Field, idOf, Wrong, WrongAt } from './entry.tsx';
 import { type Measure, wayAt } from './measure.ts';
 import { isSeveral, SEVERAL, turned } from './readings.ts';
 import { ReadingsList } from './readings-list.tsx';
+import { WayChoice } from './way-choice.tsx';
 
 interface MeasureRowProps {
   readonly base: Path;
@@ -19,7 +20,7 @@ interface MeasureRowProps {
 export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
   const { doc, write, problemsAt } = useBench();
   const { form, measures } = useWords().page;
-  const { fields, ways } = measures;
+  const { fields } = measures;
   const way = wayAt(doc, base, measure);
   const [only, ...others] = way.blanks;
   if (measure.ways.length === 1 && only && others.length === 0)
@@ -47,18 +48,12 @@ export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
         aria-describedby={own.length > 0 ? `${id}-whole-wrong` : undefined}
       >
         {several && <strong aria-hidden="true">{label}</strong>}
-        <select
-          class="way"
-          aria-label={form.measured(label, of)}
-          value={several ? SEVERAL : way.name}
-          onChange={(event) => write(turned(doc, base, measure, event.currentTarget.value))}
-        >
-          {[...measure.ways, { name: SEVERAL }].map(({ name }) => (
-            <option key={name} value={name}>
-              {ways[name]}
-            </option>
-          ))}
-        </select>
+        <WayChoice
+          label={form.measured(label, of)}
+          ways={[...measure.ways.map(({ name }) => name), SEVERAL]}
+          chosen={several ? SEVERAL : way.name}
+          onChoose={(name) => write(turned(doc, base, measure, name))}
+        />
         {several ? <ReadingsList base={base} measure={measure} part={part} of={of} /> : blanks}
         {!several && way.word && <p class="aside">{form.marksOnLeaf}</p>}
       </div>

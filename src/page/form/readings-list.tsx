@@ -1,4 +1,5 @@
 import type { Said } from '../../measure/said.ts';
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import type { Path } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
@@ -6,6 +7,7 @@ import { Entry, idOf } from './entry.tsx';
 import { type Measure, wayAt } from './measure.ts';
 import { placesAt, readingAdded, readingOf, readingRemoved, readingTurned } from './readings.ts';
 import { readingsTold } from './readings-told.ts';
+import { WayChoice } from './way-choice.tsx';
 
 interface ReadingsListProps {
   readonly base: Path;
@@ -15,7 +17,8 @@ interface ReadingsListProps {
 }
 
 /** A value that was measured in several ways: each with its fields, what it came to, and how it differs from the first. */
-export function ReadingsList({ base, measure, part, of }: ReadingsListProps) {
+export function ReadingsList(props: ReadingsListProps) {
+  const { base, measure, of } = props;
   const { doc, write, outcome } = useBench();
   const { form, measures } = useWords().page;
   const { readings } = form;
@@ -25,25 +28,15 @@ export function ReadingsList({ base, measure, part, of }: ReadingsListProps) {
     <>
       <ol class="readings">
         {places.map((place) => (
-          <Reading
-            key={place}
-            base={base}
-            measure={measure}
-            place={place}
-            part={part}
-            of={of}
-            told={told[place]}
-          />
+          <Reading key={place} {...props} place={place} told={told[place]} />
         ))}
       </ol>
-      <button
-        type="button"
-        class="quiet"
-        aria-label={readings.addTo(measures.fields[measure.name].label, of)}
-        onClick={() => write(readingAdded(doc, base, measure))}
-      >
-        {readings.add}
-      </button>
+      <Action
+        words={readings.add}
+        fullName={readings.addTo(measures.fields[measure.name].label, of)}
+        onAct={() => write(readingAdded(doc, base, measure))}
+        kind="quiet"
+      />
     </>
   );
 }
@@ -57,11 +50,11 @@ function Reading({ base, measure, place, part, of, told }: ReadingProps) {
   const { doc, write } = useBench();
   const { form, measures } = useWords().page;
   const { readings } = form;
-  const { fields, items, ways } = measures;
-  const { label } = fields[measure.name];
+  const { label } = measures.fields[measure.name];
   const reading = readingOf(measure, place);
   const way = wayAt(doc, base, reading);
-  const name = items.reading(place + 1);
+  const name = measures.items.reading(place + 1);
+  const whose = form.fieldOf(name, of);
   const id = `${idOf([...base, measure.keys[0], place])}-told`;
   const named = way.blanks.length === 1;
   return (
@@ -70,40 +63,26 @@ function Reading({ base, measure, place, part, of, told }: ReadingProps) {
       <div
         class={named ? 'is-named' : ''}
         role="group"
-        aria-label={readings.label(label, name, of)}
+        aria-label={form.fieldOf(label, whose)}
         aria-describedby={told === undefined ? undefined : id}
       >
         <div class="reading-way">
-          <select
-            class="way"
-            aria-label={readings.measured(label, name, of)}
-            value={way.name}
-            onChange={(event) => write(readingTurned(base, measure, place, event.currentTarget.value))}
-          >
-            {reading.ways.map((each) => (
-              <option key={each.name} value={each.name}>
-                {ways[each.name]}
-              </option>
-            ))}
-          </select>
-          <button
-            type="button"
-            class="quiet"
-            aria-label={readings.removeFrom(label, name, of)}
-            onClick={() => write(readingRemoved(doc, base, measure, place))}
-          >
-            {readings.remove}
-          </button>
+          <WayChoice
+            label={readings.measured(label, name, of)}
+            ways={reading.ways.map((each) => each.name)}
+            chosen={way.name}
+            onChoose={(chosen) => write(readingTurned(base, measure, place, chosen))}
+          />
+          <Action
+            words={readings.remove}
+            fullName={readings.removeFrom(label, name, of)}
+            onAct={() => write(readingRemoved(doc, base, measure, place))}
+            kind="quiet"
+          />
         </div>
         <div class="fields">
           {way.blanks.map((blank) => (
-            <Entry
-              key={idOf(blank.at)}
-              base={base}
-              blank={blank}
-              part={part}
-              fullName={readings.label(fields[blank.name].label, name, of)}
-            />
+            <Entry key={idOf(blank.at)} base={base} blank={blank} part={part} of={whose} />
           ))}
         </div>
         {told !== undefined && (

@@ -1,3 +1,4 @@
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import { countAt, hasAt, wordsAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
@@ -29,9 +30,7 @@ export function StockFields() {
         />
       ))}
       {told && <Entry base={[]} blank={KERF} part="job" />}
-      <button type="button" class="quiet" onClick={add}>
-        {form.job.addStock}
-      </button>
+      <Action words={form.job.addStock} onAct={add} kind="quiet" />
     </>
   );
 }

@@ -15,19 +15,13 @@ const MORE: readonly KeyAt<'tube'>[] = ['blunt', 'from', 'root', 'allowance'];
 
 /** All that is asked about the tube between its ends. */
 export function TubeFields({ tube }: { readonly tube: Path }) {
-  const { doc, write } = useBench();
+  const { doc } = useBench();
   const { tube: words, of } = useWords().page.form;
   const kind = sectionKindAt(doc, tube);
   const { within, measures } = SECTIONS[kind];
   const both =
     endKindAt(doc, [...tube, 'ends', 'A']) !== 'none' && endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
   const byPipe = ownKeys(kind).includes('pipe') && hasAt(doc, [...tube, 'pipe']);
-  const edge =
-    wordsAt(doc, [...tube, 'edge'])
-      .trim()
-      .toLowerCase() === 'square'
-      ? 'square'
-      : 'bevel';
   return (
     <>
       <h2>{words.title}</h2>
@@ -36,26 +30,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         <Entry base={tube} blank={COPIES} part="tube" fullName={words.copies} />
         <PairBox tube={tube} />
       </div>
-      <div class="shapes">
-        <KindChoice
-          legend={words.section}
-          name={idOf([...tube, 'section-kind'])}
-          kinds={SECTION_KINDS}
-          chosen={kind}
-          labels={words.sections}
-          signs={SECTION_SIGNS}
-          onChoose={turn}
-        />
-        <KindChoice
-          legend={words.edge}
-          name={idOf([...tube, 'edge-kind'])}
-          kinds={['bevel', 'square']}
-          chosen={edge}
-          labels={words.edges}
-          signs={EDGE_SIGNS}
-          onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
-        />
-      </div>
+      <TubeShapes tube={tube} kind={kind} />
       <div class="fields">
         {measures.map((measure) => (
           <MeasureRow
@@ -80,6 +55,45 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
         </div>
       </Fold>
     </>
+  );
+}
+
+interface TubeShapesProps {
+  readonly tube: Path;
+  readonly kind: SectionKind;
+}
+
+/** What kind of tube it is, and how its edges are made. */
+function TubeShapes({ tube, kind }: TubeShapesProps) {
+  const { doc, write } = useBench();
+  const words = useWords().page.form.tube;
+  const edge =
+    wordsAt(doc, [...tube, 'edge'])
+      .trim()
+      .toLowerCase() === 'square'
+      ? 'square'
+      : 'bevel';
+  return (
+    <div class="shapes">
+      <KindChoice
+        legend={words.section}
+        name={idOf([...tube, 'section-kind'])}
+        kinds={SECTION_KINDS}
+        chosen={kind}
+        labels={words.sections}
+        signs={SECTION_SIGNS}
+        onChoose={turn}
+      />
+      <KindChoice
+        legend={words.edge}
+        name={idOf([...tube, 'edge-kind'])}
+        kinds={['bevel', 'square']}
+        chosen={edge}
+        labels={words.edges}
+        signs={EDGE_SIGNS}
+        onChoose={(chosen) => write([[[...tube, 'edge'], chosen]])}
+      />
+    </div>
   );
 
   function turn(to: SectionKind): void {

@@ -1,5 +1,6 @@
 import { KEYS } from '../../job/text/keys.ts';
 import { asWritten } from '../../words/said.ts';
+import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import { keysAt, type Path, tubePaths, type Value, valueAt, wordsAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
@@ -29,6 +30,10 @@ export function Tubes({ place, onPlace }: TubesProps) {
     onPlace(tubes.length);
   };
   const shown = tubes[place] ?? ['tube'];
+  const remove = (): void => {
+    write([[shown, undefined]]);
+    onPlace(Math.max(0, place - 1));
+  };
   return (
     <div class="tubes">
       {tubes.length > 1 && (
@@ -43,24 +48,9 @@ export function Tubes({ place, onPlace }: TubesProps) {
           </select>
         </label>
       )}
-      <button type="button" class="quiet" onClick={() => add({ ends: { A: {} } })}>
-        {words.add}
-      </button>
-      <button type="button" class="quiet" onClick={() => add(copyOf(shown, names))}>
-        {words.copy}
-      </button>
-      {tubes.length > 1 && (
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            write([[shown, undefined]]);
-            onPlace(Math.max(0, place - 1));
-          }}
-        >
-          {words.remove}
-        </button>
-      )}
+      <Action words={words.add} onAct={() => add({ ends: { A: {} } })} kind="quiet" />
+      <Action words={words.copy} onAct={() => add(copyOf(shown, names))} kind="quiet" />
+      {tubes.length > 1 && <Action words={words.remove} onAct={remove} kind="quiet" />}
     </div>
   );
 

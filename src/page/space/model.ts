@@ -5,7 +5,7 @@ import type { Cope, EndSolution } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { inwards } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
-import { say } from '../../words/said.ts';
+import { asWritten } from '../../words/said.ts';
 import { landingsOf } from './landings.ts';
 import { type Mesh, type Place, strip } from './mesh.ts';
 
@@ -137,7 +137,7 @@ function wordsOf(name: EndName, cope: Cope, { z }: Frame, { page }: Language): {
   const opposite = section.towards(cope.end.parts[0].clock.rad + Math.PI);
   const heel = cope.heel === undefined ? undefined : section.towards(cope.heel);
   return [
-    { text: say`${name}`, at: [0, 0, z(Math.min(cope.longPoint.setback, 0) - 1.2 * section.reach)] },
+    { text: asWritten(name), at: [0, 0, z(Math.min(cope.longPoint.setback, 0) - 1.2 * section.reach)] },
     { text: waste, at: onOutside(cope, opposite, z(cope.longPoint.setback - 0.2 * section.reach), 1.1) },
     ...(heel === undefined
       ? []

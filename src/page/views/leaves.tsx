@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Action } from '../action.tsx';
 import type { Shown } from '../job/shown.ts';
 import { useWords } from '../words.ts';
 import { LeafView } from './leaf-view.tsx';
@@ -18,20 +19,16 @@ export function Leaves({ shown }: { readonly shown: Shown }) {
         <div class="tools">
           {ends.length > 1 &&
             ends.map((each) => (
-              <button
-                type="button"
+              <Action
                 key={each}
-                aria-label={words.leaf.ofEnd(each)}
-                aria-pressed={each === chosen}
-                onClick={() => setEnd(each)}
-              >
-                {words.end(each)}
-              </button>
+                words={words.end(each)}
+                fullName={words.leaf.ofEnd(each)}
+                onAct={() => setEnd(each)}
+                pressed={each === chosen}
+              />
             ))}
           {!enough && (
-            <button type="button" aria-pressed={readable} onClick={() => setReadable(!readable)}>
-              {words.leaf.readable}
-            </button>
+            <Action words={words.leaf.readable} onAct={() => setReadable(!readable)} pressed={readable} />
           )}
         </div>
       )}

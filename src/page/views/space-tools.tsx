@@ -1,5 +1,5 @@
 import type { EndName } from '../../job/job.ts';
-import type { Said } from '../../measure/said.ts';
+import { Action } from '../action.tsx';
 import type { Stage } from '../space/scene.ts';
 import { useWords } from '../words.ts';
 
@@ -12,64 +12,52 @@ interface SpaceToolsProps {
 
 /** From where the joint is looked at, and steps from there. */
 export function SpaceTools({ ends, onAct }: SpaceToolsProps) {
-  const words = useWords().page.views;
-  const { space } = words;
-  const step = (sign: string, name: Said, act: (stage: Stage) => void) => (
-    <button type="button" aria-label={name} onClick={() => onAct(act)}>
-      {sign}
-    </button>
-  );
+  const { end, space } = useWords().page.views;
   return (
     <div class="tools">
-      <button type="button" onClick={() => onAct(whole)}>
-        {space.whole}
-      </button>
+      <Action words={space.whole} onAct={() => onAct(LOOKS.whole)} />
       {ends.map((name) => (
-        <button type="button" key={name} aria-label={space.lookAt(name)} onClick={() => onAct(AT_END[name])}>
-          {words.end(name)}
-        </button>
+        <Action key={name} words={end(name)} fullName={space.lookAt(name)} onAct={() => onAct(LOOKS[name])} />
       ))}
-      <button type="button" onClick={() => onAct(onSpine)}>
-        {space.onSpine}
-      </button>
-      <span class="together">
-        {step('←', space.turn.left, STEPS.left)}
-        {step('→', space.turn.right, STEPS.right)}
-        {step('↑', space.turn.up, STEPS.up)}
-        {step('↓', space.turn.down, STEPS.down)}
-      </span>
-      <span class="together">
-        {step('+', space.nearer, STEPS.nearer)}
-        {step('−', space.farther, STEPS.farther)}
-      </span>
+      <Action words={space.onSpine} onAct={() => onAct(LOOKS.spine)} />
+      {[TURNS, MOVES].map((steps) => (
+        <span class="together" key={steps[0].step}>
+          {steps.map(({ step, act }) => (
+            <Action
+              key={step}
+              words={space.steps[step].sign}
+              fullName={space.steps[step].name}
+              onAct={() => onAct(act)}
+            />
+          ))}
+        </span>
+      ))}
     </div>
   );
 }
 
-const whole = (stage: Stage): void => stage.lookFrom([1, -0.9, 0.35], 'whole');
-const onSpine = (stage: Stage): void => stage.lookFrom([1, 0, 0.001], 'whole');
-const AT_END = {
+const LOOKS = {
+  whole: (stage: Stage): void => stage.lookFrom([1, -0.9, 0.35], 'whole'),
   A: (stage: Stage): void => stage.lookFrom([1, -0.9, 0.35], 'A'),
   B: (stage: Stage): void => stage.lookFrom([1, -0.9, -0.35], 'B'),
+  spine: (stage: Stage): void => stage.lookFrom([1, 0, 0.001], 'whole'),
 };
 
 const STEP = Math.PI / 18;
 
-const STEPS = {
-  left: (stage: Stage): void => stage.turn(-STEP, 0),
-  right: (stage: Stage): void => stage.turn(STEP, 0),
-  up: (stage: Stage): void => stage.turn(0, STEP),
-  down: (stage: Stage): void => stage.turn(0, -STEP),
-  nearer: (stage: Stage): void => stage.nearer(1.25),
-  farther: (stage: Stage): void => stage.nearer(0.8),
-};
+const TURNS = [
+  { step: 'left', key: 'ArrowLeft', act: (stage: Stage) => stage.turn(-STEP, 0) },
+  { step: 'right', key: 'ArrowRight', act: (stage: Stage) => stage.turn(STEP, 0) },
+  { step: 'up', key: 'ArrowUp', act: (stage: Stage) => stage.turn(0, STEP) },
+  { step: 'down', key: 'ArrowDown', act: (stage: Stage) => stage.turn(0, -STEP) },
+] as const;
 
-/** The same steps by keys. */
-export const STEP_OF_KEY: Readonly<Record<string, (stage: Stage) => void>> = {
-  ArrowLeft: STEPS.left,
-  ArrowRight: STEPS.right,
-  ArrowUp: STEPS.up,
-  ArrowDown: STEPS.down,
-  '+': STEPS.nearer,
-  '-': STEPS.farther,
-};
+const MOVES = [
+  { step: 'nearer', key: '+', act: (stage: Stage) => stage.nearer(1.25) },
+  { step: 'farther', key: '-', act: (stage: Stage) => stage.nearer(0.8) },
+] as const;
+
+/** What a key does to the scene. */
+export function stepOf(key: string): ((stage: Stage) => void) | undefined {
+  return [...TURNS, ...MOVES].find((each) => each.key === key)?.act;
+}

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { modelOf } from '../space/model.ts';
 import { useWords } from '../words.ts';
-import { SpaceTools, STEP_OF_KEY } from './space-tools.tsx';
+import { SpaceTools, stepOf } from './space-tools.tsx';
 import { useStage } from './use-stage.ts';
 
 /** The joint in space, turned by pointer, touch, keys and buttons. */
@@ -12,7 +12,7 @@ export function SpaceView({ solution }: { readonly solution: TubeSolution }) {
   const model = useMemo(() => modelOf(solution, words), [solution, words]);
   const { canvas, afloat, trouble, act } = useStage(model);
   const press = (event: KeyboardEvent): void => {
-    const step = STEP_OF_KEY[event.key];
+    const step = stepOf(event.key);
     if (!step) return;
     event.preventDefault();
     act(step);

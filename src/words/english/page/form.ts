@@ -13,12 +13,11 @@ export const pageForm = {
     end: (end: End): Said => say`end ${end}`,
     header: (end: End, number: number): Said => say`end ${end}, header ${number}`,
   },
-  /** A value with whose it is, for those who hear the form. */
+  /** A value, or one of several readings, with whose it is, for those who hear the form. */
   fieldOf: (label: Said, of: Said): Said => say`${label}, ${of}`,
   measured: (label: Said, of: Said): Said => say`how the ${label} of ${of} was measured`,
   marksOnLeaf: say`The leaf carries the lines to lay on the marks.`,
   readings: {
-    label: (label: Said, reading: Said, of: Said): Said => say`${label}, ${reading}, ${of}`,
     measured: (label: Said, reading: Said, of: Said): Said =>
       say`how ${reading} of the ${label} of ${of} was measured`,
     add: say`Add a reading`,
