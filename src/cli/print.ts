@@ -101,7 +101,9 @@ function drawLeaves(
     return drawn;
   });
   progress.end();
-  if (footprints) for (const why of new Set(solutions.flatMap(withoutFootprint))) shell.err(linesOf([why]));
+  if (footprints)
+    for (const why of new Set(solutions.flatMap((each) => withoutFootprint(each, shell.words))))
+      shell.err(linesOf([why]));
   return leaves;
 }
 

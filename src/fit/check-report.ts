@@ -72,7 +72,7 @@ function understood(solution: TubeSolution, words: Language): Said[] {
   const ends = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     if (end?.kind === 'plain') return check.lines(check.end(name), [check.plain]);
-    return end?.kind === 'coped' ? end.parts.flatMap((part) => landing(name, part, end, check)) : [];
+    return end?.kind === 'coped' ? end.parts.flatMap((part) => landing(name, part, end, words)) : [];
   });
   return [
     ...check.lines(check.tube, [size, ...(between ? [check.between(between)] : [])]),
@@ -82,11 +82,12 @@ function understood(solution: TubeSolution, words: Language): Said[] {
 }
 
 /** One header as it was understood. */
-function landing(name: EndName, part: Part, end: CopedEnd, check: Language['check']): readonly Said[] {
+function landing(name: EndName, part: Part, end: CopedEnd, words: Language): readonly Said[] {
+  const { check } = words;
   const { onto, angle } = part;
   const acute = angle.rad > Math.PI / 2 + 1e-12 ? Math.PI - angle.rad : undefined;
   const where = [
-    check.onto(factsOf(onto).words, onto.kind === 'mitre' ? undefined : angle, acute),
+    check.onto(factsOf(onto).said(words).words, onto.kind === 'mitre' ? undefined : angle, acute),
     ...placesOf(part, end.fitUp, check),
     ...(end.fitUp?.clock ? [check.rotationMarked] : []),
     ...(end.fitUp?.between ? [check.lengthMarked] : []),

@@ -29,7 +29,6 @@ export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'hea
 const GIRTH: Way<Length> = {
   key: 'girth',
   options: ['tape'],
-  example: '{ girth: 4-3/4in }',
   read(desk, at, fields) {
     const girth = lengthAt(desk, at('girth'), 'positive');
     const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;

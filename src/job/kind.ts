@@ -7,10 +7,6 @@ import type { BendHeader, Header } from './job.ts';
 
 /** All that the rest of the program asks of one header, whatever its kind. */
 export interface HeaderFacts {
-  /** In the person's words and in the other unit, after `onto`. */
-  readonly words: string;
-  /** In few words: `the 38.1 mm header`. */
-  readonly name: string;
   /** It in a language: `words` in the person's words and in the other unit, after `onto`; `name` in few words. */
   said(language: Language): { readonly words: Said; readonly name: Said };
   /** Alike for headers that are cut for with one setting; sizes written in different units are one size. */
@@ -20,7 +16,7 @@ export interface HeaderFacts {
   /** How far it reaches from its axis towards the tube's body. */
   readonly towards: Mm;
   /** How wide a tube may be whose edge is to touch all round, and what is so wide; not known of every header. */
-  readonly room?: { readonly mm: Mm; readonly of: string };
+  readonly room?: { readonly mm: Mm; readonly of: 'header' | 'flat' };
   /** Whether the end lands on a wall: on that it leaves a footprint, and there is something to vent and to clean. */
   readonly wall: boolean;
   /** The same for the opposite hand. */

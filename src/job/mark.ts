@@ -22,7 +22,7 @@ export function noMark(
   const { noMark } = words.job.ends;
   if (at !== 'B') return at === 'A' ? noMark.endA : noMark.list;
   const turned = section && tubeFactsOf(section).turned;
-  return turned && noMark.turned(turned.why);
+  return turned && noMark.turned(turned(words).why);
 }
 
 /** End B with its length marked at the frame; complains at `between` where it can't be. */

@@ -7,8 +7,6 @@ import type { Wall } from './preparation.ts';
 
 /** All that the rest of the program asks of the tube's section, whatever its kind; the rest it asks of the outline. */
 export interface TubeFacts {
-  /** In the person's words and in the other unit. */
-  readonly words: Said;
   /** It in a language: `words` in the person's words and in the other unit; `name` such a tube, `a rectangular tube`. */
   said(language: Language): { readonly words: Said; readonly name: Said };
   /** Its own lengths by their keys, and the key under which these stand; without one they are the tube's. */
@@ -19,7 +17,7 @@ export interface TubeFacts {
   /** How far it reaches from its axis, where that is as far to every side. */
   readonly radius?: Mm;
   /** Of a tube whose shape shows how it is turned: where its spine runs, and why no rotation is marked on it. */
-  readonly turned?: { readonly spine: Said; readonly why: Said };
+  turned?(language: Language): { readonly spine: Said; readonly why: Said };
   /** Its outside in mm, which lines, leaves and pictures follow. */
   outline(): Outline;
 }

@@ -1,6 +1,7 @@
 import type { Job } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
 import { drawLeaf, type LeafContext } from './draw-leaf.ts';
 import { drawFootprint, landings } from './footprint/leaf.ts';
@@ -28,7 +29,7 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
 }
 
 /** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */
-export function withoutFootprint(solution: TubeSolution): readonly string[] {
+export function withoutFootprint(solution: TubeSolution, words: Language): readonly string[] {
   return (['A', 'B'] as const).flatMap((name) => {
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
@@ -36,7 +37,7 @@ export function withoutFootprint(solution: TubeSolution): readonly string[] {
       .filter(({ onto }) => !factsOf(onto).wall)
       .map(
         ({ onto }) =>
-          `No footprint for ${solution.tube.name}, end ${name}: it lands on the cut end of ${factsOf(onto).name}, where there is no wall to scribe, vent or clean.`,
+          `No footprint for ${solution.tube.name}, end ${name}: it lands on the cut end of ${factsOf(onto).said(words).name}, where there is no wall to scribe, vent or clean.`,
       );
   });
 }

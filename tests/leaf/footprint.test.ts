@@ -152,11 +152,11 @@ it('a mitre has no footprint, and says why', () => {
   const context = { words: ENGLISH, paperThickness: PAPER };
   expect(leavesOf(solution, context, true).map(({ title }) => title)).toEqual(['gusset, end A']);
   expect(() => drawFootprint(solution, 'A', 0, context)).toThrow(RangeError);
-  expect(withoutFootprint(solution)).toEqual([
+  expect(withoutFootprint(solution, ENGLISH)).toEqual([
     'No footprint for gusset, end A: it lands on the cut end of the next piece, where there is no wall to scribe, vent or clean.',
   ]);
   const [landed] = kindCasesOf(NODE);
-  expect(landed && withoutFootprint(landed.solution)).toEqual([]);
+  expect(landed && withoutFootprint(landed.solution, ENGLISH)).toEqual([]);
 });
 
 it("two footprints on one sheet each have their own card under them or to their right, not the other's", () => {

@@ -1,4 +1,3 @@
-import { angleAsWritten, bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { bentHeader } from '../../space/bend.ts';
 import { diameterAt } from '../diameter.ts';
 import type { BendHeader } from '../job.ts';
@@ -25,13 +24,11 @@ export function bendFacts(header: BendHeader): HeaderFacts {
   const { od, radius, centre } = header;
   const size = { tubeRadius: od.mm / 2, bendRadius: radius.mm, centre: centre.rad };
   return {
-    words: `a bend of ${bothUnits(od)}, bent to ${bothUnits(radius)} on its centre line, its centre ${angleAsWritten(centre)} round from the tube`,
-    name: `the bent ${lengthAsWritten(od)} header`,
     said: ({ headers }) => headers.bend(header),
     setting: `bend ${keyed(od.mm)} ${keyed(radius.mm)}`,
     across: Number.POSITIVE_INFINITY,
     towards: od.mm / 2,
-    room: { mm: od.mm, of: 'the header it lands on' },
+    room: { mm: od.mm, of: 'header' },
     wall: true,
     mirrored: { ...header, centre: mirroredAngle(centre) },
     shape: () => ({ kind: 'bent', bend: header }),

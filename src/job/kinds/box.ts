@@ -1,5 +1,4 @@
 import type { Length, Mm } from '../../measure/units.ts';
-import { angleAsWritten, bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { type BoxSize, boxProfile } from '../../space/box.ts';
 import { cornersOf, rectangleRing } from '../../space/outline.ts';
 import { prism } from '../../space/prism.ts';
@@ -24,16 +23,13 @@ function wallOf(desk: Desk, fields: Fields): Length | undefined {
 export function boxFacts(header: BoxHeader): HeaderFacts {
   const { wide, deep, corner, roll } = header;
   const size: BoxSize = { wide: wide.mm, deep: deep.mm, corner: corner.mm, roll: roll.rad };
-  const rolled = roll.rad === 0 ? '' : `, rolled ${angleAsWritten(roll)}`;
   const flat = flatOf(header);
   return {
-    words: `a box ${bothUnits(wide)} wide, ${bothUnits(deep)} deep, corners ${bothUnits(corner)}${rolled}`,
-    name: `the ${lengthAsWritten(wide)} x ${lengthAsWritten(deep)} box`,
     said: ({ headers }) => headers.box(header),
     setting: `box ${keyed(wide.mm)} ${keyed(deep.mm)} ${keyed(corner.mm)}`,
     across: reachOf(size.wide, size.deep, size),
     towards: reachOf(size.deep, size.wide, size),
-    ...(flat !== undefined && { room: { mm: flat, of: "the flat of the box's face" } }),
+    ...(flat !== undefined && { room: { mm: flat, of: 'flat' } }),
     wall: true,
     mirrored: { ...header, roll: mirroredAngle(roll) },
     shape: () => shapeOf(size),

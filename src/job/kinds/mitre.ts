@@ -1,5 +1,4 @@
 import { degrees } from '../../measure/units.ts';
-import { angleAsWritten, bothUnits } from '../../measure/write.ts';
 import { PLATE } from '../../space/plate.ts';
 import { prism } from '../../space/prism.ts';
 import type { MitreHeader } from '../job.ts';
@@ -36,11 +35,7 @@ function piecesAt(desk: Desk, spot: Spot): number | undefined {
 
 export function mitreFacts(header: MitreHeader): HeaderFacts {
   const { turn, segments } = header;
-  const bend =
-    segments && ` in ${segments.pieces} pieces round a centre line of ${bothUnits(segments.radius)}`;
   return {
-    words: `a mitre that turns ${angleAsWritten(turn)}${bend ?? ''}`,
-    name: 'the next piece',
     said: ({ headers }) => headers.mitre(header),
     setting: `mitre ${turn.rad.toFixed(9)} ${segments?.pieces ?? 2}`,
     across: Number.POSITIVE_INFINITY,

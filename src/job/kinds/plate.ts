@@ -5,8 +5,6 @@ import type { HeaderFacts } from '../kind.ts';
 
 export function plateFacts(header: PlateHeader): HeaderFacts {
   return {
-    words: 'a plate',
-    name: 'the plate',
     said: ({ headers }) => headers.plate(),
     setting: 'plate',
     across: Number.POSITIVE_INFINITY,

@@ -77,8 +77,3 @@ export function readPrinter(name: string, across: Measured, up: Measured): Readi
 export function asMeasured({ read, says }: Measured): string {
   return `${withUnit(read)}/${withUnit(says)}`;
 }
-
-/** The same for a person to read: `99.3mm for 100mm`. */
-export function measuredInWords({ read, says }: Measured): string {
-  return `${withUnit(read)} for ${withUnit(says)}`;
-}

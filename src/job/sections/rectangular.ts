@@ -1,4 +1,3 @@
-import { bothUnits, lengthAsWritten } from '../../measure/write.ts';
 import { rectangularSection } from '../../space/sections/rectangular.ts';
 import type { RectangularSection } from '../job.ts';
 import { readRectangle } from '../rectangle.ts';
@@ -22,15 +21,11 @@ export function readRectangularTube(desk: Desk, spot: Spot, wallSpot: Spot | und
 export function rectangularTubeFacts(section: RectangularSection): TubeFacts {
   const { wide, deep, corner } = section;
   return {
-    words: `${lengthAsWritten(wide)} x ${lengthAsWritten(deep)}, corners ${bothUnits(corner)}`,
     said: ({ tubes }) => tubes.rectangular(section),
     lengths: { wide, deep, corner },
     under: 'section',
     across: wide,
-    turned: {
-      spine: 'the middle of a wide face',
-      why: 'the faces of a rectangular tube say how it is turned',
-    },
+    turned: ({ tubes }) => tubes.turned,
     outline: () => rectangularSection({ wide: wide.mm, deep: deep.mm, corner: corner.mm }),
   };
 }

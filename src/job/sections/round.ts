@@ -1,5 +1,4 @@
 import type { Length } from '../../measure/units.ts';
-import { bothUnits } from '../../measure/write.ts';
 import { roundSection } from '../../space/sections/round.ts';
 import { diameterAt } from '../diameter.ts';
 import type { RoundSection } from '../job.ts';
@@ -38,7 +37,6 @@ function roundOf(od: Length | undefined): RoundSection | undefined {
 export function roundTubeFacts(section: RoundSection): TubeFacts {
   const { od } = section;
   return {
-    words: bothUnits(od),
     said: ({ tubes }) => tubes.round(section),
     lengths: { od },
     across: od,

@@ -21,10 +21,10 @@ export function jointAngleInWaysAt(desk: Desk, spot: Spot): Angle | undefined {
 }
 
 const WAYS: readonly Way<Angle>[] = [
-  { key: 'off-square', example: '{ off-square: 28deg }', read: offSquare },
-  { key: 'rise', companions: ['run'], example: '{ rise: 7in, run: 12in }', read: riseAndRun },
-  { key: 'triangle', example: '{ triangle: [200mm, 200mm, 208mm] }', read: triangle },
-  { key: 'acute', companions: ['read-at'], example: '{ acute: 62deg, read-at: heel }', read: acute },
+  { key: 'off-square', read: offSquare },
+  { key: 'rise', companions: ['run'], read: riseAndRun },
+  { key: 'triangle', read: triangle },
+  { key: 'acute', companions: ['read-at'], read: acute },
 ];
 
 function measured(rad: Radians, wrote: Said): Angle {

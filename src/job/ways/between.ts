@@ -41,26 +41,24 @@ export function betweenInWords(reading: BetweenReading, { job: { ways }, quantit
 
 function waysOf(section: Section | undefined): readonly Way<BetweenReading>[] {
   return [
-    plainWay('faces', '{ faces: 22-1/2in }'),
+    plainWay('faces'),
     {
       key: 'straightedge',
       companions: ['at'],
-      example: '{ straightedge: 22-3/8in, at: 90deg }',
       read(desk, at) {
         const length = lengthAt(desk, at('straightedge'), 'positive');
         const station = stationAt(desk, at('at'), section);
         return length && station && { way: 'straightedge', length, at: station };
       },
     },
-    plainWay('overall', '{ overall: 25in }'),
-    plainWay('seated', '{ seated: 587mm }'),
+    plainWay('overall'),
+    plainWay('seated'),
   ];
 }
 
-function plainWay(key: 'faces' | 'overall' | 'seated', example: string): Way<BetweenReading> {
+function plainWay(key: 'faces' | 'overall' | 'seated'): Way<BetweenReading> {
   return {
     key,
-    example,
     read(desk, at) {
       const length = lengthAt(desk, at(key), 'positive');
       return length && { way: key, length };

@@ -31,7 +31,6 @@ export function clockAt(desk: Desk, spot: Spot, section: Section | undefined): A
 function arcWay(section: Section | undefined): Way<Angle> {
   return {
     key: 'arc',
-    example: '{ arc: 9.7mm }',
     read(desk, at) {
       const arc = lengthAt(desk, at('arc'), 'any');
       if (!arc || !section) return undefined;

@@ -1,5 +1,6 @@
 import { isSeq } from 'yaml';
 import type { Said } from '../../measure/said.ts';
+import type { Language } from '../../words/language.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { type Fields, fieldsOf, itemsOf } from '../text/fields.ts';
 import type { KeyPlace } from '../text/keys.ts';
@@ -7,13 +8,11 @@ import { missing } from '../text/values.ts';
 
 /** One way of measuring a value: the key that names it, the keys that go with it, and how it is read. */
 export interface Way<Value> {
-  readonly key: string;
+  readonly key: keyof Language['job']['ways']['examples'];
   /** Needed beside the key. */
   readonly companions?: readonly string[];
   /** May stand beside the key. */
   readonly options?: readonly string[];
-  /** As a person writes it. */
-  readonly example: string;
   /** Undefined where it was misread, which is told. `at` is where the key or a companion stands. */
   read(desk: Desk, at: (key: string) => Spot, fields: Fields): Value | undefined;
 }
@@ -40,8 +39,8 @@ function keysOf({ key, companions = [], options = [] }: Way<unknown>): readonly 
 }
 
 function nothingMeasured(desk: Desk, spot: Spot, ways: readonly Way<unknown>[]): undefined {
-  const examples = ways.map(({ example }) => example);
-  return complain(desk, spot, 'no-reading', desk.words.job.ways.nothingMeasured(examples));
+  const keys = ways.map(({ key }) => key);
+  return complain(desk, spot, 'no-reading', desk.words.job.ways.nothingMeasured(keys));
 }
 
 function twoWays(
@@ -53,7 +52,7 @@ function twoWays(
 ): undefined {
   const key = keysOf(another).find((each) => fields.has(each));
   const at = (key === undefined ? undefined : fields.get(key)) ?? spot;
-  return complain(desk, at, 'two-ways', desk.words.job.ways.twoWays(way, another));
+  return complain(desk, at, 'two-ways', desk.words.job.ways.twoWays(way.key, another.key));
 }
 
 function lacking(
@@ -64,7 +63,7 @@ function lacking(
   lacks: readonly string[],
 ): undefined {
   const has = keysOf(way).find((key) => fields.has(key)) ?? way.key;
-  return missing(desk, spot, lacks[0] ?? way.key, desk.words.job.ways.goesWith(has, lacks, way.example));
+  return missing(desk, spot, lacks[0] ?? way.key, desk.words.job.ways.goesWith(has, lacks, way.key));
 }
 
 const MOST_READINGS = 9;

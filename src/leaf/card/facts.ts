@@ -22,7 +22,7 @@ export function factsOf(
 ): Fact[] {
   return [
     ...jobFacts(job),
-    ...sizeFacts(solution, cope, units),
+    ...sizeFacts(solution, cope, units, words),
     ...turnFacts(solution, cope, words),
     ...fitUpFacts(cope, units),
     ...lengthFacts(solution, units),
@@ -42,11 +42,11 @@ export function jobFacts(job: string | undefined): Fact[] {
   return job ? [{ label: 'job', text: shortened(spelled(job), SMALL, JOB_NAME) }] : [];
 }
 
-function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in'): Fact[] {
+function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   return [
-    { label: 'tube', text: spelled(tubeFactsOf(tube.section).words) },
+    { label: 'tube', text: spelled(tubeFactsOf(tube.section).said(words).words) },
     ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
-    ...headerFacts(end, units),
+    ...headerFacts(end, units, words),
   ];
 }
 

@@ -4,14 +4,15 @@ import { factsOf } from '../../job/kinds.ts';
 import type { Angle, Radians } from '../../measure/units.ts';
 import { angleAsWritten, writeAngle } from '../../measure/write.ts';
 import { homeStation } from '../../saddle/peaks.ts';
+import type { Language } from '../../words/language.ts';
 import { endPieceLength, type Segmented } from '../bend-pieces.ts';
 import { degreeSigns, inBoth, wrote } from '../names.ts';
 import type { Fact } from './fact.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
-export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in'): Fact[] {
+export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', words: Language): Fact[] {
   const name = (i: number): string => (parts.length > 1 ? headerName(i) : ONLY);
-  return parts.flatMap((part, i) => partFacts(part, name(i), units, fitUp?.clock ? 'mark' : 'spine'));
+  return parts.flatMap((part, i) => partFacts(part, name(i), units, words, fitUp?.clock ? 'mark' : 'spine'));
 }
 
 /** One header of an end, under this name, its stations counted from the spine or from the rotation mark. */
@@ -19,10 +20,11 @@ export function partFacts(
   part: Part,
   name: string,
   units: 'mm' | 'in',
+  words: Language,
   datum: 'spine' | 'mark' = 'spine',
 ): Fact[] {
   return [
-    { label: name, text: degreeSigns(spelled(factsOf(part.onto).words)) },
+    { label: name, text: degreeSigns(spelled(factsOf(part.onto).said(words).words)) },
     ...angleFacts(part, units),
     ...placeFacts(part, name === ONLY ? '' : `${name}: `, datum),
   ];

@@ -51,8 +51,8 @@ export function drawFootprint(
   const title = `${titleOf(names)}, footprint${header === 'header' ? '' : ` on ${header}`}`;
   const facts: Fact[] = [
     ...jobFacts(context.job),
-    ...partFacts(asked, header, units),
-    { label: 'tube', text: spelled(tubeFactsOf(solution.tube.section).words) },
+    ...partFacts(asked, header, units, context.words),
+    { label: 'tube', text: spelled(tubeFactsOf(solution.tube.section).said(context.words).words) },
     { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
     { label: 'lay it', text: layWords(shape) },
     { label: 'scribe', text: "the solid outline: the tube's outside" },

@@ -1,6 +1,6 @@
 import { inkPdf } from '../../ink/pdf.ts';
 import type { SheetAsk } from '../../job/job.ts';
-import { measuredInWords, type Printer } from '../../job/paper/printer.ts';
+import type { Printer } from '../../job/paper/printer.ts';
 import { rulerSheet } from '../../tiler/aids/ruler.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
@@ -46,7 +46,8 @@ type SavedPrintersProps = Pick<PrinterDialogProps, 'printers' | 'chosen' | 'onSa
 
 /** Which of the saved printers sheets are drawn for, and it forgotten. */
 function SavedPrinters({ printers, chosen, onSave, onChoose }: SavedPrintersProps) {
-  const words = useWords().page.bar.printer;
+  const { page, paper } = useWords();
+  const words = page.bar.printer;
   const forget = (): void => {
     onSave(printers.filter((each) => each.name !== chosen?.name));
     onChoose(undefined);
@@ -62,7 +63,7 @@ function SavedPrinters({ printers, chosen, onSave, onChoose }: SavedPrintersProp
           <option value="">{words.none}</option>
           {printers.map(({ name, across, up }) => (
             <option key={name} value={name}>
-              {words.one(asWritten(name), measuredInWords(across), measuredInWords(up))}
+              {words.one(asWritten(name), paper.measured(across), paper.measured(up))}
             </option>
           ))}
         </select>

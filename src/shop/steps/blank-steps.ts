@@ -35,7 +35,8 @@ export function hasSpine({ solution, second }: Piece): boolean {
 /** The reference line for both ends. */
 export function spineStep(piece: Piece): Said[] {
   if (!hasSpine(piece)) return [];
-  return [piece.words.steps.blank.spine(tubeFactsOf(piece.solution.tube.section).turned?.spine)];
+  const { turned } = tubeFactsOf(piece.solution.tube.section);
+  return [piece.words.steps.blank.spine(turned?.(piece.words).spine)];
 }
 
 /** Proves leaf, scale and tube before a blank is cut. */

@@ -128,7 +128,7 @@ function endFacts({ solution, words }: Piece, name: EndName): Ticket['ends'] {
     return [{ name, facts: [{ label: labels.cut, text: square }] }];
   const { fitUp, root, preparation } = end;
   const facts = [
-    ...headerFacts(end, unitsOf(solution.tube)),
+    ...headerFacts(end, unitsOf(solution.tube), words),
     ...(fitUp?.clock ? [{ label: labels.rotation, text: byItsMark }] : []),
     ...(fitUp?.between ? [{ label: labels.length, text: byItsMark }] : []),
     { label: labels.edge, text: words.check.edge(preparation) },

@@ -21,6 +21,12 @@ export const tubes = {
     words: say`${own(wide)} x ${own(deep)}, corners ${written(corner)}`,
     name: say`a rectangular tube`,
   }),
+  /** Of a tube with faces: where its spine runs, and why no rotation is marked on it. */
+  turned: {
+    spine: say`the middle of a wide face`,
+    why: say`the faces of a rectangular tube say how it is turned`,
+  },
+
   noSize: (pipe: Said): Objection => ({
     why: say`the tube needs a size`,
     instead: say`its outside diameter, as in 38.1mm or 1-1/2in, or ${pipe}`,

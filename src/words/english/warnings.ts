@@ -11,8 +11,8 @@ export const warnings = {
     say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check \`between\`, or use one solid piece.`,
   misses: (past: Mm | undefined): Said =>
     say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
-  wider: (by: Mm, than: { readonly mm: Mm; readonly of: Said }): Said =>
-    say`The tube is ${mm(by)} wider than ${than.of}, which is ${mm(than.mm)}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+  wider: (by: Mm, than: { readonly mm: Mm; readonly of: 'header' | 'flat' }): Said =>
+    say`The tube is ${mm(by)} wider than ${than.of === 'flat' ? say`the flat of the box's face` : say`the header it lands on`}, which is ${mm(than.mm)}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
   heelAngle: (acute: Radians): Said =>
     say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
   feather: (thin: Radians, where: Said): Said =>

@@ -7,6 +7,21 @@ const { own, writtenAngle } = quantities;
 
 const THREE_SIDES = say`three lengths: along the tube and along the header from where their centre lines cross, and between the marks`;
 
+const EXAMPLES = {
+  girth: say`{ girth: 4-3/4in }`,
+  'off-square': say`{ off-square: 28deg }`,
+  rise: say`{ rise: 7in, run: 12in }`,
+  triangle: say`{ triangle: [200mm, 200mm, 208mm] }`,
+  acute: say`{ acute: 62deg, read-at: heel }`,
+  arc: say`{ arc: 9.7mm }`,
+  faces: say`{ faces: 22-1/2in }`,
+  straightedge: say`{ straightedge: 22-3/8in, at: 90deg }`,
+  overall: say`{ overall: 25in }`,
+  seated: say`{ seated: 587mm }`,
+};
+
+type Way = keyof typeof EXAMPLES;
+
 /** Values that were measured in another way than they are given, and several readings of one value. */
 export const ways = {
   diameter: say`a length such as 38.1mm or 1-1/2in, or { girth: 120mm }`,
@@ -48,20 +63,25 @@ export const ways = {
     instead: say`a list of up to ${most} readings`,
   }),
   emptyList: (wanted: Said): Objection => ({ why: say`there is nothing in the list`, instead: wanted }),
-  nothingMeasured: (examples: readonly string[]): Objection => ({
+  /** Each way as a person writes it, by its key. */
+  examples: EXAMPLES,
+  nothingMeasured: (ways: readonly Way[]): Objection => ({
     why: say`there is no measurement in it`,
-    instead: joined(examples.map(asWritten), ' or '),
+    instead: joined(
+      ways.map((way) => EXAMPLES[way]),
+      ' or ',
+    ),
   }),
-  twoWays: (first: Example, other: Example): Objection => ({
-    why: say`\`${asWritten(first.key)}\` and \`${asWritten(other.key)}\` are two ways of measuring`,
-    instead: say`one of the two, or a list that compares them, as in [${asWritten(first.example)}, ${asWritten(other.example)}]`,
+  twoWays: (first: Way, other: Way): Objection => ({
+    why: say`\`${asWritten(first)}\` and \`${asWritten(other)}\` are two ways of measuring`,
+    instead: say`one of the two, or a list that compares them, as in [${EXAMPLES[first]}, ${EXAMPLES[other]}]`,
   }),
-  goesWith: (has: string, lacks: readonly string[], example: string): Objection => ({
+  goesWith: (has: string, lacks: readonly string[], way: Way): Objection => ({
     why: say`\`${asWritten(has)}\` goes with ${joined(
       lacks.map((key) => say`\`${asWritten(key)}\``),
       ' and ',
     )}`,
-    instead: asWritten(example),
+    instead: EXAMPLES[way],
   }),
   markAmongReadings: {
     why: say`a mark has no number yet that another could be compared with`,
@@ -131,9 +151,3 @@ export const ways = {
     },
   },
 };
-
-/** A way of measuring: its key in the file, and how a person writes it there. */
-interface Example {
-  readonly key: string;
-  readonly example: string;
-}
