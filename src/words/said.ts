@@ -5,7 +5,7 @@ export type Sayable = Said | number | 'A' | 'B';
 
 /** The one way in which a phrase comes to be: `` say`cut ${length} long` ``. */
 export function say(phrases: TemplateStringsArray, ...values: readonly Sayable[]): Said {
-  return String.raw({ raw: phrases }, ...values) as Said;
+  return phrases.reduce((said, phrase, i) => `${said}${values[i - 1]}${phrase}`) as Said;
 }
 
 /** A person's own words, or a program's data, as they were written: a tube's name, a value of the job file, a key. */
