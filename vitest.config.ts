@@ -8,6 +8,7 @@ export default defineConfig(({ mode }) => ({
     // Ten times what the longest takes on a quiet machine: a busy one proves nothing false.
     testTimeout: 600_000,
     hookTimeout: 600_000,
+    expect: { poll: { interval: 10, timeout: 60_000 } },
     // One worker fewer than there are cores, the default, leaves one of two cores idle.
     maxWorkers: 2,
     // A worker loads the program, the kernels and a browser once for all files that it runs. No test leaves anything behind.

@@ -16,10 +16,19 @@ const ARGS = [
 /** The page as it is built. */
 export const PAGE = new URL('../../dist/copeleaf.html', import.meta.url).href;
 
+let starting: Promise<Browser | undefined> | undefined;
+
 /**
- * Starts the Chromium that comes from the registry, else the system's. Where neither starts, gives undefined and says so; with
- * COPELEAF_NEED_BROWSER set it throws instead, so that a machine that has to run these tests can't leave them out.
+ * The Chromium that comes from the registry, else the system's: one for all files of tests that a worker runs, started when it is
+ * first asked for; it ends with the worker. Where neither starts, gives undefined and says so; with COPELEAF_NEED_BROWSER set it
+ * throws instead, so that a machine that has to run these tests can't leave them out.
  */
+export function theBrowser(): Promise<Browser | undefined> {
+  starting ??= startBrowser();
+  return starting;
+}
+
+/** The same, for one use and to be closed. */
 export async function startBrowser(): Promise<Browser | undefined> {
   const failures: string[] = [];
   for (const path of await paths(failures)) {
@@ -58,6 +67,8 @@ export interface Opening {
   readonly locale?: string;
   /** What comes after the address of the page. */
   readonly fragment?: string;
+  /** What runs in the page before its own scripts. */
+  readonly script?: string;
   /** A browser that was here before. */
   readonly context?: BrowserContext;
 }
@@ -84,7 +95,8 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
       offline: true,
       acceptDownloads: true,
     }));
-  context.setDefaultTimeout(5000);
+  context.setDefaultTimeout(60_000);
+  if (opening.script) await context.addInitScript(opening.script);
   const page = await context.newPage();
   const requests: string[] = [];
   const troubles: string[] = [];

@@ -21,8 +21,12 @@ export interface Stop {
 }
 
 export async function stops(page: Page): Promise<Stops> {
-  return page.evaluate(lookRound, CAN);
+  return JSON.parse(await page.evaluate<string>('lookRound()'));
 }
+
+/** Run in the page before its own scripts, so that `stops` need not send it every time. */
+export const LOOK_ROUND = (): string =>
+  `globalThis.lookRound = () => JSON.stringify((${lookRound})('${CAN}'));`;
 
 /** Presses Tab until everything that Tab leads to has had the focus once. Gives the places in `all`, in the order of Tab. */
 export async function walk(page: Page, key = 'Tab'): Promise<readonly Stops[]> {
@@ -51,16 +55,37 @@ export function unreached(walked: readonly Stops[]): readonly string[] {
 
 /** Moves the focus by Tab to what has this name. */
 export async function reach(page: Page, name: string): Promise<void> {
+  const named = ({ all, at }: Stops): number =>
+    all[at]?.name === name ? at : all.findIndex((each) => each.name === name);
+  await goTo(page, named, name);
+}
+
+/** Moves the focus by Tab to this place in `all`. */
+export async function reachPlace(page: Page, place: number): Promise<void> {
+  await goTo(page, () => place, `place ${place}`);
+}
+
+async function goTo(page: Page, find: (now: Stops) => number, what: string): Promise<void> {
   for (let i = 0; i < 400; i++) {
-    const { all, at } = await stops(page);
-    if (all[at]?.name === name) return;
-    const target = all.findIndex((each) => each.name === name);
-    if (target < 0) throw new Error(`${name} is not on the page: ${all.map((each) => each.name).join(', ')}`);
-    const group = all[target]?.group;
-    if (group !== '' && all[at]?.group === group) await page.keyboard.press('ArrowRight');
-    else await page.keyboard.press(at < target ? 'Tab' : 'Shift+Tab');
+    const now = await stops(page);
+    const { all, at } = now;
+    const target = find(now);
+    const stop = all[target];
+    if (!stop) throw new Error(`${what} is not on the page: ${all.map(({ name }) => name).join(', ')}`);
+    if (at === target) return;
+    if (stop.group !== '' && all[at]?.group === stop.group) await page.keyboard.press('ArrowRight');
+    else for (const key of tabs(all, at, target)) await page.keyboard.press(key);
   }
-  throw new Error(`no way by keys to ${name}`);
+  throw new Error(`no way by keys to ${what}`);
+}
+
+/** As many presses of Tab as lie between two places: a group takes one. Where they lead is looked at after them. */
+function tabs(all: readonly Stop[], from: number, to: number): readonly string[] {
+  const way = from < to ? all.slice(from + 1, to + 1) : all.slice(to, from);
+  const single = way.filter(({ group }) => group === '').length;
+  const groups = new Set(way.map(({ group }) => group).filter((group) => group !== all[from]?.group));
+  groups.delete('');
+  return Array.from({ length: Math.max(1, single + groups.size) }, () => (from < to ? 'Tab' : 'Shift+Tab'));
 }
 
 export async function enter(page: Page, name: string, key = 'Enter'): Promise<void> {

@@ -4,9 +4,7 @@ import { describe, expect } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
 import { choose, fill, fillBrace, fromMenu, pick, press, saved, savedJob, savedPdf } from './at-the-page.ts';
 import type { Opened } from './browser.ts';
-import { pageTests } from './page-test.ts';
-
-const atThePage = pageTests();
+import { atThePage } from './page-test.ts';
 
 /** What the command makes of a job file that the page saved, beside what the page makes of it. */
 async function expectSameAsCommand({ page }: Opened): Promise<void> {

@@ -1,17 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
 import { choose, fill, fillBrace, fromMenu, press } from './at-the-page.ts';
-import { openPage, startBrowser } from './browser.ts';
+import type { Opened } from './browser.ts';
+import { atThePage } from './page-test.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-let browser: Browser | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser?.close());
 
 /** What axe finds on the page by the rules of WCAG 2.2 at levels A and AA, and its own best practice. */
 async function findings(page: Page): Promise<readonly string[]> {
@@ -36,9 +31,8 @@ describe.each([
   [390, 844, false],
   [390, 844, true],
 ] as const)('axe at %i x %i, dark: %s', (width, height, dark) => {
-  test('finds nothing: with a mistake, several readings and a warning, in the numbers, in a window', async (context) => {
-    if (!browser) return context.skip();
-    const { page, context: own } = await openPage(browser, { width, height, dark });
+  const what = 'with a mistake, several readings and a warning, in the numbers, in a window';
+  const run = async ({ page }: Opened) => {
     await fillBrace(page);
     await choose(page, 'how the angle of end A was measured', 'in several ways, compared');
     await fill(page, 'angle, reading 2, end A', '62.5');
@@ -49,13 +43,11 @@ describe.each([
     expect(await findings(page)).toEqual([]);
     await fromMenu(page, 'Printer set-up');
     expect(await findings(page)).toEqual([]);
-    await own.close();
-  });
+  };
+  atThePage(`finds nothing: ${what}`, run, { width, height, dark });
 });
 
-test('axe finds nothing in an empty form, and in any view', async (context) => {
-  if (!browser) return context.skip();
-  const { page, context: own } = await openPage(browser);
+atThePage('axe finds nothing in an empty form, and in any view', async ({ page }) => {
   expect(await findings(page)).toEqual([]);
   await fillBrace(page);
   for (const view of ['Leaf', 'Sheets', '3D', 'Job file']) {
@@ -66,22 +58,15 @@ test('axe finds nothing in an empty form, and in any view', async (context) => {
       .waitFor();
     expect(await findings(page), view).toEqual([]);
   }
-  await own.close();
 });
 
-test('axe does find what is wrong: a field without its name', async (context) => {
-  if (!browser) return context.skip();
-  const { page, context: own } = await openPage(browser);
+atThePage('axe does find what is wrong: a field without its name', async ({ page }) => {
   await page.evaluate(() => document.querySelector('main')?.append(document.createElement('input')));
   expect(await findings(page)).toMatchObject([expect.stringContaining('label')]);
-  await own.close();
 });
 
-test.for([320, 390, 640])(
-  'nothing reaches past the side of a window %i pixels wide',
-  async (width, context) => {
-    if (!browser) return context.skip();
-    const { page, context: own } = await openPage(browser, { width, height: 800 });
+describe.each([320, 390, 640])('in a window %i pixels wide', (width) => {
+  const run = async ({ page }: Opened) => {
     await fillBrace(page);
     for (const view of ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file']) {
       await page.getByRole('tab', { name: view }).click();
@@ -102,9 +87,9 @@ test.for([320, 390, 640])(
     expect(await outside()).toEqual([]);
     await page.getByRole('button', { name: 'Printer set-up' }).click();
     expect(await outside()).toEqual([]);
-    await own.close();
-  },
-);
+  };
+  atThePage('nothing reaches past its side', run, { width, height: 800 });
+});
 
 /** The size in pixels of the smallest letters on the leaf, and of those in which the page says what it understood. */
 function letters(page: Page): Promise<{ readonly onLeaf: number; readonly onPage: number }> {
@@ -122,11 +107,8 @@ function letters(page: Page): Promise<{ readonly onLeaf: number; readonly onPage
   });
 }
 
-test.for([320, 390])(
-  'in a window %i pixels wide the leaf is whole, and its smallest letters as large as the page’s once that is asked for',
-  async (width, context) => {
-    if (!browser) return context.skip();
-    const { page, context: own } = await openPage(browser, { width, height: 800 });
+describe.each([320, 390])('in a window %i pixels wide', (width) => {
+  const run = async ({ page }: Opened) => {
     await fillBrace(page);
     const small = await letters(page);
     expect(small.onLeaf).toBeLessThan(0.8 * small.onPage);
@@ -135,15 +117,16 @@ test.for([320, 390])(
     expect(large.onLeaf).toBeGreaterThan(large.onPage - 0.1);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     expect(await findings(page)).toEqual([]);
-    await own.close();
-  },
-);
+  };
+  atThePage(
+    'the leaf is whole, and its smallest letters as large as the page’s once that is asked for',
+    run,
+    { width, height: 800 },
+  );
+});
 
-test.for([1280, 390])(
-  'in a window %i pixels wide what is wrong takes the width of its row, and the fields stay where they are',
-  async (width, context) => {
-    if (!browser) return context.skip();
-    const { page, context: own } = await openPage(browser, { width, height: 900 });
+describe.each([1280, 390])('in a window %i pixels wide', (width) => {
+  const run = async ({ page }: Opened) => {
     await fillBrace(page);
     const beside = ['outside diameter, end B', 'angle, end B'];
     const boxes = (): Promise<unknown> =>
@@ -162,6 +145,9 @@ test.for([1280, 390])(
       .locator('.fields > .wrong')
       .evaluate((each) => [each.clientWidth, each.parentElement?.clientWidth ?? 0]);
     expect(widths[0]).toBeGreaterThan(0.95 * (widths[1] ?? 0));
-    await own.close();
-  },
-);
+  };
+  atThePage('what is wrong takes the width of its row, and the fields stay where they are', run, {
+    width,
+    height: 900,
+  });
+});

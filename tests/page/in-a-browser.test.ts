@@ -1,9 +1,7 @@
 import { describe, expect } from 'vitest';
 import { fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
-import { pageTests } from './page-test.ts';
-
-const atThePage = pageTests();
+import { atThePage } from './page-test.ts';
 
 describe('a mistake', () => {
   atThePage('stands under its field and is tied to it; the joint stays', async ({ page }) => {

@@ -1,13 +1,14 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openPage, startBrowser } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
 import {
   choose,
   enter,
   focused,
   keptJob,
+  LOOK_ROUND,
   pressableOnly,
   reach,
+  reachPlace,
   type Stop,
   stops,
   unreached,
@@ -15,23 +16,12 @@ import {
   write,
 } from './by-keyboard.ts';
 import { act, press, seenFrom } from './deeds.ts';
+import { atThePage } from './page-test.ts';
 
 // Nothing here is clicked, and no script moves the focus: all is done by the keys of the keyboard.
 
-let browser: Browser | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => browser?.close());
-
-function byKeyboard(name: string, run: (page: Page) => Promise<void>, fragment = ''): void {
-  test(name, async (context) => {
-    if (!browser) return context.skip();
-    const { page, context: own, troubles } = await openPage(browser, { fragment });
-    await run(page);
-    expect(troubles).toEqual([]);
-    await own.close();
-  });
+function byKeyboard(name: string, run: (page: Page) => Promise<void>): void {
+  atThePage(name, ({ page }) => run(page), { script: LOOK_ROUND() });
 }
 
 async function fillBrace(page: Page): Promise<void> {
@@ -62,12 +52,22 @@ async function everything(page: Page, within?: Stop['place']): Promise<void> {
   const inOrder = [...places.slice(begins), ...places.slice(0, begins)];
   expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
   if (within === undefined) expect(unreached(await walk(page, 'Shift+Tab'))).toEqual([]);
-  for (let i = 0; i < there.length; i++) {
-    await page.keyboard.press('Tab');
-    const { all, at } = await stops(page);
+  for (const { all, at } of there) {
     const stop = all[at];
-    if (stop && (within === undefined || stop.place === within)) await act(page, stop);
+    if (!stop || (within !== undefined && stop.place !== within)) continue;
+    await unfold(page, all, at);
+    await reachPlace(page, at);
+    await act(page, stop);
   }
+}
+
+/** A fold that went with what another choice took away comes back shut: what was in it is shown again. */
+async function unfold(page: Page, all: readonly Stop[], at: number): Promise<void> {
+  const now = (await stops(page)).all;
+  if (now[at]?.name === all[at]?.name) return;
+  const fold = all.slice(0, at).findLast(({ kind }) => kind === 'summary');
+  await enter(page, fold?.name ?? 'a fold');
+  expect((await stops(page)).all[at]?.name).toBe(all[at]?.name);
 }
 
 describe('by keyboard alone, everything is reached, seen and done', () => {

@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { choose, fill, fillBrace, press, savedJob } from './at-the-page.ts';
-import { pageTests } from './page-test.ts';
+import { atThePage } from './page-test.ts';
 
-const atThePage = pageTests();
 const WAYS = 'how the length of the tube was measured';
 const FIRST = 'between work points, reading 1, the tube';
 const SECOND = 'header to header, reading 2, the tube';
@@ -19,8 +18,8 @@ async function fillTwice(page: Page, faces: string): Promise<void> {
 /** What is told of the value as a whole, as those hear it who come to its fields. */
 async function toldOfWhole(page: Page): Promise<string> {
   const whole = page.getByRole('group', { name: 'length, the tube', exact: true });
-  const id = (await whole.getAttribute('aria-describedby')) ?? 'none';
-  return (await page.locator(`#${id}`).textContent({ timeout: 500 })) ?? '';
+  const id = await whole.getAttribute('aria-describedby');
+  return id === null ? '' : ((await page.locator(`#${id}`).textContent()) ?? '');
 }
 
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
