@@ -5,15 +5,15 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
-import { copeleaf, folderWith } from '../cli/run-command.ts';
+import { asProcess, folderWith } from '../cli/run-command.ts';
 
 const BUILT = readFileSync(new URL('../../dist/copeleaf.html', import.meta.url));
 const COMMAND = fileURLToPath(new URL('../../dist/copeleaf.js', import.meta.url));
 
 test('copeleaf page --out writes the page as it was built, and nothing to standard output', () => {
   const folder = folderWith();
-  const run = copeleaf(folder, ['page', '--out', 'copeleaf.html']);
-  expect(run).toMatchObject({ code: 0, out: '' });
+  const { code, bytes } = asProcess(folder, ['page', '--out', 'copeleaf.html']);
+  expect([code, `${bytes}`]).toEqual([0, '']);
   expect(readFileSync(join(folder, 'copeleaf.html')).equals(BUILT)).toBe(true);
 });
 
