@@ -101,9 +101,10 @@ function drawLeaves(
     return drawn;
   });
   progress.end();
-  if (footprints)
-    for (const why of new Set(solutions.flatMap((each) => withoutFootprint(each, shell.words))))
-      shell.err(linesOf([why]));
+  if (footprints) {
+    const why = solutions.flatMap((solution) => withoutFootprint(solution, shell.words));
+    shell.err(linesOf([...new Set(why)]));
+  }
   return leaves;
 }
 

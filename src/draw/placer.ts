@@ -1,3 +1,4 @@
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { grown, holds, overlapping } from './boxes.ts';
 import type { Box, Mark, Point } from './drawing.ts';
@@ -127,19 +128,19 @@ export function place(field: Field, candidates: Iterable<Candidate>): readonly M
 /** What is to be placed: the places that may be tried for it, the best first, and what is said elsewhere if it finds none. */
 export interface Wish {
   readonly places: Iterable<Candidate>;
-  readonly otherwise?: string;
+  readonly otherwise?: Said;
 }
 
 /** What was placed, and in words what found no room. */
 export interface Placed {
   readonly marks: readonly Mark[];
-  readonly beside: readonly string[];
+  readonly beside: readonly Said[];
 }
 
 /** Places one wish after the other, those that matter most first. */
 export function placeAll(field: Field, wishes: readonly Wish[]): Placed {
   const marks: Mark[] = [];
-  const beside: string[] = [];
+  const beside: Said[] = [];
   for (const { places, otherwise } of wishes) {
     const found = place(field, places);
     if (found) marks.push(...found);

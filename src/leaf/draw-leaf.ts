@@ -8,7 +8,7 @@ import { drawCard } from './card/card.ts';
 import { factsOf } from './card/facts.ts';
 import { keyOf } from './key.ts';
 import type { Leaf } from './leaf.ts';
-import { inBoth, namesOf, ownerOf, titleOf } from './names.ts';
+import { namesOf, ownerOf } from './names.ts';
 import { baseEdgesApart, baseSetbackOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
 import { foldStations } from './wrap/folds.ts';
@@ -34,11 +34,12 @@ export interface LeafContext {
 export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
+  const { words } = context;
   const units = unitsOf(solution.tube);
   const { section } = solution;
   const { girth, turn } = section;
-  const names = namesOf(solution, endName);
-  const places = namedPlaces(cope).map((place) => place.station);
+  const names = namesOf(solution, endName, words);
+  const places = namedPlaces(cope, words).map((place) => place.station);
   const named = [...places, ...quarters(turn)];
   const seam = seamOf(
     cope,
@@ -48,28 +49,27 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   );
   const flat = flatOf(endName, section, seam, context.paperThickness);
   const base = baseSetbackOf(cope, units);
-  const facts = factsOf(solution, cope, context.job, units, context.words);
-  const title = titleOf(names);
+  const facts = factsOf(solution, cope, context.job, units, words);
+  const title = words.leaf.title(names.tube, endName, names.hand === 'opposite');
   const key = keyOf(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
-  const distances = distanceWords(solution, endName, base, units);
-  const wrap = drawWrap(`wrap of ${key}`, flat, cope, base, {
+  const distances = distanceWords(solution, endName, base, units, words);
+  const wrap = drawWrap(`wrap:${key}`, flat, cope, base, {
     names,
     ...distances,
-    seam: `The seam edges meet only if the print's scale and the tube's size are right: ${inBoth(girth, units)} round.`,
+    seam: words.leaf.seam(girth, units),
+    language: words,
   });
-  const edge = { label: 'base edge', text: distances.distance };
-  const ticks = wrap.ticked ? [{ label: 'ticks', text: TICKS }] : [];
+  const edge = { label: words.card.labels.baseEdge, text: distances.distance };
+  const ticks = wrap.ticked ? [{ label: words.card.labels.ticks, text: words.card.ticks }] : [];
   return {
     title,
     of: ownerOf(names),
     wrap: wrap.drawing,
-    card: drawCard(`card of ${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope),
+    card: drawCard(`card:${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope, words),
     joint: flat.bodyWay === 1 ? 'down' : 'up',
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
 }
-
-const TICKS = 'short, at the cut: there it goes over to another face or past the header.';
 
 /** Where a union's cut goes over from one header to another. */
 function changes(cope: Cope): number[] {
@@ -84,26 +84,17 @@ function distanceWords(
   end: EndName,
   base: Mm,
   units: 'mm' | 'in',
-): { distance: string; shortDistance: string } {
+  { leaf }: Language,
+): ReturnType<Language['leaf']['toWorkPoint']> {
   const otherName = end === 'A' ? 'B' : 'A';
   const other = ends[otherName];
   const own = ends[end];
   const mark = own?.kind === 'coped' ? own.fitUp?.lengthSetback : undefined;
-  const say = (mm: Mm, to: string): { distance: string; shortDistance: string } => ({
-    distance: `${inBoth(mm, units)} along the spine to ${to}`,
-    shortDistance: `${inBoth(mm, units)} to ${to}`,
-  });
-  if (mark !== undefined) {
-    const toMark = `${inBoth(base - mark, units)} to the length mark`;
-    return { distance: toMark, shortDistance: toMark };
-  }
-  if (own?.kind !== 'coped' || !other || !lengths) return say(base, 'the work point');
-  if (other.kind === 'plain') return say(lengths.between - base, `end ${otherName}, cut square`);
+  if (mark !== undefined) return leaf.toLengthMark(base - mark, units);
+  if (own?.kind !== 'coped' || !other || !lengths) return leaf.toWorkPoint(base, units);
+  if (other.kind === 'plain') return leaf.toSquareEnd(lengths.between - base, units, otherName);
   const apart = baseEdgesApart(lengths.between, own, other, units);
-  if (apart >= 0) return say(apart, `the base edge of end ${otherName}`);
-  const back = `the base edge of end ${otherName}`;
-  return {
-    distance: `${inBoth(-apart, units)} back along the spine to ${back}: the leaves overlap`,
-    shortDistance: `${inBoth(-apart, units)} back to ${back}`,
-  };
+  return apart >= 0
+    ? leaf.toBaseEdge(apart, units, otherName)
+    : leaf.backToBaseEdge(-apart, units, otherName);
 }

@@ -1,5 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { factsOf } from '../job/kinds.ts';
+import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
@@ -29,16 +30,13 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
 }
 
 /** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */
-export function withoutFootprint(solution: TubeSolution, words: Language): readonly string[] {
+export function withoutFootprint(solution: TubeSolution, words: Language): readonly Said[] {
   return (['A', 'B'] as const).flatMap((name) => {
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
     return end.end.parts
       .filter(({ onto }) => !factsOf(onto).wall)
-      .map(
-        ({ onto }) =>
-          `No footprint for ${solution.tube.name}, end ${name}: it lands on the cut end of ${factsOf(onto).said(words).name}, where there is no wall to scribe, vent or clean.`,
-      );
+      .map(({ onto }) => words.footprint.none(solution.tube.name, name, factsOf(onto).said(words).name));
   });
 }
 

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { endPieceLength, mitredEnds, wholeBend } from '../../src/leaf/bend-pieces.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { degreeSigns } from '../../src/leaf/names.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -46,7 +45,9 @@ describe('a bend of straight pieces', () => {
 });
 
 test('an angle has one sign for its degrees, however it was written', () => {
-  expect(degreeSigns('62deg; 0.5 degrees, 7 deg off square; 12°')).toBe('62°; 0.5°, 7° off square; 12°');
+  expect(ENGLISH.card.degreeSigns('62deg; 0.5 degrees, 7 deg off square; 12°')).toBe(
+    '62°; 0.5°, 7° off square; 12°',
+  );
 });
 
 test('a twist has a side and no sign, and none on one line or opposite', () => {

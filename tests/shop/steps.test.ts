@@ -307,7 +307,7 @@ test('a mark at the frame is told in the same words by the ticket and the leafâ€
   const [solution] = solveJob(readSample(`copeleaf: 1\ntube:\n  od: 30\n  wall: 2\n${FITTED}`));
   const cope = solution?.ends.B;
   if (cope?.kind !== 'coped') throw new Error('not coped');
-  const card = fitUpFacts(cope, 'mm').find(({ label }) => label === 'length')?.text ?? '';
+  const card = fitUpFacts(cope, 'mm', ENGLISH).find(({ label }) => label === 'length')?.text ?? '';
   const step = /mark the length: (.*)\./.exec(stepsFor(FITTED))?.[1] ?? 'none';
   expect(card).toContain(step);
 });

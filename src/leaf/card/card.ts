@@ -6,8 +6,11 @@ import { widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
 import type { EndName } from '../../job/job.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten, joined } from '../../words/said.ts';
 import type { Names } from '../names.ts';
 import { type JointView, viewsOf } from '../picture/side-view.ts';
 import type { Fact } from './fact.ts';
@@ -35,14 +38,15 @@ export function drawCard(
   name: string,
   names: Names,
   facts: readonly Fact[],
-  beside: readonly string[],
+  beside: readonly Said[],
   cope: Cope,
+  words: Language,
 ): Drawing {
-  const head = layHead(names);
-  const left = layFacts([...facts, { label: 'date', text: '' }], head.foot - BLOCK_GAP);
-  const listed = besideLines(beside);
+  const head = layHead(names, words);
+  const left = layFacts([...facts, { label: words.card.labels.date, text: NOTHING }], head.foot - BLOCK_GAP);
+  const listed = besideLines(beside, words);
   const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
-  const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room);
+  const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room, words);
   const right = layLines(listed, LEFT + GUTTER, picture.foot);
   const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
   return {
@@ -52,14 +56,15 @@ export function drawCard(
   };
 }
 
-function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
+function layHead({ tube, end, handName, paired, copies, use }: Names, words: Language): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, LARGE) <= WIDTH - letterRoom - 0.4 ? LARGE : PLAIN;
   const name = { lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
-  const about = [`end ${end}`, ...(paired ? [hand] : []), ...(use ? [use] : [`cut ${copies}`, OUT])];
-  const second = { lines: [about.join('  ·  ')], size: PLAIN };
+  const made = use ? [use] : [words.leaf.make(copies), words.card.printedSideOut];
+  const about = [words.card.end(end), ...(paired ? [handName] : []), ...made];
+  const second = { lines: [joined(about, '  ·  ')], size: PLAIN };
   const nameFoot = -0.6 - extentOf(name).height;
-  const letter = { lines: [end], size: LETTER };
+  const letter = { lines: [words.leaf.letter(end)], size: LETTER };
   const letterFoot = -0.4 - extentOf(letter).height;
   const foot = Math.min(nameFoot - extentOf(second).height, letterFoot);
   return {
@@ -74,8 +79,8 @@ function layHead({ tube, end, hand, paired, copies, use }: Names): Laid {
   };
 }
 
-/** Wrapped with its printed side in, a leaf cuts the opposite hand. */
-const OUT = 'wrap printed side out';
+/** What a person writes on the card by hand. */
+const NOTHING = asWritten('');
 
 function layFacts(facts: readonly Fact[], top: Mm): Laid {
   const marks: Mark[] = [];
@@ -85,7 +90,7 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
     const name = { lines: [label], size: SMALL };
     marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
     foot -= extentOf(block).height;
-    if (text === '') marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
+    if (text === NOTHING) marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
     else marks.push(...lettered(block, LABELS, foot));
     foot -= ROW_GAP;
   }
@@ -93,16 +98,16 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
 }
 
 /** The side view, and where it can't show all a second view, in what height the facts leave. */
-function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm): Laid {
+function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm, words: Language): Laid {
   const [left, right] = [LEFT + GUTTER, WIDTH - 0.2];
-  const [side, second] = viewsOf(cope, end);
-  const caption = extentOf({ lines: [''], size: SMALL }).height + BLOCK_GAP;
+  const [side, second] = viewsOf(cope, end, words);
+  const caption = extentOf({ lines: [NOTHING], size: SMALL }).height + BLOCK_GAP;
   const [least, most] = second ? [42, 58] : [24, 36];
   const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
   const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
     const picture = draw({ left, right, bottom: from - share * high, top: from });
-    const words = layLines(broken(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
-    return { marks: [...picture, ...words.marks], foot: words.foot - BLOCK_GAP };
+    const under = layLines(broken(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
+    return { marks: [...picture, ...under.marks], foot: under.foot - BLOCK_GAP };
   };
   if (!second) return lay(side, top, 1);
   const upper = lay(side, top, 0.6);
@@ -123,14 +128,14 @@ function footOf(marks: readonly Mark[], top: Mm): Mm {
 }
 
 /** What found no room on the wrap, as a list. */
-function besideLines(beside: readonly string[]): string[] {
+function besideLines(beside: readonly Said[], { card }: Language): Said[] {
   if (beside.length === 0) return [];
-  const items = beside.length > 1 ? beside.map((text) => `– ${text}`) : beside;
-  const lines = ['Had no room on the leaf:', ...items];
+  const items = beside.length > 1 ? beside.map(card.item) : beside;
+  const lines = [card.notOnTheLeaf, ...items];
   return lines.flatMap((line) => broken(line, SMALL, RIGHT - 0.4));
 }
 
-function layLines(lines: readonly string[], left: Mm, top: Mm): Laid {
+function layLines(lines: readonly Said[], left: Mm, top: Mm): Laid {
   if (lines.length === 0) return { marks: [], foot: top };
   const block = { lines, size: SMALL };
   const foot = top - extentOf(block).height;

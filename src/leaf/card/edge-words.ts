@@ -1,29 +1,23 @@
 import { standOffOf } from '../../fit/stand-off.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
-import { inBoth, wrote } from '../names.ts';
 import type { Fact } from './fact.ts';
 
 /** How the edge of one end is made, and what its dashed line is; lengths in the tube's unit and the other. */
 export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
-  const edge = { label: 'edge', text: edgeWords(cope, units, words) };
-  if (!cope.other || cope.end.preparation.edge === 'bevel') return [edge];
-  return [edge, { label: 'dashes', text: 'where the outer edge alone would touch: weld fills from there.' }];
+  const { labels, edge } = words.card;
+  const made = { label: labels.edge, text: edgeWords(cope, units, words) };
+  if (!cope.other || cope.end.preparation.edge === 'bevel') return [made];
+  return [made, { label: labels.dashes, text: edge.dashesOfSquare }];
 }
 
-function edgeWords(cope: Cope, units: 'mm' | 'in', words: Language): string {
+function edgeWords(cope: Cope, units: 'mm' | 'in', { card: { edge }, steps }: Language): Said {
   const { preparation } = cope.end;
-  const line = 'cut to the middle of the solid line';
-  if (preparation.edge === 'bevel') {
-    const land = preparation.blunt ? ` A thin edge is left ${wrote(preparation.blunt)} thick.` : '';
-    return `bevel: ${line}; ${words.steps.cut.innerEdge[innerEdgeOf(cope)]}.${land}`;
-  }
-  if (preparation.from === 'inside') {
-    const off = inBoth(standOffOf(cope) ?? 0, units);
-    return `square, torch held radially: ${line}. Stands off ${off}: fill with weld.`;
-  }
-  return `square: ${line}, square to the surface; fill the outer gap with weld.`;
+  if (preparation.edge === 'bevel')
+    return edge.bevel(steps.cut.innerEdge[innerEdgeOf(cope)], preparation.blunt);
+  return preparation.from === 'inside' ? edge.fromInside(standOffOf(cope) ?? 0, units) : edge.square;
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
-import { inBoth, sawWords, wrote } from '../names.ts';
+import { asWritten } from '../../words/said.ts';
 import { edgeFacts } from './edge-words.ts';
 import type { Fact } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
@@ -20,17 +20,17 @@ export function factsOf(
   units: 'mm' | 'in',
   words: Language,
 ): Fact[] {
+  const { card } = words;
+  const { root } = cope.end;
   return [
-    ...jobFacts(job),
+    ...jobFacts(job, words),
     ...sizeFacts(solution, cope, units, words),
     ...turnFacts(solution, cope, words),
-    ...fitUpFacts(cope, units),
-    ...lengthFacts(solution, units),
+    ...fitUpFacts(cope, units, words),
+    ...lengthFacts(solution, units, words),
     ...edgeFacts(cope, units, words),
-    ...(cope.end.root
-      ? [{ label: 'root gap', text: `${wrote(cope.end.root)}, taken off along the tube` }]
-      : []),
-    { label: 'girth', text: girthWords(solution, units) },
+    ...(root ? [{ label: card.labels.root, text: spelled(card.root(root)) }] : []),
+    { label: card.labels.girth, text: card.girth(solution.section.girth, units) },
   ];
 }
 
@@ -38,33 +38,30 @@ export function factsOf(
 const JOB_NAME: Mm = 70;
 
 /** The job's name, cut short where it would fill the card. */
-export function jobFacts(job: string | undefined): Fact[] {
-  return job ? [{ label: 'job', text: shortened(spelled(job), SMALL, JOB_NAME) }] : [];
+export function jobFacts(job: string | undefined, { card }: Language): Fact[] {
+  return job ? [{ label: card.labels.job, text: shortened(spelled(asWritten(job)), SMALL, JOB_NAME) }] : [];
 }
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', words: Language): Fact[] {
+  const { labels } = words.card;
   return [
-    { label: 'tube', text: spelled(tubeFactsOf(tube.section).said(words).words) },
-    ...(tube.wall ? [{ label: 'wall', text: wrote(tube.wall) }] : []),
+    { label: labels.tube, text: spelled(tubeFactsOf(tube.section).said(words).words) },
+    ...(tube.wall ? [{ label: labels.wall, text: spelled(words.quantities.written(tube.wall)) }] : []),
     ...headerFacts(end, units, words),
   ];
 }
 
-function turnFacts({ twist, ends }: TubeSolution, cope: Cope, words: Language): Fact[] {
+function turnFacts({ twist, ends }: TubeSolution, cope: Cope, { card }: Language): Fact[] {
   const other = cope === ends.A ? ends.B : ends.A;
   if (twist === undefined || other?.kind !== 'coped') return [];
-  return [{ label: 'twist', text: `${words.quantities.twist(twist)}, from heel A to heel B` }];
+  return [{ label: card.labels.twist, text: card.twist(twist) }];
 }
 
-function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in'): Fact[] {
+function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in', { card, quantities }: Language): Fact[] {
   if (!lengths) return [];
   return [
-    { label: 'work points', text: inBoth(lengths.between, units) },
-    { label: 'long points', text: inBoth(lengths.overall, units) },
-    { label: 'blank', text: `${sawWords(lengths.blank, units)} of stock` },
+    { label: card.labels.workPoints, text: quantities.both(lengths.between, units) },
+    { label: card.labels.longPoints, text: quantities.both(lengths.overall, units) },
+    { label: card.labels.blank, text: card.stock(lengths.blank, units) },
   ];
-}
-
-function girthWords({ section }: TubeSolution, units: 'mm' | 'in'): string {
-  return `${inBoth(section.girth, units)} by tape. Seam open: larger tube or smaller print; overlap: the reverse.`;
 }

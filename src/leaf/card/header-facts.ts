@@ -1,94 +1,68 @@
 import { spelled } from '../../draw/letters.ts';
 import type { CopedEnd, Part } from '../../job/job.ts';
 import { factsOf } from '../../job/kinds.ts';
-import type { Angle, Radians } from '../../measure/units.ts';
-import { angleAsWritten, writeAngle } from '../../measure/write.ts';
+import type { Said } from '../../measure/said.ts';
 import { homeStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
-import { endPieceLength, type Segmented } from '../bend-pieces.ts';
-import { degreeSigns, inBoth, wrote } from '../names.ts';
+import { endPieceLength } from '../bend-pieces.ts';
 import type { Fact } from './fact.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
 export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', words: Language): Fact[] {
-  const name = (i: number): string => (parts.length > 1 ? headerName(i) : ONLY);
-  return parts.flatMap((part, i) => partFacts(part, name(i), units, words, fitUp?.clock ? 'mark' : 'spine'));
+  const name = (i: number): Said | undefined => (parts.length > 1 ? words.card.headerName(i + 1) : undefined);
+  const datum = fitUp?.clock ? 'mark' : 'spine';
+  return parts.flatMap((part, i) => partFacts(part, name(i), units, words, datum));
 }
 
-/** One header of an end, under this name, its stations counted from the spine or from the rotation mark. */
+/** One header of an end, named where the end has several, its stations counted from the spine or from the rotation mark. */
 export function partFacts(
   part: Part,
-  name: string,
+  name: Said | undefined,
   units: 'mm' | 'in',
   words: Language,
   datum: 'spine' | 'mark' = 'spine',
 ): Fact[] {
+  const { card } = words;
+  const ofHeader = (phrase: Said): Said => (name === undefined ? phrase : card.ofHeader(name, phrase));
   return [
-    { label: name, text: degreeSigns(spelled(factsOf(part.onto).said(words).words)) },
-    ...angleFacts(part, units),
-    ...placeFacts(part, name === ONLY ? '' : `${name}: `, datum),
+    {
+      label: name ?? card.labels.header,
+      text: card.degreeSigns(spelled(factsOf(part.onto).said(words).words)),
+    },
+    ...angleFacts(part, units, words),
+    ...placeFacts(part, ofHeader, datum, words),
   ];
 }
 
-/** What an end's one header is called. */
-const ONLY = 'header';
-
-/** `header 1`: by its place in the end's list. */
-export function headerName(place: number): string {
-  return `header ${place + 1}`;
-}
-
-function angleFacts({ onto, angle }: Part, units: 'mm' | 'in'): Fact[] {
-  if (onto.kind !== 'mitre') return [{ label: 'angle', text: angleWords(angle) }];
-  const tilt = { label: 'cut', text: `${writeAngle(Math.PI / 2 - angle.rad)} off square` };
+function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Language): Fact[] {
+  if (onto.kind !== 'mitre') return [{ label: card.labels.angle, text: spelled(card.angle(angle)) }];
+  const tilt = { label: card.labels.cut, text: card.offSquare(Math.PI / 2 - angle.rad) };
   const { segments } = onto;
-  return segments ? [tilt, { label: 'pieces', text: piecesWords({ ...onto, segments }, units) }] : [tilt];
+  if (!segments) return [tilt];
+  const half = endPieceLength({ ...onto, segments });
+  return [tilt, { label: card.labels.pieces, text: card.pieces(segments.pieces, half, units) }];
 }
 
-/** How long the pieces of a bend are on its centre line. */
-function piecesWords(bend: Segmented, units: 'mm' | 'in'): string {
-  const half = endPieceLength(bend);
-  const { pieces } = bend.segments;
-  const leaf = `${pieces} pieces, this leaf for every mitred end`;
-  const ends = `an end piece is ${inBoth(half, units)} long on its centre line`;
-  return pieces > 2 ? `${leaf}: a middle piece is ${inBoth(2 * half, units)}, ${ends}` : `${leaf}: ${ends}`;
-}
-
-/** `whose` names the header where an end has several: it stands before each of these. */
-function placeFacts({ onto, clock, offset, shift }: Part, whose: string, datum: 'spine' | 'mark'): Fact[] {
+/** `ofHeader` names the header where an end has several. */
+function placeFacts(
+  { onto, clock, offset, shift }: Part,
+  ofHeader: (phrase: Said) => Said,
+  datum: 'spine' | 'mark',
+  { card }: Language,
+): Fact[] {
+  const { labels } = card;
   const facts: Fact[] = [];
-  const turned = turnedWords(homeStation(clock.rad, 2 * Math.PI));
+  const turned = card.turned(homeStation(clock.rad, 2 * Math.PI));
   if (onto.kind === 'mitre') {
-    facts.push({
-      label: 'clock',
-      text: `the inside of the corner is ${clock.rad === 0 ? 'on the spine' : turned}`,
-    });
+    const where = clock.rad === 0 ? card.onTheSpine : turned;
+    facts.push({ label: labels.clock, text: card.insideOfCorner(where) });
   } else if (clock.rad !== 0 && datum === 'spine') {
-    facts.push({ label: 'clock', text: `${whose}${turned}` });
+    facts.push({ label: labels.clock, text: ofHeader(turned) });
   }
   if (offset.mm !== 0) {
     const way = homeStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
-    const text = `${whose}${wrote(offset)}: the header passes on the side ${writeAngle(way)} round from the ${datum}`;
-    facts.push({ label: 'offset', text });
+    facts.push({ label: labels.offset, text: spelled(ofHeader(card.passes(offset, way, datum))) });
   }
-  if (shift.mm !== 0) {
-    const text = `${whose}${wrote(shift)}: the header is moved along the tube ${shift.mm > 0 ? 'towards' : 'away from'} its body`;
-    facts.push({ label: 'shift', text });
-  }
+  if (shift.mm !== 0) facts.push({ label: labels.shift, text: spelled(ofHeader(card.moved(shift))) });
   return facts;
-}
-
-/** Which way round from the spine, the shorter way. */
-function turnedWords(clock: Radians): string {
-  const beyond = clock - Math.PI;
-  if (Math.abs(beyond) < 1e-9) return 'opposite the spine, at 180°';
-  if (beyond < 0) return `${writeAngle(clock)} to the right of the spine`;
-  return `${writeAngle(2 * Math.PI - clock)} to the left of the spine, at ${writeAngle(clock)}`;
-}
-
-/** With the angle that a bevel gauge laid on the tube's other side reads. */
-function angleWords(angle: Angle): string {
-  const words = degreeSigns(spelled(angleAsWritten(angle)));
-  if (angle.rad === Math.PI / 2) return words;
-  return `${words}; from the other side ${writeAngle(Math.PI - angle.rad)}`;
 }

@@ -6,9 +6,6 @@ import type { Mm } from '../../measure/units.ts';
 /** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */
 export const CLEAN: Mm = 25;
 
-/** The same in words: a round figure in either unit, for nobody measures it. */
-export const CLEAN_IN_WORDS = '25 mm (1 in)';
-
 const RAYS = 180;
 
 /**

@@ -3,21 +3,23 @@ import type { EndName } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { factsOf } from '../../job/kinds.ts';
 import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { footprintLength, footprintOf, type Outline } from '../../saddle/footprint.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
 import { drawCard } from '../card/card.ts';
 import type { Fact } from '../card/fact.ts';
 import { jobFacts } from '../card/facts.ts';
-import { headerName, partFacts } from '../card/header-facts.ts';
+import { partFacts } from '../card/header-facts.ts';
 import type { LeafContext } from '../draw-leaf.ts';
 import { keyOf } from '../key.ts';
 import type { Leaf } from '../leaf.ts';
-import { inBoth, namesOf, ownerOf, titleOf } from '../names.ts';
-import { CLEAN_IN_WORDS } from './clean-to.ts';
+import { namesOf, ownerOf } from '../names.ts';
 import { headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
-import { isVentedInto, ventPlace } from './vent.ts';
+import { isVentedInto } from './vent.ts';
 
 /** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
 export function landings({ end }: Pick<Cope, 'end'>): number[] {
@@ -42,60 +44,70 @@ export function drawFootprint(
       `End ${endName} of ${solution.tube.name} has no header ${part + 1} with a wall to land on.`,
     );
   const units = unitsOf(solution.tube);
+  const { words } = context;
+  const { card, footprint: say } = words;
   const shape = factsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);
   const vented = isVentedInto(solution, asked);
-  const header = cope.end.parts.length > 1 ? headerName(part) : 'header';
-  const names = { ...namesOf(solution, endName), use: 'footprint: to mark by, not to cut' };
-  const title = `${titleOf(names)}, footprint${header === 'header' ? '' : ` on ${header}`}`;
+  const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
+  const names = { ...namesOf(solution, endName, words), use: say.use };
+  const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
   const facts: Fact[] = [
-    ...jobFacts(context.job),
-    ...partFacts(asked, header, units, context.words),
-    { label: 'tube', text: spelled(tubeFactsOf(solution.tube.section).said(context.words).words) },
-    { label: 'outline', text: lengthWords(shape, outline, inBoth(length, units)) },
-    { label: 'lay it', text: layWords(shape) },
-    { label: 'scribe', text: "the solid outline: the tube's outside" },
-    ...holeFacts(cope, vented, outline),
-    { label: 'clean', text: `to the long dashes, ${CLEAN_IN_WORDS} outside` },
+    ...jobFacts(context.job, words),
+    ...partFacts(asked, header, units, words),
+    { label: card.labels.tube, text: spelled(tubeFactsOf(solution.tube.section).said(words).words) },
+    { label: card.labels.outline, text: lengthWords(shape, outline, length, units, words) },
+    { label: card.labels.lay, text: layWords(shape, words) },
+    { label: card.labels.scribe, text: say.scribe },
+    ...holeFacts(cope, vented, outline, words),
+    { label: card.labels.clean, text: say.clean },
   ];
   const key = keyOf(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
-  const sheet = drawSheet(`footprint of ${key}`, { cope, asked, part, flat, vented }, outline, {
+  const sheet = drawSheet(`footprint:${key}`, { cope, asked, part, flat, vented, words }, outline, {
     heading: names.tube,
-    text: `end ${endName}${names.paired ? `, ${names.hand}` : ''}: footprint on ${header}`,
+    text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
   });
   return {
     title,
     of: ownerOf(names),
     wrap: sheet.drawing,
-    card: drawCard(`card of ${key}`, names, facts, sheet.beside, cope),
+    card: drawCard(`card:${key}`, names, facts, sheet.beside, cope, words),
     keepWhole: [],
   };
 }
 
 /** What the hole in the outline is for. Which landing the tube is vented in is left to the person. */
-function holeFacts(cope: Cope, vented: boolean, { closed }: Outline): Fact[] {
-  if (vented) return [{ label: 'vent', text: `if you vent here: ${ventPlace(cope, closed)}` }];
-  return cope.thickness ? [{ label: 'dashes', text: "the short ones: the tube's inside" }] : [];
+function holeFacts(
+  cope: Cope,
+  vented: boolean,
+  { closed }: Outline,
+  { card: { labels }, footprint }: Language,
+): Fact[] {
+  const dashed = cope.thickness !== undefined;
+  if (vented) return [{ label: labels.vent, text: footprint.ventHere(footprint.vent(dashed, closed)) }];
+  return dashed ? [{ label: labels.dashes, text: footprint.shortDashes }] : [];
 }
 
-function lengthWords(shape: HeaderShape, { closed }: Outline, long: string): string {
-  if (shape.kind === 'bent') return `about ${long}: a bend does not unroll`;
-  if (closed) return `${long}, as long as the outside line on the tube`;
-  return `${long} in all; open where the tube passes beside this header or meets another`;
+function lengthWords(
+  shape: HeaderShape,
+  { closed }: Outline,
+  length: Mm,
+  units: 'mm' | 'in',
+  { footprint: { long } }: Language,
+): Said {
+  if (shape.kind === 'bent') return long.bent(length, units);
+  return closed ? long.closed(length, units) : long.open(length, units);
 }
 
-function layWords(shape: HeaderShape): string {
-  const marks = 'its long line on the line that faces the tube, its cross line on the work point';
+function layWords(shape: HeaderShape, { footprint: { lay } }: Language): Said {
   switch (shape.kind) {
     case 'plane':
-      return `flat, words up: ${marks}`;
+      return lay.plane;
     case 'bent':
-      return `round the bend, words out: ${marks}. Approximate: true round the header; along it, true only on the centre line of its bend`;
-    case 'bar': {
-      const folded = shape.folds ? ', folded at the dashes and dots' : '';
-      return `round the header, words out${folded}: ${marks}`;
-    }
+      return lay.bent;
+    case 'bar':
+      return lay.bar(shape.folds !== undefined);
   }
 }

@@ -2,17 +2,17 @@ import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Point } from '../../draw/drawing.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import type { Part } from '../../job/job.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { pastClock, towardsClock } from '../../saddle/joint.ts';
 import { homeStation } from '../../saddle/peaks.ts';
-import { stationInWords } from '../../saddle/station.ts';
 import type { Unrolled } from '../../space/solid.ts';
+import type { Language } from '../../words/language.ts';
 import { isInside } from '../picture/hidden.ts';
-import { sideNames } from '../wrap/sides.ts';
+import { type SideNames, sideNames } from '../wrap/sides.ts';
 import { middleOf } from './clean-to.ts';
 import type { HeaderFlat } from './flat.ts';
-import { ventPlace } from './vent.ts';
 import type { Note } from './words.ts';
 
 /** One end on one of its headers, laid flat. */
@@ -24,6 +24,7 @@ export interface Landed {
   readonly flat: HeaderFlat;
   /** Whether the tube may be vented through this header's wall. */
   readonly vented: boolean;
+  readonly words: Language;
 }
 
 /** What the notes of a footprint keep to: its edge, its outlines as closed shapes, and the ends of an open one. */
@@ -41,7 +42,7 @@ export interface Drawn {
 /** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
 export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading' | 'text'>): Note[] {
   const { edge, shape, open } = drawn;
-  const { flat } = landed;
+  const { flat, words } = landed;
   const full = edge.top >= flat.half && edge.bottom <= -flat.half;
   const leaning = leans(landed.asked);
   return [
@@ -50,11 +51,11 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
     ...lineNotes(landed, edge),
     { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !isInside(at, shape) },
-    ...open.map((near) => ({ text: 'open here', near })),
+    ...open.map((near) => ({ text: words.footprint.open, near })),
     ...(full
       ? [
           {
-            text: 'this edge meets the other one behind the header',
+            text: words.footprint.meetsBehind,
             near: point(edge.right - 24, edge.top - 2),
           },
         ]
@@ -63,31 +64,34 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
 }
 
 /** What the straight lines are. */
-function lineNotes({ asked, flat }: Landed, edge: Box): Note[] {
+function lineNotes({ asked, flat, words: { footprint } }: Landed, edge: Box): Note[] {
   const x = leans(asked) === 1 ? edge.left + 16 : edge.right - 16;
   const level = (y: Mm): Segment => ({ from: point(edge.left, y), to: point(edge.right, y) });
   const [fold] = flat.folds.filter((y) => y > edge.bottom && y < edge.top);
   return [
-    { text: 'this line faces the tube', near: point(x, 0), line: level(0) },
+    { text: footprint.facesTheTube, near: point(x, 0), line: level(0) },
     {
-      text: 'work point on this line',
+      text: footprint.workPoint,
       near: point(0, edge.bottom + 3),
       line: { from: point(0, edge.bottom), to: point(0, edge.top) },
     },
-    ...(fold === undefined ? [] : [{ text: 'fold', near: point(edge.right - 6, fold), line: level(fold) }]),
+    ...(fold === undefined
+      ? []
+      : [{ text: footprint.fold, near: point(edge.right - 6, fold), line: level(fold) }]),
   ];
 }
 
 /** What each outline is for. */
 function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
   const { edge, shape, clean } = drawn;
+  const { footprint } = landed.words;
   if (shape.length === 0) return [];
   const ring = (at: Point): boolean => isInside(at, clean) && !isInside(at, shape);
   return [
     ...holeNote(landed, drawn),
-    { text: "tube's outside: scribe this line", near: cornerOf(shape, edge), where: ring, leader: 'always' },
+    { text: footprint.outside, near: cornerOf(shape, edge), where: ring, leader: 'always' },
     {
-      text: 'clean to these long dashes',
+      text: footprint.cleanTo,
       near: cornerOf(clean, edge),
       where: (at) => !isInside(at, clean),
       leader: 'always',
@@ -96,14 +100,14 @@ function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
 }
 
 /** What the tube's hole is here stands in it; where that is too small, a line leads into it. A sliver has no room for a vent. */
-function holeNote({ cope, vented }: Landed, { bore, shape, open }: Drawn): Note[] {
+function holeNote({ cope, vented, words: { footprint } }: Landed, { bore, shape, open }: Drawn): Note[] {
   const dashed = bore.length > 0;
   const hole = dashed ? bore : shape;
   const near = insideOf(hole);
   if (!near || !(vented || dashed)) return [];
   const text = vented
-    ? `if you vent here: ${ventPlace(cope, open.length === 0)}`
-    : "short dashes: tube's inside";
+    ? footprint.ventHere(footprint.vent(cope.thickness !== undefined, open.length === 0))
+    : footprint.inside;
   return [{ text, near, where: (at) => isInside(at, hole), leader: 'elsewhere' }];
 }
 
@@ -148,9 +152,9 @@ function leans({ angle }: Part): 1 | -1 {
 }
 
 /** What the arrow on the long line says. A square joint does not lean, and shows which side of the tube is there. */
-function wayWords({ cope, asked }: Landed): string {
-  if (asked.angle.rad !== Math.PI / 2) return 'the tube leans this way';
-  return `towards ${tubesStation(cope, asked.clock.rad)}`;
+function wayWords({ cope, asked, words }: Landed): Said {
+  if (asked.angle.rad !== Math.PI / 2) return words.footprint.leansThisWay;
+  return words.footprint.towards(tubesStation(cope, asked.clock.rad, words));
 }
 
 /** Its length, half its width, and how far inside the sheet's edge its tip is, mm. */
@@ -165,10 +169,10 @@ export function arrowOf({ asked }: Landed, { left, right }: Box): readonly [Poin
 }
 
 /** The acute and the obtuse side, just outside the outline, with the tube's stations there, where they are on this header. */
-function sideNotes({ cope, asked, part, flat }: Landed): Note[] {
+function sideNotes({ cope, asked, part, flat, words }: Landed): Note[] {
   const { section } = cope.joint;
   const union = cope.end.parts.length > 1;
-  const names = union ? unionSides(asked) : sideNames(asked);
+  const names = union ? unionSides(asked, words) : sideNames(asked, words);
   const acute = asked.clock.rad + (leans(asked) === 1 ? 0 : Math.PI);
   return (
     [
@@ -181,10 +185,11 @@ function sideNotes({ cope, asked, part, flat }: Landed): Note[] {
     if (!place) return [];
     const { x, y } = flat.to(place);
     const name = names?.[side];
+    const there = tubesStation(cope, acute + turned, words);
     const onward = side === 'heel' ? leans(asked) : -leans(asked);
     return [
       {
-        text: [...(name ? [name] : []), tubesStation(cope, acute + turned)].join(', '),
+        text: name ? words.footprint.side(name, there) : there,
         near: point(x + 13 * onward, y + 3),
       },
     ];
@@ -192,13 +197,15 @@ function sideNotes({ cope, asked, part, flat }: Landed): Note[] {
 }
 
 /** A union has no heel, but each of its headers has an acute side unless it is met square. */
-function unionSides({ angle }: Part): { readonly heel: string; readonly toe: string } | undefined {
-  return angle.rad === Math.PI / 2 ? undefined : { heel: 'acute side', toe: 'obtuse side' };
+function unionSides({ angle }: Part, { footprint }: Language): SideNames | undefined {
+  if (angle.rad === Math.PI / 2) return undefined;
+  return { heel: footprint.acuteSide, toe: footprint.obtuseSide };
 }
 
 /** `tube's 35°`: the station that lies in this direction from the tube's axis. */
-function tubesStation({ joint: { section } }: Cope, direction: number): string {
-  return `tube's ${stationInWords(homeStation(section.towards(direction), section.turn), section)}`;
+function tubesStation({ joint: { section } }: Cope, direction: number, words: Language): Said {
+  const station = homeStation(section.towards(direction), section.turn);
+  return words.footprint.tubesStation(words.quantities.station(station, section.stations));
 }
 
 /** Where the outside of the tube meets this header at a station; undefined where it meets another one. */

@@ -5,6 +5,7 @@ import { distance, legsOf, onWay, point, type Segment, segmentsOf } from '../../
 import { HALF_LINE } from '../../draw/pens.ts';
 import { addBarrier, emptyField, type Field } from '../../draw/placer.ts';
 import { line, linesAlong, outline, solid } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { footprintOf, type Outline } from '../../saddle/footprint.ts';
 import { cleanTo } from './clean-to.ts';
@@ -21,7 +22,7 @@ export function drawSheet(
   landed: Landed,
   footprint: Outline,
   title: Pick<Note, 'heading' | 'text'>,
-): { drawing: Drawing; beside: readonly string[] } {
+): { drawing: Drawing; beside: readonly Said[] } {
   const lines = sheetLines(landed, footprint);
   const { edge, outside, bore, clean, cleaned, crossed, folds, arrow } = lines;
   const field = fieldOf(lines);

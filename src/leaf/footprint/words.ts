@@ -5,13 +5,14 @@ import { type Block, extentOf, lettered, PLAIN, SMALL } from '../../draw/letteri
 import { distance, onWay, point, type Segment } from '../../draw/path.ts';
 import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } from '../../draw/placer.ts';
 import { solid } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** Words that belong near a point of a drawing. */
 export interface Note {
-  readonly text: string;
+  readonly text: Said;
   /** Larger words over the text. With them the fewest lines go before the nearest place. */
-  readonly heading?: string;
+  readonly heading?: Said;
   readonly near: Point;
   /** A level or upright line that the words name: they stand hard by it, or a line leads from them to the point, which is on it. */
   readonly line?: Segment;

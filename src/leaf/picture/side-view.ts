@@ -2,11 +2,11 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
 import type { EndName, Part } from '../../job/job.ts';
 import { factsOf } from '../../job/kinds.ts';
-import { degrees, type Mm } from '../../measure/units.ts';
-import { angleAsWritten, writeAngle } from '../../measure/write.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { homeStation } from '../../saddle/peaks.ts';
-import { stationInWords } from '../../saddle/station.ts';
+import type { Language } from '../../words/language.ts';
 import { sideNames } from '../wrap/sides.ts';
 import { extentOf, headerLines } from './header-picture.ts';
 import { shownOf } from './hidden.ts';
@@ -17,30 +17,31 @@ import { alongHeader, axesOf, type BodyWay, fromClock, fromSide, type View } fro
 /** A picture of a joint, and the words under it that say from where it is seen. */
 export interface JointView {
   readonly draw: (box: Box) => Mark[];
-  readonly caption: string;
+  readonly caption: Said;
 }
 
 /**
  * The joint to scale with itself, the tube's B direction up, so that an end's picture stands as its leaf does: from
  * its side, and from a second side where that shows what the first can't.
  */
-export function viewsOf(cope: Cope, end: EndName): readonly [JointView, ...JointView[]] {
+export function viewsOf(cope: Cope, end: EndName, words: Language): readonly [JointView, ...JointView[]] {
   const k = end === 'A' ? 1 : -1;
   const { parts } = cope.end;
+  const { picture } = words;
   const side: JointView = {
-    draw: (box) => drawn(sidePicture(cope, end, k), box),
-    caption: `seen from ${stationTowards(cope, -Math.PI / 2)}`,
+    draw: (box) => drawn(sidePicture(cope, end, k, words), box),
+    caption: picture.seenFrom(stationTowards(cope, -Math.PI / 2, words)),
   };
-  const facing = stationTowards(cope, 0);
+  const facing = stationTowards(cope, 0, words);
   if (parts.length > 1 && parts.every((part) => isInPlane(part, parts[0]))) return [side];
   if (parts.length > 1) {
-    const other = (box: Box): Mark[] => drawn(unionPicture(cope, fromClock(k), k, end), box);
-    return [side, { draw: other, caption: `seen from ${facing}` }];
+    const other = (box: Box): Mark[] => drawn(unionPicture(cope, fromClock(k), k, end, words), box);
+    return [side, { draw: other, caption: picture.seenFrom(facing) }];
   }
   if (!needsSecond(parts[0])) return [side];
   return [
     side,
-    { draw: (box) => drawn(endPicture(cope, parts[0], k), box), caption: `along the header, from ${facing}` },
+    { draw: (box) => drawn(endPicture(cope, parts[0], k, words), box), caption: picture.alongHeader(facing) },
   ];
 }
 
@@ -59,21 +60,21 @@ function needsSecond({ onto, offset }: Part): boolean {
   return offset.mm !== 0 || shows;
 }
 
-function stationTowards({ end, joint: { section } }: Cope, turned: number): string {
+function stationTowards({ end, joint: { section } }: Cope, turned: number, { quantities }: Language): Said {
   const direction = end.parts[0].clock.rad + turned;
   if (section.stations === 'mm')
-    return `station ${stationInWords(section.towards(homeStation(direction, 2 * Math.PI)), section)}`;
-  return `station ${Math.round(degrees(homeStation(direction, 2 * Math.PI)) * 10) / 10}°`;
+    return quantities.station(section.towards(homeStation(direction, 2 * Math.PI)), section.stations);
+  return quantities.angleToATenth(homeStation(direction, 2 * Math.PI));
 }
 
 function bodyOf(cope: Cope): Mm {
   return Math.max(cope.throat.setback, 0) + 2.2 * cope.joint.section.reach;
 }
 
-function sidePicture(cope: Cope, end: EndName, k: BodyWay): Picture {
+function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Picture {
   const [part, ...others] = cope.end.parts;
   const view = fromSide(k);
-  if (others.length > 0) return unionPicture(cope, view, k, end);
+  if (others.length > 0) return unionPicture(cope, view, k, end, words);
   const { reach } = cope.joint.section;
   const body = bodyOf(cope);
   const tube = tubeLines(cope, part.clock.rad, view, body);
@@ -84,7 +85,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay): Picture {
   const heel = tube.saddle.at(-1) ?? toe;
   const [right, left] = toe.x > heel.x ? [toe, heel] : [heel, toe];
   const acute = part.angle.rad <= Math.PI / 2;
-  const names = sideNames(part);
+  const names = sideNames(part, words);
   return {
     lines: [
       ...header.lines.flatMap((line) => shownOf(line, tube.shape)),
@@ -97,15 +98,15 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay): Picture {
     words: [
       { text: acute ? names.heel : names.toe, at: right, way: point(1, k * 0.4) },
       { text: acute ? names.toe : names.heel, at: left, way: point(-1, k * 0.4) },
-      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep)]),
-      awayWord(end, k, body),
-      ...turnWord(part, k, body),
+      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep, words)]),
+      awayWord(end, k, body, words),
+      ...turnWord(part, k, body, words),
     ],
   };
 }
 
 /** Several headers at once, each with its number. */
-function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName): Picture {
+function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: Language): Picture {
   const { parts } = cope.end;
   const clock = parts[0].clock.rad;
   const { reach } = cope.joint.section;
@@ -114,7 +115,10 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName): Picture
   const headers = parts.map((part, i) => {
     const axes = axesOf(part, clock);
     const at = view.project(axes.at(extentOf(part, reach).fore, 0, 0));
-    return { ...headerLines(part, axes, view, reach), word: { text: `${i + 1}`, at, way: at } };
+    return {
+      ...headerLines(part, axes, view, reach),
+      word: { text: words.picture.number(i + 1), at, way: at },
+    };
   });
   return {
     lines: [
@@ -123,11 +127,11 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName): Picture
       tube.saddle,
     ],
     axes: [...headers.flatMap(({ axes }) => axes), { from: point(0, 0), to: point(0, k * body) }],
-    words: [...headers.map(({ word }) => word), awayWord(end, k, body)],
+    words: [...headers.map(({ word }) => word), awayWord(end, k, body, words)],
   };
 }
 
-function endPicture(cope: Cope, part: Part, k: BodyWay): Picture {
+function endPicture(cope: Cope, part: Part, k: BodyWay, { picture }: Language): Picture {
   const view = alongHeader(k, part.angle.rad);
   const clock = part.clock.rad;
   const { reach } = cope.joint.section;
@@ -138,7 +142,8 @@ function endPicture(cope: Cope, part: Part, k: BodyWay): Picture {
   return {
     lines: [...header.lines, ...tube.body],
     axes: [...header.axes, { from: point(0, 0), to: view.project([0, 0, bodyOf(cope)]) }],
-    words: offset === 0 ? [] : [{ text: 'offset', at: point(offset / 2, k * lowest), way: point(0, -k) }],
+    words:
+      offset === 0 ? [] : [{ text: picture.offset, at: point(offset / 2, k * lowest), way: point(0, -k) }],
   };
 }
 
@@ -150,22 +155,21 @@ function mirrored(line: Line, { angle: { rad } }: Part, k: BodyWay): Line {
 
 type Word = Picture['words'][number];
 
-function angleWord(angle: number, k: BodyWay, sweep: Mm): Word {
+function angleWord(angle: number, k: BodyWay, sweep: Mm, { quantities }: Language): Word {
   const way = point(Math.sin(angle / 2), k * Math.cos(angle / 2));
-  return { text: writeAngle(angle), at: point(sweep * way.x, sweep * way.y), way };
+  return { text: quantities.angle(angle), at: point(sweep * way.x, sweep * way.y), way };
 }
 
-function awayWord(end: EndName, k: BodyWay, body: Mm): Word {
-  return { text: `to ${end === 'A' ? 'B' : 'A'}`, at: point(0, k * body), way: point(0, k) };
+function awayWord(end: EndName, k: BodyWay, body: Mm, { picture }: Language): Word {
+  return { text: picture.towardsEnd(end === 'A' ? 'B' : 'A'), at: point(0, k * body), way: point(0, k) };
 }
 
-function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm): Word[] {
+function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm, { picture }: Language): Word[] {
   if (onto.kind !== 'mitre') return [];
   const way = point(Math.sin(2 * rad), k * Math.cos(2 * rad));
-  const text = onto.segments
-    ? `to ${onto.segments.pieces > 2 ? 'the next piece' : 'the other piece'}`
-    : `turns ${angleAsWritten(onto.turn)}`;
-  return [{ text, at: point(body * way.x, body * way.y), way }];
+  const { segments, turn } = onto;
+  const further = segments && (segments.pieces > 2 ? picture.nextPiece : picture.otherPiece);
+  return [{ text: further ?? picture.turns(turn), at: point(body * way.x, body * way.y), way }];
 }
 
 /** A part of a circle round the work point, from the tube's body to the header's axis. */

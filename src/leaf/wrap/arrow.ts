@@ -4,26 +4,33 @@ import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { outline, solid } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { Flat } from './flat.ts';
+import type { Body } from './body.ts';
 
 /** A tag with a solid tip: the tip points from the body to the joint, and the end's letter stands in the tag. */
 export interface ArrowShape {
   readonly width: Mm;
   readonly height: Mm;
   readonly letter: Mm;
-  /** Said at its tail, where there is room. */
-  readonly tail?: string;
+  /** Whether what it points to is said at its tail. */
+  readonly told?: true;
 }
 
 export const ARROWS: readonly ArrowShape[] = [
-  { width: 11, height: 18.5, letter: LETTER, tail: 'to joint' },
+  { width: 11, height: 18.5, letter: LETTER, told: true },
   { width: 8, height: 14, letter: LETTER },
   { width: 5, height: 8, letter: LARGE },
 ];
 
 /** The arrow with its box's lower left corner at (left, bottom). */
-export function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm): Mark[] {
-  const { width, height, letter, tail } = shape;
+export function arrowMarks(
+  { flat, words: { leaf } }: Pick<Body, 'flat' | 'words'>,
+  shape: ArrowShape,
+  left: Mm,
+  bottom: Mm,
+): Mark[] {
+  const { width, height, letter } = shape;
+  const tail = shape.told && leaf.toJoint;
+  const end = leaf.letter(flat.end);
   const away = -flat.bodyWay;
   const middle = left + width / 2;
   const line = tail ? SMALL * (ASCENT + DESCENT) + 0.5 : 0;
@@ -50,10 +57,10 @@ export function arrowMarks(flat: Flat, shape: ArrowShape, left: Mm, bottom: Mm):
   const marks = [
     tag,
     tip,
-    ...lettered({ lines: [flat.end], size: letter }, middle - widthOf(flat.end, letter) / 2, base),
+    ...lettered({ lines: [end], size: letter }, middle - widthOf(end, letter) / 2, base),
   ];
   if (!tail) return marks;
-  const words = { lines: [tail], size: SMALL };
+  const block = { lines: [tail], size: SMALL };
   const low = Math.min(at(0), at(line - 0.5));
-  return [...marks, ...lettered(words, middle - widthOf(tail, SMALL) / 2, low)];
+  return [...marks, ...lettered(block, middle - widthOf(tail, SMALL) / 2, low)];
 }

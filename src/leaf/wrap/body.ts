@@ -2,8 +2,10 @@ import { brokenTo, type Measured, measured, wordsIn } from '../../draw/breaking.
 import { inTurn, type Label, type Level, labelOf, offLevel, steps } from '../../draw/candidates.ts';
 import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, type Field, withRoom } from '../../draw/placer.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { Language } from '../../words/language.ts';
 import { type Flat, height, stationAt } from './flat.ts';
 
 /** The part of a leaf that stays on the tube while it is marked: between the cut and the base edge. */
@@ -13,6 +15,7 @@ export interface Body {
   readonly field: Field;
   /** Setback of the base edge. */
   readonly base: Mm;
+  readonly words: Language;
 }
 
 /** A stretch of the girth, between guide lines or across some. */
@@ -45,7 +48,7 @@ export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidat
 export function* placesForWords(
   body: Body,
   near: Mm,
-  paragraphs: readonly string[],
+  paragraphs: readonly Said[],
   size: Mm,
 ): Iterable<Candidate> {
   const texts = paragraphs.map((paragraph) => measured(wordsIn(paragraph), size));

@@ -4,6 +4,7 @@ import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, type Placed, placeAll, type Wish } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Body, baseHeight, inFromBase } from './body.ts';
 import { across, height, stationAt } from './flat.ts';
@@ -36,19 +37,18 @@ export function fitUpLines(body: Body): FitUpLines | undefined {
 /** The names of the lines, each beside its own, and what of them found no room. */
 export function fitUpNames(body: Body, { along, round }: FitUpLines): Placed {
   const { clock } = body.cope.fitUp ?? {};
-  const name = (texts: readonly string[], places: (text: string) => Iterable<Candidate>): Wish => ({
+  const { leaf } = body.words;
+  const name = (texts: readonly Said[], places: (text: Said) => Iterable<Candidate>): Wish => ({
     places: inTurn(texts, places),
-    otherwise: texts[0] ?? '',
+    ...(texts[0] && { otherwise: texts[0] }),
   });
   return placeAll(body.field, [
-    ...round.slice(0, 1).map((line) => name(ON_LENGTH_MARK, (text) => beyondLevel(body, along, line, text))),
-    name(clock ? ON_ROTATION_MARK : UNDER_LENGTH_MARK, (text) => besideUpright(body, along, text)),
+    ...round
+      .slice(0, 1)
+      .map((line) => name(leaf.onLengthMark, (text) => beyondLevel(body, along, line, text))),
+    name(clock ? leaf.onRotationMark : leaf.lengthMarkHere, (text) => besideUpright(body, along, text)),
   ]);
 }
-
-const ON_LENGTH_MARK = ['length mark: lay this line on it', 'on the length mark', 'length mark'];
-const ON_ROTATION_MARK = ['lay this line on the rotation mark', 'on the rotation mark', 'mark'];
-const UNDER_LENGTH_MARK = ['the length mark lies on this line', 'mark on this line'];
 
 const CLEAR: Mm = 0.5;
 
@@ -80,7 +80,7 @@ function roundTube({ flat, cope }: Body, setback: Mm): Segment[] {
 }
 
 /** Places over the line round the tube, on the body's side, the nearest to the mark first. */
-function beyondLevel({ flat }: Body, along: Segment, round: Segment, text: string): Iterable<Candidate> {
+function beyondLevel({ flat }: Body, along: Segment, round: Segment, text: Said): Iterable<Candidate> {
   const tried = wordsBeside(blockOf(text), along.from.x, ['right', 'left'], steps(BESIDE, flat.width, 2));
   return offLevel({ y: round.from.y, up: flat.bodyWay }, ALONG_ROUND, tried);
 }
@@ -91,12 +91,12 @@ const ALONG_ROUND = steps(BESIDE, 2.4, 0.7).flatMap((lift) =>
 );
 
 /** Places beside the line along the tube, written along it, from the base edge towards the cut. */
-function besideUpright(body: Body, { to }: Segment, text: string): Iterable<Candidate> {
+function besideUpright(body: Body, { to }: Segment, text: Said): Iterable<Candidate> {
   return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf(text), to.x));
 }
 
 const ALONG_TUBE = [{ turn: 1, lifts: steps(1, 60, 1.5) }] as const;
 
-function blockOf(text: string): Block {
+function blockOf(text: Said): Block {
   return { lines: [text], size: SMALL };
 }

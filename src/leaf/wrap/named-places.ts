@@ -3,10 +3,11 @@ import type { Mark } from '../../draw/drawing.ts';
 import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { stationInWords } from '../../saddle/station.ts';
+import type { Language } from '../../words/language.ts';
+import { joined } from '../../words/said.ts';
 import { type Body, cutAt, offCut } from './body.ts';
 import { across, type Flat } from './flat.ts';
 import { gap } from './seam.ts';
@@ -16,27 +17,27 @@ import { quarters, SAME } from './stations.ts';
 /** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
 export interface NamedPlace {
   readonly station: number;
-  readonly names: readonly string[];
+  readonly names: readonly Said[];
 }
 
 /** Heel, toe, throat and long point of an end; a union has no heel and no toe. */
-export function namedPlaces(cope: Cope): NamedPlace[] {
+export function namedPlaces(cope: Cope, words: Language): NamedPlace[] {
   const { throat, longPoint, joint, end } = cope;
   const { turn, girth } = joint.section;
   const found = sidesOf(cope);
-  const names = sideNames(end.parts[0]);
-  const sides: [string, number][] =
+  const names = sideNames(end.parts[0], words);
+  const sides: [Said, number][] =
     found === undefined
       ? []
       : [
           [names.heel, found.heel],
           [names.toe, found.toe],
         ];
-  const places: { station: number; names: string[] }[] = [];
+  const places: { station: number; names: Said[] }[] = [];
   for (const [name, station] of [
     ...sides,
-    ['throat', throat.station],
-    ['long point', longPoint.station],
+    [words.leaf.throat, throat.station],
+    [words.leaf.longPoint, longPoint.station],
   ] as const) {
     const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < SAME);
     if (same) same.names.push(name);
@@ -48,14 +49,14 @@ export function namedPlaces(cope: Cope): NamedPlace[] {
 /** Places so near to one another that there is no room for words between them. */
 interface Cluster {
   /** What each is called, from left to right. */
-  readonly texts: readonly [string, ...string[]];
+  readonly texts: readonly [Said, ...Said[]];
   /** Where each is across the leaf. */
   readonly xs: readonly [Mm, ...Mm[]];
 }
 
 const TOGETHER: Mm = 4;
 
-function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
+function clustersOf({ flat, words }: Body, places: readonly NamedPlace[]): Cluster[] {
   const inOrder = places
     .map((named) => ({ named, x: across(flat, named.station) }))
     .sort((a, b) => a.x - b.x);
@@ -72,15 +73,27 @@ function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
   return clusters.map(({ named, xs }) => {
     const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
     const [first, ...others] = named;
-    return { xs, texts: [nameAt(flat, first, plain), ...others.map((each) => nameAt(flat, each, plain))] };
+    return {
+      xs,
+      texts: [nameAt(flat, first, plain, words), ...others.map((each) => nameAt(flat, each, plain, words))],
+    };
   });
 }
 
 /** The names of a place, with its station unless a quarter line alone says it. */
-function nameAt({ section }: Flat, { names, station }: NamedPlace, plain: boolean): string {
-  const text = names.join(', ');
-  if (plain) return text;
-  return `${text} ${section.stations === 'angles' ? roundAngle(station) : stationInWords(station, section)}`;
+function nameAt(
+  { section }: Flat,
+  { names, station }: NamedPlace,
+  plain: boolean,
+  { leaf, quantities }: Language,
+): Said {
+  if (plain) return leaf.named(names, undefined);
+  // A station to a tenth of a degree: closer than anyone marks it.
+  const at =
+    section.stations === 'angles'
+      ? quantities.angleToATenth(station)
+      : quantities.station(station, section.stations);
+  return leaf.named(names, at);
 }
 
 function isOnGuide(flat: Flat, x: Mm): boolean {
@@ -88,11 +101,6 @@ function isOnGuide(flat: Flat, x: Mm): boolean {
     const way = Math.abs(across(flat, quarter) - x);
     return Math.min(way, flat.width - way) < SAME;
   });
-}
-
-/** A station to a tenth of a degree: closer than anyone marks it. */
-function roundAngle(station: number): string {
-  return writeAngle((Math.round((station * 1800) / Math.PI) * Math.PI) / 1800);
 }
 
 /** Short marks at the places that lie on no guide. */
@@ -109,7 +117,7 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
 
 /** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
 export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
-  const clusters = clustersOf(body.flat, places);
+  const clusters = clustersOf(body, places);
   const names = clusters.flatMap((cluster) => {
     const { xs } = cluster;
     const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
@@ -119,7 +127,7 @@ export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
     body.field,
     names.map(({ text, x, sides }) => ({
       places: besideCut(body, x, { lines: [text], size: SMALL }, sides),
-      otherwise: `${text}: ${x.toFixed(1)} mm from the left edge`,
+      otherwise: body.words.leaf.fromLeftEdge(text, x),
     })),
   );
 }
@@ -131,11 +139,11 @@ export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
 function namesIn(
   { texts, xs }: Cluster,
   leftFirst: boolean,
-): { text: string; x: Mm; sides: readonly Side[] }[] {
+): { text: Said; x: Mm; sides: readonly Side[] }[] {
   const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
   if (xs.length === 1)
     return [{ text: texts[0], x: first, sides: leftFirst ? ['left', 'right'] : ['right', 'left'] }];
-  const after = texts.slice(1).join(', ');
+  const after = joined(texts.slice(1), ', ');
   return [
     { text: texts[0], x: first, sides: ['left'] },
     { text: after, x: last, sides: ['right'] },

@@ -7,7 +7,6 @@ import type { Mm } from '../../measure/units.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
 import type { Line } from '../../saddle/line.ts';
-import { headerName } from '../card/header-facts.ts';
 import { type Body, cutAt, offCut } from './body.ts';
 import { across } from './flat.ts';
 
@@ -40,11 +39,15 @@ export function changeTicks(body: Body, changes: readonly Change[]): Mark[] {
 
 /** The names of the two headers on both sides of each change. What found no room comes back in words. */
 export function changeNames(body: Body, changes: readonly Change[]): Placed {
+  const { leaf, card } = body.words;
   return placeAll(
     body.field,
     changes.map((change) => ({
       places: namesAt(body, change),
-      otherwise: `${headerName(change.left)} | ${headerName(change.right)}: ${across(body.flat, change.station).toFixed(1)} mm from the left edge`,
+      otherwise: leaf.fromLeftEdge(
+        leaf.change(card.headerName(change.left + 1), card.headerName(change.right + 1)),
+        across(body.flat, change.station),
+      ),
     })),
   );
 }
@@ -58,7 +61,10 @@ const AT_CUT = waysAt(steps(TICK + 0.4, 26, 1.2));
 function namesAt(body: Body, { station, left, right }: Change): Iterable<Candidate> {
   const x = across(body.flat, station);
   const level = offCut(body, x);
-  const [before, after] = [left, right].map((part) => ({ lines: [headerName(part)], size: SMALL }));
+  const [before, after] = [left, right].map((part) => ({
+    lines: [body.words.card.headerName(part + 1)],
+    size: SMALL,
+  }));
   if (!before || !after) return [];
   const both = (turn: 0 | 1): Tried => {
     const [one, other] = [labelOf(before, turn), labelOf(after, turn)];

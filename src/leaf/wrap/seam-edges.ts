@@ -57,15 +57,13 @@ export function tabMarks(body: Body): Mark[] {
     point(w, y(start)),
   );
   const room = base - start - 2 * TAPER - 2;
-  const text = TAB_WORDS.find((words) => widthOf(words, SMALL) <= room);
+  const text = body.words.leaf.tab.find((phrase) => widthOf(phrase, SMALL) <= room);
   if (text === undefined) return [outline];
   const block = { lines: [text], size: SMALL };
   const { width, height: high } = extentOf(block);
   const bottom = y((base + start) / 2) - width / 2;
   return [outline, ...lettered(block, w + (TAB - high) / 2, bottom, 1)];
 }
-
-const TAB_WORDS = ['tape or glue under the other edge', 'tape under the other edge', 'tape under', 'tab'];
 
 function tabStart({ flat, cope }: Body): Mm {
   const steps = Array.from({ length: 11 }, (_, i) => (i * TAB) / 10);

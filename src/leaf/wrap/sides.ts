@@ -1,6 +1,8 @@
 import type { Part } from '../../job/job.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { homeStation } from '../../saddle/peaks.ts';
+import type { Language } from '../../words/language.ts';
 
 /** The two sides of a joint that have a name, as stations: the acute one and the obtuse one. */
 export interface Sides {
@@ -15,7 +17,14 @@ export function sidesOf({ heel, joint: { section } }: Pick<Cope, 'heel' | 'joint
   return { heel: at(0), toe: at(Math.PI) };
 }
 
+export interface SideNames {
+  readonly heel: Said;
+  readonly toe: Said;
+}
+
 /** What the acute and the obtuse side are called: at a mitre they are those of the corner. */
-export function sideNames({ onto }: Part): { readonly heel: string; readonly toe: string } {
-  return onto.kind === 'mitre' ? { heel: 'inside', toe: 'outside' } : { heel: 'heel', toe: 'toe' };
+export function sideNames({ onto }: Part, { picture }: Language): SideNames {
+  return onto.kind === 'mitre'
+    ? { heel: picture.inside, toe: picture.outside }
+    : { heel: picture.heel, toe: picture.toe };
 }

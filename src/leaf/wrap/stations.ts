@@ -3,10 +3,9 @@ import type { Mark } from '../../draw/drawing.ts';
 import { type Block, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Candidate, type Field, type Guide, openParts, place } from '../../draw/placer.ts';
 import { line } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { writeAngle } from '../../measure/write.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { stationInWords } from '../../saddle/station.ts';
 import { type Body, inFromBase } from './body.ts';
 import { across, type Flat, height } from './flat.ts';
 import { foldStations } from './folds.ts';
@@ -51,17 +50,17 @@ export function stationLabels(body: Body): Mark[] {
   });
 }
 
-function quarterName({ flat: { section }, cope }: Body, station: number): string {
+function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: Body, station: number): Said {
   // An end whose rotation is marked at the frame counts its stations from that mark.
-  if (station === 0 && cope.fitUp?.clock) return 'rotation mark 0°';
-  if (section.stations === 'angles') return station === 0 ? 'spine 0°' : writeAngle(station);
-  return station === 0 ? 'spine 0' : stationInWords(station, section);
+  if (station === 0 && cope.fitUp?.clock) return leaf.rotationMark;
+  if (section.stations === 'angles') return station === 0 ? leaf.spine : quantities.angle(station);
+  return station === 0 ? leaf.spineMm : quantities.station(station, section.stations);
 }
 
 /** Says once what the lines at the corners of a rectangular tube are. */
 export function foldLabel(body: Body): readonly Mark[] {
   const xs = foldStations(body.flat.section).map((station) => across(body.flat, station));
-  const block = { lines: ['fold'], size: SMALL };
+  const block = { lines: [body.words.leaf.fold], size: SMALL };
   for (const x of xs) {
     const marks = place(body.field, besideAtBase(body, x, block));
     if (marks) return marks;

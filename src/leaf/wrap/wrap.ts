@@ -7,8 +7,10 @@ import { type Segment, segmentsOf } from '../../draw/path.ts';
 import { HALF_LINE } from '../../draw/pens.ts';
 import { addBarrier, type Candidate, emptyField, type Placed, placeAll } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, curveOf } from '../../saddle/cope.ts';
+import type { Language } from '../../words/language.ts';
 import type { Names } from '../names.ts';
 import { ARROWS, arrowMarks } from './arrow.ts';
 import { type Body, placesFor, placesForWords } from './body.ts';
@@ -28,11 +30,12 @@ import { zoneBar, zonesOf, zoneWords } from './zones.ts';
 export interface WrapWords {
   readonly names: Names;
   /** How far the base edge is from the other end's, in words. */
-  readonly distance: string;
+  readonly distance: Said;
   /** The same, where there is little room. */
-  readonly shortDistance: string;
+  readonly shortDistance: Said;
   /** What it proves that the seam edges meet. */
-  readonly seam: string;
+  readonly seam: Said;
+  readonly language: Language;
 }
 
 export interface Wrap {
@@ -53,7 +56,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const cut = segmentsOf(cutStroke.path, 3);
   const box = boxOfWrap(flat, cope, base, otherStroke ? [cutStroke, otherStroke] : [cutStroke]);
   const field = emptyField({ ...box, right: flat.width }, guidesOf(flat, cope, base));
-  const body: Body = { flat, cope, base, field };
+  const body: Body = { flat, cope, base, field, words: words.language };
   addBarrier(field, cut, 0.8, true);
   if (otherStroke) addBarrier(field, segmentsOf(otherStroke.path, 3), 0.6, true);
   const tab = tabMarks(body);
@@ -61,7 +64,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   addBarrier(field, edges, 0.5);
   const fitUp = fitUpLines(body);
   const changes = changesOf(cope.cut, curve);
-  const named = namedPlaces(cope);
+  const named = namedPlaces(cope, words.language);
   const marked = [...named, ...changes].map(({ station }) => across(flat, station));
   const ticks = kinkTicks(body, kinksOf(flat, cope.cut, curve), marked);
   // Ticks come before all words, which then keep off them.
@@ -105,13 +108,17 @@ function letter(
 ): Placed {
   const { flat, cope, field } = body;
   const stations = [...stationLabels(body), ...foldLabel(body)];
-  const zones = zonesOf(cope);
+  const { language } = words;
+  const { leaf } = language;
+  const zones = zonesOf(cope, language);
   const bar = zoneBar(body, zones);
   const over = changeNames(body, changes);
   const places = placeNames(body, named);
   const laid = fitUp ? fitUpNames(body, fitUp) : { marks: [], beside: [] };
   const weld =
-    bar || zones.length === 0 ? [] : [`weld angle: ${[...new Set(zones.map(zoneWords))].join(', ')}`];
+    bar || zones.length === 0
+      ? []
+      : [leaf.weldAngles([...new Set(zones.map((zone) => zoneWords(zone, language)))])];
   const spine = across(flat, 0);
   const size = flat.width < 60 ? SMALL : PLAIN;
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
@@ -121,9 +128,9 @@ function letter(
     { places: identities(body, spine + flat.width / 8, words.names, size) },
     { places: distances(body, spine - flat.width / 8, words) },
     ...[deepFirst, ...furtherOn(flat, cope)].map((each) => ({
-      places: alongCut(body, 'waste', WASTE, each),
+      places: alongCut(body, 'waste', { lines: [leaf.waste], size: PLAIN }, each),
     })),
-    { places: alongCut(body, 'body', { lines: [CUT_WORDS], size: SMALL }, shallowFirst) },
+    { places: alongCut(body, 'body', { lines: [leaf.cutToTheMiddle], size: SMALL }, shallowFirst) },
     { places: placesForWords(body, flat.width, [words.seam], SMALL) },
     { places: baseWords(body), otherwise: squareWords(body) },
   ]);
@@ -135,11 +142,9 @@ function letter(
 }
 
 function distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
-  const texts = [`From this base edge ${distance}.`, shortDistance];
+  const texts = [body.words.leaf.fromBase(distance), shortDistance];
   return inTurn(texts, (text) => placesForWords(body, near, [text], SMALL));
 }
-
-const WASTE = { lines: ['waste'], size: PLAIN };
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
 function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {
@@ -153,33 +158,33 @@ function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {
 const NEARBY = 12;
 const WASTE_EVERY: Mm = 110;
 
-const CUT_WORDS = 'cut to the middle of the line';
-
 function baseWords(body: Body): Iterable<Candidate> {
   const square = squareWords(body);
-  const texts = [`${square}. Its ends meet when the leaf is wrapped true.`, square];
+  const texts = [body.words.leaf.baseProves(square), square];
   return inTurn(texts, (text) => placesForWords(body, 0, [text], SMALL));
 }
 
 /** A leaf that is laid on a rotation mark has no spine. */
-function squareWords({ cope }: Body): string {
-  return `Base edge: square to the ${cope.fitUp?.clock ? 'tube' : 'spine'}`;
+function squareWords({ cope, words: { leaf } }: Body): Said {
+  return leaf.base(cope.fitUp?.clock === true);
 }
 
 function arrows(body: Body, near: Mm): Iterable<Candidate> {
   return inTurn(ARROWS, (shape) => {
-    const draw: Label['draw'] = (left, bottom) => arrowMarks(body.flat, shape, left, bottom);
+    const draw: Label['draw'] = (left, bottom) => arrowMarks(body, shape, left, bottom);
     return placesFor(body, near, { ...shape, draw });
   });
 }
 
 function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Candidate> {
-  const hand = names.paired ? `, ${names.hand}` : '';
-  const copies = names.copies > 1 ? [`cut ${names.copies}`] : [];
+  const { leaf } = body.words;
+  const { end, handName, paired } = names;
+  const named = paired ? leaf.endOfHand(end, handName) : leaf.end(end);
+  const copies = names.copies > 1 ? [leaf.make(names.copies)] : [];
   for (const length of [52, 34, 20, 12]) {
     const tube = shortened(names.tube, size, length);
-    yield* placesForWords(body, near, [tube, `end ${names.end}${hand}`, ...copies], size);
+    yield* placesForWords(body, near, [tube, named, ...copies], size);
   }
-  const last = [`${shortened(names.tube, SMALL, 9)} ${names.end}`, ...(names.paired ? [names.hand] : [])];
+  const last = [leaf.nameAndEnd(shortened(names.tube, SMALL, 9), end), ...(paired ? [handName] : [])];
   yield* placesForWords(body, near, last, SMALL);
 }

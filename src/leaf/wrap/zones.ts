@@ -4,10 +4,12 @@ import { extentOf, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, isClear, isFree } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import { degrees, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dihedralAt } from '../../saddle/dihedral.ts';
 import { homeStation } from '../../saddle/peaks.ts';
+import type { Language } from '../../words/language.ts';
 import { type Body, inFromBase } from './body.ts';
 import { across } from './flat.ts';
 import { sideNames } from './sides.ts';
@@ -17,7 +19,7 @@ import { sideNames } from './sides.ts';
  * words, and what angles the tube's and the header's surface make across the weld there.
  */
 export interface Zone {
-  readonly name: string;
+  readonly name: Said;
   readonly from: number;
   /** Beyond `from`, less than a turn. */
   readonly to: number;
@@ -28,12 +30,12 @@ export interface Zone {
 const LOOKS = 45;
 
 /** The four zones in order round the tube; a union has none, for it has no heel. */
-export function zonesOf(cope: Cope): readonly Zone[] {
+export function zonesOf(cope: Cope, words: Language): readonly Zone[] {
   const { heel, joint, end } = cope;
   if (heel === undefined) return [];
   const { section } = joint;
-  const names = sideNames(end.parts[0]);
-  return [names.heel, 'side', names.toe, 'side'].map((name, i) => {
+  const names = sideNames(end.parts[0], words);
+  return [names.heel, words.leaf.side, names.toe, words.leaf.side].map((name, i) => {
     const at = (turned: number): number => section.towards(heel + (i + turned) * (Math.PI / 2));
     const [from, to] = [at(-0.5), at(0.5)];
     const angles = Array.from({ length: LOOKS + 1 }, (_, k) => from + ((to - from) * k) / LOOKS)
@@ -45,10 +47,9 @@ export function zonesOf(cope: Cope): readonly Zone[] {
 }
 
 /** `heel 48–61°`. */
-export function zoneWords({ name, angles }: Zone): string {
-  if (!angles) return `${name}: passes beside`;
-  const [least, most] = [Math.round(angles.least), Math.round(angles.most)];
-  return least === most ? `${name} ${least}°` : `${name} ${least}–${most}°`;
+export function zoneWords({ name, angles }: Zone, { leaf }: Language): Said {
+  if (!angles) return leaf.passesBeside(name);
+  return leaf.zone(name, Math.round(angles.least), Math.round(angles.most));
 }
 
 /** A stretch of a zone on the leaf: the seam may cut one in two. */
@@ -56,7 +57,7 @@ interface Stretch {
   readonly left: Mm;
   readonly right: Mm;
   /** What may stand in it, the best first; none on the shorter half of a zone that the seam cuts. */
-  readonly words: readonly string[];
+  readonly words: readonly Said[];
 }
 
 /**
@@ -65,8 +66,9 @@ interface Stretch {
  */
 export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | undefined {
   if (body.flat.section.girth < BAR_GIRTH) return undefined;
+  const { words } = body;
   const stretches = zones.flatMap((zone) => stretchesOf(body, zone));
-  const high = extentOf({ lines: [''], size: SMALL }).height;
+  const high = extentOf({ lines: [words.leaf.weld], size: SMALL }).height;
   const { y, up } = inFromBase(body);
   for (const lift of steps(1, DEEPEST, 1.2)) {
     const middle = y + up * (lift + high / 2);
@@ -83,11 +85,14 @@ const DEEPEST: Mm = 12;
 /** A leaf narrower than this has no room for the bar; the base edge leaves room for it from here on. */
 export const BAR_GIRTH: Mm = 110;
 
-function stretchesOf({ flat }: Body, zone: Zone): Stretch[] {
+function stretchesOf({ flat, words: language }: Body, zone: Zone): Stretch[] {
   const left = across(flat, homeStation(zone.from, flat.turn));
   const right = across(flat, homeStation(zone.to, flat.turn));
-  const bare = zoneWords(zone);
-  const words = zone.angles ? [...TELLING.map((what) => `${what}: ${bare}`), bare] : [bare];
+  const { leaf } = language;
+  const bare = zoneWords(zone, language);
+  const words = zone.angles
+    ? [leaf.labelled(leaf.weldAngle, bare), leaf.labelled(leaf.weld, bare), bare]
+    : [bare];
   if (left < right) return [{ left, right, words }];
   const longer = flat.width - left > right;
   return [
@@ -95,9 +100,6 @@ function stretchesOf({ flat }: Body, zone: Zone): Stretch[] {
     { left: 0, right, words: longer ? [] : words },
   ];
 }
-
-/** What stands before a zone's angles, where there is room. */
-const TELLING = ['weld angle', 'weld'] as const;
 
 /** A stretch of the bar: its lines, and its words where it has any. */
 interface Bar {
@@ -125,7 +127,7 @@ function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefi
 }
 
 /** A level line with words in it, as near its middle as they are free; undefined where they are nowhere. */
-function interrupted({ field }: Body, text: string, from: Mm, to: Mm, y: Mm): Bar | undefined {
+function interrupted({ field }: Body, text: Said, from: Mm, to: Mm, y: Mm): Bar | undefined {
   const label = labelOf({ lines: [text], size: SMALL });
   const middle = (from + to - label.width) / 2;
   const room = (to - from - label.width) / 2 - ROUND;

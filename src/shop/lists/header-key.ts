@@ -1,7 +1,6 @@
 import type { End, Header } from '../../job/job.ts';
 import { factsOf } from '../../job/kinds.ts';
-import { degreeSigns } from '../../leaf/names.ts';
-import { partOf, type Said } from '../../measure/said.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 
 /** The setting of an end that is cut square. */
@@ -30,7 +29,7 @@ export function landingInWords(end: End, words: Language): Said {
   if (end.kind === 'plain') return words.lists.cut.square;
   const header = (onto: Header): Said => {
     const { words: said } = factsOf(onto).said(words);
-    return partOf(said, degreeSigns(said));
+    return words.card.degreeSigns(said);
   };
   const names = [...new Set(end.parts.map(({ onto }) => header(onto)))];
   return words.lists.cut.onto(names, end.parts[0].onto.kind === 'mitre');

@@ -11,7 +11,9 @@ export function facingStep(piece: Piece, { name, cope }: NamedEnd): Said {
   const { facing } = words.steps;
   const { twist } = solution;
   const known =
-    twist !== undefined && first ? facing.turned(twist, sideNames(cope.end.parts[0]).heel) : facing.unturned;
+    twist !== undefined && first
+      ? facing.turned(twist, sideNames(cope.end.parts[0], words).heel)
+      : facing.unturned;
   return facing.check(name, first?.name, cope.end.fitUp?.clock ? facing.leafHeld : known, handWords(piece));
 }
 
@@ -38,7 +40,7 @@ function marksOf(name: EndName, { parts }: CopedEnd, part: Part, place: number, 
   const { onto, offset, angle, clock } = part;
   const { facing } = words.steps;
   const header = facing.header(name, parts.length > 1 ? place + 1 : undefined);
-  const { heel } = sideNames(part);
+  const { heel } = sideNames(part, words);
   const way = angle.rad <= Math.PI / 2 ? 1 : -1;
   const right = (value: number): boolean => value * way > 0;
   const beside = homeStation(clock.rad - (parts[0].clock.rad ?? 0), 2 * Math.PI);

@@ -1,4 +1,3 @@
-import { sideTaken } from '../../leaf/card/fit-up-facts.ts';
 import type { Said } from '../../measure/said.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 
@@ -8,7 +7,8 @@ export function markSteps({ first, units, words }: Piece, { cope, name }: NamedE
   const { marks } = words.steps;
   if (!fitUp || !first) return [];
   const [{ angle, offset }] = cope.end.parts;
-  const heel = angle.rad === Math.PI / 2 ? marks.squareSide(sideTaken(offset.mm, units)) : marks.heel;
+  const heel =
+    angle.rad === Math.PI / 2 ? marks.squareSide(words.card.sideTaken(offset.mm, units)) : marks.heel;
   const line = marks.line(name, first.name, fitUp.clock, heel);
   return [line, ...(fitUp.lengthSetback === undefined ? [] : [marks.length(words.check.squareAcross)])];
 }

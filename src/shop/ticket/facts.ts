@@ -115,7 +115,7 @@ function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
       share: cope ? 1 : 0,
       draw: (box: Box): Laid => {
         if (!cope) return { marks: [], foot: box.top };
-        const [view] = viewsOf(cope, name);
+        const [view] = viewsOf(cope, name, words);
         const marks = blank ? [] : view.draw({ ...box, bottom: box.bottom + CAPTION });
         return captioned(marks, view.caption, box);
       },

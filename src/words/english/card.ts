@@ -1,1 +1,111 @@
-export const card = {};
+import type { Said } from '../../measure/said.ts';
+import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
+import { asWritten, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+type Units = 'mm' | 'in';
+
+const { angle, both, sawn, written, writtenAngle } = quantities;
+
+/** The card beside a leaf: what is known of the end and its tube, a label and a text each. */
+export const card = {
+  labels: {
+    job: say`job`,
+    tube: say`tube`,
+    wall: say`wall`,
+    header: say`header`,
+    angle: say`angle`,
+    cut: say`cut`,
+    pieces: say`pieces`,
+    clock: say`clock`,
+    offset: say`offset`,
+    shift: say`shift`,
+    rotation: say`rotation`,
+    length: say`length`,
+    twist: say`twist`,
+    workPoints: say`work points`,
+    longPoints: say`long points`,
+    blank: say`blank`,
+    edge: say`edge`,
+    dashes: say`dashes`,
+    root: say`root gap`,
+    girth: say`girth`,
+    ticks: say`ticks`,
+    baseEdge: say`base edge`,
+    date: say`date`,
+    outline: say`outline`,
+    lay: say`lay it`,
+    scribe: say`scribe`,
+    vent: say`vent`,
+    clean: say`clean`,
+  },
+  end: (end: 'A' | 'B'): Said => say`end ${end}`,
+  /** Wrapped with its printed side in, a leaf cuts the opposite hand. */
+  printedSideOut: say`wrap printed side out`,
+  notOnTheLeaf: say`Had no room on the leaf:`,
+  item: (phrase: Said): Said => say`– ${phrase}`,
+  /** By its place in the end's list, from 1. */
+  headerName: (number: number): Said => say`header ${number}`,
+  /** Names the header where an end has several. */
+  ofHeader: (name: Said, phrase: Said): Said => say`${name}: ${phrase}`,
+
+  twist: (twist: Radians): Said => say`${quantities.twist(twist)}, from heel A to heel B`,
+  stock: (blank: Mm, units: Units): Said => say`${sawn(blank, units)} of stock`,
+  root: (root: Length): Said => say`${written(root)}, taken off along the tube`,
+  girth: (girth: Mm, units: Units): Said =>
+    say`${both(girth, units)} by tape. Seam open: larger tube or smaller print; overlap: the reverse.`,
+  ticks: say`short, at the cut: there it goes over to another face or past the header.`,
+
+  edge: {
+    bevel: (inner: Said, land: Length | undefined): Said =>
+      say`bevel: ${TO_THE_LINE}; ${inner}.${land ? say` A thin edge is left ${written(land)} thick.` : say``}`,
+    fromInside: (standOff: Mm, units: Units): Said =>
+      say`square, torch held radially: ${TO_THE_LINE}. Stands off ${both(standOff, units)}: fill with weld.`,
+    square: say`square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.`,
+    dashesOfSquare: say`where the outer edge alone would touch: weld fills from there.`,
+  },
+
+  offSquare: (tilt: Radians): Said => say`${angle(tilt)} off square`,
+  /** With the angle that a bevel gauge laid on the tube's other side reads. */
+  angle: (written: Angle): Said =>
+    written.rad === Math.PI / 2
+      ? degreeSigns(writtenAngle(written))
+      : say`${degreeSigns(writtenAngle(written))}; from the other side ${angle(Math.PI - written.rad)}`,
+  degreeSigns,
+  /** How long the pieces of a bend are on its centre line; `half` is an end piece's length. */
+  pieces: (count: number, half: Mm, units: Units): Said => {
+    const ends = say`an end piece is ${both(half, units)} long on its centre line`;
+    const middle = count > 2 ? say` a middle piece is ${both(2 * half, units)},` : say``;
+    return say`${count} pieces, this leaf for every mitred end:${middle} ${ends}`;
+  },
+  /** Which way round from the spine, the shorter way. */
+  turned: (clock: Radians): Said => {
+    const beyond = clock - Math.PI;
+    if (Math.abs(beyond) < 1e-9) return say`opposite the spine, at 180°`;
+    if (beyond < 0) return say`${angle(clock)} to the right of the spine`;
+    return say`${angle(2 * Math.PI - clock)} to the left of the spine, at ${angle(clock)}`;
+  },
+  onTheSpine: say`on the spine`,
+  insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
+  passes: (offset: Length, way: Radians, datum: 'spine' | 'mark'): Said =>
+    say`${written(offset)}: the header passes on the side ${angle(way)} round from the ${datum === 'spine' ? say`spine` : say`mark`}`,
+  moved: (shift: Length): Said =>
+    say`${written(shift)}: the header is moved along the tube ${shift.mm > 0 ? say`towards` : say`away from`} its body`,
+
+  rotationMark: (side: Said | undefined): Said =>
+    say`marked with end A seated, where the header's centre line comes nearest the heel${side ?? say``}.`,
+  lengthMark: (onRotationMark: boolean, how: Said): Said =>
+    say`marked ${onRotationMark ? say`on the line of that mark` : say`on the line where the header's centre line comes nearest the heel`}: ${how}.`,
+  /** A square joint has no heel: its mark may be on either side, and the offset tells which. */
+  sideTaken: (offset: Mm, units: Units): Said =>
+    offset === 0
+      ? say`: either side, for at 90° both are alike`
+      : say`: at 90° the side from which the header passes ${both(Math.abs(offset), units)} to the ${offset > 0 ? say`right` : say`left`} with B up`,
+};
+
+const TO_THE_LINE = say`cut to the middle of the solid line`;
+
+/** Angles with one sign for a degree, however they were written: `62deg` becomes `62°`. */
+function degreeSigns(text: Said): Said {
+  return asWritten(text.replace(/(\d)\s*deg(?:rees?|s)?\b/g, '$1°'));
+}

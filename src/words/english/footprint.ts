@@ -1,1 +1,58 @@
-export const footprint = {};
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
+import { asWritten, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+type Units = 'mm' | 'in';
+
+/** The outline that an end leaves on its header, as a sheet to lay on it. */
+export const footprint = {
+  use: say`footprint: to mark by, not to cut`,
+  /** `header` names it where the end has several. */
+  title: (leaf: Said, header: Said | undefined): Said =>
+    say`${leaf}, footprint${header === undefined ? say`` : say` on ${header}`}`,
+  heading: (end: 'A' | 'B', hand: Said | undefined, header: Said): Said =>
+    say`end ${end}${hand === undefined ? say`` : say`, ${hand}`}: footprint on ${header}`,
+  scribe: say`the solid outline: the tube's outside`,
+  shortDashes: say`the short ones: the tube's inside`,
+  clean: say`to the long dashes, 25 mm (1 in) outside`,
+  ventHere: (place: Said): Said => say`if you vent here: ${place}`,
+  /** Inside which line a vent is drilled; an open outline has ends to keep away from. */
+  vent: (dashed: boolean, closed: boolean): Said => {
+    const line = dashed ? say`the short dashes` : say`the solid outline`;
+    if (!closed) return say`well inside ${line}, away from the open ends`;
+    return dashed ? say`inside ${line}` : say`well inside ${line}`;
+  },
+  long: {
+    bent: (length: Mm, units: Units): Said =>
+      say`about ${quantities.both(length, units)}: a bend does not unroll`,
+    closed: (length: Mm, units: Units): Said =>
+      say`${quantities.both(length, units)}, as long as the outside line on the tube`,
+    open: (length: Mm, units: Units): Said =>
+      say`${quantities.both(length, units)} in all; open where the tube passes beside this header or meets another`,
+  },
+  lay: {
+    plane: say`flat, words up: its long line on the line that faces the tube, its cross line on the work point`,
+    bent: say`round the bend, words out: its long line on the line that faces the tube, its cross line on the work point. Approximate: true round the header; along it, true only on the centre line of its bend`,
+    bar: (folded: boolean): Said =>
+      say`round the header, words out${folded ? say`, folded at the dashes and dots` : say``}: its long line on the line that faces the tube, its cross line on the work point`,
+  },
+
+  open: say`open here`,
+  meetsBehind: say`this edge meets the other one behind the header`,
+  facesTheTube: say`this line faces the tube`,
+  workPoint: say`work point on this line`,
+  fold: say`fold`,
+  outside: say`tube's outside: scribe this line`,
+  cleanTo: say`clean to these long dashes`,
+  inside: say`short dashes: tube's inside`,
+  leansThisWay: say`the tube leans this way`,
+  towards: (station: Said): Said => say`towards ${station}`,
+  tubesStation: (station: Said): Said => say`tube's ${station}`,
+  acuteSide: say`acute side`,
+  obtuseSide: say`obtuse side`,
+  side: (name: Said, station: Said): Said => say`${name}, ${station}`,
+  /** Of an end that leaves none. */
+  none: (tube: string, end: 'A' | 'B', header: Said): Said =>
+    say`No footprint for ${asWritten(tube)}, end ${end}: it lands on the cut end of ${header}, where there is no wall to scribe, vent or clean.`,
+};

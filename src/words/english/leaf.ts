@@ -1,1 +1,87 @@
-export const leaf = {};
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
+import { asWritten, joined, say } from '../said.ts';
+import { quantities } from './quantities.ts';
+
+type Units = 'mm' | 'in';
+
+/** A distance along the spine, and the same where there is little room. */
+interface Distance {
+  readonly distance: Said;
+  readonly shortDistance: Said;
+}
+
+const { both } = quantities;
+
+/** The flat pattern of one end. */
+export const leaf = {
+  hands: { 'as-drawn': say`as drawn`, opposite: say`opposite hand` },
+  /** `bunk stay, end A, opposite hand`. */
+  title: (tube: Said, end: 'A' | 'B', opposite: boolean): Said =>
+    say`${tube}, end ${end}${opposite ? say`, opposite hand` : say``}`,
+  end: (end: 'A' | 'B'): Said => say`end ${end}`,
+  endOfHand: (end: 'A' | 'B', hand: Said): Said => say`end ${end}, ${hand}`,
+  /** In the least room. */
+  nameAndEnd: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
+  letter: (end: 'A' | 'B'): Said => say`${end}`,
+  make: (copies: number): Said => say`cut ${copies}`,
+  toJoint: say`to joint`,
+  waste: say`waste`,
+  cutToTheMiddle: say`cut to the middle of the line`,
+  throat: say`throat`,
+  longPoint: say`long point`,
+  spine: say`spine 0°`,
+  /** Where stations are mm round the outside. */
+  spineMm: say`spine 0`,
+  rotationMark: say`rotation mark 0°`,
+  fold: say`fold`,
+  seam: (girth: Mm, units: Units): Said =>
+    say`The seam edges meet only if the print's scale and the tube's size are right: ${both(girth, units)} round.`,
+  /** Longest first. */
+  tab: [say`tape or glue under the other edge`, say`tape under the other edge`, say`tape under`, say`tab`],
+  side: say`side`,
+  weldAngle: say`weld angle`,
+  weld: say`weld`,
+  passesBeside: (name: Said): Said => say`${name}: passes beside`,
+  /** `heel 48–61°`. */
+  zone: (name: Said, least: number, most: number): Said =>
+    least === most ? say`${name} ${least}°` : say`${name} ${least}–${most}°`,
+  labelled: (label: Said, phrase: Said): Said => say`${label}: ${phrase}`,
+  weldAngles: (zones: readonly Said[]): Said => say`weld angle: ${joined(zones, ', ')}`,
+  named: (names: readonly Said[], station: Said | undefined): Said =>
+    station === undefined ? joined(names, ', ') : say`${joined(names, ', ')} ${station}`,
+  change: (left: Said, right: Said): Said => say`${left} | ${right}`,
+  fromLeftEdge: (name: Said, across: Mm): Said =>
+    say`${name}: ${asWritten(across.toFixed(1))} mm from the left edge`,
+
+  /** The base edge, and what it proves. */
+  base: (markedRotation: boolean): Said =>
+    say`Base edge: square to the ${markedRotation ? say`tube` : say`spine`}`,
+  baseProves: (base: Said): Said => say`${base}. Its ends meet when the leaf is wrapped true.`,
+  fromBase: (distance: Said): Said => say`From this base edge ${distance}.`,
+  toWorkPoint: (mm: Mm, units: Units): Distance => along(mm, units, say`the work point`),
+  toLengthMark: (mm: Mm, units: Units): Distance => {
+    const distance = say`${both(mm, units)} to the length mark`;
+    return { distance, shortDistance: distance };
+  },
+  toSquareEnd: (mm: Mm, units: Units, end: 'A' | 'B'): Distance =>
+    along(mm, units, say`end ${end}, cut square`),
+  toBaseEdge: (mm: Mm, units: Units, end: 'A' | 'B'): Distance =>
+    along(mm, units, say`the base edge of end ${end}`),
+  backToBaseEdge: (mm: Mm, units: Units, end: 'A' | 'B'): Distance => ({
+    distance: say`${both(mm, units)} back along the spine to the base edge of end ${end}: the leaves overlap`,
+    shortDistance: say`${both(mm, units)} back to the base edge of end ${end}`,
+  }),
+
+  /** Fit-up: longest first. */
+  onLengthMark: [say`length mark: lay this line on it`, say`on the length mark`, say`length mark`],
+  onRotationMark: [say`lay this line on the rotation mark`, say`on the rotation mark`, say`mark`],
+  lengthMarkHere: [say`the length mark lies on this line`, say`mark on this line`],
+};
+
+function along(mm: Mm, units: Units, to: Said): Distance {
+  return {
+    distance: say`${both(mm, units)} along the spine to ${to}`,
+    shortDistance: say`${both(mm, units)} to ${to}`,
+  };
+}

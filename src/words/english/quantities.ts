@@ -34,6 +34,7 @@ export const quantities = {
   own: (length: Length): Said => asWritten(lengthAsWritten(length)),
   /** To at most two decimals: `60.25°`. */
   angle,
+  angleToATenth: (angle: Radians): Said => say`${Math.round(degrees(angle) * 10) / 10}°`,
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
   writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
   /** Where a heel is: `clocked 35° right of the spine`. */
