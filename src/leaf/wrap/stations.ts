@@ -1,4 +1,4 @@
-import { offLevel, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import { inTurn, offLevel, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Candidate, type Field, type Guide, openParts, place } from '../../draw/placer.ts';
@@ -45,8 +45,11 @@ export function guideMarks(field: Field): Mark[] {
 export function stationLabels(body: Body): Mark[] {
   return quarters(body.flat.turn).flatMap((station) => {
     const text = quarterName(body, station);
-    const block = { lines: [text], size: station === 0 ? PLAIN : SMALL };
-    return place(body.field, besideAtBase(body, across(body.flat, station), block)) ?? [];
+    const x = across(body.flat, station);
+    // Beside a line that is laid on a mark there may be no room for the larger letters.
+    const sizes = station === 0 ? [PLAIN, SMALL] : [SMALL];
+    const places = inTurn(sizes, (size) => besideAtBase(body, x, { lines: [text], size }));
+    return place(body.field, places) ?? [];
   });
 }
 
