@@ -1,3 +1,5 @@
+import type { Said } from './said.ts';
+
 /** Lengths are millimetres inside the program. */
 export type Mm = number;
 
@@ -18,7 +20,7 @@ export interface Length {
   /** The words are not the length itself: they name a size, `16 BWG`, or what was measured, `girth 120mm`. */
   readonly byName?: true;
   /** Where it was measured in another way, or in several: what was read and what it came to, for the person. */
-  readonly readings?: readonly string[];
+  readonly readings?: readonly Said[];
 }
 
 /** An angle as a person wrote it, and what it came to. */
@@ -29,7 +31,7 @@ export interface Angle {
   /** The words are not the angle itself but what was measured: `rise 7in, run 12in`. */
   readonly byName?: true;
   /** As of a length. */
-  readonly readings?: readonly string[];
+  readonly readings?: readonly Said[];
 }
 
 export function radians(degrees: number): Radians {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type EndFlags, jobFromFlags } from '../../src/job/flags.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { asWritten } from '../../src/words/said.ts';
 import { A4, readSample, refusalOf } from './sample.ts';
 
 const RUNG: EndFlags = { od: '38,1', wall: '2.4', onto: '1-3/4"', angle: '60°', clock: '-5', edge: 'square' };
@@ -27,7 +28,7 @@ describe('flags are read as a job file of one end', () => {
 
   test('and a later complaint names the flag', () => {
     expect(locate(job, 'tubes[0].ends.A.clock')).toEqual({ flag: '--clock -5' });
-    const words = { read: '-5', why: 'it can not be', instead: 'another' };
+    const words = { read: asWritten('-5'), why: asWritten('it can not be'), instead: asWritten('another') };
     expect(complainAt(job, 'tubes[0].ends.A.clock', 'test', words)).toEqual({
       code: 'test',
       file: 'flags',

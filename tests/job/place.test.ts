@@ -3,6 +3,7 @@ import { PAPERS, readPaper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { asWritten } from '../../src/words/said.ts';
 import { A4, complaintsAbout, readSample, refusalOf, SAMPLE } from './sample.ts';
 
 describe('a value of a job is found where it was written', () => {
@@ -28,7 +29,11 @@ describe('a value of a job is found where it was written', () => {
   });
 
   test('so that a later stage can complain of it', () => {
-    const words = { read: 'between: 24-3/8in', why: 'too short', instead: 'more' };
+    const words = {
+      read: asWritten('between: 24-3/8in'),
+      why: asWritten('too short'),
+      instead: asWritten('more'),
+    };
     expect(complainAt(job, 'tubes[0].between', 'short', words)).toEqual({
       code: 'short',
       file: 'trailer.yaml',
