@@ -36,7 +36,7 @@ export const headers = {
     instead: say`the outside diameter of the header, as in ${od}`,
   }),
   sizeTwice: (key: Said): Objection => ({
-    why: say`${key} says what the header is already`,
+    why: say`${key} gives the header already`,
     instead: say`one of the two`,
   }),
   noTurn: {
@@ -50,7 +50,7 @@ export const headers = {
     instead: say`a whole number such as 5`,
   },
   bentTooTight: (od: Length, radius: Length): Objection => ({
-    why: say`a tube of ${own(od)} can not be bent round a centre line of ${own(radius)}`,
+    why: say`a tube of ${own(od)} can't be bent round a centre line of ${own(radius)}`,
     instead: say`a radius over half the diameter`,
   }),
 };

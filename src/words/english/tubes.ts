@@ -24,14 +24,14 @@ export const tubes = {
   /** Of a tube with faces: where its spine runs, and why no rotation is marked on it. */
   turned: {
     spine: say`the middle of a wide face`,
-    why: say`the faces of a rectangular tube say how it is turned`,
+    why: say`the faces of a rectangular tube show how it is turned`,
   },
 
   noSize: (pipe: Said): Objection => ({
     why: say`the tube needs a size`,
     instead: say`its outside diameter, as in 38.1mm or 1-1/2in, or ${pipe}`,
   }),
-  sizeTwice: (key: Said): Objection => ({ why: say`${key} says the size already`, instead: ONE_OF_THE_TWO }),
+  sizeTwice: (key: Said): Objection => ({ why: say`${key} gives the size already`, instead: ONE_OF_THE_TWO }),
   pipeName: say`the name of a size, as in NPS 1-1/2 sch 40 or EN 48.3 x 2.6`,
   /** The name of a pipe in place of its diameter, mm; `pipe` is how it is asked for by its name, where it can be. */
   nameInPlace: (od: Mm | undefined, pipe: Said | undefined): Objection => {
@@ -45,7 +45,7 @@ export const tubes = {
 
   wall: say`a length such as 2.4mm or .095in, or a gauge such as 16 BWG`,
   wallTwice: (key: Said, wall: Length, withoutWall: Said): Objection => ({
-    why: say`${key} says the wall already, ${own(wall)}`,
+    why: say`${key} gives the wall already, ${own(wall)}`,
     instead: say`${withoutWall}, or no wall`,
   }),
   wallFills: (across: Length): Objection => ({

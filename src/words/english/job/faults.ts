@@ -106,7 +106,7 @@ const BY_KIND: { readonly [Kind in FaultKind]: (fault: Fault<Kind>) => Objection
     why: say`DN is the same number in series whose outside diameters differ`,
     instead: A_SIZE,
   }),
-  'which-series': () => ({ why: say`it is not said whose sizes these are`, instead: A_SIZE }),
+  'which-series': () => ({ why: say`it is not given whose sizes these are`, instead: A_SIZE }),
   'schedule-not-known': ({ known, named }) => ({
     why: say`the table here has no such schedule`,
     instead: say`${eitherOf(known.map((each) => `sch ${each}`))}, or \`${asWritten(named)}\` and the wall by itself`,

@@ -34,7 +34,7 @@ export const paper = {
   }),
   /** Of a margin, or of the paper's thickness. */
   negative: (): Objection => ({
-    why: say`it can not be less than 0`,
+    why: say`it can't be less than 0`,
     instead: say`0 or more, such as 10mm`,
   }),
   over: (most: Mm): Objection => ({

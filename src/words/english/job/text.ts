@@ -110,7 +110,7 @@ const YAML_MISTAKES: Readonly<Record<string, Objection>> = {
   TAB_AS_INDENT: { why: say`YAML does not take tabs at the start of a line`, instead: say`spaces` },
   MULTIPLE_DOCS: { why: say`\`---\` begins a second document`, instead: say`one job in one file` },
   BAD_SCALAR_START: {
-    why: say`a value can not begin with this sign unless it is quoted`,
+    why: say`a value can't begin with this sign unless it is quoted`,
     instead: IN_QUOTES,
   },
   MULTILINE_IMPLICIT_KEY: {

@@ -19,7 +19,7 @@ export const values = {
     why: say`it has to be more than 0`,
     instead: say`a length over 0, such as 38.1mm or 1-1/2in`,
   },
-  negative: { why: say`it can not be less than 0`, instead: say`0 or more` },
+  negative: { why: say`it can't be less than 0`, instead: say`0 or more` },
   over: (most: Mm): Objection => ({
     why: say`it is more than ${most} mm`,
     instead: say`a length up to ${most} mm`,
@@ -29,7 +29,7 @@ export const values = {
     instead: say`an angle over 0 and under 180 degrees, such as 60deg`,
   },
   noChoice: (choices: readonly string[]): Objection => ({
-    why: say`it is none of what can stand here`,
+    why: say`it is not one of the choices`,
     instead: oneOf(choices),
   }),
   neitherTrueNorFalse: { why: say`it is neither true nor false`, instead: TRUE_OR_FALSE },

@@ -54,7 +54,7 @@ export const ways = {
   same: say`the same`,
   apart: (difference: Said, way: 'more' | 'less'): Said => say`${difference} ${asWritten(way)}`,
   differ: (first: Said, other: Said, difference: Said, most: Said): Objection => ({
-    why: say`${first} and ${other} differ by ${difference}; ${most} is the most for one value`,
+    why: say`${first} and ${other} differ by ${difference}; the readings may differ by ${most} at most`,
     instead: say`both measured again, and those that agree`,
   }),
 
