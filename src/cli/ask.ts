@@ -5,7 +5,6 @@ import { type Paper, readPaper } from '../job/paper/paper.ts';
 import { type JobDefaults, readJob } from '../job/read-job.ts';
 import { jobWithSeated } from '../job/ways/seated.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten } from '../words/said.ts';
 import { readText } from './files.ts';
 import { regionalPaper } from './region.ts';
 import type { Shell } from './shell.ts';
@@ -44,11 +43,11 @@ async function askFromFile(path: string, flags: EndFlags, shell: Shell): Promise
   const { commandFaults: faults } = words;
   const stray = given(flags).find(([flag]) => flag !== 'paper');
   if (stray) {
-    const read = asWritten(`--${stray[0]} ${stray[1]}`);
+    const read = `--${stray[0]} ${stray[1]}`;
     throw refuseArgument('usage', read, faults.jobAndFlags(path), words);
   }
   const source = await readText(path, shell);
-  const file = path === '-' ? faults.standardInput : asWritten(path);
+  const file = path === '-' ? faults.standardInput : path;
   const job = readJob(source, file, defaults(flags.paper, shell));
   return { job, name: path === '-' ? 'cope' : basename(path, extname(path)) };
 }
@@ -76,5 +75,5 @@ function regional(shell: Shell): JobDefaults {
 function namedPaper(text: string, words: Language): Paper {
   const reading = readPaper(text, 'mm');
   if (reading.ok) return reading.value;
-  throw refuseArgument('paper', asWritten(`--paper ${text}`), reading.fault(words), words);
+  throw refuseArgument('paper', `--paper ${text}`, reading.fault(words), words);
 }

@@ -2,7 +2,6 @@ import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten } from '../words/said.ts';
 import { besideOf } from './beside.ts';
 import type { Shell } from './shell.ts';
 import { Obstacle, refuse } from './trouble.ts';
@@ -22,13 +21,10 @@ const NO_SUCH_PATH = new Set(['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'ERR
 
 function readTrouble(error: unknown, path: string, words: Language): Error {
   const code = errorCode(error);
-  const file = asWritten(path);
   const { commandFaults: faults } = words;
-  if (NO_SUCH_PATH.has(code)) {
-    return refuse('no-file', file, file, faults.noFile, words);
-  }
-  if (code === 'EISDIR') return refuse('is-folder', file, file, faults.folderForJob, words);
-  return new Obstacle({ code: 'unreadable', file, read: file, ...faults.unreadable(code) });
+  if (NO_SUCH_PATH.has(code)) return refuse('no-file', path, path, faults.noFile, words);
+  if (code === 'EISDIR') return refuse('is-folder', path, path, faults.folderForJob, words);
+  return new Obstacle('unreadable', path, faults.unreadable(code));
 }
 
 /** Writes a result to standard output for `-`, else beside its final name and then into place, whole or not at all. */
@@ -37,8 +33,7 @@ export async function writeResult(path: string, result: Said | Uint8Array, shell
   const target = resolve(shell.cwd, path);
   const found = await stat(target).catch(() => undefined);
   if (found?.isDirectory()) {
-    const read = asWritten(`--out ${path}`);
-    throw refuse('is-folder', asWritten(path), read, shell.words.commandFaults.folderForResult, shell.words);
+    throw refuse('is-folder', path, `--out ${path}`, shell.words.commandFaults.folderForResult, shell.words);
   }
   // A device or a pipe is written to as it is: renaming would put a plain file in its place.
   if (found && !found.isFile()) return writeOnto(target, result, path, shell);
@@ -67,12 +62,9 @@ async function writeOnto(
 
 function writeTrouble(error: unknown, path: string, words: Language): Error {
   const code = errorCode(error);
-  const file = asWritten(path);
   const { commandFaults: faults } = words;
-  if (NO_SUCH_PATH.has(code)) {
-    return refuse('no-folder', file, file, faults.noFolder, words);
-  }
-  return new Obstacle({ code: 'unwritable', file, read: file, ...faults.unwritable(code) });
+  if (NO_SUCH_PATH.has(code)) return refuse('no-folder', path, path, faults.noFolder, words);
+  return new Obstacle('unwritable', path, faults.unwritable(code));
 }
 
 function errorCode(error: unknown): string {

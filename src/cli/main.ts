@@ -37,7 +37,7 @@ function quietly(command: Command, write: (text: string) => void): void {
 
 function usageTrouble(error: CommanderError, args: readonly string[], words: Language): Error {
   const { seeHelp: instead } = words.commandFaults;
-  const read = asWritten(['copeleaf', ...args].join(' '));
+  const read = ['copeleaf', ...args].join(' ');
   return refuseArgument('usage', read, { why: whyOf(error, args, words), instead }, words);
 }
 

@@ -6,7 +6,6 @@ import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
 import { inOrder, type Spacing } from '../saddle/ordinates.ts';
 import { solveJob } from '../saddle/solve.ts';
-import { asWritten } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import { ordinatesAsCsv, ordinatesAsJson } from './ordinates-as-data.ts';
@@ -55,5 +54,5 @@ function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spa
   const { unevenStep, step, stepInMm } = words.commandFaults;
   const why = angle.ok ? unevenStep : words.faults.said(angle.fault).why;
   const instead = inMm ? stepInMm(inMm.said(words).name) : step;
-  throw refuseArgument('every', asWritten(`--every ${every}`), { why, instead }, words);
+  throw refuseArgument('every', `--every ${every}`, { why, instead }, words);
 }

@@ -11,7 +11,7 @@ import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { shopPack } from '../shop/pack.ts';
 import { type FrontPages, laySheets } from '../tiler/lay-sheets.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten, linesOf } from '../words/said.ts';
+import { linesOf } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
@@ -41,7 +41,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const leaves = drawLeaves(job, solutions, footprints, shell);
   if (leaves.length === 0) {
     const { noLeaf } = words.commandFaults;
-    throw refuse('no-leaf', asWritten(path ?? 'flags'), noLeaf.read, noLeaf, words);
+    throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }
   const pack =
     as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions, footprints) : undefined;
@@ -59,7 +59,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
 /** What a printer draws short takes more of the paper. */
 function refuseSmallPaper({ sheet }: Job, printer: Printer | undefined, words: Language): void {
   const small = printer && tooSmall(sheet.paper, sheet.margins, printer)?.(words);
-  if (small) throw refuseArgument('paper-small', asWritten(sheet.paper.name), small, words);
+  if (small) throw refuseArgument('paper-small', sheet.paper.name, small, words);
 }
 
 /** A file, and on how many sheets it is where it is on sheets. */

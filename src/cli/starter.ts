@@ -25,11 +25,11 @@ export async function starter(
   }
   if (!names.includes(name)) {
     const near = nearest(name, names);
-    throw refuseArgument('no-starter', asWritten(name), faults.noStarter(near, names), words);
+    throw refuseArgument('no-starter', name, faults.noStarter(near, names), words);
   }
   const target = options.out ?? `${name}.yaml`;
   if (target !== '-' && (await stat(resolve(shell.cwd, target)).catch(() => undefined))?.isFile()) {
-    throw refuse('file-exists', asWritten(target), asWritten(target), faults.fileExists, words);
+    throw refuse('file-exists', target, target, faults.fileExists, words);
   }
   await writeResult(target, dataOf(await textOf(name, shell)), shell);
   if (target !== '-') shell.err(linesOf([words.commandAnswers.starterWritten(target)]));

@@ -15,35 +15,29 @@ export const WRONG_INPUT = 2;
 export class Obstacle extends Error {
   readonly complaint: Complaint;
 
-  constructor(complaint: Complaint) {
-    super(complaint.why);
+  constructor(code: string, path: string, objection: Objection) {
+    super(objection.why);
     this.name = 'Obstacle';
-    this.complaint = complaint;
+    this.complaint = { code, file: path, read: asWritten(path), ...objection };
   }
 }
 
 /** A refusal with one complaint about the command line or a file, not about a place inside one. */
 export function refuse(
   code: string,
-  file: Said,
-  read: Said,
+  file: string,
+  read: string,
   { why, instead }: Objection,
   { commandFaults }: Language,
 ): Refusal {
-  const quoted = (text: Said, most?: number): Said =>
-    partOf(text, shortened(onOneLine(text), most)) || commandFaults.nothing;
-  const complaint = {
-    code,
-    file: quoted(file),
-    read: quoted(read),
-    why: quoted(why, 200),
-    instead: partOf(instead, onOneLine(instead)),
-  };
-  return new Refusal([complaint]);
+  const quoted = (text: string, most?: number): Said =>
+    asWritten(shortened(onOneLine(text), most)) || commandFaults.nothing;
+  const complaint = { code, file: quoted(file), read: quoted(read), why: quoted(why, 200) };
+  return new Refusal([{ ...complaint, instead: partOf(instead, onOneLine(instead)) }]);
 }
 
 /** The same about what stands on the command line. */
-export function refuseArgument(code: string, read: Said, objection: Objection, words: Language): Refusal {
+export function refuseArgument(code: string, read: string, objection: Objection, words: Language): Refusal {
   return refuse(code, words.commandFaults.commandLine, read, objection, words);
 }
 

@@ -7,7 +7,6 @@ import { readLength } from '../../measure/length.ts';
 import { type Reading, refused, taken } from '../../measure/reading.ts';
 import type { Length, Mm } from '../../measure/units.ts';
 import type { Wording } from '../../words/language.ts';
-import { asWritten } from '../../words/said.ts';
 import { regionalPaper } from '../region.ts';
 import type { Shell } from '../shell.ts';
 import { refuseArgument } from '../trouble.ts';
@@ -38,9 +37,7 @@ export function askForAid(
     if (text === undefined) return otherwise;
     const reading = read(text);
     if (reading.ok) return reading.value;
-    wrong.push(
-      ...refuseArgument(flag, asWritten(`--${flag} ${text}`), reading.fault(words), words).complaints,
-    );
+    wrong.push(...refuseArgument(flag, `--${flag} ${text}`, reading.fault(words), words).complaints);
     return otherwise;
   };
   const paper = given('paper', flags.paper, regionalPaper(env), (text) => readPaper(text, 'mm'));
@@ -56,7 +53,7 @@ export function askForAid(
   const small = tooSmall(paper, margins, printer)?.(words);
   if (small) {
     const read = flags.margin === undefined ? `--paper ${paper.name}` : `--margin ${flags.margin}`;
-    throw refuseArgument('paper-small', asWritten(read), small, words);
+    throw refuseArgument('paper-small', read, small, words);
   }
   return { paper, margins, paperThickness };
 }

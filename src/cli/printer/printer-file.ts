@@ -3,7 +3,6 @@ import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, type Objection } from '../../words/said.ts';
 import { besideOf } from '../beside.ts';
 import { Obstacle } from '../trouble.ts';
 
@@ -30,12 +29,12 @@ export async function readPrinters(file: string, words: Language): Promise<reado
   const { commandFaults: faults } = words;
   const text = await readFile(file, 'utf8').catch((error: unknown) => {
     if (codeOf(error) === 'ENOENT') return undefined;
-    throw obstacle('unreadable', file, faults.printersUnreadable(codeOf(error)));
+    throw new Obstacle('unreadable', file, faults.printersUnreadable(codeOf(error)));
   });
   if (text === undefined) return [];
   const printers = printersIn(text);
   if (printers !== undefined) return printers;
-  throw obstacle('damaged', file, faults.printersDamaged);
+  throw new Obstacle('damaged', file, faults.printersDamaged);
 }
 
 /** Saves the printers in place of those in the file: written beside it and renamed, so that it is whole or as it was. */
@@ -56,7 +55,7 @@ export async function savePrinters(
     await rename(unfinished, file);
   } catch (error) {
     await rm(unfinished, { force: true }).catch(() => undefined);
-    throw obstacle('unwritable', file, words.commandFaults.printersUnwritable(codeOf(error)));
+    throw new Obstacle('unwritable', file, words.commandFaults.printersUnwritable(codeOf(error)));
   }
 }
 
@@ -90,10 +89,6 @@ function parsed(text: string): unknown {
 
 function isRecord(data: unknown): data is Record<string, unknown> {
   return typeof data === 'object' && data !== null;
-}
-
-function obstacle(code: string, file: string, objection: Objection): Obstacle {
-  return new Obstacle({ code, file: asWritten(file), read: asWritten(file), ...objection });
 }
 
 function codeOf(error: unknown): string {

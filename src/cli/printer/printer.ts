@@ -9,7 +9,7 @@ import { Refusal } from '../../job/text/complaint.ts';
 import { nearest } from '../../job/text/nearest.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, linesOf } from '../../words/said.ts';
+import { linesOf } from '../../words/said.ts';
 import type { Shell } from '../shell.ts';
 import { refuseArgument } from '../trouble.ts';
 import { printerFileOf, readPrinters, savePrinters } from './printer-file.ts';
@@ -62,10 +62,10 @@ export async function removePrinter(name: string, shell: Shell): Promise<void> {
 /** The saved printer that `--printer` names. Throws `Refusal` where there is none of that name. */
 export async function printerNamed(name: string, { env, words }: Shell): Promise<Printer> {
   const printers = await readPrinters(printerFileOf(env), words);
-  return named(plainName(name, words), printers, asWritten(`--printer ${name}`), words);
+  return named(plainName(name, words), printers, `--printer ${name}`, words);
 }
 
-function named(name: string, printers: readonly Printer[], read: Said, words: Language): Printer {
+function named(name: string, printers: readonly Printer[], read: string, words: Language): Printer {
   const printer = printers.find((each) => each.name === name);
   if (printer !== undefined) return printer;
   const names = printers.map((each) => each.name);
@@ -80,13 +80,12 @@ function printerFrom(name: string, { across, up }: PrinterReadings, words: Langu
   if (first.ok && second.ok) {
     const printer = readPrinter(name, first.value, second.value);
     if (printer.ok) return printer.value;
-    throw refuseArgument('wrong-setting', asWritten(printer.read), printer.fault(words), words);
+    throw refuseArgument('wrong-setting', printer.read, printer.fault(words), words);
   }
   const wrong = (axis: PrinterAxis, text: string, reading: typeof first) =>
     reading.ok
       ? []
-      : refuseArgument('measured', asWritten(`--${axis} ${text}`.trim()), reading.fault(words), words)
-          .complaints;
+      : refuseArgument('measured', `--${axis} ${text}`.trim(), reading.fault(words), words).complaints;
   const [one, ...more] = [...wrong('across', across, first), ...wrong('up', up, second)];
   throw one === undefined ? new Error('neither reading is wrong') : new Refusal([one, ...more]);
 }
@@ -97,7 +96,7 @@ const LONGEST_NAME = 40;
 function plainName(text: string, words: Language): string {
   const name = text.normalize('NFC').trim();
   const { nameless, longName, brokenName, shortName: instead } = words.commandFaults;
-  const wrong = (why: Said) => refuseArgument('printer-name', asWritten(text), { why, instead }, words);
+  const wrong = (why: Said) => refuseArgument('printer-name', text, { why, instead }, words);
   if (name === '') throw wrong(nameless);
   if (name.length > LONGEST_NAME) throw wrong(longName(LONGEST_NAME));
   if (/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(name)) throw wrong(brokenName);
