@@ -31,8 +31,8 @@ function stationsAsData({ solution, rows }: OrdinateTable): object[] {
 }
 
 /**
- * The tables as CSV, one header line, in millimetres and degrees. The column of stations is named `s` where all tubes
- * are rectangular, and holds mm round the outside for each that is.
+ * The tables as CSV, one header line, in millimetres and degrees. The column of stations is named `s` where those of
+ * all tubes are mm round the outside; where only some are, these hold mm under `phi`.
  */
 export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
   const lines = tables.flatMap(({ solution, end, rows }) =>
@@ -50,8 +50,8 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
       ].join(','),
     ),
   );
-  const rectangular = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
-  const head = `tube,hand,end,${rectangular ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
+  const inMm = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
+  const head = `tube,hand,end,${inMm ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
   return dataOf(`${[head, ...lines].join('\n')}\n`);
 }
 

@@ -120,7 +120,7 @@ export interface CopedEnd {
   readonly preparation: Preparation;
   /** The gap meant for the weld, taken off along the tube's axis; from 0 to under 10 mm. */
   readonly root?: Length;
-  /** Where the leaf's seam is, if the job says so: a station, or on a rectangular tube mm round it. */
+  /** Where the leaf's seam is, if the job says so: a station, or where these are mm round the outside such a length. */
   readonly seam?: Angle | Length;
   /** What is marked on the tube at the frame, with end A seated, and not known as a number. End B only. */
   readonly fitUp?: FitUp;

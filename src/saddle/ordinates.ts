@@ -13,7 +13,7 @@ export interface OrdinateTable {
 }
 
 export interface Ordinate {
-  /** In degrees; on a rectangular tube mm round the outside from the spine. Exactly as the step counts them. */
+  /** In degrees, or where stations are mm round the outside such a length. Exactly as the step counts them. */
   readonly place: number;
   readonly contact: boolean;
   readonly outside: Mm;
@@ -25,7 +25,7 @@ export interface Ordinate {
   readonly cut: Mm;
 }
 
-/** How far from station to station: so many to a turn of a round tube, so many mm round a rectangular one. */
+/** How far from station to station: so many to a turn where they are angles, else so many mm. */
 export interface Spacing {
   readonly perTurn: number;
   readonly apart: Mm;

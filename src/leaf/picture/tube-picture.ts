@@ -9,7 +9,7 @@ import { turner, type View } from './view.ts';
 export interface TubeLines {
   /** The near half of the cut, from one side of the tube to the other. */
   readonly saddle: Line;
-  /** Its two sides, its near edges where it is rectangular, and where it is broken off. */
+  /** Its two sides, its near edges where it has corners, and where it is broken off. */
   readonly body: readonly Line[];
   /** All that it hides. */
   readonly shape: readonly Point[];

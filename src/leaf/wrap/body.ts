@@ -110,7 +110,7 @@ function spansOf({ flat, field }: Body, near: Mm): Span[] {
   });
 }
 
-/** Of a rectangular tube: a face and its corners are four stretches, so words may go across two. */
+/** Of a tube with corners: a face and its corners are four stretches, so words may go across two. */
 const MOST_FACES = 7;
 
 /** Where the base edge lies, mm from the work point's line, up. */

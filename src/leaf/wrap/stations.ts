@@ -60,7 +60,7 @@ function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: B
   return station === 0 ? leaf.spineMm : quantities.station(station, section.stations);
 }
 
-/** Says once what the lines at the corners of a rectangular tube are. */
+/** Says once what the lines at a tube's corners are. */
 export function foldLabel(body: Body): readonly Mark[] {
   const xs = foldStations(body.flat.section).map((station) => across(body.flat, station));
   const block = { lines: [body.words.leaf.fold], size: SMALL };
