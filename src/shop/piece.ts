@@ -22,7 +22,7 @@ export interface Piece {
   readonly footprints: boolean;
   /** The unit of the tube's size. */
   readonly units: 'mm' | 'in';
-  /** A length in that unit, and in the other. */
+  /** A length in that unit, for a step. */
   readonly say: (mm: Mm) => Said;
   readonly words: Language;
 }
@@ -46,7 +46,7 @@ export function pieceOf(
     ...(two && { second: two }),
     footprints,
     units,
-    say: (mm) => words.quantities.both(mm, units),
+    say: (mm) => words.quantities.one(mm, units),
     words,
   };
 }

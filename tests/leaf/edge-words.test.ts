@@ -26,7 +26,7 @@ it('near the heel of a slanted joint the inner edge is left long, and nowhere on
   );
   expect(innerEdgeOf(cope)).toBe('inWaste');
   expect(innerEdgeOf(only(SQUARE_ON).cope)).toBe('onBody');
-  expect(cardOf(SLANTED)).toContain('leave the inner edge out');
+  expect(cardOf(SLANTED)).toContain('so the inside edge stays long');
   expect(cardOf(SQUARE_ON)).not.toContain('waste');
 });
 
@@ -38,7 +38,7 @@ it('on a plate that is met square the inner edge ends where the outer one does',
 it('without a wall there is no dashed line to speak of', () => {
   const { wall: _, ...bare } = SLANTED;
   expect(innerEdgeOf(only(bare).cope)).toBe('unknown');
-  expect(cardOf(bare)).toContain('bevel the inner edge until it seats');
+  expect(cardOf(bare)).toContain('bevel the inside edge until it seats');
   expect(cardOf(bare)).not.toContain('dash');
 });
 
@@ -47,7 +47,9 @@ it.each(['bevel', 'square', 'inside', 'blunt'] as const)(
   (edge) => {
     const said = cardOf({ ...SLANTED, edge });
     const bevelled = edge === 'bevel' || edge === 'blunt';
-    expect(said).toContain(bevelled ? 'the inner edge out to them' : 'dashes where the outer edge');
+    expect(said).toContain(
+      bevelled ? 'the inside edge stays long, out to the dashes' : 'dashes where the outer edge',
+    );
   },
 );
 

@@ -72,7 +72,9 @@ function endsShown(ticket: Drawing): number {
 /** The numbers of a ticket that stand in larger letters than its steps, under the names `blank` and the like. */
 function sawSizes({ marks }: Drawing): number[] {
   const all = marks.filter((mark): mark is Words => mark.kind === 'words');
-  const named = all.filter(({ text }) => /^(blanks?|base edge to|twist, heel|end [AB], mitre)/.test(text));
+  const named = all.filter(({ text }) =>
+    /^(blanks?|base edge to|rotation A to B|end [AB], mitre)/.test(text),
+  );
   return named.flatMap(({ at }) => {
     const under = all.filter((mark) => mark.at.x === at.x && mark.at.y < at.y);
     return under.sort((a, b) => b.at.y - a.at.y)[0]?.size ?? [];

@@ -36,7 +36,9 @@ test.each([
     ({ label }) => label === 'blank',
   )?.text;
   expect(card).toBe(`${blank} of stock`);
-  expect(ticket?.steps.map(({ text }) => text).join('\n')).toContain(`Cut the blank ${blank} long`);
+  expect(ticket?.steps.map(({ text }) => text).join('\n')).toContain(
+    `Cut the blank ${blank.replace(/ \(.*/, '')} long`,
+  );
   const [, listed = 'none'] = ENGLISH.lists.cut.cells(row, job.units);
   expect(blank).toContain(listed.replace(/\.0$/, ''));
   // Neither length lies on a mark of the tape, so that a figure that was not taken up would show.

@@ -32,8 +32,11 @@ const KNIFE = `  ends: { A: { onto: { od: 30 }, angle: 90 } }\n`;
 
 /** Words of a step, and which tubes need it. */
 const NEEDED: readonly (readonly [string, readonly string[]])[] = [
-  ['Scribe the spine', [BY_NUMBERS, MITRED]],
-  ['spine anywhere round the tube', [FITTED, ONE_END, SQUARE_B, KNIFE]],
+  ['Scribe the spine (one straight line along the tube, 0°)', [BY_NUMBERS, MITRED]],
+  [
+    'its spine (one straight line along the tube, 0°) anywhere round the tube',
+    [FITTED, ONE_END, SQUARE_B, KNIFE],
+  ],
   ['Scribe the rotation mark', [FITTED]],
   ['take the leaf off and cut end A', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['take the leaf off and cut end B', [BY_NUMBERS, FITTED, MITRED]],
@@ -42,8 +45,8 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   // A workshop's "off square" is out of square: no step asks for that.
   ['Cut end B square', [SQUARE_B]],
   ['off square', []],
-  ['knife edge', [KNIFE]],
-  ['landing', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
+  ['feather edge', [KNIFE]],
+  ['footprint', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
   ['Drill one vent', [BY_NUMBERS, FITTED]],
   ['do not spring the frame', [BY_NUMBERS, FITTED]],
   ['Tack, and check again', [BY_NUMBERS, FITTED]],
@@ -66,7 +69,7 @@ describe('the steps carry this tube’s numbers', () => {
     // Square onto the header's middle, each end's long points lie where its sides touch, 90° round: at a header of
     // 42.4 and a tube of 30 sqrt(21.2^2 - 15^2) = 14.98 from the work point, and never nearer the body than that
     // at the angles 60 and 50: (x cos t + sqrt(R^2 - y^2)) / sin t is least at the toe's side.
-    const blank = /Cut the blank 610 mm \(~24-1\/32 in\) long, ([\d.]+) mm/.exec(stepsFor(BY_NUMBERS));
+    const blank = /Cut the blank 610 mm long: ([\d.]+) mm/.exec(stepsFor(BY_NUMBERS));
     const least = (angle: number) => {
       const [c, s] = [Math.cos(radians(angle)), Math.sin(radians(angle))];
       const at = (phi: number) =>
@@ -80,14 +83,16 @@ describe('the steps carry this tube’s numbers', () => {
     );
     // Each toe reaches 15 / tan 35 = 21.42 mm beyond, and the saw is set to the next half millimetre of 652.84.
     expect(slant).toContain('Cut the blank 653 mm');
-    expect(slant).toContain('long, 10.16 mm');
+    expect(slant).toContain('long: 10.16 mm');
   });
 
   test('the way round by tape, and which end is first and why', () => {
     expect(stepsFor(BY_NUMBERS)).toContain(`a tape reads ${(30 * Math.PI).toFixed(2)} mm`);
-    expect(stepsFor(BY_NUMBERS)).toContain('Lay the leaf of end A first: it matters less');
+    expect(stepsFor(BY_NUMBERS)).toContain(
+      'Lay the leaf of end A first. Its cut is shallower: a mistake there wastes less. Printed side out',
+    );
     expect(stepsFor(FITTED)).toContain(
-      'Lay the leaf of end A first: the other is marked with this one seated',
+      'Lay the leaf of end A first. The other is marked with this one seated.',
     );
   });
 
@@ -100,7 +105,9 @@ describe('the steps carry this tube’s numbers', () => {
   });
 
   test('its edge', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('where the dashes lie in the waste');
+    expect(stepsFor(BY_NUMBERS)).toContain(
+      'where the dashed line lies in the waste, angle the cut so the inside edge stays long',
+    );
     expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
     expect(stepsFor(`  blunt: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
   });
@@ -113,7 +120,7 @@ describe('the numbers for the saw', () => {
     expect(sawFor(BY_NUMBERS)?.map(({ label }) => label)).toEqual([
       'blank',
       'base edge to base edge',
-      'twist, heel A to heel B',
+      'rotation A to B',
     ]);
     expect(sawFor(BY_NUMBERS)?.map(({ text }) => text)).toContain('35° right');
     expect(sawFor(`  copies: 3\n${BY_NUMBERS}`)?.[0]?.text).toMatch(/^3 x 610 mm/);
@@ -121,8 +128,9 @@ describe('the numbers for the saw', () => {
 
   test('say of what the leaves lie apart the same as the step that lays the second one', () => {
     for (const tube of [BY_NUMBERS, SQUARE_B]) {
+      // The step has it in the job's unit alone.
       const apart = sawFor(tube)?.find(({ label }) => label.startsWith('base edge'))?.text ?? 'none';
-      expect(stepsFor(tube)).toContain(apart);
+      expect(stepsFor(tube)).toContain(`its base edge ${apart.replace(/ \(.*/, '')} from`);
     }
   });
 
@@ -143,11 +151,11 @@ test('the leaf is tried before anything is cut', () => {
 
 describe('why an end is cut first', () => {
   const why = (A: string, B: string) =>
-    /first: ([^.]*)\./.exec(stepsFor(`  between: 600\n  ends: { A: { ${A} }, B: { ${B} } }\n`))?.[1];
+    /first\. ([^.]*)\./.exec(stepsFor(`  between: 600\n  ends: { A: { ${A} }, B: { ${B} } }\n`))?.[1];
 
   test('two ends are alike only onto like headers at like angles', () => {
-    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 60, clock: 90`)).toBe('both ends are alike');
-    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 120`)).toBe('both ends are alike');
+    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 60, clock: 90`)).toBe('Both ends are alike');
+    expect(why(`${ROUND}, angle: 60`, `${ROUND}, angle: 120`)).toBe('Both ends are alike');
   });
 
   test('of two that are only as deep as each other that is said, and no more', () => {
@@ -163,12 +171,12 @@ describe('an end that is left square', () => {
     /Seat end A .*/.exec(stepsFor(`  edge: square\n${more}  ends: { A: { ${onto} } }\n`))?.[0] ?? '';
 
   test('touches with its inner edge alone only where no side of the joint is acute', () => {
-    expect(seat('onto: { od: 42.4 }, angle: 90')).toContain('its inner edge touches all round');
+    expect(seat('onto: { od: 42.4 }, angle: 90')).toContain('its inside edge touches all round');
     expect(seat('onto: { plate: {} }, angle: 90')).toContain('its face touches all round');
     // At an acute heel the outside lies deeper than the inside by the wall by the cotangent: it touches first.
     for (const onto of ['onto: { od: 42.4 }, angle: 60', 'onto: { plate: {} }, angle: 60'])
       expect(seat(onto)).toContain(
-        'its outer edge touches where the dashes run on the line, its inner edge elsewhere',
+        'its outside edge touches where the dashes run on the line, its inside edge elsewhere',
       );
   });
 
@@ -182,7 +190,7 @@ describe('an end that is left square', () => {
       'tube: { od: 114.3, wall: 3.6, edge: square, between: 640, ends: { A: { onto: { od: 139.7 }, angle: 60 }, B: plain } }\n',
     )[0]?.steps.map(({ text }) => text);
     expect(mast?.join('\n')).toMatch(
-      /a gap of up to 2\.92 mm .* stays outside, widest at stations 103° and 257°:/,
+      /A gap of up to 2\.92 mm stays outside, widest at stations 103° and 257°: make the legs of the weld longer by as much\./,
     );
     // An offset joint is not the same on both sides of its heel.
     const aside = ticketsFor(
@@ -190,7 +198,7 @@ describe('an end that is left square', () => {
     )[0]?.steps.map(({ text }) => text);
     expect(aside?.join('\n')).toMatch(/widest at station \d+°:/);
     expect(mast?.join('\n')).toContain('cut on the dashed line it would stand off 5.52 mm');
-    expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('a gap of up to');
+    expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('A gap of up to');
   });
 });
 
@@ -221,7 +229,7 @@ test('a blunt end names a gap where `check` finds one that a rod goes into, and 
       if (cope?.kind !== 'coped') throw new Error('not coped');
       const { mm } = gapOf(cope, 4);
       const seat = ticketsFor(`tube: ${tube}\n`)[0]?.steps.find(({ text }) => text.startsWith('Seat'));
-      expect(seat?.text.includes('a gap of up to'), `${angle} ${blunt} ${mm}`).toBe(mm > 1.6);
+      expect(seat?.text.includes('A gap of up to'), `${angle} ${blunt} ${mm}`).toBe(mm > 1.6);
     }
   }
 });
@@ -254,13 +262,13 @@ describe('of a pair whose heels lie alike in both hands the ticket tells', () =>
   });
 });
 
-describe('a landing is marked by its footprint where that is printed', () => {
+describe('where a tube lands is marked by its footprint where that is printed', () => {
   const PLATE_A =
     '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50 } }\n';
 
   test('else the tube is held in place and scribed round', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('Hold the tube in place and scribe both landings round it.');
-    expect(stepsFor(BY_NUMBERS)).not.toContain('footprint');
+    expect(stepsFor(BY_NUMBERS)).toContain('Hold the tube in place and scribe both footprints round it.');
+    expect(stepsFor(BY_NUMBERS)).not.toContain('as its card says');
     expect(stepsFor(BY_NUMBERS, true)).not.toContain('Hold the tube in place');
   });
 
@@ -276,13 +284,39 @@ describe('a landing is marked by its footprint where that is printed', () => {
   });
 
   test('and one vent, at an end that is named, into what is hollow', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('Drill one vent, inside end A’s landing');
-    expect(stepsFor(PLATE_A)).toContain('Drill one vent, inside end B’s landing');
+    expect(stepsFor(BY_NUMBERS)).toContain('Drill one vent, inside end A’s footprint');
+    expect(stepsFor(PLATE_A)).toContain('Drill one vent, inside end B’s footprint');
     const plates = '{ onto: { plate: {} }, angle: 60 }';
     expect(stepsFor(`  between: 600\n  ends: { A: ${plates}, B: ${plates} }\n`)).toContain(
       'Drill one vent, in the tube itself',
     );
   });
+});
+
+test('a blank of no known length is left longer by what the cut takes up, rounded up', () => {
+  // From heel to toe the cut is the tube's width by the cotangent of its angle deep: 30 cot 35° = 42.84 mm, 1.687 in.
+  const slant = (units: string, od: string) =>
+    ticketsFor(
+      `units: ${units}\ntube: { od: ${od}, wall: 2mm, ends: { A: { onto: { plate: {} }, angle: 35 } } }\n`,
+    )[0]?.steps[1]?.text;
+  expect(slant('mm', '30mm')).toContain('leave at least 43 mm extra');
+  // 1-1/4 in cot 35° = 1.785 in, over 28 sixteenths.
+  expect(slant('in', '1-1/4in')).toContain('leave at least 1-13/16 in extra');
+});
+
+test('a gap that a square face leaves is added to the weld, but for one over 5 mm', () => {
+  const seat = (od: number, wall: number, onto: number) =>
+    ticketsFor(
+      `tube: { od: ${od}, wall: ${wall}, edge: square, between: 900, ends: { A: { onto: { od: ${onto} }, angle: 60 }, B: plain } }\n`,
+    )[0]?.steps.find(({ text }) => text.startsWith('Seat'))?.text;
+  expect(seat(114.3, 3.6, 139.7)).toContain('make the legs of the weld longer by as much');
+  expect(seat(168.3, 7.1, 193.7)).toMatch(/A gap of up to 5\.94 mm .* too wide to fill: .* refit\./);
+});
+
+test('the second end is filed as the first one, where both are filed until no rod goes in', () => {
+  expect(stepsFor(BY_NUMBERS)).toContain("file until a 1.6 mm (1/16 in) rod won't enter the gap anywhere");
+  expect(stepsFor(BY_NUMBERS)).toContain('Seat end B on the 42.4 mm header: file as at end A.');
+  expect(stepsFor(`  root: 2\n${BY_NUMBERS}`)).not.toContain('file as at end');
 });
 
 test('a tube with one joint is set at its angle, to each of its headers', () => {

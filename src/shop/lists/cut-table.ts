@@ -1,6 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
-import { spelled, widthOf } from '../../draw/letters.ts';
+import { heightOf, PLAIN, SMALL, words } from '../../draw/lettering.ts';
+import { DESCENT, spelled, widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -95,8 +95,7 @@ function tableRow(
 
 /** The base line of a first line of plain type under a point. */
 function baseOf(at: Point): Mm {
-  const [first] = layText('0', PLAIN, at, 10).marks;
-  return first?.kind === 'words' ? first.at.y : at.y;
+  return at.y - heightOf([{ size: PLAIN }]) + DESCENT * PLAIN;
 }
 
 function sentence(name: Said, text: Said): Item {

@@ -16,9 +16,18 @@ export function seatStep(piece: Piece, end: NamedEnd): Said {
   const on = landingName(end, words);
   if (root && root.mm > 0) return seat.hold(name, on, root);
   const gap = gapLeft(piece, cope);
+  const { first } = piece;
+  if (first && first !== end && isFiled(piece, first) && isFiled(piece, end))
+    return seat.alike(name, on, first.name);
   return preparation.edge === 'square'
     ? seat.touching(name, on, touching(piece, cope), gap)
     : seat.file(name, on, gap);
+}
+
+/** Whether an end is filed until no rod goes in: bevelled, with no gap that is meant or stays. */
+function isFiled(piece: Piece, { cope }: NamedEnd): boolean {
+  const { preparation, root } = cope.end;
+  return preparation.edge === 'bevel' && !(root && root.mm > 0) && gapLeft(piece, cope) === undefined;
 }
 
 function touching({ say, words }: Piece, cope: Cope): Said {
@@ -66,6 +75,9 @@ function deepestCutBack({ cut, outside, joint, end }: Cope): Mm {
   return Math.max(...behind);
 }
 
+/** A wider gap is not filled but mended: 3/16 in, AWS D1.1, from memory. */
+const MOST_FILLED: Mm = 5;
+
 /** A gap that a rod goes into, where it is widest; undefined where none stays. */
 function gapLeft({ solution, say, words }: Piece, cope: Cope): Said | undefined {
   const { wall } = solution.tube;
@@ -78,5 +90,5 @@ function gapLeft({ solution, say, words }: Piece, cope: Cope): Said | undefined 
   const at = [station, ...(twin === undefined ? [] : [twin])]
     .sort((a, b) => a - b)
     .map((each) => stationSaid(each, cope.joint.section, words));
-  return words.steps.seat.gap(say(mm), at);
+  return words.steps.seat.gap(say(mm), at, mm > MOST_FILLED);
 }

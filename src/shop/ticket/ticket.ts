@@ -3,6 +3,7 @@ import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
@@ -67,7 +68,7 @@ export function ticketsOf(
 }
 
 function sawFacts(piece: Piece): Fact[] {
-  const { solution, first, second, say, words } = piece;
+  const { solution, first, second, units, words } = piece;
   const { labels } = words.ticket;
   const { twist } = solution;
   const apart = baseApart(piece);
@@ -76,7 +77,7 @@ function sawFacts(piece: Piece): Fact[] {
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
-    ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: say(apart) }]),
+    ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: words.quantities.both(apart, units) }]),
     ...(twist === undefined ? [] : [{ label: labels.twist, text: words.quantities.twist(twist) }]),
     ...mitred.map(({ name, cope }) => ({
       label: labels.mitre(name),
@@ -102,20 +103,21 @@ function tubeFacts(piece: Piece): Fact[] {
   ];
 }
 
-function lengthFacts({ solution, say, words: { ticket, lists } }: Piece): Fact[] {
+function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: Piece): Fact[] {
+  const both = (mm: Mm): Said => quantities.both(mm, units);
   const { lengths } = solution;
   const { labels } = ticket;
   const bend = bendJobOf(solution);
   if (bend) {
     return bend.pieces.map(({ kind, long, short }) => ({
       label: labels.piece(kind),
-      text: ticket.sides(say(long), say(short)),
+      text: ticket.sides(both(long), both(short)),
     }));
   }
   if (!lengths) return [{ label: labels.length, text: lists.lengthless(lengthless(solution)) }];
   return [
-    { label: labels.longPoints, text: say(lengths.overall) },
-    { label: labels.workPoints, text: say(lengths.between) },
+    { label: labels.longPoints, text: both(lengths.overall) },
+    { label: labels.workPoints, text: both(lengths.between) },
   ];
 }
 

@@ -18,6 +18,8 @@ type Units = 'mm' | 'in';
 export const quantities = {
   /** `31.75 mm`. */
   mm: (mm: Mm): Said => say`${asWritten(millimetres(mm))} mm`,
+  /** In the job's unit alone: `512.3 mm`, `~20-5/32 in`. */
+  one: (mm: Mm, units: Units): Said => one(mm, units),
   /** In the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
   both: (mm: Mm, units: Units): Said => both(mm, units),
   /** The same to a tenth of a millimetre. */
@@ -74,8 +76,10 @@ function angle(rad: Radians): Said {
   return asWritten(writeAngle(rad));
 }
 
+function one(mm: Mm, units: Units): Said {
+  return units === 'mm' ? say`${asWritten(millimetres(mm))} mm` : say`${asWritten(inchFraction(mm))} in`;
+}
+
 function both(mm: Mm, units: Units): Said {
-  const metric = say`${asWritten(millimetres(mm))} mm`;
-  const inch = say`${asWritten(inchFraction(mm))} in`;
-  return units === 'mm' ? say`${metric} (${inch})` : say`${inch} (${metric})`;
+  return say`${one(mm, units)} (${one(mm, units === 'mm' ? 'in' : 'mm')})`;
 }

@@ -35,6 +35,7 @@ interface RowEnd {
 }
 
 const LENGTHS = [say`long points`, say`work points`] as const;
+const ROTATION = say`rotation A to B`;
 const LENGTHLESS = { marked: say`marked at the frame`, unset: say`not given` };
 const NOTHING = say``;
 
@@ -93,16 +94,16 @@ const cut = {
   cells,
   /** Over the columns on paper, from the right of a tube's name. */
   heads: (units: Units): readonly Said[] => [
-    say`no.`,
+    say`qty`,
     say`blank, ${asWritten(units)}`,
     ...LENGTHS,
     say`end A`,
     say`end B`,
-    say`twist`,
+    ROTATION,
   ],
   /** Cells and sizes in one sentence, where a sheet is too narrow for columns. */
   sentence: (row: Row, units: Units): Said => {
-    const labels = [say`cut`, say`blank`, ...LENGTHS, say`end A`, say`end B`, say`twist`];
+    const labels = [say`make`, say`blank`, ...LENGTHS, say`end A`, say`end B`, ROTATION];
     const facts = cells(row, units).flatMap((cell, i) =>
       cell === '' ? [] : [say`${labels[i] ?? NOTHING} ${cell}`],
     );
@@ -110,8 +111,8 @@ const cut = {
   },
   /** In a terminal, over all columns and in them. */
   columns: [
-    ...[say`tube`, say`hand`, say`number`, say`size`, say`wall`, say`blank`],
-    ...[...LENGTHS, say`A`, say`B`, say`twist`],
+    ...[say`tube`, say`hand`, say`qty`, say`size`, say`wall`, say`blank`],
+    ...[...LENGTHS, say`A`, say`B`, ROTATION],
   ] as readonly Said[],
   line: (row: Row, units: Units): readonly Said[] => {
     const { tube, piece, hand, wall } = row;
@@ -130,9 +131,9 @@ const cut = {
   note: (units: Units, pairs: boolean): Said => {
     const lengths =
       units === 'mm'
-        ? say`Lengths in mm; blanks up to the next half.`
-        : say`Lengths in inches; blanks up to the next 32nd.`;
-    return say`${lengths} ${pairs ? say`The number is of each hand; angles` : say`Angles`} are to the header.`;
+        ? say`Lengths in mm; blanks rounded up to 0.5 mm.`
+        : say`Lengths in inches; blanks rounded up to 1/32 in.`;
+    return say`${lengths} ${pairs ? say`Quantities are of each hand; angles` : say`Angles`} are to the header.`;
   },
   /** What an end lands on, as that is said; a mitre is no header. */
   onto: (names: readonly Said[], mitred: boolean): Said =>
@@ -143,9 +144,9 @@ const cut = {
 const order = {
   title: say`Order of work`,
   note: (many: boolean, down: boolean): Said => {
-    const all = say`All ends onto one header together, so that the saw or the cutter is set once.`;
+    const all = say`Cut all ends for one header together, so that the saw or the cutter is set once.`;
     const boxes = say`A box for each end: tick it when it is cut${many ? say`; one for all where there are many` : say``}.`;
-    return say`${all} ${boxes}${down ? say` Each setting is read down, then to the right.` : say``}`;
+    return say`${all} ${boxes}${down ? say` Read each group down, then across.` : say``}`;
   },
   setting: (number: number, name: Said): Said => say`${number}. ${name}`,
   /** One end of a tube, or the mitred ends of a bend. */
@@ -225,8 +226,8 @@ export const lists = {
     title: say`Before you begin`,
     notes: [
       say`Measure the bars of a sheet before you cut by it. Guard eyes, ears, hands and lungs; cut edges are sharp.`,
-      say`Hot work sets things alight: keep away what burns, and look again half an hour later. Fume of zinc and of plating is poisonous: take it off, and breathe none of it. Sealed tube is vented before it is welded.`,
-      say`What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code, and is designed and welded by those licensed for it: a paper template proves neither strength nor weld.`,
+      say`Hot work sets things alight: clear away what burns, and stay at least 30 minutes after the last of it, longer where your rules ask it. Fumes of zinc and plating are poisonous: strip both 25 mm (1 in) back from the weld, inside and out, outdoors or with extraction and a respirator; never heat cadmium plating. Vent a sealed tube before you weld it.`,
+      say`What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code. It is designed by those licensed and welded by those qualified for it: a paper template proves neither strength nor weld.`,
     ] as readonly Said[],
   },
   cut,

@@ -1,39 +1,47 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Length, Mm, Radians } from '../../../measure/units.ts';
-import { joined, say } from '../../said.ts';
+import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../../measure/units.ts';
+import { inchFraction } from '../../../measure/write.ts';
+import { asWritten, joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { bend } from './bend-steps.ts';
-import { edge, innerEdge } from './edges.ts';
+import { edge, fileToRod, innerEdge, spineExplained } from './step-parts.ts';
 
 type EndName = 'A' | 'B';
 type Units = 'mm' | 'in';
 
-const { angle, both, rod, written } = quantities;
+const { angle, one, own } = quantities;
 const NOTHING = say``;
 
 const blank = {
   /** Proves leaf, scale and tube before a blank is cut. */
   scrap: (end: EndName, girth: Said): Said =>
-    say`Try the leaf of end ${end} on a scrap: its seam edges meet, and a tape reads ${girth} round.`,
+    say`Try the leaf (wrap template) of end ${end} on a scrap: its seam edges meet, a tape reads ${girth}.`,
   /** Of a tube whose length is marked at the frame. */
   marked: (copies: number): Said =>
     say`Cut ${blanks(copies)} long enough to reach past both headers: its length is marked at the frame.`,
   /** Of a tube whose length nobody gave. */
   unmeasured: (copies: number, depth: Mm, units: Units): Said =>
-    say`Cut ${blanks(copies)} longer than the tube has to be: the cut takes up ${both(depth, units)} of it.`,
+    say`Cut ${blanks(copies)} longer than the tube has to be: leave at least ${roundedUp(depth, units)} extra.`,
   square: (copies: number, length: Said): Said =>
     say`Cut ${blanks(copies)} square at both ends, ${length} long.`,
   exact: (copies: number, length: Said): Said =>
     say`Cut ${blanks(copies)} ${length} long, as long as the finished tube: nothing is over for a second try.`,
   over: (copies: number, length: Said, over: Said): Said =>
-    say`Cut ${blanks(copies)} ${length} long, ${over} more than the finished tube: room for a second try.`,
+    say`Cut ${blanks(copies)} ${length} long: ${over} more than the finished tube, for a second try.`,
   squareEnd: (end: EndName): Said => say`Cut end ${end} square: the length is measured from it.`,
   /** Where a tube shows how it is turned, along what the spine runs. */
   spine: (along: Said | undefined): Said =>
     along
-      ? say`Scribe the spine along ${along}, from end to end.`
-      : say`Scribe the spine from end to end, along an angle iron that sits on the tube.`,
+      ? say`Scribe the ${spineExplained} along ${along}.`
+      : say`Scribe the ${spineExplained} from end to end, along an angle iron that sits on the tube.`,
 };
+
+/** Up to the next millimetre or sixteenth. */
+function roundedUp(mm: Mm, units: Units): Said {
+  const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
+  const up = Math.ceil(mm / step - 1e-6) * step;
+  return units === 'mm' ? quantities.mm(up) : say`${asWritten(inchFraction(up))} in`;
+}
 
 function blanks(copies: number): Said {
   return copies > 1 ? say`${copies} blanks` : say`the blank`;
@@ -41,23 +49,25 @@ function blanks(copies: number): Said {
 
 const lay = {
   first: (end: EndName, why: Said | undefined, spine: boolean, place: Said): Said => {
-    const printed = why ? say` first: ${why}. Printed side out` : say` printed side out`;
-    const turned = spine ? say`its spine on the scribed one` : say`its spine anywhere round the tube`;
+    const printed = why ? say` first. ${why}. Printed side out` : say` printed side out`;
+    const turned = spine
+      ? say`its spine on the scribed one`
+      : say`its ${spineExplained} anywhere round the tube`;
     return say`Lay the leaf of end ${end}${printed}, ${turned}, ${place}. Wrap and tape it so that the ends of its base edge meet.`;
   },
   second: (end: EndName, place: Said): Said =>
     say`Lay the leaf of end ${end} ${place}. Wrap and tape it as before.`,
   /** Why an end comes before the other. */
   why: {
-    seated: say`the other is marked with this one seated`,
-    shallower: say`it matters less, for its cut is the shallower one`,
-    alike: say`both ends are alike`,
-    deep: say`both cuts are equally deep`,
+    seated: say`The other is marked with this one seated`,
+    shallower: say`Its cut is shallower: a mistake there wastes less`,
+    alike: say`Both ends are alike`,
+    deep: say`Both cuts are equally deep`,
     header: (deep: boolean): Said =>
-      say`${deep ? say`both cuts are equally deep; ` : NOTHING}its header comes first`,
-    order: say`so the order of work has it`,
+      deep ? say`Both cuts are equally deep; its header comes first` : say`Its header comes first`,
+    order: say`The order of work has it so`,
   },
-  atLongPoint: say`its long point just on the tube: as little off as gives a full cut`,
+  atLongPoint: say`its long point just on the tube, so that you waste least`,
   fromEnd: (distance: Said, end: EndName): Said => say`its base edge ${distance} from end ${end} all round`,
   /** On marks or the spine; by a distance also from the base edge that was marked first, below nought where the leaves overlap. */
   after: (
@@ -72,8 +82,8 @@ const lay = {
     if (!apart) return turned;
     const marked = say`the one marked at end ${apart.from}`;
     return apart.mm >= 0
-      ? say`${turned}, its base edge ${both(apart.mm, units)} from ${marked}`
-      : say`${turned}, its base edge ${both(-apart.mm, units)} beyond ${marked}, over where that leaf lay`;
+      ? say`${turned}, its base edge ${one(apart.mm, units)} from ${marked}`
+      : say`${turned}, its base edge ${one(-apart.mm, units)} beyond ${marked}, over where that leaf lay`;
   },
 };
 
@@ -89,23 +99,30 @@ const cut = {
 
 const seat = {
   hold: (end: EndName, on: Said, root: Length): Said =>
-    say`Hold end ${end} at ${on} with a root gap of ${written(root)} all round; file where it is less.`,
+    say`Hold end ${end} at ${on} with a root gap of ${own(root)} all round; file where it is less.`,
   /** Where the end is known to touch, and the gap that stays. */
   touching: (end: EndName, on: Said, touch: Said, gap: Said | undefined): Said =>
-    say`Seat end ${end} on ${on}: ${touch}${gap ?? NOTHING}.`,
+    say`Seat end ${end} on ${on}: ${touch}.${gap ?? NOTHING}`,
   file: (end: EndName, on: Said, gap: Said | undefined): Said =>
     gap
-      ? say`Seat end ${end} on ${on}: file until it touches${gap}.`
-      : say`Seat end ${end} on ${on}: file until no ${rod} rod goes in.`,
-  heldOff: (off: Said): Said => say`its outer edge touches first and holds it off by ${off} along the tube`,
+      ? say`Seat end ${end} on ${on}: file until it touches.${gap}`
+      : say`Seat end ${end} on ${on}: ${fileToRod}.`,
+  alike: (end: EndName, on: Said, first: EndName): Said =>
+    say`Seat end ${end} on ${on}: file as at end ${first}.`,
+  heldOff: (off: Said): Said => say`its outside edge touches first and holds it off by ${off} along the tube`,
   touches: {
-    outer: say`its outer edge touches all round`,
-    inner: say`its inner edge touches all round`,
-    either: say`its outer edge touches where the dashes run on the line, its inner edge elsewhere`,
+    outer: say`its outside edge touches all round`,
+    inner: say`its inside edge touches all round`,
+    either: say`its outside edge touches where the dashes run on the line, its inside edge elsewhere`,
     face: say`its face touches all round`,
   },
-  gap: (gap: Said, at: readonly Said[]): Said =>
-    say`, and a gap of up to ${gap} stays outside, widest at ${at.length > 1 ? say`stations` : say`station`} ${joined(at, ' and ')}: fill it with weld`,
+  /** One that is too wide to fill is not welded over. */
+  gap: (gap: Said, at: readonly Said[], tooWide: boolean): Said => {
+    const stays = say` A gap of up to ${gap} stays outside, widest at ${at.length > 1 ? say`stations` : say`station`} ${joined(at, ' and ')}`;
+    return tooWide
+      ? say`${stays}: over 5 mm (3/16 in) is too wide to fill: grind back the edge that touches, and refit.`
+      : say`${stays}: make the legs of the weld longer by as much.`;
+  },
 };
 
 /** The marks of a fit-up. */
@@ -166,12 +183,12 @@ function thisHand(hand: 'as-drawn' | 'opposite'): Said {
 const finish = {
   deburr: (ends: 1 | 2): Said => say`Deburr ${ends === 2 ? say`both ends` : say`the end`} inside and out.`,
   knife: (ends: readonly EndName[]): Said =>
-    say`Take the knife edge off ${joined(
+    say`Take the feather edges off ${joined(
       ends.map((end) => say`end ${end}`),
       ' and ',
-    )} to about half the wall: it cuts fingers and burns away.`,
-  scribeBoth: say`Hold the tube in place and scribe both landings round it.`,
-  scribe: (on: Said): Said => say`Hold the tube in place and scribe its landing round it, on ${on}.`,
+    )} to about half the wall: they cut fingers and burn away.`,
+  scribeBoth: say`Hold the tube in place and scribe both footprints round it.`,
+  scribe: (on: Said): Said => say`Hold the tube in place and scribe its footprint round it, on ${on}.`,
   /** By printed footprints, of which one may be flat. */
   footprints: (flat: boolean): Said =>
     say`${flat ? say`Lay` : say`Wrap`} each end’s footprint ${flat ? say`on` : say`round`} its header, as its card says, and scribe by it.`,
@@ -181,15 +198,15 @@ const finish = {
       ? say`${lay} the footprints of end ${end} ${at} ${on}, as their cards say, and scribe by them.`
       : say`${lay} the footprint of end ${end} ${at} ${on}, as its card says, and scribe by it.`;
   },
-  ventTube: say`Drill one vent, in the tube itself: welded shut, it would burst.`,
+  ventTube: say`Drill one vent, in the tube itself: sealed, it would burst.`,
   /** Into a header, numbered where the end has several. */
   vent: (end: EndName, number: number | undefined): Said => {
     const wall = number === undefined ? say`the header’s wall` : say`the wall of header ${number}`;
-    return say`Drill one vent, inside end ${end}’s landing, through ${wall}: welded shut, it would burst.`;
+    return say`Drill one vent, inside end ${end}’s footprint, through ${wall}: sealed, it would burst.`;
   },
   clean: (footprints: number): Said => {
     const each = footprints > 1 ? say`each` : say`its`;
-    return say`Clean bright 25 mm (1 in) back from the edges${footprints > 0 ? say` and round ${each} landing` : NOTHING}.`;
+    return say`Clean bright 25 mm (1 in) back from the edges${footprints > 0 ? say` and round ${each} footprint` : NOTHING}.`;
   },
   setBetween: say`Set it in by hand: do not spring the frame to make it fit. Tack, and check again.`,
   set: (angles: readonly { readonly rad: Radians; readonly to: Said }[]): Said => {

@@ -46,7 +46,7 @@ export const ticket = {
     rotation: say`rotation`,
     edge: say`edge`,
     rootGap: say`root gap`,
-    twist: say`twist, heel A to heel B`,
+    twist: say`rotation A to B`,
     baseToBase: say`base edge to base edge`,
     baseToEnd: (end: 'A' | 'B'): Said => say`base edge to end ${end}`,
     mitre: (end: 'A' | 'B'): Said => say`end ${end}, mitre off square`,
