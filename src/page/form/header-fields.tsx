@@ -6,7 +6,6 @@ import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
 import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
-import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
@@ -75,11 +74,7 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
 
   /** What the chosen kind can't have. */
   function droppedBy(at: Path, chosen: (typeof HEADER_KINDS)[number]): [Path, undefined][] {
-    const asked = { angle: asksAngle(chosen), offset: asksOffset(chosen) } satisfies Asks;
-    return (['offset', 'angle'] as const)
-      .filter((key) => !asked[key] && hasAt(doc, [...at, key]))
-      .map((key) => [[...at, key], undefined]);
+    const keys = [...(asksOffset(chosen) ? [] : OFFSET.keys), ...(asksAngle(chosen) ? [] : ANGLE.keys)];
+    return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
   }
 }
-
-type Asks = Partial<Record<KeyAt<'part'>, boolean>>;
