@@ -118,9 +118,8 @@ test('aliases of aliases do not grow', () => {
     (_, i) => `a${i + 1}: &a${i + 1} [${`*a${i}, `.repeat(9)}*a${i}]`,
   );
   const text = `copeleaf: 1\na0: &a0 [x]\n${layers.join('\n')}\ntubes: *a30\n`;
-  const before = performance.now();
+  // Ten to the thirtieth, if they did: it would never end.
   expect(complaintsAbout(text).length).toBeGreaterThan(0);
-  expect(performance.now() - before).toBeLessThan(2_000);
 });
 
 test('flags of any words are read or refused by name', () => {
