@@ -13,7 +13,7 @@ const FLAGS = [
   ['offset', 'length'],
   ['clock', 'angle'],
   ['edge', 'way'],
-  ['blunt', 'length'],
+  ['land', 'length'],
   ['from', 'side'],
   ['root', 'length'],
   ['end', 'name'],
@@ -26,6 +26,8 @@ const FLAGS = [
 export function withJob(command: Command, { command: { end } }: Language): Command {
   command.argument('[job]', end.job);
   for (const [flag, value] of FLAGS) command.option(`--${flag} <${value}>`, end[flag]);
+  // What `--land` was called before is taken for ever, and not shown.
+  command.addOption(new Option('--blunt <length>').hideHelp());
   return command;
 }
 

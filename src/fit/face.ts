@@ -7,7 +7,7 @@ export type Face = (station: number) => (depth: Mm) => Mm;
 
 /**
  * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer
- * edge to the inner. A blunt edge does too, but for its land, which nowhere reaches past the line that is cut to: a
+ * edge to the inner. An edge with a land does too, but for that land, which nowhere reaches past the line that is cut to: a
  * thin ear is square there, a sound side is not cut back. A square face keeps one setback through the wall.
  */
 export function faceOf(cope: Cope): Face {
@@ -21,12 +21,12 @@ export function faceOf(cope: Cope): Face {
       return () => setback;
     };
   }
-  const land = preparation.blunt?.mm ?? 0;
+  const land = preparation.land?.mm ?? 0;
   if (land === 0) return follow;
   return (station) => {
     const bevelled = follow(station);
-    const blunted = square(station);
-    return (depth) => (depth <= land ? Math.max(bevelled(depth), blunted) : bevelled(depth));
+    const squared = square(station);
+    return (depth) => (depth <= land ? Math.max(bevelled(depth), squared) : bevelled(depth));
   };
 }
 

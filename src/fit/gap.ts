@@ -23,7 +23,7 @@ const STATIONS = 360;
  */
 export function gapOf(cope: Cope, wall: Mm): Gap {
   const { preparation } = cope.end;
-  if (preparation.edge === 'bevel' && !preparation.blunt) return { station: 0, mm: 0 };
+  if (preparation.edge === 'bevel' && !preparation.land) return { station: 0, mm: 0 };
   const face = faceOf(cope);
   const brinks = brinksOf(cope.joint, wall);
   // The square line touches everywhere as it stands: that is how it is made.

@@ -89,7 +89,7 @@ function heelAngle({ angle }: Part, words: Language): Found {
 /** Whether a bevelled end is left with an edge as thin as a knife's, which is taken off by hand. */
 export function isKnife({ end }: Cope, dihedrals: Dihedrals | undefined): boolean {
   const { preparation } = end;
-  if (preparation.edge !== 'bevel' || preparation.blunt || !dihedrals) return false;
+  if (preparation.edge !== 'bevel' || preparation.land || !dihedrals) return false;
   return Math.PI - dihedrals.most.angle < KNIFE_EDGE - 1e-12;
 }
 

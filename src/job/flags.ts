@@ -19,6 +19,8 @@ export interface EndFlags {
   readonly offset?: string;
   readonly clock?: string;
   readonly edge?: string;
+  readonly land?: string;
+  /** The land, as it was called before. */
   readonly blunt?: string;
   readonly from?: string;
   readonly root?: string;
@@ -83,7 +85,9 @@ function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
     ...line(6, 'clock', 'clock'),
     ...line(6, 'offset', 'offset'),
     ...line(6, 'edge', 'edge'),
-    ...line(6, 'blunt', 'blunt'),
+    ...line(6, 'land', 'land'),
+    // Under its own name where both are given, which is an error.
+    ...line(6, flags.land === undefined ? 'land' : 'blunt', 'blunt'),
     ...line(6, 'from', 'from'),
     ...line(6, 'root', 'root'),
   ];

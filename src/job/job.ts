@@ -188,5 +188,5 @@ export interface BendHeader {
 
 /** How the edge of the cut is made, which decides the line to cut to. */
 export type Preparation =
-  | { readonly edge: 'bevel'; readonly blunt?: Length }
+  | { readonly edge: 'bevel'; readonly land?: Length }
   | { readonly edge: 'square'; readonly from: 'outside' | 'inside' };

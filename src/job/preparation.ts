@@ -7,7 +7,7 @@ import { choiceAt, lengthAt } from './text/values.ts';
 /** How the edge is asked to be made, on a tube (for all its ends) or on one end. */
 export interface EdgeAsk {
   readonly edge?: Asked<'bevel' | 'square'>;
-  readonly blunt?: Asked<Length>;
+  readonly land?: Asked<Length>;
   readonly from?: Asked<'outside' | 'inside'>;
   /** One of them could not be read, so that what they come to is not known. */
   readonly unclear: boolean;
@@ -26,14 +26,14 @@ export function readEdgeAsk(desk: Desk, fields: Fields): EdgeAsk {
     fields.get('edge'),
     choiceAt(desk, fields.get('edge'), ['bevel', 'square']),
   );
-  const blunt = asked(fields.get('blunt'), lengthAt(desk, fields.get('blunt'), 'positive'));
+  const land = asked(fields.get('land'), lengthAt(desk, fields.get('land'), 'positive'));
   const from = asked<'outside' | 'inside'>(
     fields.get('from'),
     choiceAt(desk, fields.get('from'), ['outside', 'inside']),
   );
-  const given = ['edge', 'blunt', 'from'].filter((key) => fields.has(key)).length;
-  const read = [edge, blunt, from].filter((each) => each !== undefined).length;
-  return { ...(edge && { edge }), ...(blunt && { blunt }), ...(from && { from }), unclear: read < given };
+  const given = ['edge', 'land', 'from'].filter((key) => fields.has(key)).length;
+  const read = [edge, land, from].filter((each) => each !== undefined).length;
+  return { ...(edge && { edge }), ...(land && { land }), ...(from && { from }), unclear: read < given };
 }
 
 function asked<Value>(spot: Spot | undefined, value: Value | undefined): Asked<Value> | undefined {
@@ -48,7 +48,7 @@ export function prepare(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Pr
 }
 
 function square(desk: Desk, edge: Spot, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
-  if (own.blunt) return bluntIsForBevel(desk, own.blunt.spot);
+  if (own.land) return landIsForBevel(desk, own.land.spot);
   if (wall === 'none') {
     const { key, setting } = desk.say;
     const objection = desk.words.job.ends.squareNeedsWall(key('wall'), setting('edge', 'bevel'));
@@ -60,32 +60,32 @@ function square(desk: Desk, edge: Spot, own: EdgeAsk, tube: EdgeAsk, wall: Wall)
 function bevel(desk: Desk, own: EdgeAsk, tube: EdgeAsk, wall: Wall): Preparation | undefined {
   if (own.from?.value === 'inside') return insideIsForSquare(desk, own.from.spot);
   const words = desk.words.job.ends;
-  const blunt = own.blunt ?? tube.blunt;
-  if (blunt === undefined) return { edge: 'bevel' };
+  const land = own.land ?? tube.land;
+  if (land === undefined) return { edge: 'bevel' };
   if (wall === 'none') {
-    return complain(desk, blunt.spot, 'no-wall', words.landNeedsWall(desk.say.key('wall')));
+    return complain(desk, land.spot, 'no-wall', words.landNeedsWall(desk.say.key('wall')));
   }
-  if (typeof wall !== 'string' && blunt.value.mm > wall.mm) {
-    return complain(desk, blunt.spot, 'blunt', words.landOverWall(wall));
+  if (typeof wall !== 'string' && land.value.mm > wall.mm) {
+    return complain(desk, land.spot, 'land', words.landOverWall(wall));
   }
-  return { edge: 'bevel', blunt: blunt.value };
+  return { edge: 'bevel', land: land.value };
 }
 
 /** Complains of what a tube asks for and none of its coped ends can take up. */
 export function complainOfIdleAsk(desk: Desk, tube: EdgeAsk, ends: readonly Preparation[]): void {
   if (ends.length === 0) return;
-  if (tube.blunt && ends.every((end) => end.edge === 'square')) bluntIsForBevel(desk, tube.blunt.spot);
+  if (tube.land && ends.every((end) => end.edge === 'square')) landIsForBevel(desk, tube.land.spot);
   if (tube.from?.value === 'inside' && ends.every((end) => end.edge === 'bevel'))
     insideIsForSquare(desk, tube.from.spot);
 }
 
-function bluntIsForBevel(desk: Desk, spot: Spot): undefined {
+function landIsForBevel(desk: Desk, spot: Spot): undefined {
   const { key, setting } = desk.say;
   return complain(
     desk,
     spot,
-    'blunt',
-    desk.words.job.ends.landIsForBevel(setting('edge', 'bevel'), key('blunt')),
+    'land',
+    desk.words.job.ends.landIsForBevel(setting('edge', 'bevel'), key('land')),
   );
 }
 

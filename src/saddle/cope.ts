@@ -6,7 +6,7 @@ import { type Extremes, extremesOf } from './extremes.ts';
 import { type FitUpMarks, fitUpOf } from './fit-up.ts';
 import { type Joint, jointOf } from './joint.ts';
 import type { Line } from './line.ts';
-import { bluntLine, squareLine, wallLine } from './lines.ts';
+import { landLine, squareLine, wallLine } from './lines.ts';
 import { homeStation } from './peaks.ts';
 
 /** One end of a tube, solved. */
@@ -68,9 +68,9 @@ export function solveEnd(tube: Tube, end: End): EndSolution {
   };
 }
 
-/** A blunt line has hills too narrow for the usual ring. */
+/** A line with a land has hills too narrow for the usual ring. */
 function ringOf(preparation: Preparation): number | undefined {
-  return preparation.edge === 'bevel' && preparation.blunt ? 1440 : undefined;
+  return preparation.edge === 'bevel' && preparation.land ? 1440 : undefined;
 }
 
 interface Edges {
@@ -98,7 +98,7 @@ interface Walled {
 function edgesOf(joint: Joint, preparation: Preparation, outside: Line, walled: Walled | undefined): Edges {
   if (!walled) return { cut: outside };
   if (preparation.edge === 'bevel') {
-    const cut = preparation.blunt ? bluntLine(joint, preparation.blunt.mm) : outside;
+    const cut = preparation.land ? landLine(joint, preparation.land.mm) : outside;
     return { cut, other: walled.inside };
   }
   return { cut: preparation.from === 'inside' ? walled.inside : walled.square, other: outside };

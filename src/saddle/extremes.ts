@@ -19,7 +19,7 @@ const STEPS = 48;
 
 /**
  * The long point and the throat of a line; of equals the one with the least station. `start` is where it is likely
- * even, `breaks` are where it has kinks and steps. A line with narrow hills, as a blunt one has, wants more `steps` than the usual.
+ * even, `breaks` are where it has kinks and steps. A line with narrow hills, as one with a land has, wants more `steps` than the usual.
  */
 export function extremesOf(
   line: Line,

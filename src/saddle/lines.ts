@@ -106,10 +106,10 @@ const REGIONS = 1024;
  * The outside line with its feather taken off by `land`: the square line of the outermost `land` of the wall where
  * the wall stands thinner than 45 degrees, faded to the outside line by 60 degrees.
  */
-export function bluntLine(joint: Joint, land: Mm): Line {
+export function landLine(joint: Joint, land: Mm): Line {
   const outside = wallLine(joint, 0);
   const squared = squareLine(joint, land);
-  const shareAt = (station: number): number => bluntShare(Math.PI - dihedralAt(joint, station));
+  const shareAt = (station: number): number => landShare(Math.PI - dihedralAt(joint, station));
   return (station) => {
     const plain = outside(station);
     const share = shareAt(station);
@@ -129,11 +129,11 @@ export function bluntLine(joint: Joint, land: Mm): Line {
 }
 
 const SLOPE_STEP = 1e-8;
-const BLUNT_WHOLLY = Math.PI / 4;
-const BLUNT_NOT = Math.PI / 3;
+const LAND_WHOLLY = Math.PI / 4;
+const NO_LAND = Math.PI / 3;
 
-function bluntShare(thinness: number): number {
-  const t = Math.min(1, Math.max(0, (BLUNT_NOT - thinness) / (BLUNT_NOT - BLUNT_WHOLLY)));
+function landShare(thinness: number): number {
+  const t = Math.min(1, Math.max(0, (NO_LAND - thinness) / (NO_LAND - LAND_WHOLLY)));
   return t * t * (3 - 2 * t);
 }
 

@@ -31,23 +31,23 @@ const TOGETHER: Readonly<Record<string, (random: Random, end: string) => readonl
         ['tube.wall', undefined],
         ['tube.ends.A.edge', 'bevel'],
         ['tube.ends.B.edge', 'bevel'],
-        [`${end}.blunt`, '1'],
+        [`${end}.land`, '1'],
       ],
       'wall',
     ],
     'a land thicker than the wall': (random, end) => [
       [
         [`${end}.edge`, 'bevel'],
-        [`${end}.blunt`, `${between(random, 3.01, 9)}`],
+        [`${end}.land`, `${between(random, 3.01, 9)}`],
       ],
-      'blunt',
+      'land',
     ],
     'a land on a square edge': (_random, end) => [
       [
         [`${end}.edge`, 'square'],
-        [`${end}.blunt`, '0.5'],
+        [`${end}.land`, '0.5'],
       ],
-      'blunt',
+      'land',
     ],
     'the inside line with a bevel': (_random, end) => [
       [

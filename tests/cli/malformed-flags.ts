@@ -24,7 +24,7 @@ const PASTED = [
 /** One flag with a value that will not do, beside others that will. */
 const VALUES: Readonly<Record<string, (random: Random) => readonly [flag: string, value: string]>> = {
   'no length': (random) => [
-    pick(random, ['od', 'wall', 'onto', 'offset', 'margin', 'blunt']),
+    pick(random, ['od', 'wall', 'onto', 'offset', 'margin', 'land']),
     noLength(random),
   ],
   'no angle': (random) => [pick(random, ['angle', 'clock']), noAngle(random)],

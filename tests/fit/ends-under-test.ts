@@ -21,8 +21,8 @@ export const BEVEL: Preparation = { edge: 'bevel' };
 export const SQUARE: Preparation = { edge: 'square', from: 'outside' };
 export const FROM_INSIDE: Preparation = { edge: 'square', from: 'inside' };
 
-export function blunt(land: number): Preparation {
-  return { edge: 'bevel', blunt: length(land) };
+export function withLand(mm: number): Preparation {
+  return { edge: 'bevel', land: length(mm) };
 }
 
 /** The same joint with diameters and degrees. */

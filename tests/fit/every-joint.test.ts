@@ -8,7 +8,7 @@ import { A4 } from '../job/sample.ts';
 // Whatever edge is asked for on whatever header, on either section, a report comes.
 
 const TUBES = ['od: 21.5', 'section: { wide: 40, deep: 30 }'];
-const EDGES = ['edge: square', 'edge: square, from: inside', 'edge: bevel', 'edge: bevel, blunt: 0.5'];
+const EDGES = ['edge: square', 'edge: square, from: inside', 'edge: bevel', 'edge: bevel, land: 0.5'];
 const HEADERS = [
   '{ od: 78.3 }',
   '{ plate: {} }',

@@ -13,13 +13,13 @@ import {
   spell,
 } from '../outside/random-joints.ts';
 import type { EndName, Placement } from '../outside/solids/implicit-solids.ts';
-import { askOf, BEVEL, blunt, endUnderTest, FROM_INSIDE, SQUARE } from './ends-under-test.ts';
+import { askOf, BEVEL, endUnderTest, FROM_INSIDE, SQUARE, withLand } from './ends-under-test.ts';
 import { landed, targetAt } from './followed-lines.ts';
 import {
   bevelledFace,
-  bluntFace,
   deepestBetween,
   type Face,
+  landFace,
   outerGap,
   type Pipe,
   scaledFace,
@@ -145,13 +145,13 @@ describe('gap and sensitivity as sampled solids have them, edge bevel', () => {
 
   // The line to cut to is the program's own here: how it fades from the square line of its land to the outside line is
   // its choice, and is held to the two lines below. What stays open along that line is asked of the solids.
-  test.each(namesOf(drawEach(['plain', 'equal', 'brink'], 'B'), 2))('blunt, %s', (_, draw) => {
+  test.each(namesOf(drawEach(['plain', 'equal', 'brink'], 'B'), 2))('a land, %s', (_, draw) => {
     const land = draw.joint.wall * between(random, 0.2, 1);
-    const { cope, report } = endUnderTest(askOf(draw.joint), blunt(land));
+    const { cope, report } = endUnderTest(askOf(draw.joint), withLand(land));
     const cut = cutOf(cope);
     expectAgreement(
       report,
-      sampled(draw, (target) => bluntFace(cut, land, target, pipeOf(draw.joint))),
+      sampled(draw, (target) => landFace(cut, land, target, pipeOf(draw.joint))),
       draw,
     );
   });
@@ -198,7 +198,7 @@ describe('what stands up narrowly beside a graze', () => {
   });
 });
 
-describe('the blunt line', () => {
+describe('the line with a land', () => {
   const degree = Math.PI / 180;
 
   test.each(namesOf(drawEach(['plain', 'equal', 'nearly-equal', 'thick', 'brink'], 'A'), 5))(
@@ -206,7 +206,7 @@ describe('the blunt line', () => {
     (_, draw) => {
       const { joint } = draw;
       const land = joint.wall * between(random, 0.2, 1);
-      const cut = cutOf(endUnderTest(askOf(joint), blunt(land)).cope);
+      const cut = cutOf(endUnderTest(askOf(joint), withLand(land)).cope);
       const target = targetAt(placementOf(draw), joint.header, joint.tube);
       for (let i = 0; i < 72; i++) {
         const station = i * 5 * degree + 0.01;
@@ -261,7 +261,7 @@ describe('plain facts of the gap', () => {
   });
 
   // Taken off along the axis and slid back along the axis.
-  test.each([SQUARE, FROM_INSIDE, BEVEL, blunt(1.2)])('a root gap changes nothing: %o', (preparation) => {
+  test.each([SQUARE, FROM_INSIDE, BEVEL, withLand(1.2)])('a root gap changes nothing: %o', (preparation) => {
     const without = endUnderTest(ask, preparation).report;
     for (const root of [0.5, 3]) {
       const rooted = endUnderTest(ask, preparation, root).report;

@@ -56,7 +56,7 @@ export function squareFace(cut: (station: number) => number, target: Target, { r
 }
 
 /** A bevel that follows the header, but for a land that nowhere reaches past this line to cut to. */
-export function bluntFace(cut: (station: number) => number, land: number, target: Target, pipe: Pipe): Face {
+export function landFace(cut: (station: number) => number, land: number, target: Target, pipe: Pipe): Face {
   const at = (station: number, rho: number): number => landed(target, station, rho).setback;
   const { radius, wall } = pipe;
   return {

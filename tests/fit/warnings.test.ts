@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import {
   type Ask,
   BEVEL,
-  blunt,
   codesFor,
   codesOf,
   copedEnd,
@@ -10,6 +9,7 @@ import {
   reportOn,
   SQUARE,
   tubeWithEnds,
+  withLand,
 } from './ends-under-test.ts';
 
 // Each warning just fires and just does not. The numbers come from the geometry of the case, worked by hand beside it:
@@ -68,8 +68,8 @@ describe('feather: thinner than 15 degrees', () => {
     expect(warning?.text).toMatch(/\b90°/);
   });
 
-  test('not for an edge that is blunted or left square', () => {
-    expect(codesFor(at(5), blunt(1))).not.toContain('feather');
+  test('not for an edge that is given a land or left square', () => {
+    expect(codesFor(at(5), withLand(1))).not.toContain('feather');
     expect(codesFor(at(5), SQUARE)).not.toContain('feather');
   });
 
@@ -133,9 +133,9 @@ describe('gap: over 1.6 mm stays', () => {
 
   // All of the wall a land: where it is thinner than 45 degrees all round the widest place, it is a square face there.
   // R = 25, r = 24 at 90 degrees: 16 degrees thin at the sides.
-  test('fires for a blunt edge as thick as makes it', () => {
-    expect(codesFor({ od: 48, wall: 3, onto: 50, angle: 90 }, blunt(3))).toContain('gap');
-    expect(codesFor({ od: 48, wall: 3, onto: 50, angle: 90 }, blunt(0.3))).not.toContain('gap');
+  test('fires for a land as thick as makes it', () => {
+    expect(codesFor({ od: 48, wall: 3, onto: 50, angle: 90 }, withLand(3))).toContain('gap');
+    expect(codesFor({ od: 48, wall: 3, onto: 50, angle: 90 }, withLand(0.3))).not.toContain('gap');
   });
 });
 

@@ -39,6 +39,15 @@ describe('flags are read as a job file of one end', () => {
   });
 });
 
+test('the land is given by its former flag too, and by one of the two', () => {
+  const asked = (flags: EndFlags) => jobFromFlags({ ...RUNG, edge: 'bevel', ...flags }, { words: ENGLISH, paper: A4 });
+  expect(asked({ blunt: '1' }).tubes).toEqual(asked({ land: '1' }).tubes);
+  expect(asked({ blunt: '1' }).source).toContain('land: 1');
+  expect(refusalOf(() => asked({ land: '1', blunt: '1' }))).toMatchObject([
+    { code: 'duplicate-key', read: '--blunt 1', why: '`--blunt` and `--land` are the same thing' },
+  ]);
+});
+
 describe('a mistake names its flag and no line', () => {
   test.each<[EndFlags, string, string]>([
     [{ ...RUNG, angle: '0' }, 'angle-range', '--angle 0'],

@@ -137,7 +137,7 @@ test('flags of any words are read or refused by name', () => {
       offset: words,
       clock: words,
       edge: words,
-      blunt: words,
+      land: words,
     },
     optional,
   );

@@ -57,15 +57,28 @@ describe('a job file is read with every default filled in', () => {
     expect(readSample(unitsLast).tubes[0]?.section).toMatchObject({ od: { mm: 38.1 } });
   });
 
-  test('edge and blunt on a tube, pair and copies on the file, hold for what is below', () => {
+  test('edge and land on a tube, pair and copies on the file, hold for what is below', () => {
     const ends =
       '{ A: { onto: { od: 44.5 }, angle: 60 }, B: { onto: { od: 44.5 }, angle: 60, edge: square, from: inside } }';
     const [tube] = readSample(
-      oneTube(ends, 'pair: yes\ncopies: 3', 'wall: 2\n  between: 500\n  blunt: 1'),
+      oneTube(ends, 'pair: yes\ncopies: 3', 'wall: 2\n  between: 500\n  land: 1'),
     ).tubes;
     expect(tube).toMatchObject({ pair: true, copies: 3 });
-    expect(tube?.ends.A).toMatchObject({ preparation: { edge: 'bevel', blunt: { mm: 1 } } });
+    expect(tube?.ends.A).toMatchObject({ preparation: { edge: 'bevel', land: { mm: 1 } } });
     expect(tube?.ends.B).toMatchObject({ preparation: { edge: 'square', from: 'inside' } });
+  });
+
+  test('the land is read by its former name too, on a tube and on an end', () => {
+    const end = (key: string) => `{ A: { onto: { od: 44.5 }, angle: 60, ${key} } }`;
+    for (const [land, blunt] of [
+      [oneTube(end('land: 0.5'), 'job: a', 'wall: 2'), oneTube(end('blunt: 0.5'), 'job: a', 'wall: 2')],
+      [oneTube(ONE, 'job: a', 'wall: 2\n  land: 0.5'), oneTube(ONE, 'job: a', 'wall: 2\n  blunt: 0.5')],
+    ]) {
+      const [asNow, asBefore] = [readSample(land ?? ''), readSample(blunt ?? '')];
+      expect(asNow.tubes[0]?.ends.A).toMatchObject({ preparation: { edge: 'bevel', land: { mm: 0.5 } } });
+      expect(asBefore.tubes).toEqual(asNow.tubes);
+      expect([...(asBefore.origin?.places.keys() ?? [])]).toEqual([...(asNow.origin?.places.keys() ?? [])]);
+    }
   });
 
   test('names may be in any script, and papers in any case', () => {
@@ -153,9 +166,16 @@ const MISTAKES: readonly [string, string, string, number, number][] = [
     45,
   ],
   ['a square edge without a wall', oneTube(ONE, 'job: a', 'edge: square'), 'no-wall', 5, 3],
-  ['blunt without a wall', oneTube(ONE, 'job: a', 'blunt: 1'), 'no-wall', 5, 3],
-  ['blunt on a square edge', oneTube(ONE, 'job: a', 'wall: 2\n  edge: square\n  blunt: 1'), 'blunt', 7, 3],
-  ['blunt thicker than the wall', oneTube(ONE, 'job: a', 'wall: 2\n  blunt: 2.1'), 'blunt', 6, 3],
+  [
+    'a land under both its names',
+    oneTube(ONE, 'job: a', 'wall: 2\n  land: 1\n  blunt: 1'),
+    'duplicate-key',
+    7,
+    3,
+  ],
+  ['a land without a wall', oneTube(ONE, 'job: a', 'land: 1'), 'no-wall', 5, 3],
+  ['a land on a square edge', oneTube(ONE, 'job: a', 'wall: 2\n  edge: square\n  land: 1'), 'land', 7, 3],
+  ['a land thicker than the wall', oneTube(ONE, 'job: a', 'wall: 2\n  land: 2.1'), 'land', 6, 3],
   ['the inside line with a bevel', oneTube(ONE, 'job: a', 'wall: 2\n  from: inside'), 'from', 6, 3],
   ['an edge of no kind', oneTube(ONE, 'job: a', 'edge: round'), 'choice', 5, 3],
   ['half a copy', oneTube(ONE, 'job: a', 'copies: 1.5'), 'copies', 5, 3],

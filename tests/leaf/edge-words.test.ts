@@ -42,11 +42,11 @@ it('without a wall there is no dashed line to speak of', () => {
   expect(cardOf(bare)).not.toContain('dash');
 });
 
-it.each(['bevel', 'square', 'inside', 'blunt'] as const)(
+it.each(['bevel', 'square', 'inside', 'land'] as const)(
   'the card names the dashed line of an end with the edge %s',
   (edge) => {
     const said = cardOf({ ...SLANTED, edge });
-    const bevelled = edge === 'bevel' || edge === 'blunt';
+    const bevelled = edge === 'bevel' || edge === 'land';
     expect(said).toContain(
       bevelled ? 'the inside edge stays long, out to the dashes' : 'dashes where the outer edge',
     );
@@ -56,9 +56,9 @@ it.each(['bevel', 'square', 'inside', 'blunt'] as const)(
 it('lengths in the words of an edge are those that were written', () => {
   const part = partOf({ kind: 'plate' }, 60);
   const tube = tubeOnto(round(48.3), [part], 3);
-  const preparation = { edge: 'bevel', blunt: length(1.5) } as const;
-  const [blunt] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
-  expect(blunt && textsOf(blunt.leaf.card).join(' ')).toContain('A thin edge is left 1.5mm');
+  const preparation = { edge: 'bevel', land: length(1.5) } as const;
+  const [land] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
+  expect(land && textsOf(land.leaf.card).join(' ')).toContain('A thin edge is left 1.5mm');
 });
 
 it('a card says once which side of the paper is out, and that of a footprint, which is not to cut by, does not', () => {

@@ -15,7 +15,7 @@ export interface Ask {
   readonly between?: number;
   readonly pair?: boolean;
   readonly copies?: number;
-  readonly edge?: 'bevel' | 'square' | 'inside' | 'blunt';
+  readonly edge?: 'bevel' | 'square' | 'inside' | 'land';
   readonly inches?: boolean;
   readonly A?: EndAsk;
   readonly B?: EndAsk;
@@ -58,7 +58,7 @@ export function tubeOf(ask: Ask): Tube {
 function endOf(ask: Ask, end: EndAsk): Job['tubes'][number]['ends']['A'] & { kind: 'coped' } {
   const preparations = {
     bevel: { edge: 'bevel' },
-    blunt: { edge: 'bevel', blunt: length((ask.wall ?? 1) / 2) },
+    land: { edge: 'bevel', land: length((ask.wall ?? 1) / 2) },
     square: { edge: 'square', from: 'outside' },
     inside: { edge: 'square', from: 'inside' },
   } as const;
@@ -137,7 +137,7 @@ export function randomAsk(roll: () => number): Ask {
       offset: roll() < 0.5 ? 0 : round(between(-0.7, 0.7) * most),
     };
   };
-  const edges = ['bevel', 'square', 'inside', 'blunt'] as const;
+  const edges = ['bevel', 'square', 'inside', 'land'] as const;
   const two = roll() < 0.7;
   const walled = roll() < 0.85;
   const pick = <T>(list: readonly [T, ...T[]]): T => list[Math.floor(roll() * list.length)] ?? list[0];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dihedralAt } from '../../src/saddle/dihedral.ts';
-import { bluntLine } from '../../src/saddle/lines.ts';
+import { landLine } from '../../src/saddle/lines.ts';
 import { jointUnderTest, linesUnderTest } from './joint-under-test.ts';
 import {
   between,
@@ -66,9 +66,9 @@ function eachJoint(check: (joint: RandomJoint, station: number, random: () => nu
 const ROUNDING = 2e-13;
 
 function expectSame(a: RandomJoint, atA: number, b: RandomJoint, atB: number, times = 1): void {
-  const linesA = { ...linesUnderTest(a), blunt: bluntLine(jointUnderTest(a), a.wall / 2) };
-  const linesB = { ...linesUnderTest(b), blunt: bluntLine(jointUnderTest(b), b.wall / 2) };
-  for (const name of ['outside', 'inside', 'square', 'blunt'] as const) {
+  const linesA = { ...linesUnderTest(a), land: landLine(jointUnderTest(a), a.wall / 2) };
+  const linesB = { ...linesUnderTest(b), land: landLine(jointUnderTest(b), b.wall / 2) };
+  for (const name of ['outside', 'inside', 'square', 'land'] as const) {
     const [left, right] = [linesA[name](atA), linesB[name](atB)];
     const apart = Math.abs(left.setback * times - right.setback);
     // Beside a header the setback runs off as a square root, so rounding counts for its root there.

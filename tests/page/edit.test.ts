@@ -44,6 +44,15 @@ describe('a value that is written into a job', () => {
     expect(countAt(docOf(oneMore), ['stock'])).toBe(2);
   });
 
+  test('is found and written under its former name too, which stays', () => {
+    const older = SAMPLE.replace('edge: bevel', 'blunt: 1mm # of the edge');
+    expect(wordsAt(docOf(older), ['tube', 'land'])).toBe('1mm');
+    expect(withValue(older, ['tube', 'land'], '0.8mm')).toBe(older.replace('1mm', '0.8mm'));
+    const wrong = older.replace('1mm', 'x');
+    const outcome = workOut(wrong, ENGLISH);
+    expect(outcome.kind === 'refused' && outcome.problems.map(({ path }) => path)).toEqual([['tube', 'land']]);
+  });
+
   test('takes its usual place among the keys, whatever was filled in first', () => {
     const angle = withValue(emptyJob('mm', 'A4'), ['tube', 'ends', 'A', 'angle'], '60');
     const header = withValue(angle, ['tube', 'ends', 'A', 'onto', 'od'], '44.5');

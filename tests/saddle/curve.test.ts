@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Curve, traceCurve } from '../../src/saddle/curve.ts';
 import type { Line } from '../../src/saddle/line.ts';
-import { bluntLine } from '../../src/saddle/lines.ts';
+import { landLine } from '../../src/saddle/lines.ts';
 import { howMany } from '../count.ts';
 import { jointUnderTest, linesUnderTest } from '../outside/joint-under-test.ts';
 import {
@@ -74,7 +74,7 @@ const MOST_PIECES = 80;
 
 function everyLine(random: Random, ask: RandomJoint): readonly (readonly [string, Line])[] {
   const land = ask.wall * between(random, 0.1, 1);
-  return [...Object.entries(linesUnderTest(ask)), [`blunt ${land}`, bluntLine(jointUnderTest(ask), land)]];
+  return [...Object.entries(linesUnderTest(ask)), [`land ${land}`, landLine(jointUnderTest(ask), land)]];
 }
 
 interface Drawn {

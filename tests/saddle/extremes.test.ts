@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { extremesOf } from '../../src/saddle/extremes.ts';
 import type { Line } from '../../src/saddle/line.ts';
-import { bluntLine } from '../../src/saddle/lines.ts';
+import { landLine } from '../../src/saddle/lines.ts';
 import { howMany } from '../count.ts';
 import { jointUnderTest, linesUnderTest, tableJoint } from '../outside/joint-under-test.ts';
 import {
@@ -27,13 +27,13 @@ describe(`long point and throat (JOINT_SEED=${SEED})`, () => {
       const ask = randomJoint(random, kind);
       const land = ask.wall * between(random, 0.1, 1);
       const lines: [string, Line][] = Object.entries(linesUnderTest(ask));
-      for (const [name, line] of [...lines, ['blunt', bluntLine(jointUnderTest(ask), land)] as const]) {
+      for (const [name, line] of [...lines, ['land', landLine(jointUnderTest(ask), land)] as const]) {
         const { longPoint, throat } = extremesOf(
           line,
           TURN,
           ask.clock,
           [],
-          name === 'blunt' ? 1440 : undefined,
+          name === 'land' ? 1440 : undefined,
         );
         const what = `${name} ${land}, ${spell(ask)}`;
         const depth = (station: number): number => line(station).setback;

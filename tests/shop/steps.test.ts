@@ -109,7 +109,7 @@ describe('the steps carry this tube’s numbers', () => {
       'where the dashed line lies in the waste, angle the cut so the inside edge stays long',
     );
     expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
-    expect(stepsFor(`  blunt: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
+    expect(stepsFor(`  land: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
   });
 });
 
@@ -220,16 +220,16 @@ describe('twins are never taken for one another', () => {
   });
 });
 
-test('a blunt end names a gap where `check` finds one that a rod goes into, and no other', () => {
+test('an end with a land names a gap where `check` finds one that a rod goes into, and no other', () => {
   for (const angle of [35, 50, 65, 90]) {
-    for (const blunt of [0.5, 1, 1.5, 2, 3]) {
-      const tube = `{ od: 42.4, wall: 4, blunt: ${blunt}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
+    for (const land of [0.5, 1, 1.5, 2, 3]) {
+      const tube = `{ od: 42.4, wall: 4, land: ${land}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
       const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
       const cope = solution?.ends.A;
       if (cope?.kind !== 'coped') throw new Error('not coped');
       const { mm } = gapOf(cope, 4);
       const seat = ticketsFor(`tube: ${tube}\n`)[0]?.steps.find(({ text }) => text.startsWith('Seat'));
-      expect(seat?.text.includes('A gap of up to'), `${angle} ${blunt} ${mm}`).toBe(mm > 1.6);
+      expect(seat?.text.includes('A gap of up to'), `${angle} ${land} ${mm}`).toBe(mm > 1.6);
     }
   }
 });

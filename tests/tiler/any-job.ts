@@ -84,7 +84,7 @@ function anyPreparation({ wall }: Tube, roll: () => number): Preparation {
   if (!wall) return { edge: 'bevel' };
   const ways: readonly Preparation[] = [
     { edge: 'bevel' },
-    { edge: 'bevel', blunt: length(wall.mm / 2) },
+    { edge: 'bevel', land: length(wall.mm / 2) },
     { edge: 'square', from: 'outside' },
     { edge: 'square', from: 'inside' },
   ];

@@ -3,7 +3,7 @@ import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
 import { complain, complainOf, type Desk, isEmpty, placeOf, type Spot } from './desk.ts';
-import { KEYS, type KeyPlace, placesOf } from './keys.ts';
+import { KEYS, type KeyPlace, placesOf, presentName } from './keys.ts';
 import { nearest } from './nearest.ts';
 import { shortened } from './quoting.ts';
 
@@ -27,10 +27,12 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
     if (isRestOfNumber(spot.node, items[i - 1], pair)) continue;
     const key = keyOf(desk, spot, pair);
     if (key === undefined) continue;
+    const name = presentName(key.name);
     const field = fieldOf(spot, key, pair);
-    const known = KEYS[place].some((each) => each === key.name);
-    if (known && found.has(key.name)) {
-      doubled(desk, field, found.get(key.name)?.at ?? 0);
+    const known = KEYS[place].some((each) => each === name);
+    const first = known ? found.get(name) : undefined;
+    if (first) {
+      doubled(desk, field, first);
       continue;
     }
     const value = {
@@ -38,7 +40,7 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
       spoilt: splitAtComma(desk, spot.node, pair, items[i + 1]) || aliased(desk, field),
     };
     if (known) {
-      found.set(key.name, value);
+      found.set(name, value);
       desk.places.set(field.path, placeOf(desk.text.lines, field.at));
       continue;
     }
@@ -51,14 +53,20 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
   return { get, has: (key) => get(key) !== undefined, strange };
 }
 
-function doubled(desk: Desk, field: Spot, first: number): void {
-  const { line } = placeOf(desk.text.lines, first);
-  complain(desk, field, 'duplicate-key', desk.words.job.text.keyTwice(field.key, line));
+function doubled(desk: Desk, field: Spot, first: Spot): void {
+  const { keyTwice, twoNames } = desk.words.job.text;
+  const { key } = desk.say;
+  const { line } = placeOf(desk.text.lines, first.at);
+  const objection =
+    field.key === first.key
+      ? keyTwice(field.key, line)
+      : twoNames(key(field.key), key(first.key), key(presentName(field.key)));
+  complain(desk, field, 'duplicate-key', objection);
 }
 
 /** Complains of a key; gives back the one that was probably meant. */
 function unknown(desk: Desk, field: Spot, place: KeyPlace): string | undefined {
-  const elsewhere = placesOf(field.key);
+  const elsewhere = placesOf(presentName(field.key));
   const meant = elsewhere.length > 0 ? undefined : nearest(field.key, KEYS[place]);
   const quoted = asWritten(shortened(field.key));
   const known = { elsewhere, meant, here: KEYS[place] };
@@ -85,7 +93,8 @@ function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
 function fieldOf(parent: Spot, key: Key, pair: Pair): Spot {
   const { value } = pair;
   const node = isScalar(value) || isMap(value) || isSeq(value) || isAlias(value) ? value : null;
-  const path = parent.path === '' ? key.name : `${parent.path}.${key.name}`;
+  const name = presentName(key.name);
+  const path = parent.path === '' ? name : `${parent.path}.${name}`;
   return { path, key: key.name, node, at: key.at, spoilt: false };
 }
 

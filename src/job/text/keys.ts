@@ -22,7 +22,7 @@ export const KEYS = {
     'wall',
     'between',
     'edge',
-    'blunt',
+    'land',
     'from',
     'root',
     'pair',
@@ -31,7 +31,7 @@ export const KEYS = {
     'ends',
   ],
   ends: ['A', 'B'],
-  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'blunt', 'from', 'root'],
+  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'land', 'from', 'root'],
   part: ['onto', 'angle', 'clock', 'offset', 'shift'],
   onto: ['od', 'pipe', 'plate', 'mitre', 'box', 'bend'],
   section: ['wide', 'deep', 'corner'],
@@ -47,6 +47,14 @@ export const KEYS = {
 } as const satisfies Record<string, readonly string[]>;
 
 export type KeyPlace = keyof typeof KEYS;
+
+/** Keys by the names that older files give them, which are read for ever. */
+const FORMER: Readonly<Record<string, string>> = { blunt: 'land' };
+
+/** The name of a key today. */
+export function presentName(key: string): string {
+  return FORMER[key] ?? key;
+}
 
 /** Whether a key may be followed by a map of keys of its own, which are listed under its name. */
 export function isPlace(name: string): name is KeyPlace {

@@ -16,7 +16,7 @@ export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact
 function edgeWords(cope: Cope, units: 'mm' | 'in', { card: { edge }, steps }: Language): Said {
   const { preparation } = cope.end;
   if (preparation.edge === 'bevel')
-    return edge.bevel(steps.cut.innerEdge[innerEdgeOf(cope)], preparation.blunt);
+    return edge.bevel(steps.cut.innerEdge[innerEdgeOf(cope)], preparation.land);
   return preparation.from === 'inside' ? edge.fromInside(standOffOf(cope) ?? 0, units) : edge.square;
 }
 

@@ -71,7 +71,7 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
 /** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
 function EdgeFields({ end, name }: { end: Path; name: EndName }) {
   const { doc } = useBench();
-  const keys: readonly KeyAt<'end'>[] = ['edge', 'blunt', 'from', 'root', 'seam'];
+  const keys: readonly KeyAt<'end'>[] = ['edge', 'land', 'from', 'root', 'seam'];
   const told = keys.some((key) => hasAt(doc, [...end, key]));
   const part = `${name}.edge`;
   const words = useWords().page.form;

@@ -11,7 +11,7 @@ import { ALLOWANCE, BETWEEN, FROM, LAND, ROOT, WALL } from './measures.ts';
 
 const NAME: BlankOf<KeyAt<'tube'>> = { at: ['name'], name: 'name', reads: 'words' };
 const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 'count' };
-const MORE: readonly KeyAt<'tube'>[] = ['blunt', 'from', 'root', 'allowance'];
+const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance'];
 
 /** All that is asked about the tube between its ends. */
 export function TubeFields({ tube }: { readonly tube: Path }) {

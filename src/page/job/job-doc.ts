@@ -1,4 +1,5 @@
-import { type Document, isMap, isScalar, isSeq } from 'yaml';
+import { type Document, isMap, isScalar, isSeq, visit } from 'yaml';
+import { presentName } from '../../job/text/keys.ts';
 import { parseJobText } from '../../job/text/text.ts';
 
 /** A value as a job file holds it: words, or a map or list of such. */
@@ -9,11 +10,17 @@ export type Path = readonly (string | number)[];
 
 export type JobDoc = Document.Parsed;
 
-/** The job file as it stands, every value the text it was written as. Throws where it is no YAML, which no text at hand is. */
+/** The job file as it stands, its keys by their names of today, every value the text it was written as. Throws where it is no YAML, which no text at hand is. */
 export function docOf(text: string): JobDoc {
   const parsed = parseJobText(text, 'job.yaml');
   if (!parsed.ok) throw new RangeError(`The job is no YAML at ${parsed.read}.`);
-  return parsed.value.document;
+  const { document } = parsed.value;
+  visit(document, {
+    Pair(_, { key }) {
+      if (isScalar(key) && typeof key.value === 'string') key.value = presentName(key.value);
+    },
+  });
+  return document;
 }
 
 /** One word for a path, for ids and look-ups. */

@@ -1,5 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
 import type { Complaint } from '../../job/text/complaint.ts';
+import { presentName } from '../../job/text/keys.ts';
 import type { Path } from './job-doc.ts';
 
 /** A mistake and the value of the job file that it is about. */
@@ -40,7 +41,7 @@ function pathsByOffset(root: unknown): Map<number, Path[]> {
     if (isMap(node)) {
       for (const { key, value } of node.items) {
         if (!isScalar(key)) continue;
-        const inner = [...path, String(key.value)];
+        const inner = [...path, presentName(String(key.value))];
         note(key.range?.[0], inner);
         walk(value, inner);
       }

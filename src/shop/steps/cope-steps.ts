@@ -95,8 +95,8 @@ export function baseApart({ solution, first, second, units }: Piece): number | u
 function edgeOf({ cope }: NamedEnd): Edge {
   const { preparation } = cope.end;
   if (preparation.edge === 'bevel') {
-    const { blunt } = preparation;
-    return { kind: 'bevel', inner: innerEdgeOf(cope), ...(blunt && { land: blunt }) };
+    const { land } = preparation;
+    return { kind: 'bevel', inner: innerEdgeOf(cope), ...(land && { land }) };
   }
   if (preparation.from === 'inside') return { kind: 'radial' };
   const off = standOffOf(cope) ?? 0;

@@ -9,7 +9,7 @@ type Units = 'mm' | 'in';
 type End = 'A' | 'B';
 
 type Edge =
-  | { readonly edge: 'bevel'; readonly blunt?: Length }
+  | { readonly edge: 'bevel'; readonly land?: Length }
   | { readonly edge: 'square'; readonly from: 'outside' | 'inside' };
 
 /** A measurement, and what gap opens if it is off by a full step. */
@@ -86,7 +86,7 @@ export const check = {
     say`${joined(where, ', ')}; ${joined(edge, ', ')}`,
   /** `bevel`, `bevel, land 1.2 mm`, `square`, `square, from the inside`. */
   edge: (asked: Edge): Said => {
-    if (asked.edge === 'bevel') return asked.blunt ? say`bevel, land ${written(asked.blunt)}` : say`bevel`;
+    if (asked.edge === 'bevel') return asked.land ? say`bevel, land ${written(asked.land)}` : say`bevel`;
     return asked.from === 'inside' ? say`square, from the inside` : say`square`;
   },
   root: (gap: Length): Said => say`root gap ${written(gap)}`,

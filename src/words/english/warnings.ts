@@ -16,7 +16,7 @@ export const warnings = {
   heelAngle: (acute: Radians): Said =>
     say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
   feather: (thin: Radians, where: Said): Said =>
-    say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`blunt\`).`,
+    say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`land\`).`,
   standsOff: (by: Mm): Said =>
     say`Cut to the inside line, the end stands off by ${mm(by)} on its outer edge: grind that back until it seats.`,
   wouldStandOff: (by: Mm): Said =>

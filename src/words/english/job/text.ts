@@ -43,6 +43,11 @@ export const text = {
     why: say`\`${asWritten(key)}\` is there already, at line ${line}`,
     instead: say`it once`,
   }),
+  /** One key under its name of today and under its former one. */
+  twoNames: (key: Said, first: Said, present: Said): Objection => ({
+    why: say`${key} and ${first} are the same thing`,
+    instead: say`${present} alone`,
+  }),
   /** `quoted` is the key as a message can hold it; the places are the keys that others stand under. */
   unknownKey: (quoted: Said, key: string, place: string, known: KnownKeys): Objection => ({
     why: say`\`${quoted}\` is not a key ${placeName(place)}`,

@@ -122,7 +122,7 @@ export const pageMeasures = {
     wall: say`wall`,
     between: say`length`,
     edge: say`edge`,
-    blunt: say`land`,
+    land: say`land`,
     from: say`cut square from`,
     root: say`root gap`,
     allowance: say`allowance`,
