@@ -77,7 +77,12 @@ async function pdfOf(
 ): Promise<Inked> {
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title, words: job.words }, printer, front);
-  const bytes = await inkPdf(set, { title, jobSource: job.source, jobName: name });
+  const bytes = await inkPdf(set, {
+    title,
+    jobSource: job.source,
+    jobName: name,
+    about: job.words.file.job,
+  });
   return { bytes, sheets: set.count };
 }
 

@@ -1,3 +1,4 @@
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 
 /**
@@ -54,7 +55,7 @@ export type Piece =
 export interface Words {
   readonly kind: 'words';
   readonly purpose: Purpose;
-  readonly text: string;
+  readonly text: Said;
   /** Height of the em, mm. */
   readonly size: Mm;
   readonly at: Point;

@@ -1,3 +1,4 @@
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { broken } from './breaking.ts';
 import type { Box, Mark, Point, Words } from './drawing.ts';
@@ -16,13 +17,13 @@ const PITCH = { close: 1.25, open: 1.4 } as const;
 export type Turn = 0 | 1 | 3;
 
 /** A run of words. `at` is the left end of its base line before it is turned. */
-export function words(text: string, size: Mm, at: Point, turn: Turn = 0): Words {
+export function words(text: Said, size: Mm, at: Point, turn: Turn = 0): Words {
   return { kind: 'words', purpose: 'words', text, size, at, turn };
 }
 
 /** Lines of one size, set close, one under the other, their left ends in line. */
 export interface Block {
-  readonly lines: readonly string[];
+  readonly lines: readonly Said[];
   readonly size: Mm;
 }
 
@@ -50,12 +51,12 @@ export function lettered(block: Block, left: Mm, bottom: Mm, turn: Turn = 0): Ma
 
 /** One line of any size, set open, under others. */
 export interface Line {
-  readonly text: string;
+  readonly text: Said;
   readonly size: Mm;
 }
 
 /** A text in lines of one size, no wider than `width`. */
-export function linesOf(text: string, size: Mm, width: Mm): Line[] {
+export function linesOf(text: Said, size: Mm, width: Mm): Line[] {
   return broken(text, size, width).map((each) => ({ text: each, size }));
 }
 

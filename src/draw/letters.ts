@@ -1,3 +1,4 @@
+import { partOf, type Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import {
   ADVANCES,
@@ -54,9 +55,10 @@ export function lacking(text: string): string[] {
  * A text composed (NFC), with each sign that the font lacks written out as `[U+6F22]`: an embedded font draws what
  * it lacks as nothing at all, and a hole in a name or a dimension is worse than an ugly one. Never throws.
  */
-export function spelled(text: string): string {
+export function spelled(text: Said): Said {
   if (PLAIN.test(text)) return text;
-  return Array.from(text.normalize('NFC'), (sign) => (has(sign) ? sign : spelledSign(sign))).join('');
+  const signs = Array.from(text.normalize('NFC'), (sign) => (has(sign) ? sign : spelledSign(sign)));
+  return partOf(text, signs.join(''));
 }
 
 /** Signs of ASCII, all of which the font has: most texts are made of nothing else. */

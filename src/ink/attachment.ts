@@ -1,11 +1,12 @@
 import { type PDFContext, PDFHexString, type PDFRef } from 'pdf-lib';
+import type { Said } from '../measure/said.ts';
 import type { Store } from './stored.ts';
 
 /**
  * A text kept inside the PDF as an embedded file (ISO 32000-1, 7.11.4), undated, so that the same job gives the same bytes.
  * Returns the reference to its file specification.
  */
-export function attach(context: PDFContext, store: Store, name: string, text: string): PDFRef {
+export function attach(context: PDFContext, store: Store, name: string, text: string, about?: Said): PDFRef {
   const bytes = new TextEncoder().encode(text);
   const file = context.register(
     store.stream(bytes, {
@@ -20,7 +21,7 @@ export function attach(context: PDFContext, store: Store, name: string, text: st
       F: PDFHexString.fromText(name),
       UF: PDFHexString.fromText(name),
       EF: { F: file, UF: file },
-      Desc: PDFHexString.fromText('The job these sheets were printed from'),
+      ...(about !== undefined && { Desc: PDFHexString.fromText(about) }),
       AFRelationship: 'Source',
     }),
   );

@@ -4,6 +4,7 @@ import { PENS } from '../draw/pens.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Placement } from '../tiler/sheets.ts';
+import { asWritten } from '../words/said.ts';
 import { type Group, group } from './dxf-group.ts';
 import { layerOf, PATTERN, SCALE_BAR, section, tables } from './dxf-layers.ts';
 import { patternOf } from './dxf-pattern.ts';
@@ -138,7 +139,7 @@ const LABEL: Mm = 4;
 function scaleBar(): Group[] {
   const line = (from: Point, to: Point): Group[] =>
     polyline(SCALE_BAR, { start: from, pieces: [{ kind: 'line', to }], closed: false }, { x: 0, y: BAR_Y });
-  const label = `${BAR} mm`;
+  const label = asWritten(`${BAR} mm`);
   const at = { x: (BAR - widthOf(label, LABEL)) / 2, y: 1 };
   const words: Words = { kind: 'words', purpose: 'words', text: label, size: LABEL, at, turn: 0 };
   return [

@@ -1,4 +1,5 @@
 import { PDFContext, type PDFDict, PDFHexString, PDFName, type PDFRef, PDFWriter } from 'pdf-lib';
+import type { Said } from '../measure/said.ts';
 import type { SheetSet } from '../tiler/sheets.ts';
 import { attach } from './attachment.ts';
 import { embedFont } from './embedded-font.ts';
@@ -11,6 +12,8 @@ export interface PdfInfo {
   readonly title: string;
   /** The job file as the person wrote it; it travels inside the PDF, byte for byte. Sheets of no job have none. */
   readonly jobSource?: string;
+  /** What the job file inside is, for those who find it there. */
+  readonly about?: Said;
   /** The job file's name without its ending. */
   readonly jobName: string;
 }
@@ -47,7 +50,7 @@ function catalog(context: PDFContext, store: Store, pages: PDFRef, info: PdfInfo
   });
   if (info.jobSource === undefined) return catalog;
   const name = `${info.jobName}.copeleaf.yaml`;
-  const job = attach(context, store, name, info.jobSource);
+  const job = attach(context, store, name, info.jobSource, info.about);
   catalog.set(
     PDFName.of('Names'),
     context.obj({ EmbeddedFiles: { Names: [PDFHexString.fromText(name), job] } }),

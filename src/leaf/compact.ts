@@ -1,12 +1,16 @@
 import type { Drawing, Mark, Path, Piece, Point, Purpose } from '../draw/drawing.ts';
 import { PENS } from '../draw/pens.ts';
+import type { Said } from '../measure/said.ts';
+import { asWritten } from '../words/said.ts';
+
+const NOTHING = asWritten('');
 
 /**
  * The same drawing in an eighth of the memory: its marks are kept as one row of numbers, and made again each time that
  * they are asked for. A job of a thousand tubes has two thousand leaves to keep until each has its place on a sheet.
  */
 export function compact({ name, box, marks }: Drawing): Drawing {
-  const texts: string[] = [];
+  const texts: Said[] = [];
   const numbers: number[] = [];
   for (const mark of marks) write(mark, numbers, texts);
   const row = new Float64Array(numbers);
@@ -23,7 +27,7 @@ const KINDS = ['stroke', 'fill', 'words'] as const;
 const PURPOSES = Object.keys(PENS).filter((key): key is Purpose => key in PENS);
 const TURNS = [0, 1, 2, 3] as const;
 
-function write(mark: Mark, row: number[], texts: string[]): void {
+function write(mark: Mark, row: number[], texts: Said[]): void {
   row.push(KINDS.indexOf(mark.kind), PURPOSES.indexOf(mark.purpose));
   if (mark.kind !== 'words') {
     writePath(mark.path, row);
@@ -41,7 +45,7 @@ function writePath({ start, pieces, closed }: Path, row: number[]): void {
   }
 }
 
-function marksOf(row: Float64Array, texts: readonly string[]): Mark[] {
+function marksOf(row: Float64Array, texts: readonly Said[]): Mark[] {
   const marks: Mark[] = [];
   let place = 0;
   let text = 0;
@@ -62,7 +66,7 @@ function marksOf(row: Float64Array, texts: readonly string[]): Mark[] {
     const purpose = PURPOSES[next()] ?? 'guide';
     if (kind === 'words') {
       const [size, at, turn] = [next(), point(), TURNS[next()] ?? 0];
-      marks.push({ kind, purpose, text: texts[text++] ?? '', size, at, turn });
+      marks.push({ kind, purpose, text: texts[text++] ?? NOTHING, size, at, turn });
     } else {
       marks.push({ kind, purpose, path: path() });
     }

@@ -1,4 +1,5 @@
 import type { Box, Drawing } from '../draw/drawing.ts';
+import type { Said } from '../measure/said.ts';
 
 /** Which way something lies on paper. */
 export type Way = 'up' | 'down';
@@ -6,7 +7,7 @@ export type Way = 'up' | 'down';
 /** One end of one tube on paper, in the two pieces that may lie apart. */
 export interface Leaf {
   /** For maps, neighbours' names and messages, e.g. "bunk stay, end A". */
-  readonly title: string;
+  readonly title: Said;
   /** The tube and hand that it belongs to, where there may be others. */
   readonly of?: string;
   /** The flat pattern with its tab and hatch: may be turned, may be cut into tiles. */

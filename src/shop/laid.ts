@@ -4,7 +4,7 @@ import { heightOf, LARGE, type Line, setLines } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
-import type { Said } from '../measure/said.ts';
+import { partOf, type Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** Marks from a top edge down, and where they end. */
@@ -24,13 +24,10 @@ export interface Item {
 const A_LENGTH = /(\d) (mm|in)\b/g;
 const BOUND = '\u00a0';
 
-function unbound(word: string): string {
-  return word.replaceAll(BOUND, ' ');
-}
-
 /** A text in lines of one size, no wider than `width`, under `at`. */
 export function layText(text: Said, size: Mm, at: Point, width: Mm): Laid {
-  const words = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ').map(unbound);
+  const bound = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ');
+  const words = bound.map((word) => partOf(text, word.replaceAll(BOUND, ' ')));
   const lines = brokenTo(measured(words, size), width).map((line): Line => ({ text: line, size }));
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
 }

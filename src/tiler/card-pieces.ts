@@ -4,6 +4,7 @@ import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
 import { heightOf, SMALL, words, wordsBox } from '../draw/lettering.ts';
 import { DESCENT } from '../draw/letters.ts';
 import { HALF_LINE } from '../draw/pens.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Size } from './free-room.ts';
 
@@ -22,7 +23,7 @@ const BETWEEN_FACTS: Mm = 0.4;
  * A card that is too large for a sheet's room, upright and turned, in pieces that are not, each but the first with its leaf's title:
  * cut where no ink is, between facts rather than between lines, between columns where that fails. The card itself where that fails too.
  */
-export function cardPieces(card: Drawing, title: string, room: Size): readonly Drawing[] {
+export function cardPieces(card: Drawing, more: Said, room: Size): readonly Drawing[] {
   const items = card.marks.map((mark) => ({ mark, box: boxOf(mark) }));
   const pieces = divided(items, {
     width: room.width - LABEL - 2 * HALF_LINE,
@@ -34,7 +35,7 @@ export function cardPieces(card: Drawing, title: string, room: Size): readonly D
     const marks = piece.map(({ mark }) => mark);
     const name = `${card.name}, piece ${index + 1}`;
     if (index === 0) return { name, box, marks };
-    const text = shortened(`${title}, more`, SMALL, across(box));
+    const text = shortened(more, SMALL, across(box));
     const label = words(text, SMALL, { x: box.left, y: box.top + DESCENT * SMALL });
     return { name, box: { ...box, top: box.top + LABEL }, marks: [label, ...marks] };
   });

@@ -7,7 +7,7 @@ import type { Printer } from '../job/paper/printer.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten } from '../words/said.ts';
+import { asWritten, joined } from '../words/said.ts';
 import { ABOVE_BAR, BAR_PITCH, BARS_HEIGHT, BARS_LENGTH, BELOW_BAR, bars } from './bars.ts';
 import { LINE_ROOM, type Page } from './page.ts';
 import type { Placement } from './sheets.ts';
@@ -149,7 +149,7 @@ function standingBars({ left, top }: Box, stripTop: Mm, words: Language): Placem
 }
 
 function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
-  const set = (text: string, size: Mm): Line[] => linesOf(text, size, width);
+  const set = (text: Said, size: Mm): Line[] => linesOf(text, size, width);
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(asWritten(named.job)), PLAIN), width),
     ...(named.printer ? set(drawnFor(named.printer, named.words), SMALL) : []),
@@ -168,11 +168,14 @@ function atMost(count: number, lines: readonly Line[], width: Mm): Line[] {
   if (lines.length <= count) return [...lines];
   const kept = lines.slice(0, count);
   const last = kept.pop();
-  const rest = lines.slice(count - 1).map(({ text }) => text);
-  return last === undefined ? [] : [...kept, { ...last, text: shortened(rest.join(' '), last.size, width) }];
+  const rest = joined(
+    lines.slice(count - 1).map(({ text }) => text),
+    ' ',
+  );
+  return last === undefined ? [] : [...kept, { ...last, text: shortened(rest, last.size, width) }];
 }
 
-function fitting(text: string, width: Mm): Line {
+function fitting(text: Said, width: Mm): Line {
   const size = [LARGE, PLAIN].find((each) => widthOf(text, each) <= width);
   return size === undefined ? { text: shortened(text, SMALL, width), size: SMALL } : { text, size };
 }

@@ -71,7 +71,7 @@ function table(
 ): { page: Page; furniture: Furniture; shapes: Shape[] } | { error: unknown } {
   const furniture = furnish(page, named);
   try {
-    return { page, furniture, shapes: leaves.map((leaf) => shapeOf(leaf, furniture.content)) };
+    return { page, furniture, shapes: leaves.map((leaf) => shapeOf(leaf, furniture.content, named.words)) };
   } catch (error) {
     return { error };
   }

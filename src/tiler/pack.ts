@@ -2,6 +2,7 @@ import { across, grown, holds, moved, turned, upright } from '../draw/boxes.ts';
 import type { Box, Drawing, Point } from '../draw/drawing.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Language } from '../words/language.ts';
 import { cardPieces } from './card-pieces.ts';
 import { type FreeRoom, placeNear, places, type Size, takes, without } from './free-room.ts';
 import { LINE_ROOM } from './page.ts';
@@ -78,8 +79,8 @@ export interface Manner {
 }
 
 /** How a leaf goes on a sheet with this room. Throws a RangeError where its card goes on none, nor can be cut into pieces that do. */
-export function shapeOf(leaf: Leaf, content: Box): Shape {
-  const cards = cardsOf(leaf, content);
+export function shapeOf(leaf: Leaf, content: Box, words: Language): Shape {
+  const cards = cardsOf(leaf, content, words);
   const turns = turnsIn(content, leaf.wrap);
   if (turns.length > 0) return { leaf, cards, turns };
   const { room } = headOf(content);
@@ -91,11 +92,11 @@ function turnsIn(content: Box, drawing: Drawing): (0 | 1)[] {
   return ([0, 1] as const).filter((turn) => takes(content, sizeOf(drawing, turn)));
 }
 
-function cardsOf({ card, title }: Leaf, content: Box): Card[] {
+function cardsOf({ card, title }: Leaf, content: Box, { sheets }: Language): Card[] {
   const whole = turnsIn(content, card)[0];
   if (whole !== undefined) return [{ drawing: card, turn: whole }];
   const room = { width: across(content), height: upright(content) };
-  return cardPieces(card, title, room).map((drawing) => {
+  return cardPieces(card, sheets.more(title), room).map((drawing) => {
     const turn = turnsIn(content, drawing)[0];
     if (turn !== undefined) return { drawing, turn };
     throw new RangeError(

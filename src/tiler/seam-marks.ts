@@ -91,7 +91,8 @@ function diamondOff(words: readonly Box[], seam: Seam, wish: Mm, last: Mm): Diam
 function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   const free = seam.marks.to - seam.marks.from - 2 * (DIAMOND + 1);
   const arrows = seam.role === 'lay' ? 2 * (ARROW_BESIDE + 1) : 0;
-  const text = seam.texts.find((each) => widthOf(each, SMALL) + arrows <= free) ?? seam.texts.at(-1) ?? '';
+  const text = seam.texts.find((each) => widthOf(each, SMALL) + arrows <= free) ?? seam.texts.at(-1);
+  if (text === undefined) return [];
   const half = widthOf(text, SMALL) / 2;
   const middle = (seam.marks.from + seam.marks.to) / 2;
   const base = baseLine(seam);

@@ -7,6 +7,7 @@ import type { Way } from '../leaf/leaf.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
+import { asWritten } from '../words/said.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
 /** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */
@@ -46,13 +47,13 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
   const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
   const left = strip.left + width * tiling.columns + AIR;
   const room = strip.right - left;
-  const towards = joint ? say.toJoint(ARROWS[joint][tiling.turn]) : '';
-  const place = `${say.place(tile.row, tiling.rows, tile.column, tiling.columns)}${towards}`;
+  const row = say.place(tile.row, tiling.rows, tile.column, tiling.columns);
+  const place = joint ? say.toJoint(row, ARROWS[joint][tiling.turn]) : row;
   const titleRoom = room - widthOf(`${place} · `, PLAIN);
   const lines: Line[] = [
-    { text: `${place} · ${shortened(spelled(title), PLAIN, titleRoom)}`, size: PLAIN },
+    { text: say.titled(place, shortened(spelled(title), PLAIN, titleRoom)), size: PLAIN },
     { text: shortened(say.neighbours(beside), SMALL, room), size: SMALL },
-    ...linesOf((alone ? '' : say.cutOffFirst) + say.taping(tiling.rows, tiling.columns), SMALL, room),
+    ...linesOf(say.taping(tiling.rows, tiling.columns, alone), SMALL, room),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }
@@ -72,7 +73,7 @@ function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, 
     ];
     const edge = outline('frame', { x: left, y: top }, ...corners);
     if (tile === here) return [edge, solid('frame', { x: left, y: top }, ...corners)];
-    const number = `${sheets[index] ?? ''}`;
+    const number = asWritten(`${sheets[index] ?? ''}`);
     const wide = widthOf(number, SMALL);
     if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];
     const at = { x: left + (width - wide) / 2, y: top - height / 2 - SMALL * DESCENT - 0.25 };

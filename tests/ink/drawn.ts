@@ -2,6 +2,7 @@ import type { Drawing, Mark, Point, Purpose, Stroke, Words } from '../../src/dra
 import { inkPdf, type PdfInfo } from '../../src/ink/pdf.ts';
 import type { Mm } from '../../src/measure/units.ts';
 import type { Sheet } from '../../src/tiler/sheets.ts';
+import { asWritten } from '../../src/words/said.ts';
 
 export const A4 = { width: 210, height: 297 };
 export const LETTER = { width: 215.9, height: 279.4 };
@@ -19,7 +20,7 @@ export function line(purpose: Purpose, start: Point, to: Point): Stroke {
 }
 
 export function words(text: string, size: Mm, at: Point, turn: Words['turn'] = 0): Words {
-  return { kind: 'words', purpose: 'words', text, size, at, turn };
+  return { kind: 'words', purpose: 'words', text: asWritten(text), size, at, turn };
 }
 
 /** A sheet that shows drawings where they were drawn. */

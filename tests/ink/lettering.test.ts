@@ -7,6 +7,7 @@ import type { Words } from '../../src/draw/drawing.ts';
 import { CAP_HEIGHT, lacking, letterOf, spelled, widthOf } from '../../src/draw/letters.ts';
 import { CODE_POINTS } from '../../src/draw/metrics.generated.ts';
 import { FONT_DEFLATED, FONT_LENGTH } from '../../src/ink/font.generated.ts';
+import { asWritten } from '../../src/words/said.ts';
 import { A4, a4, drawing, sheet, words } from './drawn.ts';
 import { inkAt, inksFrom, type Raster, rasterOf, textOf } from './raster.ts';
 
@@ -46,7 +47,7 @@ const INKED = SIGNS.filter((sign) => sign.trim() !== '');
 
 test.each(Object.entries(WRITTEN))('%s can be written', (_, text) => {
   expect(lacking(text)).toEqual([]);
-  expect(spelled(text)).toBe(text.normalize('NFC'));
+  expect(spelled(asWritten(text))).toBe(text.normalize('NFC'));
   for (const sign of text.normalize('NFC')) expect(letterOf(sign).glyph).toBeGreaterThan(0);
 });
 
@@ -165,10 +166,10 @@ test('the font that is embedded holds each sign of the table, under the number t
 
 describe('a sign that the font lacks', () => {
   test('is spelled out where it stands', () => {
-    expect(spelled('漢 38.1')).toBe('[U+6F22] 38.1');
-    expect(spelled('a🚲b')).toBe('a[U+1F6B2]b');
-    expect(spelled('שלום')).toBe('[U+05E9][U+05DC][U+05D5][U+05DD]');
-    expect(spelled('tab\there')).toBe('tab[U+0009]here');
+    expect(spelled(asWritten('漢 38.1'))).toBe('[U+6F22] 38.1');
+    expect(spelled(asWritten('a🚲b'))).toBe('a[U+1F6B2]b');
+    expect(spelled(asWritten('שלום'))).toBe('[U+05E9][U+05DC][U+05D5][U+05DD]');
+    expect(spelled(asWritten('tab\there'))).toBe('tab[U+0009]here');
   });
 
   test('is told once, in the order they come', () => {
@@ -176,12 +177,12 @@ describe('a sign that the font lacks', () => {
   });
 
   test('can be measured as it is spelled, and never as it is not', () => {
-    expect(widthOf(spelled('漢'), 4)).toBeCloseTo(widthOf('[U+6F22]', 4), 12);
+    expect(widthOf(spelled(asWritten('漢')), 4)).toBeCloseTo(widthOf('[U+6F22]', 4), 12);
     expect(() => widthOf('漢', 4)).toThrow('[U+6F22]');
   });
 
   test('is not what composes into one it has', () => {
-    expect(spelled('e\u0301 A\u030a o\u031b\u0323')).toBe('é Å ợ');
-    expect(spelled('x\u0301')).toBe('x[U+0301]');
+    expect(spelled(asWritten('e\u0301 A\u030a o\u031b\u0323'))).toBe('é Å ợ');
+    expect(spelled(asWritten('x\u0301'))).toBe('x[U+0301]');
   });
 });

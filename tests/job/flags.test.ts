@@ -40,7 +40,8 @@ describe('flags are read as a job file of one end', () => {
 });
 
 test('the land is given by its former flag too, and by one of the two', () => {
-  const asked = (flags: EndFlags) => jobFromFlags({ ...RUNG, edge: 'bevel', ...flags }, { words: ENGLISH, paper: A4 });
+  const asked = (flags: EndFlags) =>
+    jobFromFlags({ ...RUNG, edge: 'bevel', ...flags }, { words: ENGLISH, paper: A4 });
   expect(asked({ blunt: '1' }).tubes).toEqual(asked({ land: '1' }).tubes);
   expect(asked({ blunt: '1' }).source).toContain('land: 1');
   expect(refusalOf(() => asked({ land: '1', blunt: '1' }))).toMatchObject([

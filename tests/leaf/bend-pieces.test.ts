@@ -4,6 +4,7 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { asWritten } from '../../src/words/said.ts';
 import { readSample } from '../job/sample.ts';
 
 function solved(tube: string): TubeSolution {
@@ -45,7 +46,7 @@ describe('a bend of straight pieces', () => {
 });
 
 test('an angle has one sign for its degrees, however it was written', () => {
-  expect(ENGLISH.card.degreeSigns('62deg; 0.5 degrees, 7 deg off square; 12°')).toBe(
+  expect(ENGLISH.card.degreeSigns(asWritten('62deg; 0.5 degrees, 7 deg off square; 12°'))).toBe(
     '62°; 0.5°, 7° off square; 12°',
   );
 });

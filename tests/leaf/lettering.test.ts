@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
 import { broken } from '../../src/draw/breaking.ts';
 import { widthOf } from '../../src/draw/letters.ts';
+import { asWritten } from '../../src/words/said.ts';
 
 const SIZE = 2.2;
-const TEXT = 'along the spine to the base edge of end B.';
+const TEXT = asWritten('along the spine to the base edge of end B.');
 
 it("an end's letter is never alone on a line, whatever the line's length", () => {
   for (let width = 12; width < 70; width += 0.25) {
@@ -16,6 +17,6 @@ it("an end's letter is never alone on a line, whatever the line's length", () =>
 
 it('what can not stay together on one line is parted before a word is cut', () => {
   const width = widthOf('mmmm', SIZE);
-  expect(broken('mmmm B', SIZE, width)).toEqual(['mmmm', 'B']);
-  expect(broken('mmmmmm B', SIZE, width)).toEqual(['mmmm', 'mm B']);
+  expect(broken(asWritten('mmmm B'), SIZE, width)).toEqual(['mmmm', 'B']);
+  expect(broken(asWritten('mmmmmm B'), SIZE, width)).toEqual(['mmmm', 'mm B']);
 });

@@ -50,7 +50,9 @@ describe('a value that is written into a job', () => {
     expect(withValue(older, ['tube', 'land'], '0.8mm')).toBe(older.replace('1mm', '0.8mm'));
     const wrong = older.replace('1mm', 'x');
     const outcome = workOut(wrong, ENGLISH);
-    expect(outcome.kind === 'refused' && outcome.problems.map(({ path }) => path)).toEqual([['tube', 'land']]);
+    expect(outcome.kind === 'refused' && outcome.problems.map(({ path }) => path)).toEqual([
+      ['tube', 'land'],
+    ]);
   });
 
   test('takes its usual place among the keys, whatever was filled in first', () => {

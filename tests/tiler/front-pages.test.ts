@@ -6,6 +6,7 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { asWritten } from '../../src/words/said.ts';
 import { readSample } from '../job/sample.ts';
 
 const JOB = readSample('copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 60 } } }\n');
@@ -19,7 +20,7 @@ function laid(ask: SheetAsk): { set: LaidSheets; room: Box } {
   let room: Box = { left: 0, right: 0, bottom: 0, top: 0 };
   const set = laySheets(LEAVES, ask, { job: 'trailer', words: ENGLISH }, undefined, (given) => {
     room = given;
-    return [0, 1].map((n) => () => [words(`front ${n}`, 3, { x: given.left, y: given.top - 3 })]);
+    return [0, 1].map((n) => () => [words(asWritten(`front ${n}`), 3, { x: given.left, y: given.top - 3 })]);
   });
   return { set, room };
 }

@@ -3,6 +3,7 @@ import type { SheetAsk } from '../../src/job/job.ts';
 import type { Paper } from '../../src/job/paper/paper.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
 import type { Length } from '../../src/measure/units.ts';
+import { asWritten } from '../../src/words/said.ts';
 
 /** Leaves with no geometry in them: a frame, a wave for the cut, a card with a line of words. */
 export function leafOf(
@@ -12,7 +13,7 @@ export function leafOf(
   keepWhole: readonly Box[] = [],
 ): Leaf {
   return {
-    title,
+    title: asWritten(title),
     wrap: wrapOf(`${title}, wrap`, ...wrap),
     card: cardOf(`${title}, card`, ...card),
     keepWhole,
@@ -41,7 +42,7 @@ function cardOf(name: string, width: number, height: number): Drawing {
   const words: Mark = {
     kind: 'words',
     purpose: 'words',
-    text: 'card',
+    text: asWritten('card'),
     size: 3,
     at: { x: 2, y: height - 4 },
     turn: 0,

@@ -7,6 +7,7 @@ import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } f
 import { solid } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import { joined } from '../../words/said.ts';
 
 /** Words that belong near a point of a drawing. */
 export interface Note {
@@ -32,7 +33,7 @@ export function placeNotes(field: Field, notes: readonly Note[]): Placed {
       const ways = heading === undefined ? [plain] : [note, plain];
       return {
         places: inTurn(ways, (way) => placesFor(field, way)),
-        otherwise: heading === undefined ? note.text : `${heading}, ${note.text}`,
+        otherwise: heading === undefined ? note.text : joined([heading, note.text], ', '),
       };
     }),
   );

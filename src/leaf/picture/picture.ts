@@ -6,13 +6,14 @@ import { distance, legsOf, onWay, point, type Segment } from '../../draw/path.ts
 import { addBarrier, type Candidate, emptyField, type Field, place, withRoom } from '../../draw/placer.ts';
 import { simplified } from '../../draw/simplify.ts';
 import { line, linesAlong } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
 export interface Picture {
   readonly lines: readonly Line[];
   readonly axes: readonly Segment[];
-  readonly words: readonly { readonly text: string; readonly at: Point; readonly way: Point }[];
+  readonly words: readonly { readonly text: Said; readonly at: Point; readonly way: Point }[];
 }
 
 /** A line of a picture. */

@@ -42,7 +42,7 @@ export interface Wrap {
   readonly drawing: Drawing;
   readonly cut: readonly Segment[];
   /** What found no room on the wrap, to stand on the card. */
-  readonly beside: readonly string[];
+  readonly beside: readonly Said[];
   /** Whether there are ticks at the kinks of the cut, for the card to say what they are. */
   readonly ticked: boolean;
 }

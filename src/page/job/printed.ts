@@ -37,5 +37,10 @@ export function sheetsOfJob(
 
 /** The PDF of a whole job, byte for byte the one that the command makes of its file. */
 export async function pdfOfJob(job: Job, sheets: LaidSheets, name: string): Promise<Uint8Array> {
-  return inkPdf(sheets, { title: job.title ?? name, jobSource: job.source, jobName: name });
+  return inkPdf(sheets, {
+    title: job.title ?? name,
+    jobSource: job.source,
+    jobName: name,
+    about: job.words.file.job,
+  });
 }

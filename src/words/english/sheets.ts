@@ -19,6 +19,8 @@ export const sheets = {
   cautions: say`Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper template proves no strength.`,
   /** Across and up are saved as they are on upright paper. */
   sideways: say`This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.`,
+  /** Of a card's further pieces. */
+  more: (title: Said): Said => say`${title}, more`,
   number: (sheet: number, of: number, paper: Said): Said => say`Sheet ${sheet} of ${of} · ${paper}`,
   drawnFor: (printer: string, across: Said, up: Said): Said =>
     say`Drawn for the printer “${asWritten(printer)}”, which made ${across} across, ${up} up.`,
@@ -29,7 +31,8 @@ export const sheets = {
     place: (row: number, rows: number, column: number, columns: number): Said =>
       say`row ${row} of ${rows}, column ${column} of ${columns}`,
     /** `arrow` points the way on the sheet. */
-    toJoint: (arrow: string): Said => say` · ${asWritten(arrow)} to joint`,
+    toJoint: (place: Said, arrow: string): Said => say`${place} · ${asWritten(arrow)} to joint`,
+    titled: (place: Said, title: Said): Said => say`${place} · ${title}`,
     neighbours: (beside: Neighbours): Said =>
       joined(
         (['left', 'right', 'above', 'below'] as const).flatMap((side) => {
@@ -38,14 +41,8 @@ export const sheets = {
         }),
         ' · ',
       ),
-    cutOffFirst: say`First cut off what else lies here. `,
-    taping: (rows: number, columns: number): Said => {
-      if (rows === 1)
-        return say`Tape from left to right: trim on the trim line, lay on the line that says so.`;
-      if (columns === 1)
-        return say`Tape from the foot up: trim on the trim line, lay on the line that says so.`;
-      return say`Tape each row from left to right; then trim its foot and lay it on the row below.`;
-    },
+    taping: (rows: number, columns: number, alone: boolean): Said =>
+      alone ? taping(rows, columns) : say`First cut off what else lies here. ${taping(rows, columns)}`,
     /** Longest first. */
     trim: (sheet: number, rowFirst: boolean): readonly Said[] => {
       const first = rowFirst ? say`tape the row first, then ` : say``;
@@ -64,3 +61,9 @@ export const sheets = {
     ],
   },
 };
+
+function taping(rows: number, columns: number): Said {
+  if (rows === 1) return say`Tape from left to right: trim on the trim line, lay on the line that says so.`;
+  if (columns === 1) return say`Tape from the foot up: trim on the trim line, lay on the line that says so.`;
+  return say`Tape each row from left to right; then trim its foot and lay it on the row below.`;
+}
