@@ -2,7 +2,7 @@ import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
 import { reportJob } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
-import { joined, linesOf } from '../words/said.ts';
+import { endedLines, joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
@@ -23,7 +23,7 @@ export async function check(path: string | undefined, options: CheckOptions, she
   const result =
     as === 'json'
       ? jsonOf(reportsAsData(reports))
-      : linesOf([
+      : endedLines([
           joined(
             reports.map((report) => checkReport(report, shell.words)),
             '\n\n\n',

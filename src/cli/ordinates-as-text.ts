@@ -4,7 +4,7 @@ import { inchFraction } from '../measure/write.ts';
 import type { Ordinate, OrdinateTable } from '../saddle/ordinates.ts';
 import type { Section } from '../space/section.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten, inColumn, joined, linesOf } from '../words/said.ts';
+import { asWritten, endedLines, inColumn, joined } from '../words/said.ts';
 
 type Units = 'mm' | 'in';
 
@@ -31,7 +31,7 @@ function tableAsText(table: OrdinateTable, units: Units, { ordinates: words }: L
     ...numbersOf(row, solution.section, units).map(asWritten),
     ...(row.contact ? [] : [words.misses]),
   ]);
-  return linesOf([
+  return endedLines([
     words.headline(solution.tube.name, end, solution.hand === 'opposite'),
     words.setbacks(units),
     words.roundMeans,

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Server } from 'node:http';
 import type { Said } from '../measure/said.ts';
-import { linesOf } from '../words/said.ts';
+import { endedLines } from '../words/said.ts';
 import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
@@ -16,13 +16,13 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
   const text = await readFile(new URL('dist/copeleaf.html', shell.home));
   if (out !== undefined) {
     await writeResult(out, text, shell);
-    if (out !== '-') shell.err(linesOf([answers.pageWritten(out)]));
+    if (out !== '-') shell.err(endedLines([answers.pageWritten(out)]));
     return;
   }
   const server = await serverOf(text, answers.onlyPage);
   const port = await listening(server, USUAL_PORT).catch(() => listening(server, ANY_PORT));
   await shell.out(dataOf(`http://127.0.0.1:${port}/\n`));
-  shell.err(linesOf([answers.pageServed]));
+  shell.err(endedLines([answers.pageServed]));
   await new Promise((done) => server.once('close', done));
 }
 
@@ -40,7 +40,7 @@ async function serverOf(text: Buffer, otherwise: Said): Promise<Server> {
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
     });
-    response.end(found ? text : linesOf([otherwise]));
+    response.end(found ? text : endedLines([otherwise]));
   });
 }
 

@@ -1,4 +1,4 @@
-import { lacking } from '../draw/letters.ts';
+import { missingSigns } from '../draw/letters.ts';
 import { inkDxf } from '../ink/dxf.ts';
 import { inkPdf } from '../ink/pdf.ts';
 import type { EndFlags } from '../job/flags.ts';
@@ -11,7 +11,7 @@ import { solveJob, type TubeSolution } from '../saddle/solve.ts';
 import { shopPack } from '../shop/pack.ts';
 import { type FrontPages, laySheets } from '../tiler/lay-sheets.ts';
 import type { Language } from '../words/language.ts';
-import { linesOf } from '../words/said.ts';
+import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
@@ -53,7 +53,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const target = out ?? `${name}.${as}`;
   await writeResult(target, bytes, shell);
   if (target === '-') return;
-  shell.err(linesOf([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
+  shell.err(endedLines([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
 
 /** What a printer draws short takes more of the paper. */
@@ -108,16 +108,16 @@ function drawLeaves(
   progress.end();
   if (footprints) {
     const why = solutions.flatMap((solution) => withoutFootprint(solution, shell.words));
-    shell.err(linesOf([...new Set(why)]));
+    shell.err(endedLines([...new Set(why)]));
   }
   return leaves;
 }
 
 /** What the font lacks is told, and printed as its code. */
 function tellLacking(job: Job, shell: Shell): void {
-  const signs = lacking([job.title ?? '', ...job.tubes.map((tube) => tube.name)].join(''));
+  const signs = missingSigns([job.title ?? '', ...job.tubes.map((tube) => tube.name)].join(''));
   for (const sign of signs) {
     const code = `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
-    shell.err(linesOf([shell.words.commandAnswers.lacking(sign, code)]));
+    shell.err(endedLines([shell.words.commandAnswers.lacking(sign, code)]));
   }
 }

@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { nearest } from '../job/text/nearest.ts';
 import type { Said } from '../measure/said.ts';
-import { asWritten, inColumn, joined, linesOf } from '../words/said.ts';
+import { asWritten, endedLines, inColumn, joined } from '../words/said.ts';
 import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
@@ -21,7 +21,7 @@ export async function starter(
     .filter((file) => file.endsWith('.yaml'))
     .map((file) => file.slice(0, -5));
   if (name === undefined) {
-    return shell.out(linesOf(await Promise.all(names.sort().map((each) => lineOf(each, shell)))));
+    return shell.out(endedLines(await Promise.all(names.sort().map((each) => lineOf(each, shell)))));
   }
   if (!names.includes(name)) {
     const near = nearest(name, names);
@@ -32,7 +32,7 @@ export async function starter(
     throw refuse('file-exists', target, target, faults.fileExists, words);
   }
   await writeResult(target, dataOf(await textOf(name, shell)), shell);
-  if (target !== '-') shell.err(linesOf([words.commandAnswers.starterWritten(target)]));
+  if (target !== '-') shell.err(endedLines([words.commandAnswers.starterWritten(target)]));
 }
 
 async function textOf(name: string, shell: Shell): Promise<string> {

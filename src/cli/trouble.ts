@@ -1,8 +1,8 @@
 import { type Complaint, Refusal } from '../job/text/complaint.ts';
-import { onOneLine, shortened } from '../job/text/quoting.ts';
+import { clipped, onOneLine } from '../job/text/quoting.ts';
 import { partOf, type Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
-import { asWritten, linesOf, type Objection } from '../words/said.ts';
+import { asWritten, endedLines, type Objection } from '../words/said.ts';
 import type { Shell } from './shell.ts';
 
 export const DONE = 0;
@@ -31,7 +31,7 @@ export function refuse(
   { commandFaults }: Language,
 ): Refusal {
   const quoted = (text: string, most?: number): Said =>
-    asWritten(shortened(onOneLine(text), most)) || commandFaults.nothing;
+    asWritten(clipped(onOneLine(text), most)) || commandFaults.nothing;
   const complaint = { code, file: quoted(file), read: quoted(read), why: quoted(why, 200) };
   return new Refusal([{ ...complaint, instead: partOf(instead, onOneLine(instead)) }]);
 }
@@ -45,7 +45,7 @@ export function refuseArgument(code: string, read: string, objection: Objection,
 export function tell(error: unknown, { words, err }: Shell, asJson: boolean): number {
   const { complaints, exit } = complaintsOf(error, words);
   err(
-    linesOf(
+    endedLines(
       asJson
         ? [asWritten(JSON.stringify({ errors: complaints.map(asData) }))]
         : complaints.map(words.commandFaults.block),

@@ -59,7 +59,7 @@ export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): bo
 }
 
 /** The smallest box round both. */
-export function joined(a: Box, b: Box): Box {
+export function boxRoundBoth(a: Box, b: Box): Box {
   return {
     left: Math.min(a.left, b.left),
     bottom: Math.min(a.bottom, b.bottom),

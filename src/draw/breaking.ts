@@ -13,13 +13,13 @@ interface Word {
 }
 
 /** Words measured once, to be broken to many widths. */
-export interface Measured {
+export interface MeasuredWords {
   readonly size: Mm;
   readonly words: readonly Word[];
 }
 
 /** Words of this size, each with its width. */
-export function measured(words: readonly Said[], size: Mm): Measured {
+export function measured(words: readonly Said[], size: Mm): MeasuredWords {
   return { size, words: words.map((text) => ({ text, wide: widthOf(text, size) })) };
 }
 
@@ -33,7 +33,7 @@ export function wordsIn(text: Said): Said[] {
 const BREAKS = / (?!\p{Lu}[.,:;)]*(?: |$))/u;
 
 /** Words in lines no wider than `width`, as `broken` does it. */
-export function brokenTo({ size, words }: Measured, width: Mm): Said[] {
+export function brokenTo({ size, words }: MeasuredWords, width: Mm): Said[] {
   const space = widthOf(' ', size);
   const fitting = words.every(({ wide }) => wide <= width)
     ? words

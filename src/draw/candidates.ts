@@ -32,19 +32,19 @@ export function* inTurn<Thing>(
 }
 
 /** One way of trying a label: how it runs, how far off its line it stands in turn, and whether over guide lines. */
-export interface Way {
+export interface Standing {
   readonly turn: 0 | 1;
   readonly lifts: readonly Mm[];
   readonly overGuides?: boolean;
 }
 
 /** Level before upright, between guide lines before over them. */
-export function waysAt(lifts: readonly Mm[], over: readonly boolean[] = [false, true]): Way[] {
+export function waysAt(lifts: readonly Mm[], over: readonly boolean[] = [false, true]): Standing[] {
   return over.flatMap((overGuides) => ([0, 1] as const).map((turn) => ({ turn, lifts, overGuides })));
 }
 
 /** Distances from `first` on in steps, all of them less than `end`, mm. */
-export function steps(first: Mm, end: Mm, step: Mm): Mm[] {
+export function liftSteps(first: Mm, end: Mm, step: Mm): Mm[] {
   const distances: Mm[] = [];
   for (let distance = first; distance < end; distance += step) distances.push(distance);
   return distances;
@@ -68,7 +68,7 @@ export interface Tried {
  */
 export function* offLevel(
   { y, up }: Level,
-  ways: readonly Way[],
+  ways: readonly Standing[],
   turned: (turn: 0 | 1) => Tried,
   foot?: Point,
 ): Iterable<Candidate> {

@@ -43,11 +43,11 @@ export interface Fill {
 
 export interface Path {
   readonly start: Point;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly PathPiece[];
   readonly closed: boolean;
 }
 
-export type Piece =
+export type PathPiece =
   | { readonly kind: 'line'; readonly to: Point }
   | { readonly kind: 'cubic'; readonly c1: Point; readonly c2: Point; readonly to: Point };
 

@@ -50,23 +50,23 @@ export function lettered(block: Block, left: Mm, bottom: Mm, turn: Turn = 0): Ma
 }
 
 /** One line of any size, set open, under others. */
-export interface Line {
+export interface TextLine {
   readonly text: Said;
   readonly size: Mm;
 }
 
 /** A text in lines of one size, no wider than `width`. */
-export function linesOf(text: Said, size: Mm, width: Mm): Line[] {
+export function linesOf(text: Said, size: Mm, width: Mm): TextLine[] {
   return broken(text, size, width).map((each) => ({ text: each, size }));
 }
 
 /** Height of lines set under one another, mm. */
-export function heightOf(lines: readonly Pick<Line, 'size'>[]): Mm {
+export function heightOf(lines: readonly Pick<TextLine, 'size'>[]): Mm {
   return lines.reduce((sum, { size }) => sum + size * PITCH.open, 0);
 }
 
 /** Lines set under one another from `topLeft` down. */
-export function setLines(lines: readonly Line[], topLeft: Point): Words[] {
+export function setLines(lines: readonly TextLine[], topLeft: Point): Words[] {
   return lines.map(({ text, size }, index) => {
     const foot = topLeft.y - heightOf(lines.slice(0, index + 1));
     return words(text, size, { x: topLeft.x, y: foot + DESCENT * size });

@@ -46,7 +46,7 @@ export function widthOf(text: string, size: Mm): Mm {
 }
 
 /** The signs of a text, composed (NFC), that the font lacks; each once, in the order they come. */
-export function lacking(text: string): string[] {
+export function missingSigns(text: string): string[] {
   const signs = Array.from(text.normalize('NFC'));
   return [...new Set(signs.filter((sign) => !has(sign)))];
 }

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { boundsOf, grown, overlapping } from './boxes.ts';
-import type { Box, Path, Piece, Point } from './drawing.ts';
+import type { Box, Path, PathPiece, Point } from './drawing.ts';
 
 /** A straight piece between two points. */
 export interface Segment {
@@ -37,7 +37,7 @@ export function segmentsOf(path: Path, grain: Mm): Segment[] {
   return segments;
 }
 
-function pointsOf(from: Point, piece: Piece, grain: Mm): Point[] {
+function pointsOf(from: Point, piece: PathPiece, grain: Mm): Point[] {
   if (piece.kind === 'line') return [piece.to];
   const { c1, c2, to } = piece;
   const length = distance(from, c1) + distance(c1, c2) + distance(c2, to);

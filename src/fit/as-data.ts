@@ -1,4 +1,4 @@
-import type { FitUp, Section } from '../job/job.ts';
+import type { FitUp, TubeSection } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { degrees, type Radians } from '../measure/units.ts';
 import type { Section as SpaceSection } from '../space/section.ts';
@@ -30,7 +30,7 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
   };
 }
 
-function sizeAsData(section: Section): object {
+function sizeAsData(section: TubeSection): object {
   const { lengths, under } = tubeFactsOf(section);
   const sizes = Object.fromEntries(Object.entries(lengths).map(([key, { mm }]) => [key, mm]));
   return under === undefined ? sizes : { [under]: sizes };

@@ -1,6 +1,6 @@
 import type { CopedEnd, EndName, FitUp, Part } from '../job/job.ts';
-import { factsOf } from '../job/kinds.ts';
-import { tubeFactsOf, unitsOf } from '../job/sections.ts';
+import { headerFactsOf } from '../job/kinds.ts';
+import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -67,7 +67,7 @@ function understood(solution: TubeSolution, words: Language): Said[] {
   const between =
     asked && !('ways' in asked)
       ? quantities.written(asked)
-      : lengths && quantities.bothToATenth(lengths.between, unitsOf(tube));
+      : lengths && quantities.bothToATenth(lengths.between, unitsOfTube(tube));
   const size = check.size(tubeFactsOf(tube.section).said(words).words, tube.wall);
   const ends = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
@@ -87,7 +87,7 @@ function landing(name: EndName, part: Part, end: CopedEnd, words: Language): rea
   const { onto, angle } = part;
   const acute = angle.rad > Math.PI / 2 + 1e-12 ? Math.PI - angle.rad : undefined;
   const where = [
-    check.onto(factsOf(onto).said(words).words, onto.kind === 'mitre' ? undefined : angle, acute),
+    check.onto(headerFactsOf(onto).said(words).words, onto.kind === 'mitre' ? undefined : angle, acute),
     ...placesOf(part, end.fitUp, check),
     ...(end.fitUp?.clock ? [check.rotationMarked] : []),
     ...(end.fitUp?.between ? [check.lengthMarked] : []),
@@ -102,7 +102,7 @@ const SEEN = 0.05;
 function follows({ solution, ends }: TubeReport, words: Language): Said[] {
   const { lengths, twist, tube, section } = solution;
   const { check } = words;
-  const units = unitsOf(tube);
+  const units = unitsOfTube(tube);
   const lines: Said[] = [];
   if (lengths) {
     const { blank, overall, between } = lengths;

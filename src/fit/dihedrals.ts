@@ -5,11 +5,11 @@ import { highestOf, type Peak } from '../saddle/peaks.ts';
 
 /** The least and the most dihedral over the stations with contact, and where they are. */
 export interface Dihedrals {
-  readonly least: Corner;
-  readonly most: Corner;
+  readonly least: WeldCorner;
+  readonly most: WeldCorner;
 }
 
-export interface Corner {
+export interface WeldCorner {
   readonly station: number;
   readonly angle: Radians;
 }

@@ -1,7 +1,7 @@
 import type { Said } from '../measure/said.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import type { Place } from '../saddle/extremes.ts';
+import type { Extreme } from '../saddle/extremes.ts';
 import type { Language } from '../words/language.ts';
 import type { Dihedrals } from './dihedrals.ts';
 import type { EndReport } from './end-report.ts';
@@ -22,7 +22,7 @@ export function endLines(report: EndReport, units: Units, words: Language): read
   const { check, quantities } = words;
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
   const at = (station: number): Said => quantities.station(station, cope.joint.section.stations);
-  const place = ({ setback, station }: Place): Said => check.place(setback, at(station), units);
+  const place = ({ setback, station }: Extreme): Said => check.place(setback, at(station), units);
   const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
   return [
     ...markLines(cope, units, check).flatMap((line) => wrapped(line, LONGEST)),

@@ -10,7 +10,7 @@ export type Face = (station: number) => (depth: Mm) => Mm;
  * edge to the inner. An edge with a land does too, but for that land, which nowhere reaches past the line that is cut to: a
  * thin ear is square there, a sound side is not cut back. A square face keeps one setback through the wall.
  */
-export function faceOf(cope: Cope): Face {
+export function cutFaceOf(cope: Cope): Face {
   const { preparation, root } = cope.end;
   const gap = root?.mm ?? 0;
   const follow: Face = (station) => (depth) => meetAt(cope.joint, station, depth).setback;

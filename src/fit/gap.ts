@@ -2,10 +2,10 @@ import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
-import { highestOf, homeStation } from '../saddle/peaks.ts';
-import { brinksOf } from './brinks.ts';
-import { type Face, faceOf } from './face.ts';
+import { highestOf, wrapStation } from '../saddle/peaks.ts';
+import { cutFaceOf, type Face } from './face.ts';
 import { slideToTouch } from './seat.ts';
+import { sideLimitsOf } from './side-limits.ts';
 
 /** The widest gap left round a seated joint, and where. */
 export interface Gap {
@@ -24,12 +24,12 @@ const STATIONS = 360;
 export function gapOf(cope: Cope, wall: Mm): Gap {
   const { preparation } = cope.end;
   if (preparation.edge === 'bevel' && !preparation.land) return { station: 0, mm: 0 };
-  const face = faceOf(cope);
-  const brinks = brinksOf(cope.joint, wall);
+  const face = cutFaceOf(cope);
+  const sideLimits = sideLimitsOf(cope.joint, wall);
   // The square line touches everywhere as it stands: that is how it is made.
   const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside';
-  const slide = touchesAsCut ? 0 : slideToTouch(cope.joint, face, wall, brinks);
-  const gap = widestGap(cope.joint, face, slide, touches(cope.joint), brinks);
+  const slide = touchesAsCut ? 0 : slideToTouch(cope.joint, face, wall, sideLimits);
+  const gap = widestGap(cope.joint, face, slide, touches(cope.joint), sideLimits);
   const twin = twinOf(cope, gap, (station) => gapAt(cope.joint, face, slide, station));
   return twin === undefined ? gap : { ...gap, twin };
 }
@@ -41,7 +41,7 @@ function twinOf(cope: Cope, { station, mm }: Gap, gap: (station: number) => Mm):
   const heel = heelOf(cope);
   if (heel === undefined || mm === 0) return undefined;
   const { turn } = cope.joint.section;
-  const across = homeStation(2 * heel - station, turn);
+  const across = wrapStation(2 * heel - station, turn);
   const apart = Math.abs(across - station);
   const isElsewhere = Math.min(apart, turn - apart) > turn / STATIONS;
   return isElsewhere && Math.abs(gap(across) - mm) < AS_WIDE ? across : undefined;
@@ -64,13 +64,13 @@ export function widestGap(
   face: Face,
   slide: Mm,
   counts: (station: number) => boolean,
-  brinks: readonly number[],
+  sideLimits: readonly number[],
 ): Gap {
   const gap = (station: number): Mm => {
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
     return gapAt(joint, face, slide, station);
   };
-  const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, brinks);
+  const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, sideLimits);
   return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };
 }
 

@@ -1,5 +1,5 @@
 import type { EndName, Header, Part } from '../job/job.ts';
-import { tubeFactsOf, unitsOf } from '../job/sections.ts';
+import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Length } from '../measure/units.ts';
 import { lengthsInWords } from '../saddle/readings-told.ts';
@@ -15,7 +15,7 @@ export function measuredLines({ tube, readings }: TubeSolution, words: Language)
     ...Object.entries(lengths).flatMap(([key, { readings: read = [] }]) =>
       read.map((reading) => check.reading(key, reading)),
     ),
-    ...lengthsInWords(readings, unitsOf(tube), words).map((reading) => check.reading('between', reading)),
+    ...lengthsInWords(readings, unitsOfTube(tube), words).map((reading) => check.reading('between', reading)),
     ...(['A', 'B'] as const).flatMap((name) => {
       const end = ends[name];
       return end?.kind === 'coped' ? end.parts.flatMap((part) => ofPart(name, part, check)) : [];

@@ -2,9 +2,9 @@ import type { Mm } from '../measure/units.ts';
 import type { Joint } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
 import { highestOf } from '../saddle/peaks.ts';
-import { climb } from '../space/climb.ts';
-import { LAYERS } from './brinks.ts';
+import { goldenSectionMaximum } from '../space/golden-section.ts';
 import type { Face } from './face.ts';
+import { LAYERS } from './side-limits.ts';
 
 const STATIONS = 180;
 
@@ -12,7 +12,7 @@ const STATIONS = 180;
  * How far the end must slide along its own axis, away from the header, so that its face just touches; negative
  * where it slides on. The greatest foul over the face, outer edge to inner, found by sampling and climbing.
  */
-export function slideToTouch(joint: Joint, face: Face, wall: Mm, brinks: readonly number[]): Mm {
+export function slideToTouch(joint: Joint, face: Face, wall: Mm, sideLimits: readonly number[]): Mm {
   const foulAt = (station: number): Foul => {
     const there = face(station);
     return (depth) => {
@@ -26,7 +26,7 @@ export function slideToTouch(joint: Joint, face: Face, wall: Mm, brinks: readonl
   };
   const fine = (station: number): Mm => deepestFoul(foulAt(station), wall);
   const { turn } = joint.section;
-  return highestOf(fine, turn, 0, STATIONS, rough, brinks)?.height ?? 0;
+  return highestOf(fine, turn, 0, STATIONS, rough, sideLimits)?.height ?? 0;
 }
 
 /** How far the face at one station, by depth, reaches into what is landed on. */
@@ -39,5 +39,5 @@ function deepestFoul(foul: Foul, wall: Mm): Mm {
   const at = fouls.indexOf(most);
   const low = LAYERS[Math.max(0, at - 1)] ?? 0;
   const high = LAYERS[Math.min(LAYERS.length - 1, at + 1)] ?? 1;
-  return Math.max(most, foul(climb(foul, low * wall, high * wall, 30)));
+  return Math.max(most, foul(goldenSectionMaximum(foul, low * wall, high * wall, 30)));
 }

@@ -1,11 +1,11 @@
-import type { CopedEnd, Part, Section } from '../job/job.ts';
+import type { CopedEnd, Part, TubeSection } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Joint, jointOf } from '../saddle/joint.ts';
-import { brinksOf } from './brinks.ts';
-import { type Face, faceOf, scaledFace } from './face.ts';
+import { cutFaceOf, type Face, scaledFace } from './face.ts';
 import { touches, widestGap } from './gap.ts';
 import { slideToTouch } from './seat.ts';
+import { sideLimitsOf } from './side-limits.ts';
 
 /** What gap opens, in mm beyond the undisturbed one, if one measurement is off by a full step. */
 export interface Sensitivity {
@@ -20,14 +20,14 @@ export interface Sensitivity {
 }
 
 /** The worse sign of each step, after the end is slid along its axis until it touches. */
-export function sensitivityOf(cope: Cope, section: Section, wall: Mm, gap: Mm): Sensitivity {
-  const face = faceOf(cope);
+export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, gap: Mm): Sensitivity {
+  const face = cutFaceOf(cope);
   const turn = cope.joint.section.turn;
-  const brinks = brinksOf(cope.joint, wall);
+  const sideLimits = sideLimitsOf(cope.joint, wall);
   const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
     worse((sign) => {
       const end = movedEnd(cope.end, (part) => change(part, sign));
-      return end && opening(cope.joint, jointOf(section, end), face, wall, brinks) - gap;
+      return end && opening(cope.joint, jointOf(section, end), face, wall, sideLimits) - gap;
     });
   return {
     angle: moved((part, sign) => ({ ...part, angle: turned(part.angle, sign) })),
@@ -35,7 +35,7 @@ export function sensitivityOf(cope: Cope, section: Section, wall: Mm, gap: Mm): 
     offset: moved((part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign } })),
     scale: worse((sign) => {
       const scale = 1 + sign / 100;
-      const moved = brinks.map((brink) => scale * (brink - turn * Math.round(brink / turn)));
+      const moved = sideLimits.map((limit) => scale * (limit - turn * Math.round(limit / turn)));
       return opening(cope.joint, cope.joint, scaledFace(face, scale, turn), wall, moved) - gap;
     }),
   };
@@ -59,9 +59,10 @@ function movedEnd(end: CopedEnd, change: (part: Part) => Part): CopedEnd | undef
 
 /** The widest gap where both the header meant and the header met are touched. */
 function opening(meant: Joint, met: Joint, face: Face, wall: Mm, ofFace: readonly number[]): Mm {
-  const brinks = [...ofFace, ...brinksOf(met, wall)];
+  const sideLimits = [...ofFace, ...sideLimitsOf(met, wall)];
   const meantTouches = touches(meant);
   const metTouches = touches(met);
-  const slide = slideToTouch(met, face, wall, brinks);
-  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station), brinks).mm;
+  const slide = slideToTouch(met, face, wall, sideLimits);
+  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station), sideLimits)
+    .mm;
 }

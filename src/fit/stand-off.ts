@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { type Cope, clockStation } from '../saddle/cope.ts';
 import { highestOf } from '../saddle/peaks.ts';
-import { brinksOfLine } from './brinks.ts';
+import { sideLimitsOfLine } from './side-limits.ts';
 
 const STATIONS = 180;
 
@@ -15,7 +15,7 @@ export function standOffOf({ end, joint, outside, inside, square }: Cope): Mm | 
   const cutTo = preparation.edge === 'square' && preparation.from === 'inside' ? inside : outside;
   const held = (station: number): Mm => square(station).setback - cutTo(station).setback;
   const { turn } = joint.section;
-  const brinks = [outside, inside].flatMap((line) => brinksOfLine(line, turn));
-  const most = highestOf(held, turn, clockStation(joint, end), STATIONS, held, brinks);
+  const sideLimits = [outside, inside].flatMap((line) => sideLimitsOfLine(line, turn));
+  const most = highestOf(held, turn, clockStation(joint, end), STATIONS, held, sideLimits);
   return Math.max(0, most?.height ?? 0);
 }

@@ -1,5 +1,5 @@
-import type { EndName, Part, Section, Tube } from '../job/job.ts';
-import { factsOf } from '../job/kinds.ts';
+import type { EndName, Part, Tube, TubeSection } from '../job/job.ts';
+import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { type Mm, radians } from '../measure/units.ts';
@@ -61,10 +61,10 @@ function misses({ section }: Tube, { cope }: EndReport, words: Language): Found 
 }
 
 /** How far a tube that reaches as far to every side does so past a straight header; else it is no matter of one number. */
-function pastTheSide(section: Section, { onto, offset }: Part): Mm | undefined {
+function pastTheSide(section: TubeSection, { onto, offset }: Part): Mm | undefined {
   const { radius } = tubeFactsOf(section);
   if (radius === undefined || onto.kind === 'bend') return undefined;
-  return Math.abs(offset.mm) + radius - factsOf(onto).across;
+  return Math.abs(offset.mm) + radius - headerFactsOf(onto).across;
 }
 
 function missesSomewhere({ joint, outside }: Cope): boolean {
@@ -75,7 +75,7 @@ function missesSomewhere({ joint, outside }: Cope): boolean {
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
 function wider({ section }: Tube, { onto }: Part, words: Language): Found {
   const across = tubeFactsOf(section).across.mm;
-  const { room } = factsOf(onto);
+  const { room } = headerFactsOf(onto);
   if (room === undefined || across - room.mm <= 1e-9) return undefined;
   return { code: 'wider', text: words.warnings.wider(across - room.mm, room) };
 }

@@ -1,4 +1,4 @@
-import type { Drawing, Path, Piece, Point, Purpose, Words } from '../draw/drawing.ts';
+import type { Drawing, Path, PathPiece, Point, Purpose, Words } from '../draw/drawing.ts';
 import { letterOf } from '../draw/letters.ts';
 import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
@@ -55,7 +55,7 @@ function pathOf(path: Path): string {
   return `${point(path.start)} m\n${pieces}${path.closed ? ' h' : ''}`;
 }
 
-function pieceOf(piece: Piece): string {
+function pieceOf(piece: PathPiece): string {
   if (piece.kind === 'line') return `${point(piece.to)} l`;
   return `${point(piece.c1)} ${point(piece.c2)} ${point(piece.to)} c`;
 }

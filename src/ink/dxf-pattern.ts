@@ -1,4 +1,4 @@
-import type { Drawing, Path, Piece, Point, Stroke } from '../draw/drawing.ts';
+import type { Drawing, Path, PathPiece, Point, Stroke } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 
 /**
@@ -14,7 +14,7 @@ export function patternOf({ marks }: Drawing): Path[] {
   return cuts.flatMap((cut) => {
     const base = baseEdgeOf(outlines, cut);
     if (base === undefined) return [];
-    const rest: Piece[] = base.map((to) => ({ kind: 'line', to }));
+    const rest: PathPiece[] = base.map((to) => ({ kind: 'line', to }));
     return [{ start: cut.path.start, pieces: [...cut.path.pieces, ...rest], closed: true }];
   });
 }

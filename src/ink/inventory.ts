@@ -5,7 +5,7 @@ import { contentOf, type UsedGlyphs } from './content.ts';
 import type { Store } from './stored.ts';
 
 /** A drawing as PDF operators, stored, and how often the sheets show it. */
-export interface Item {
+export interface InkedItem {
   readonly content: PDFRawStream;
   readonly box: Box;
   times: number;
@@ -13,7 +13,7 @@ export interface Item {
 
 /** A sheet with its drawings already written. */
 export type ItemSheet = readonly {
-  readonly item: Item;
+  readonly item: InkedItem;
   readonly at: Point;
   readonly turn: 0 | 1;
   readonly clip: Box | undefined;
@@ -32,10 +32,10 @@ export interface Inventory {
  */
 export async function inventoryOf(store: Store, sheets: Iterable<Sheet>): Promise<Inventory> {
   const used: UsedGlyphs = new Map();
-  const byDrawing = new WeakMap<Drawing, Item>();
-  const byName = new Map<string, Item>();
+  const byDrawing = new WeakMap<Drawing, InkedItem>();
+  const byName = new Map<string, InkedItem>();
 
-  function itemOf(drawing: Drawing): Item {
+  function itemOf(drawing: Drawing): InkedItem {
     const known = byDrawing.get(drawing);
     if (known !== undefined) return known;
     const content = contentOf(drawing, used);

@@ -3,7 +3,7 @@ import type { Box } from '../draw/drawing.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Stretched } from '../tiler/sheets.ts';
 import { FONT_KEY, placed } from './content.ts';
-import type { Item, ItemSheet } from './inventory.ts';
+import type { InkedItem, ItemSheet } from './inventory.ts';
 import { written } from './number.ts';
 
 const POINTS_PER_MM = 72 / MM_PER_INCH;
@@ -29,7 +29,7 @@ export interface Binding {
   readonly height: Mm;
   readonly stretch: Stretched | undefined;
   /** Drawings already stored as form XObjects. */
-  readonly forms: Map<Item, PDFRef>;
+  readonly forms: Map<InkedItem, PDFRef>;
 }
 
 /**
@@ -72,7 +72,7 @@ function part(context: PDFContext, operators: readonly string[]): PDFRef {
   return context.register(context.stream(operators.join('\n')));
 }
 
-function formOf(binding: Binding, item: Item): PDFRef {
+function formOf(binding: Binding, item: InkedItem): PDFRef {
   const known = binding.forms.get(item);
   if (known !== undefined) return known;
   const { context, width, height } = binding;

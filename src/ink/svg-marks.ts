@@ -1,5 +1,5 @@
 import type { G } from '@svgdotjs/svg.js';
-import type { Mark, Path, Piece, Point, Purpose, Words } from '../draw/drawing.ts';
+import type { Mark, Path, PathPiece, Point, Purpose, Words } from '../draw/drawing.ts';
 import { widthOf } from '../draw/letters.ts';
 import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
@@ -55,7 +55,7 @@ function addPath(layer: G, { start, pieces, closed }: Path, onPage: ToPage) {
   return layer.element('path').attr({ d: `M${point(start)}${drawn.join('')}${closed ? 'Z' : ''}` });
 }
 
-function pieceOf(piece: Piece, point: (p: Point) => string): string {
+function pieceOf(piece: PathPiece, point: (p: Point) => string): string {
   if (piece.kind === 'line') return `L${point(piece.to)}`;
   return `C${point(piece.c1)} ${point(piece.c2)} ${point(piece.to)}`;
 }

@@ -44,7 +44,7 @@ const NO_TAPE: Length = { mm: 0, wrote: '0', unit: 'mm' };
 
 function plainDiameterAt(desk: Desk, spot: Spot, of: 'tube' | 'header'): Length | undefined {
   const text = isScalar(spot.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
-  if (spot.spoilt || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
+  if (spot.misread || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
   const pipe = readPipe(text, desk.bareUnit);
   const od = pipe.ok ? pipe.value.od.mm : undefined;
   // No flag names a header by its pipe.

@@ -2,8 +2,8 @@ import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
 import { readHeader } from './header.ts';
-import type { End, EndName, Header, MitreHeader, Part, Section } from './job.ts';
-import { factsOf } from './kinds.ts';
+import type { End, EndName, Header, MitreHeader, Part, TubeSection } from './job.ts';
+import { headerFactsOf } from './kinds.ts';
 import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
 import { rootAt } from './root.ts';
@@ -16,7 +16,7 @@ import { clockAt, isMark } from './ways/clock.ts';
 
 /** What an end has to know of its tube. */
 export interface OwnTube {
-  readonly section: Section | undefined;
+  readonly section: TubeSection | undefined;
   readonly wall: Wall;
   readonly edges: EdgeAsk;
   readonly root?: Length;
@@ -24,7 +24,7 @@ export interface OwnTube {
 
 /** Reads one end: `plain`, or a map with `onto` and `angle`. */
 export function readEnd(desk: Desk, spot: Spot, tube: OwnTube, name: EndName): End | undefined {
-  if (spot.spoilt) return undefined;
+  if (spot.misread) return undefined;
   const { node } = spot;
   if (isScalar(node) && typeof node.value === 'string' && node.value.trim().toLowerCase() === 'plain') {
     return { kind: 'plain' };
@@ -70,7 +70,7 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
 function readSeam(
   desk: Desk,
   spot: Spot | undefined,
-  section: Section | undefined,
+  section: TubeSection | undefined,
 ): Angle | Length | undefined {
   return section && tubeFactsOf(section).outline().stations === 'mm'
     ? lengthAt(desk, spot, 'any')
@@ -106,7 +106,7 @@ function readPart(
 function readClock(
   desk: Desk,
   fields: Fields,
-  section: Section | undefined,
+  section: TubeSection | undefined,
   angle: Angle | undefined,
   at: EndName | 'list',
 ): Angle | undefined {
@@ -144,9 +144,9 @@ function noLength(desk: Desk): Length {
 }
 
 /** A tube whose whole width passes beside the header meets nothing. */
-function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: Section): void {
+function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, section: TubeSection): void {
   const { words } = desk;
-  const [header, tube] = [factsOf(onto), tubeFactsOf(section)];
+  const [header, tube] = [headerFactsOf(onto), tubeFactsOf(section)];
   const reach = header.across + tube.outline().reach;
   if (Math.abs(offset.mm) < reach - 1e-9) return;
   const objection = words.job.ends.misses(tube.said(words).words, header.said(words).words, reach);

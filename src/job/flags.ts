@@ -5,8 +5,8 @@ import type { Job } from './job.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
 import { type Complaint, Refusal } from './text/complaint.ts';
 import type { Dialect } from './text/desk.ts';
-import type { Place } from './text/place.ts';
-import { onOneLine, shortened } from './text/quoting.ts';
+import type { TextPlace } from './text/place.ts';
+import { clipped, onOneLine } from './text/quoting.ts';
 
 /** One end asked for by flags, each in the words of the person. */
 export interface EndFlags {
@@ -116,7 +116,7 @@ function quoted(value: string): string {
 
 /** A flag and its words, as a message quotes them. */
 function asGiven(flag: string, value = ''): Said {
-  return asWritten(shortened(onOneLine(`--${flag} ${value}`).trim()));
+  return asWritten(clipped(onOneLine(`--${flag} ${value}`).trim()));
 }
 
 function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): Complaint {
@@ -126,8 +126,8 @@ function ofFlag(complaint: Complaint, flags: EndFlags, lines: readonly Line[]): 
   return { ...mistake, file: FILE, read };
 }
 
-function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): ReadonlyMap<string, Place> {
-  const places = new Map<string, Place>();
+function flagPlaces(job: Job, flags: EndFlags, lines: readonly Line[]): ReadonlyMap<string, TextPlace> {
+  const places = new Map<string, TextPlace>();
   for (const [path, place] of job.origin?.places ?? []) {
     const flag = 'line' in place ? lines[place.line - 1]?.flag : undefined;
     if (flag !== undefined) places.set(path, { flag: asGiven(flag, flags[flag]) });

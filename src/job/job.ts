@@ -46,7 +46,7 @@ export interface Margins {
 
 export interface Tube {
   readonly name: string;
-  readonly section: Section;
+  readonly section: TubeSection;
   readonly wall?: Length;
   /**
    * Work point to work point, or what was measured in its place. There whenever both ends are, unless end B's length
@@ -83,7 +83,7 @@ export type BetweenReading =
     };
 
 /** The shape of the tube that is coped. */
-export type Section = RoundSection | RectangularSection;
+export type TubeSection = RoundSection | RectangularSection;
 
 export interface RoundSection {
   readonly kind: 'round';

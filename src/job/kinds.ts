@@ -22,7 +22,7 @@ export const KINDS: Readonly<Record<string, (desk: Desk, spot: Spot) => Header |
 };
 
 /** What is asked of a header, by its kind. */
-export function factsOf(header: Header): HeaderFacts {
+export function headerFactsOf(header: Header): HeaderFacts {
   switch (header.kind) {
     case 'round':
       return roundFacts(header);

@@ -1,7 +1,7 @@
 import type { Angle } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
 import type { Objection } from '../words/said.ts';
-import type { End, EndName, Section } from './job.ts';
+import type { End, EndName, TubeSection } from './job.ts';
 import { tubeFactsOf } from './sections.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 
@@ -16,7 +16,7 @@ export function markedClock(angle: Angle): Angle {
 /** Why a rotation can't be marked here, and what to write instead; undefined where it can. */
 export function noMark(
   at: EndName | 'list',
-  section: Section | undefined,
+  section: TubeSection | undefined,
   words: Language,
 ): Objection | undefined {
   const { noMark } = words.job.ends;

@@ -1,5 +1,5 @@
 import type { BetweenReading, End, Ends, MeasuredBetween, Part, Tube } from './job.ts';
-import { factsOf } from './kinds.ts';
+import { headerFactsOf } from './kinds.ts';
 import { mirroredAngle, mirroredLength } from './mirrored.ts';
 
 /** The opposite hand of a tube: stations run the other way, so clock, offset, roll, centre and seam change sign. */
@@ -33,7 +33,7 @@ function mirroredEnd(end: End): End {
 function mirroredPart(part: Part): Part {
   return {
     ...part,
-    onto: factsOf(part.onto).mirrored,
+    onto: headerFactsOf(part.onto).mirrored,
     clock: mirroredAngle(part.clock),
     offset: mirroredLength(part.offset),
   };

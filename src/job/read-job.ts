@@ -34,7 +34,7 @@ export function readJobIn(say: Dialect, source: string, file: string, defaults: 
   const parsed = parseJobText(source, file);
   if (!parsed.ok) throw new Refusal([parsed.fault(defaults.words)]);
   const text = parsed.value;
-  const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), spoilt: false };
+  const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), misread: false };
   const desk: Desk = {
     text,
     say,

@@ -2,7 +2,7 @@ import type { Said } from '../measure/said.ts';
 import type { Length, Mm } from '../measure/units.ts';
 import type { Section as Outline } from '../space/section.ts';
 import type { Language } from '../words/language.ts';
-import type { Section } from './job.ts';
+import type { TubeSection } from './job.ts';
 import type { Wall } from './preparation.ts';
 
 /** All that the rest of the program asks of the tube's section, whatever its kind; the rest it asks of the outline. */
@@ -24,6 +24,6 @@ export interface TubeFacts {
 
 /** What is read of a tube's size; without a section where it could not be read. */
 export interface TubeSize {
-  readonly section: Section | undefined;
+  readonly section: TubeSection | undefined;
   readonly wall: Wall;
 }

@@ -1,8 +1,8 @@
 import { isMetric } from '../measure/write.ts';
-import type { Section } from './job.ts';
+import type { TubeSection } from './job.ts';
 import type { TubeFacts, TubeSize } from './section.ts';
 import { readRectangularTube, rectangularTubeFacts } from './sections/rectangular.ts';
-import { readPipe, readRoundTube, roundTubeFacts } from './sections/round.ts';
+import { readPipeTube, readRoundTube, roundTubeFacts } from './sections/round.ts';
 import type { Desk, Spot } from './text/desk.ts';
 
 /** How each kind of tube is read, by the key that says its size, and with where its wall is given. */
@@ -11,11 +11,11 @@ export const SECTIONS: Readonly<
 > = {
   section: readRectangularTube,
   od: readRoundTube,
-  pipe: readPipe,
+  pipe: readPipeTube,
 };
 
 /** What is asked of a tube's section, by its kind. */
-export function tubeFactsOf(section: Section): TubeFacts {
+export function tubeFactsOf(section: TubeSection): TubeFacts {
   switch (section.kind) {
     case 'round':
       return roundTubeFacts(section);
@@ -25,6 +25,6 @@ export function tubeFactsOf(section: Section): TubeFacts {
 }
 
 /** The unit in which a tube's computed lengths are told: the one of those two that its size was written in or near. */
-export function unitsOf({ section }: { readonly section: Section }): 'mm' | 'in' {
+export function unitsOfTube({ section }: { readonly section: TubeSection }): 'mm' | 'in' {
   return isMetric(tubeFactsOf(section).across.unit) ? 'mm' : 'in';
 }

@@ -16,7 +16,7 @@ const MOST_LENGTHS = 99;
 export function readStock(desk: Desk, fields: Fields): Stock | undefined {
   const kerf = fields.has('kerf') ? lengthAt(desk, fields.get('kerf'), 'zero-or-more') : KERF;
   const spot = fields.get('stock');
-  if (spot === undefined || spot.spoilt) return undefined;
+  if (spot === undefined || spot.misread) return undefined;
   const spots = isSeq(spot.node) ? itemsOf(desk, spot, desk.words.job.stock.list) : [spot];
   if (spots === undefined) return undefined;
   if (spots.length === 0 || spots.length > MOST_LENGTHS) {

@@ -1,6 +1,6 @@
 import type { Length } from '../measure/units.ts';
 import { type OwnTube, readEnd } from './end.ts';
-import type { End, Ends, MeasuredBetween, Preparation, Section, Tube } from './job.ts';
+import type { End, Ends, MeasuredBetween, Preparation, Tube, TubeSection } from './job.ts';
 import { withLengthMark } from './mark.ts';
 import { complainOfIdleAsk, readEdgeAsk } from './preparation.ts';
 import { rootAt } from './root.ts';
@@ -39,7 +39,7 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
 function readBetween(
   desk: Desk,
   fields: Fields,
-  section: Section | undefined,
+  section: TubeSection | undefined,
 ): Length | MeasuredBetween | undefined {
   const spot = fields.get('between');
   return spot && !isMark(spot) ? betweenAt(desk, spot, section) : undefined;

@@ -1,4 +1,4 @@
-import type { Drawing, Mark, Path, Piece, Point, Purpose } from '../draw/drawing.ts';
+import type { Drawing, Mark, Path, PathPiece, Point, Purpose } from '../draw/drawing.ts';
 import { PENS } from '../draw/pens.ts';
 import type { Said } from '../measure/said.ts';
 import { asWritten } from '../words/said.ts';
@@ -51,13 +51,13 @@ function marksOf(row: Float64Array, texts: readonly Said[]): Mark[] {
   let text = 0;
   const next = (): number => row[place++] ?? 0;
   const point = (): Point => ({ x: next(), y: next() });
-  const piece = (): Piece =>
+  const piece = (): PathPiece =>
     next() === 0 ? { kind: 'line', to: point() } : { kind: 'cubic', c1: point(), c2: point(), to: point() };
   const path = (): Path => {
     const closed = next() === 1;
     const count = next();
     const start = point();
-    const pieces: Piece[] = [];
+    const pieces: PathPiece[] = [];
     for (let i = 0; i < count; i++) pieces.push(piece());
     return { start, pieces, closed };
   };

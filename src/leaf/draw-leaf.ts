@@ -1,12 +1,12 @@
 import type { EndName } from '../job/job.ts';
-import { unitsOf } from '../job/sections.ts';
+import { unitsOfTube } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { drawCard } from './card/card.ts';
-import { factsOf } from './card/facts.ts';
-import { keyOf } from './key.ts';
+import { cardFactsOf } from './card/facts.ts';
+import { drawingKey } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { namesOf, ownerOf } from './names.ts';
 import { baseEdgesApart, baseSetbackOf } from './wrap/base-edge.ts';
@@ -35,7 +35,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
   const { words } = context;
-  const units = unitsOf(solution.tube);
+  const units = unitsOfTube(solution.tube);
   const { section } = solution;
   const { girth, turn } = section;
   const names = namesOf(solution, endName, words);
@@ -49,9 +49,9 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   );
   const flat = flatOf(endName, section, seam, context.paperThickness);
   const base = baseSetbackOf(cope, units);
-  const facts = factsOf(solution, cope, context.job, units, words);
+  const facts = cardFactsOf(solution, cope, context.job, units, words);
   const title = words.leaf.title(names.tube, endName, names.hand === 'opposite');
-  const key = keyOf(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
+  const key = drawingKey(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
   const distances = distanceWords(solution, endName, base, units, words);
   const wrap = drawWrap(`wrap:${key}`, flat, cope, base, {
     names,

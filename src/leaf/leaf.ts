@@ -2,7 +2,7 @@ import type { Box, Drawing } from '../draw/drawing.ts';
 import type { Said } from '../measure/said.ts';
 
 /** Which way something lies on paper. */
-export type Way = 'up' | 'down';
+export type JointSide = 'up' | 'down';
 
 /** One end of one tube on paper, in the two pieces that may lie apart. */
 export interface Leaf {
@@ -15,7 +15,7 @@ export interface Leaf {
   /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. */
   readonly card: Drawing;
   /** Which way the joint lies on the wrap, unturned; left out where it is not to cut by. */
-  readonly joint?: Way;
+  readonly joint?: JointSide;
   /** Places of the wrap that a seam keeps off: heel, toe, words at the spine, a steep cut; in the wrap's coordinates. */
   readonly keepWhole: readonly Box[];
 }

@@ -1,5 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { factsOf } from '../job/kinds.ts';
+import { headerFactsOf } from '../job/kinds.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
@@ -35,8 +35,10 @@ export function withoutFootprint(solution: TubeSolution, words: Language): reado
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
     return end.end.parts
-      .filter(({ onto }) => !factsOf(onto).wall)
-      .map(({ onto }) => words.footprint.none(solution.tube.name, name, factsOf(onto).said(words).name));
+      .filter(({ onto }) => !headerFactsOf(onto).wall)
+      .map(({ onto }) =>
+        words.footprint.none(solution.tube.name, name, headerFactsOf(onto).said(words).name),
+      );
   });
 }
 

@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { BarPattern, Demand } from './demand.ts';
 import type { Packing } from './fewer-bars.ts';
-import { grown } from './grow-patterns.ts';
+import { grownPatterns } from './grow-patterns.ts';
 import { SAME, type StockKind, sum } from './least-stock.ts';
 import { type SizeClass, sizeClasses } from './size-classes.ts';
 import { wholePatterns } from './whole-patterns.ts';
@@ -46,13 +46,13 @@ export function byPatterns(
     const least = lifted(proved);
     return least >= total - SAME || least >= cost - 0.01 || cost - proved < close;
   };
-  const mixed = grown(shortest, patternsOf(known, classes, kinds), ROUNDS, enough);
+  const mixed = grownPatterns(shortest, patternsOf(known, classes, kinds), ROUNDS, enough);
   const least = lifted(mixed.least);
   if (total <= least + SAME) return { least };
   const exact = classes.every((each) => each.shortest === each.longest);
   const longest = exact ? shortest : { ...shortest, sizes: classes.map((each) => each.longest) };
   const tries = exact ? AT_ONCE : AT_ONCE.slice(0, 1);
-  const wide = exact ? mixed : grown(longest, [], ROUNDS, enough);
+  const wide = exact ? mixed : grownPatterns(longest, [], ROUNDS, enough);
   let best: readonly Packing[] = known;
   for (const atOnce of tries) {
     const whole = wholePatterns(longest, wide, least, atOnce);

@@ -2,13 +2,13 @@ import type { Mm } from '../measure/units.ts';
 import { firstPlace, SAME } from './least-stock.ts';
 
 /** The places of the pieces that go into each bar, and of those that found no room. */
-export interface Filling {
+export interface BarFilling {
   readonly bars: readonly (readonly number[])[];
   readonly left: readonly number[];
 }
 
 /** Each piece, in this order, into the bar where it leaves least: best fit. */
-export function bestFit(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+export function bestFit(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): BarFilling {
   const free = [...rooms];
   const bars: number[][] = rooms.map(() => []);
   const left: number[] = [];
@@ -42,7 +42,7 @@ const TRIES = 1_000;
  * Each bar in turn as full as it can be, with the first piece of the order that fits it: least slack (J. N. D. Gupta and
  * J. C. Ho, A new heuristic algorithm for the one-dimensional bin-packing problem, 1999, from memory).
  */
-export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): BarFilling {
   let left = [...order];
   const bars = rooms.map((room) => {
     const first = left.find((piece) => (sizes[piece] ?? 0) <= room + SAME);
@@ -61,7 +61,7 @@ export function leastSlack(sizes: readonly Mm[], order: readonly number[], rooms
  * many, the longest and those that go best with it. Where only two or three go into a bar, least slack alone would waste
  * short pieces beside long ones.
  */
-export function mostPieces(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+export function mostPieces(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): BarFilling {
   const sizeOf = (piece: number): Mm => sizes[piece] ?? 0;
   let left = [...order].sort((a, b) => sizeOf(a) - sizeOf(b));
   const bars = rooms.map((room) => {

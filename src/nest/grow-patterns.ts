@@ -34,7 +34,7 @@ const FURTHER = { finer: 1e-3, steps: 1_000 };
  * so or none is found. They are looked for at prices held near to those that proved most (P. Wentges, Weighted Dantzig-
  * Wolfe decomposition for linear mixed-integer programming, 1997, from memory), for the mix alone swings to and fro.
  */
-export function grown(
+export function grownPatterns(
   demand: Demand,
   known: readonly BarPattern[],
   rounds: number,

@@ -7,7 +7,7 @@ export interface StockKind {
 }
 
 /** How many of each kind of stock are taken, in the order of the kinds, and how long they are together. */
-export interface Choice {
+export interface BarChoice {
   readonly taken: readonly number[];
   readonly total: Mm;
 }
@@ -87,7 +87,7 @@ export function choices(
   kinds: readonly StockKind[],
   kerf: Mm,
   most: Mm,
-): readonly Choice[] | undefined {
+): readonly BarChoice[] | undefined {
   const order = kinds.map((_, i) => i).sort((a, b) => lengthAt(kinds, b) - lengthAt(kinds, a));
   const longest = lengthAt(kinds, order[0] ?? 0);
   let ways = new Map<string, Way>([['', { taken: kinds.map(() => 0), count: 0, total: 0 }]]);
@@ -112,7 +112,7 @@ export function choices(
   return [...ways.values()].sort((a, b) => a.total - b.total || a.count - b.count);
 }
 
-interface Way extends Choice {
+interface Way extends BarChoice {
   readonly count: number;
 }
 

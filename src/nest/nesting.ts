@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { byPatterns } from './by-patterns.ts';
 import { fewerBars, type Packing } from './fewer-bars.ts';
-import { type Choice, choices, SAME, type StockKind, sum } from './least-stock.ts';
+import { type BarChoice, choices, SAME, type StockKind, sum } from './least-stock.ts';
 import { fewestLeft, greedy, type Packed, packed } from './pack-bars.ts';
 
 /** One length of stock and the places of the pieces that are cut from it, in the order they are cut. */
@@ -104,7 +104,7 @@ function firstThatHolds(
   sizes: readonly Mm[],
   kinds: readonly StockKind[],
   kerf: Mm,
-  ways: readonly Choice[],
+  ways: readonly BarChoice[],
 ): Packed | undefined {
   for (const { taken } of ways.slice(0, MOST_WAYS)) {
     const lengths = taken.flatMap((count, i) => Array.from({ length: count }, () => kinds[i]?.length ?? 0));

@@ -1,12 +1,12 @@
 import type { Mm } from '../measure/units.ts';
-import { bestFit, type Filling, leastSlack, mostPieces } from './fill-bars.ts';
+import { type BarFilling, bestFit, leastSlack, mostPieces } from './fill-bars.ts';
 import { SAME, type StockKind, sum } from './least-stock.ts';
 import { byTrying } from './try-bars.ts';
 
 /** Lengths of stock, and what goes into each. */
 export interface Packed {
   readonly lengths: readonly Mm[];
-  readonly filling: Filling;
+  readonly filling: BarFilling;
 }
 
 /** More pieces than this are nested by the first ways alone, which come the nearer to the bound the more there are. */
@@ -15,9 +15,9 @@ export const MOST_SEARCHED = 600;
 const ORDERS = 3;
 
 /** Pieces into these lengths by the way that leaves fewest over. */
-export function packed(sizes: readonly Mm[], lengths: readonly Mm[], kerf: Mm): Filling {
+export function packed(sizes: readonly Mm[], lengths: readonly Mm[], kerf: Mm): BarFilling {
   const rooms = lengths.map((length) => length + kerf);
-  let best: Filling | undefined;
+  let best: BarFilling | undefined;
   for (let shake = 0; shake < ORDERS; shake++) {
     const order = longestFirst(sizes, shake);
     for (const fill of [bestFit, leastSlack, mostPieces]) {
@@ -76,7 +76,7 @@ export function greedy(sizes: readonly Mm[], kinds: readonly StockKind[], kerf: 
 }
 
 /** Each piece, in this order, into the first bar that holds it. */
-function firstFit(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): Filling {
+function firstFit(sizes: readonly Mm[], order: readonly number[], rooms: readonly Mm[]): BarFilling {
   const free = [...rooms];
   const bars: number[][] = rooms.map(() => []);
   const left: number[] = [];

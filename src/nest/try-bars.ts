@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import type { Filling } from './fill-bars.ts';
+import type { BarFilling } from './fill-bars.ts';
 import { SAME, sum } from './least-stock.ts';
 
 /** How many places are tried before it is given up, unless told. */
@@ -14,7 +14,7 @@ export function byTrying(
   order: readonly number[],
   rooms: readonly Mm[],
   most = TRIES,
-): Filling | undefined {
+): BarFilling | undefined {
   const free = [...rooms];
   const bars: number[][] = rooms.map(() => []);
   const spare = sum(rooms) - sum(sizes);

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { BarPattern, Demand } from './demand.ts';
-import { type Grown, grown } from './grow-patterns.ts';
+import { type Grown, grownPatterns } from './grow-patterns.ts';
 import { sum } from './least-stock.ts';
 
 /** A pattern with so much of a bar in the mix is taken. */
@@ -29,7 +29,7 @@ export function wholePatterns(
     const total = sum(taken.map(({ kind }) => demand.kinds[kind]?.length ?? 0));
     const rest = left;
     const own = mixed.patterns.flatMap((pattern) => trimmed(rest, pattern));
-    mixed = grown(left, own, ROUNDS, (_, more) => total + more <= target + 0.01);
+    mixed = grownPatterns(left, own, ROUNDS, (_, more) => total + more <= target + 0.01);
   }
   return taken;
 }

@@ -1,7 +1,7 @@
 import type { Bench } from './bench.ts';
 import { replaced, withValues } from './job/edit.ts';
 import type { Change } from './job/history.ts';
-import { type JobDoc, keyOf, unitsOf } from './job/job-doc.ts';
+import { type JobDoc, keyOf, unitsOfDoc } from './job/job-doc.ts';
 import type { Outcome } from './job/outcome.ts';
 import type { Problem } from './job/where.ts';
 
@@ -19,7 +19,7 @@ export function benchOf({ doc, outcome, text, change, pointAt }: Work): Bench {
   const problems = outcome.kind === 'refused' ? byPath(outcome.problems) : new Map<string, Problem[]>();
   return {
     doc,
-    units: unitsOf(doc),
+    units: unitsOfDoc(doc),
     outcome,
     problemsAt: (path) => problems.get(keyOf(path)) ?? [],
     write(values, typing) {

@@ -1,6 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { JobDoc, Path, Value } from './job/job-doc.ts';
+import type { DocPath, JobDoc, Value } from './job/job-doc.ts';
 import type { Outcome } from './job/outcome.ts';
 import type { Problem } from './job/where.ts';
 
@@ -10,9 +10,9 @@ export interface Bench {
   readonly units: 'mm' | 'in';
   readonly outcome: Outcome;
   /** What is wrong with, or lacking at, the value at a path. */
-  readonly problemsAt: (path: Path) => readonly Problem[];
+  readonly problemsAt: (path: DocPath) => readonly Problem[];
   /** Writes values into the job; `typing` names the field where they are typed. */
-  readonly write: (values: readonly (readonly [Path, Value | undefined])[], typing?: string) => void;
+  readonly write: (values: readonly (readonly [DocPath, Value | undefined])[], typing?: string) => void;
   readonly settle: () => void;
   /** What of the picture the person is at: `A.angle`. */
   readonly pointAt: (part: string | undefined) => void;

@@ -29,7 +29,7 @@ function meetsAgain({ radius, od }: BendHeader, { solid, trimClimb }: Landing, x
   const end = start + 2 * (radius.mm + od.mm) * Math.hypot(1, trimClimb);
   for (let z = start; z < end; ) {
     const away = solid.distance(x, y, z);
-    if (away < 0 && Math.abs(solid.unroll(x, y, z).along) <= arc) return true;
+    if (away < 0 && Math.abs(solid.develop(x, y, z).along) <= arc) return true;
     z += Math.max(Math.abs(away), LEAST_STEP);
   }
   return false;

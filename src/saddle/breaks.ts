@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { Joint } from './joint.ts';
 import type { Line } from './line.ts';
-import { looksOf } from './looks.ts';
+import { samplesOf } from './samples.ts';
 
 /** The last station at which one thing is met and the first at which another is. */
 export interface Break {
@@ -14,7 +14,7 @@ export interface Break {
  * all, and those of the tube's own corners. What shows on no more than a few of a tube's degrees is found too.
  */
 export function breaksOf(joint: Joint, line: Line, wall: Mm | undefined): readonly number[] {
-  const looks = looksOf(joint, wall === undefined ? [0] : [0, wall]);
+  const looks = samplesOf(joint, wall === undefined ? [0] : [0, wall]);
   const { turn, cornersAt } = joint.section;
   const corners = [...cornersAt(0), ...(wall === undefined ? [] : cornersAt(wall))];
   const changes = changesBetween((station) => line(station).region, looks, turn);

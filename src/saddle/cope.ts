@@ -7,7 +7,7 @@ import { type FitUpMarks, fitUpOf } from './fit-up.ts';
 import { type Joint, jointOf } from './joint.ts';
 import type { Line } from './line.ts';
 import { landLine, squareLine, wallLine } from './lines.ts';
-import { homeStation } from './peaks.ts';
+import { wrapStation } from './peaks.ts';
 
 /** One end of a tube, solved. */
 export type EndSolution = Plain | Cope;
@@ -113,7 +113,7 @@ function heelOf(parts: readonly [Part, ...Part[]]): { heel?: Radians } {
   if (parts.length > 1) return {};
   const { angle, clock } = parts[0];
   const heel = angle.rad <= Math.PI / 2 ? clock.rad : clock.rad + Math.PI;
-  return { heel: homeStation(heel, 2 * Math.PI) };
+  return { heel: wrapStation(heel, 2 * Math.PI) };
 }
 
 /** Where a line may have a kink or a step: a round tube on one round header has none that shows no sign of itself. */

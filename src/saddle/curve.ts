@@ -2,7 +2,7 @@ import type { Mm } from '../measure/units.ts';
 import { findEdge } from './edge.ts';
 import { type CurvePiece, fitPiece, type Tip } from './fit-piece.ts';
 import type { Line } from './line.ts';
-import { homeStation } from './peaks.ts';
+import { wrapStation } from './peaks.ts';
 
 /** Pieces in order of station, each starting where the last one ended; a jump in setback is a step of the line. */
 export type Curve = readonly CurvePiece[];
@@ -53,7 +53,7 @@ function welded(pieces: readonly CurvePiece[]): Curve {
 }
 
 function homeNodes({ from, turn, nodes }: Tracing): number[] {
-  const home = nodes.map((node) => from + homeStation(node - from, turn));
+  const home = nodes.map((node) => from + wrapStation(node - from, turn));
   return home.filter((node) => node > from + SHORTEST && node < from + turn - SHORTEST).sort((a, b) => a - b);
 }
 

@@ -3,16 +3,16 @@ import type { Line } from './line.ts';
 import { highestOnRing, ringOf } from './peaks.ts';
 
 /** A point of a line that matters: its station in [0, turn) and its setback. */
-export interface Place {
+export interface Extreme {
   readonly station: number;
   readonly setback: Mm;
 }
 
 export interface Extremes {
   /** The least setback: the tube reaches furthest. */
-  readonly longPoint: Place;
+  readonly longPoint: Extreme;
   /** The greatest: the cut goes deepest. */
-  readonly throat: Place;
+  readonly throat: Extreme;
 }
 
 const STEPS = 48;

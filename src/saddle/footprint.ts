@@ -1,11 +1,11 @@
 import type { Mm } from '../measure/units.ts';
-import { type Unrolled, wound } from '../space/solid.ts';
+import { type Developed, nearestTurn } from '../space/solid.ts';
 import type { Cope } from './cope.ts';
+import { type DevelopedWay, developedWay, type Pose } from './developed-way.ts';
 import { bezier } from './fit-piece.ts';
 import type { Landing } from './joint.ts';
 import { meetAt } from './lines.ts';
 import { stretchesOf } from './stretches.ts';
-import { type Pose, type UnrolledWay, unrolledWay } from './unrolled-way.ts';
 
 /** The outline that one edge of the tube's end leaves on one header, unrolled flat. */
 export interface Outline {
@@ -15,7 +15,7 @@ export interface Outline {
 }
 
 /** A cubic Bézier on the unrolled header, by its four control points. */
-export type OutlinePiece = readonly [Unrolled, Unrolled, Unrolled, Unrolled];
+export type OutlinePiece = readonly [Developed, Developed, Developed, Developed];
 
 /** The footprint of the wall's edge `depth` in from its outside, on the header at this place of the end's list. */
 export function footprintOf(cope: Cope, depth: Mm, part: number): Outline {
@@ -39,16 +39,16 @@ function strung(run: readonly OutlinePiece[], girth: Mm | undefined): readonly O
   for (const piece of run) pieces.push(beginningAt(piece, pieces.at(-1)?.[3] ?? piece[0], girth));
   const rounds = pieces.flatMap(([from, , , to]) => [from.round, to.round]);
   const middle = (Math.min(...rounds) + Math.max(...rounds)) / 2;
-  const home = wound({ round: middle, along: 0 }, { round: 0, along: 0 }, girth).round - middle;
+  const home = nearestTurn({ round: middle, along: 0 }, { round: 0, along: 0 }, girth).round - middle;
   return pieces.map((piece) => movedRound(piece, home));
 }
 
-function beginningAt(piece: OutlinePiece, end: Unrolled, girth: Mm): OutlinePiece {
-  return movedRound(piece, wound(piece[0], end, girth).round - piece[0].round);
+function beginningAt(piece: OutlinePiece, end: Developed, girth: Mm): OutlinePiece {
+  return movedRound(piece, nearestTurn(piece[0], end, girth).round - piece[0].round);
 }
 
 function movedRound([a, b, c, d]: OutlinePiece, by: Mm): OutlinePiece {
-  const moved = ({ round, along }: Unrolled): Unrolled => ({ round: round + by, along });
+  const moved = ({ round, along }: Developed): Developed => ({ round: round + by, along });
   return [moved(a), moved(b), moved(c), moved(d)];
 }
 
@@ -63,7 +63,7 @@ export function footprintLength(cope: Cope, depth: Mm, part: number): Mm {
 
 interface Runs {
   readonly closed: boolean;
-  readonly runs: readonly (readonly UnrolledWay[])[];
+  readonly runs: readonly (readonly DevelopedWay[])[];
 }
 
 /** The stretches of the line that meet this header, strung together where one goes on from the other. */
@@ -75,11 +75,11 @@ function runsOf({ joint }: Cope, depth: Mm, part: number): Runs {
     return middle.contact && middle.part === part;
   });
   const closed = touching.every(Boolean);
-  const runs: UnrolledWay[][] = [];
+  const runs: DevelopedWay[][] = [];
   stretches.forEach((stretch, i) => {
     if (!touching[i]) return;
     if (i === 0 || !touching[i - 1]) runs.push([]);
-    runs.at(-1)?.push(unrolledWay(joint, landing, depth, stretch));
+    runs.at(-1)?.push(developedWay(joint, landing, depth, stretch));
   });
   return { closed, runs: !closed && touching[0] && touching.at(-1) ? joined(runs) : runs };
 }
@@ -91,7 +91,7 @@ function landingAt(landings: readonly Landing[], part: number): Landing {
 }
 
 /** The last run goes on where the first begins. */
-function joined([first = [], ...others]: UnrolledWay[][]): UnrolledWay[][] {
+function joined([first = [], ...others]: DevelopedWay[][]): DevelopedWay[][] {
   const last = others.pop();
   return last ? [...others, [...last, ...first]] : [first];
 }
@@ -103,7 +103,7 @@ const STRAY: Mm = 0.001;
 const SHORTEST = 1e-6;
 
 /** Cubics from the exact directions at both ends, split until they hold. */
-function cubicsAlong(way: UnrolledWay, girth: Mm | undefined, from: number, to: number): OutlinePiece[] {
+function cubicsAlong(way: DevelopedWay, girth: Mm | undefined, from: number, to: number): OutlinePiece[] {
   const drawn = between(way(from), way(to), girth);
   const holds = LOOKS.every((t) => isNear(way, girth, from + t * (to - from), pointOf(drawn, t)));
   if (holds || to - from < SHORTEST) return [drawn];
@@ -112,7 +112,7 @@ function cubicsAlong(way: UnrolledWay, girth: Mm | undefined, from: number, to: 
 }
 
 function between(first: Pose, last: Pose, girth: Mm | undefined): OutlinePiece {
-  const end = wound(last.at, first.at, girth);
+  const end = nearestTurn(last.at, first.at, girth);
   const handle = Math.hypot(end.round - first.at.round, end.along - first.at.along) / 3;
   return [
     first.at,
@@ -124,19 +124,19 @@ function between(first: Pose, last: Pose, girth: Mm | undefined): OutlinePiece {
 
 const LOOKS = [0.5, 0.25, 0.75, 0.12, 0.88];
 
-function pointOf([a, b, c, d]: OutlinePiece, t: number): Unrolled {
-  const along = (key: keyof Unrolled): number => bezier([a[key], b[key], c[key], d[key]], t);
+function pointOf([a, b, c, d]: OutlinePiece, t: number): Developed {
+  const along = (key: keyof Developed): number => bezier([a[key], b[key], c[key], d[key]], t);
   return { round: along('round'), along: along('along') };
 }
 
 const FEET = 6;
 
 /** Whether the exact outline passes a point as near as it may: from about `t`, steps along it to the place beside. */
-function isNear(way: UnrolledWay, girth: Mm | undefined, t: number, point: Unrolled): boolean {
+function isNear(way: DevelopedWay, girth: Mm | undefined, t: number, point: Developed): boolean {
   let place = t;
   for (let foot = 0; foot < FEET; foot++) {
     const { at, round, along, speed } = way(place);
-    const [aside, ahead] = [point.round - wound(at, point, girth).round, point.along - at.along];
+    const [aside, ahead] = [point.round - nearestTurn(at, point, girth).round, point.along - at.along];
     if (Math.hypot(aside, ahead) <= STRAY) return true;
     place = Math.min(1, Math.max(0, place + (aside * round + ahead * along) / speed));
   }
@@ -156,14 +156,14 @@ const PRECISE: Mm = 1e-7;
 const NARROW = 1e-7;
 
 /** Gauss's rule on a stretch and on its halves, halved until both agree. */
-function lengthOf(way: UnrolledWay, from: number, to: number, whole = gauss(way, from, to)): Mm {
+function lengthOf(way: DevelopedWay, from: number, to: number, whole = gauss(way, from, to)): Mm {
   const middle = (from + to) / 2;
   const [near, far] = [gauss(way, from, middle), gauss(way, middle, to)];
   if (Math.abs(near + far - whole) < PRECISE || to - from < NARROW) return near + far;
   return lengthOf(way, from, middle, near) + lengthOf(way, middle, to, far);
 }
 
-function gauss(way: UnrolledWay, from: number, to: number): Mm {
+function gauss(way: DevelopedWay, from: number, to: number): Mm {
   return GAUSS.reduce(
     (sum, [place, weight]) => sum + weight * (to - from) * way(from + place * (to - from)).speed,
     0,

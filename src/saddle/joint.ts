@@ -1,5 +1,5 @@
-import type { CopedEnd, Part, Section as SectionAsk } from '../job/job.ts';
-import { factsOf } from '../job/kinds.ts';
+import type { CopedEnd, Part, TubeSection as SectionAsk } from '../job/job.ts';
+import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { exactCosine, roundHeader } from '../space/round.ts';
@@ -41,7 +41,7 @@ export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
 }
 
 function landingOf(part: Part): Landing {
-  const solid = factsOf(part.onto).solid(part.angle.rad, part.offset.mm);
+  const solid = headerFactsOf(part.onto).solid(part.angle.rad, part.offset.mm);
   return landing(solid, part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
 }
 

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { climb } from '../space/climb.ts';
+import { goldenSectionMaximum } from '../space/golden-section.ts';
 
 /** A high place of a function round the tube: its station in [0, turn) and how high. */
 export interface Peak {
@@ -11,7 +11,7 @@ export interface Peak {
 const TIE: Mm = 1e-9;
 
 /** Samples of a function at equal steps, once round from `start`. */
-export interface Ring {
+export interface SampleRing {
   readonly start: number;
   readonly turn: number;
   readonly heights: readonly number[];
@@ -22,7 +22,7 @@ export function ringOf(
   turn: number,
   start: number,
   steps: number,
-): Ring {
+): SampleRing {
   const heights: number[] = [];
   for (let i = 0; i < steps; i++) heights.push(height(start + (i * turn) / steps));
   return { start, turn, heights };
@@ -40,21 +40,21 @@ export function highestOf(
   start: number,
   steps: number,
   rough: (station: number) => number = height,
-  brinks: readonly number[] = [],
+  sideLimits: readonly number[] = [],
 ): Peak | undefined {
   const hills = hillsOf(height, ringOf(rough, turn, start, steps));
-  return highest([...hills, ...besideBrinks(height, turn, turn / steps, brinks, rough)]);
+  return highest([...hills, ...besideBrinks(height, turn, turn / steps, sideLimits, rough)]);
 }
 
 /** The same from a ring of the function's own heights. */
 export function highestOnRing(
   height: (station: number) => number,
-  ring: Ring,
-  brinks: readonly number[] = [],
+  ring: SampleRing,
+  sideLimits: readonly number[] = [],
 ): Peak | undefined {
   const { turn, heights } = ring;
   const hills = hillsOf(height, ring);
-  return highest([...hills, ...besideBrinks(height, turn, turn / heights.length, brinks, height)]);
+  return highest([...hills, ...besideBrinks(height, turn, turn / heights.length, sideLimits, height)]);
 }
 
 function highest(hills: readonly Peak[]): Peak | undefined {
@@ -64,7 +64,7 @@ function highest(hills: readonly Peak[]): Peak | undefined {
 }
 
 /** Every hill that could be the highest, judged by the ring's own unevenness. */
-function hillsOf(height: (station: number) => number, { start, turn, heights }: Ring): Peak[] {
+function hillsOf(height: (station: number) => number, { start, turn, heights }: SampleRing): Peak[] {
   const highest = Math.max(...heights);
   if (highest === Number.NEGATIVE_INFINITY) return [];
   const step = turn / heights.length;
@@ -90,27 +90,27 @@ function climbed(
   here: number,
   turn: number,
 ): Peak {
-  const top = climb(height, middle - step, middle + step);
+  const top = goldenSectionMaximum(height, middle - step, middle + step);
   const station = height(top) > here + SAME ? top : middle;
   return peakAt(height, station, turn);
 }
 
 /**
- * The highest places beside brinks: samples ever nearer to each from both sides, and where these could hide the
+ * The highest places beside sideLimits: samples ever nearer to each from both sides, and where these could hide the
  * highest of all, a climb.
  */
 function besideBrinks(
   height: (station: number) => number,
   turn: number,
   step: number,
-  brinks: readonly number[],
+  sideLimits: readonly number[],
   rough: (station: number) => number,
 ): Peak[] {
-  const sides = brinks.flatMap((brink) => [-step, step].map((side) => nearest(rough, turn, brink, side)));
+  const sides = sideLimits.flatMap((limit) => [-step, step].map((side) => nearest(rough, turn, limit, side)));
   const highest = Math.max(...sides.map((side) => side.height));
   return sides.flatMap((side) => {
     if (side.height === Number.NEGATIVE_INFINITY || side.height + 2 * side.drop < highest) return [];
-    const top = climb(height, side.from, side.to);
+    const top = goldenSectionMaximum(height, side.from, side.to);
     const station = height(top) > height(side.station) + SAME ? top : side.station;
     return [peakAt(height, station, turn)];
   });
@@ -118,7 +118,7 @@ function besideBrinks(
 
 /** Its height is that at its station as told: beside a step or a graze the last bit tells. */
 function peakAt(height: (station: number) => number, station: number, turn: number): Peak {
-  const home = homeStation(station, turn);
+  const home = wrapStation(station, turn);
   return { station: home, height: height(home) };
 }
 
@@ -128,18 +128,18 @@ interface Side extends Peak {
   readonly drop: number;
 }
 
-/** The best of samples ever nearer to a brink from one side, with the stretch that it stands for. */
-function nearest(rough: (station: number) => number, turn: number, brink: number, side: number): Side {
+/** The best of samples ever nearer to a limit from one side, with the stretch that it stands for. */
+function nearest(rough: (station: number) => number, turn: number, limit: number, side: number): Side {
   const ways: number[] = [];
   for (let way = 3 * side; Math.abs(way) > 1e-12 * turn; way /= 3) ways.push(way);
-  const row = ways.map((way) => rough(brink + way));
+  const row = ways.map((way) => rough(limit + way));
   const inner = row.slice(1, -1);
   const at = 1 + inner.indexOf(Math.max(...inner));
   const here = row[at] ?? Number.NEGATIVE_INFINITY;
   const around = [row[at - 1] ?? here, row[at + 1] ?? here];
-  const [far, near] = [brink + (ways[at - 1] ?? 0), brink + (ways[at + 1] ?? 0)];
+  const [far, near] = [limit + (ways[at - 1] ?? 0), limit + (ways[at + 1] ?? 0)];
   return {
-    station: brink + (ways[at] ?? 0),
+    station: limit + (ways[at] ?? 0),
     height: here,
     from: Math.min(far, near),
     to: Math.max(far, near),
@@ -158,7 +158,7 @@ function finite(drop: number): number {
 }
 
 /** The same station in [0, turn), with a hair below a whole turn taken as 0. */
-export function homeStation(station: number, turn: number): number {
+export function wrapStation(station: number, turn: number): number {
   const home = ((station % turn) + turn) % turn;
   return turn - home < 1e-12 * turn ? 0 : home;
 }

@@ -7,7 +7,7 @@ import type { Mm, Radians } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
-import { homeStation } from './peaks.ts';
+import { wrapStation } from './peaks.ts';
 import { type ReadLength, readLengths } from './readings.ts';
 import { betweenRead, complaintsOfLengths } from './readings-told.ts';
 
@@ -142,6 +142,6 @@ function deepestPair(A: EndSolution, B: EndSolution, section: Section): Mm {
 function twistOf(A: EndSolution, B: EndSolution): { twist?: Radians } {
   if (A.kind === 'plain' || B.kind === 'plain' || A.heel === undefined || B.heel === undefined) return {};
   if (B.fitUp?.clock) return {};
-  const turn = homeStation(B.heel - A.heel, 2 * Math.PI);
+  const turn = wrapStation(B.heel - A.heel, 2 * Math.PI);
   return { twist: turn > Math.PI + 1e-12 ? turn - 2 * Math.PI : turn };
 }

@@ -3,8 +3,8 @@ import { inwards } from '../space/section.ts';
 import { type Break, changesBetween } from './breaks.ts';
 import { type Joint, pastClock, towardsClock } from './joint.ts';
 import { meetAt } from './lines.ts';
-import { looksOf } from './looks.ts';
-import { homeStation } from './peaks.ts';
+import { wrapStation } from './peaks.ts';
+import { samplesOf } from './samples.ts';
 
 /** A stretch of a line on which one face of one header is met, or none: both its ends still lie on it. */
 export interface Stretch {
@@ -22,8 +22,8 @@ export function stretchesOf(joint: Joint, depth: Mm): readonly Stretch[] {
   const breaks = [
     ...edgesOf(joint, depth),
     ...[...cornersAt(depth), ...sidesOf(joint)].map((at) => ({
-      before: at - HAIR * turn,
-      after: at + HAIR * turn,
+      before: at - SAME_STATION * turn,
+      after: at + SAME_STATION * turn,
     })),
   ].sort((a, b) => a.before - b.before);
   const starts = [0, ...breaks.map(({ after }) => after)];
@@ -32,13 +32,13 @@ export function stretchesOf(joint: Joint, depth: Mm): readonly Stretch[] {
 }
 
 /** Beside a break whose place is known, of a whole turn: more than the station's last bits. */
-const HAIR = 1e-12;
+const SAME_STATION = 1e-12;
 
 /** Where the tube is widest, seen along each header: of a round tube a quarter turn from the clock. */
 function sidesOf({ section, landings }: Joint): number[] {
   return landings.flatMap(({ cosClock, sinClock }) =>
     [-1, 1].map((side) =>
-      homeStation(section.towards(Math.atan2(sinClock, cosClock) + (side * Math.PI) / 2), section.turn),
+      wrapStation(section.towards(Math.atan2(sinClock, cosClock) + (side * Math.PI) / 2), section.turn),
     ),
   );
 }
@@ -47,7 +47,7 @@ function sidesOf({ section, landings }: Joint): number[] {
 function edgesOf(joint: Joint, depth: Mm): readonly Break[] {
   return changesBetween(
     (station) => metBy(joint, station, depth),
-    looksOf(joint, [depth]),
+    samplesOf(joint, [depth]),
     joint.section.turn,
   );
 }

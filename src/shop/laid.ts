@@ -1,6 +1,6 @@
 import { brokenTo, measured } from '../draw/breaking.ts';
 import type { Mark, Point } from '../draw/drawing.ts';
-import { heightOf, LARGE, type Line, setLines } from '../draw/lettering.ts';
+import { heightOf, LARGE, setLines, type TextLine } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
@@ -14,7 +14,7 @@ export interface Laid {
 }
 
 /** What goes down a page whole: drawn under a point, or moved to the next page where it has no room. */
-export interface Item {
+export interface LaidItem {
   readonly lay: (at: Point, width: Mm) => Laid;
   /** It stays with what follows it. */
   readonly heading?: boolean;
@@ -28,7 +28,7 @@ const BOUND = '\u00a0';
 export function layText(text: Said, size: Mm, at: Point, width: Mm): Laid {
   const bound = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ');
   const words = bound.map((word) => partOf(text, word.replaceAll(BOUND, ' ')));
-  const lines = brokenTo(measured(words, size), width).map((line): Line => ({ text: line, size }));
+  const lines = brokenTo(measured(words, size), width).map((line): TextLine => ({ text: line, size }));
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
 }
 
@@ -63,7 +63,7 @@ export function tickBox(at: Point, size: Mm): Mark {
 }
 
 /** The name of a list. */
-export function heading(text: Said): Item {
+export function heading(text: Said): LaidItem {
   return {
     heading: true,
     lay: (at, width) => {

@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
-import { factsOf } from '../job/kinds.ts';
-import { unitsOf } from '../job/sections.ts';
+import { headerFactsOf } from '../job/kinds.ts';
+import { unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -34,7 +34,7 @@ export function pieceOf(
   footprints: boolean,
   words: Language,
 ): Piece {
-  const units = unitsOf(solution.tube);
+  const units = unitsOfTube(solution.tube);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
   const [one, two] = names.flatMap((name): NamedEnd[] => {
     const cope = solution.ends[name];
@@ -54,7 +54,7 @@ export function pieceOf(
 /** What an end lands on, in few words: `the 38.1 mm header`. */
 export function landingName({ cope }: NamedEnd, words: Language): Said {
   const { parts } = cope.end;
-  return parts.length > 1 ? words.steps.itsHeaders : factsOf(parts[0].onto).said(words).name;
+  return parts.length > 1 ? words.steps.itsHeaders : headerFactsOf(parts[0].onto).said(words).name;
 }
 
 /** Whether an end meets another end of the same tube and no header. */

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { type Polynomial, rootOf, rootsBetween, slopeOf, valueAt } from './polynomial.ts';
+import { type Polynomial, polynomialAt, rootOf, rootsBetween, slopeOf } from './polynomial.ts';
 import { TOUCH } from './solid.ts';
 
 /** A point from a bend's centre: t along the tangent at the work point, n away from the work point, b off its plane. */
@@ -105,10 +105,10 @@ function entriesInto(
   const slope = slopeOf(polynomial);
   const turnings = rootsBetween(slope, low, high);
   let above = high;
-  let atAbove = valueAt(polynomial, above);
+  let atAbove = polynomialAt(polynomial, above);
   for (let i = turnings.length - 1; i >= -1; i--) {
     const here = turnings[i] ?? low;
-    const atHere = valueAt(polynomial, here);
+    const atHere = polynomialAt(polynomial, here);
     if (atAbove > 0 && atHere <= 0) found(rootOf(polynomial, slope, here, above, false));
     else if (atAbove > atHere && atHere > 0 && i >= 0 && touches(here)) found(here);
     above = here;

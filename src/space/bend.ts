@@ -1,8 +1,8 @@
 import type { Mm, Radians } from '../measure/units.ts';
 import { type InBend, nearestEntry, type Radii, wayToBend } from './bend-entries.ts';
+import { topsThrough } from './highest-inside.ts';
 import { exactCosine } from './round.ts';
-import type { Entry, Solid, Unrolled } from './solid.ts';
-import { topsThrough } from './tops-through.ts';
+import type { Developed, Solid, WallEntry } from './solid.ts';
 import type { Vector } from './vector.ts';
 
 export interface BendSize extends Radii {
@@ -21,7 +21,7 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
   const reach = reachOf(size, angle);
   const upwards: InBend = { t: cos, n: sin * Math.cos(size.centre), b: -sin * Math.sin(size.centre) };
   const way = (x: Mm, y: Mm, z: Mm): Mm => wayToBend(size, frame(x, y, z));
-  const enter = (x: Mm, y: Mm): Entry | undefined => {
+  const enter = (x: Mm, y: Mm): WallEntry | undefined => {
     const trim = (x * cos) / sin;
     const below = nearestEntry(size, { start: frame(x, y, trim), way: upwards }, reach);
     if (below === undefined) return undefined;
@@ -34,7 +34,7 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
     enter,
 
     crests(x0: Mm, y0: Mm, x1: Mm, y1: Mm): readonly number[] {
-      const entry = (share: number): Entry | undefined =>
+      const entry = (share: number): WallEntry | undefined =>
         enter(x0 + share * (x1 - x0), y0 + share * (y1 - y0));
       return [0, 1, ...topsThrough(entry, x1 - x0, y1 - y0)];
     },
@@ -44,7 +44,7 @@ export function bentHeader(size: BendSize, angle: Radians, offset: Mm): Solid {
     girth: 2 * Math.PI * size.tubeRadius,
 
     // A bent surface does not unroll: round is true, along is measured on the tube's centre line.
-    unroll(x: Mm, y: Mm, z: Mm): Unrolled {
+    develop(x: Mm, y: Mm, z: Mm): Developed {
       const { t, n, b } = frame(x, y, z);
       const turn = n <= 0 ? Math.atan2(t, -n) : (Math.sign(t) * Math.PI) / 2;
       const along = size.bendRadius * turn + (n > 0 ? Math.sign(t) * n : 0);

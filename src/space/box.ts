@@ -43,7 +43,7 @@ export function boxProfile(size: BoxSize): Profile {
       const stretch = stretches.find(({ first, last }) => angle >= first && angle <= last);
       return stretch?.leaning(angle);
     },
-    brinks: [lowest - 2 * TOUCH, highest + 2 * TOUCH],
+    sideLimits: [lowest - 2 * TOUCH, highest + 2 * TOUCH],
     distance(p: Mm, q: Mm): Mm {
       const a = Math.abs(p * cos + q * sin) - coreDeep;
       const b = Math.abs(q * cos - p * sin) - coreWide;

@@ -25,13 +25,13 @@ export function rectangleRing(size: BoxSize): Ring {
 const CORNER = 6;
 
 /** A corner of a rectangle as it is walked from the body's side towards w: where it begins, its middle, where it ends. */
-export interface Corner {
+export interface RingCorner {
   readonly from: OffAxis;
   readonly middle: OffAxis;
   readonly to: OffAxis;
 }
 
-export function cornersOf(size: BoxSize): readonly Corner[] {
+export function cornersOf(size: BoxSize): readonly RingCorner[] {
   return coresOf(size).map(([off, beside], i) => {
     const at = (quarters: number): OffAxis => {
       const turn = size.roll + ((i + quarters) * Math.PI) / 2;

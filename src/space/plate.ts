@@ -7,7 +7,7 @@ const FLAT: Top = { p: 0, np: 1, nq: 0, patch: 0 };
 export const PLATE: Profile = {
   top: () => FLAT,
   leaning: () => undefined,
-  brinks: [],
+  sideLimits: [],
   distance: (p: Mm) => p,
   round: (_p: Mm, q: Mm) => q,
 };

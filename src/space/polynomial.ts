@@ -2,7 +2,7 @@
 export type Polynomial = readonly number[];
 
 /** The value of a polynomial at a place. */
-export function valueAt(polynomial: Polynomial, place: number): number {
+export function polynomialAt(polynomial: Polynomial, place: number): number {
   let value = 0;
   for (let i = polynomial.length - 1; i >= 0; i--) value = value * place + (polynomial[i] ?? 0);
   return value;
@@ -16,10 +16,10 @@ export function rootsBetween(polynomial: Polynomial, low: number, high: number):
   const turnings = rootsBetween(slope, low, high);
   const roots: number[] = [];
   let from = low;
-  let atFrom = valueAt(polynomial, from);
+  let atFrom = polynomialAt(polynomial, from);
   for (let i = 0; i <= turnings.length; i++) {
     const to = turnings[i] ?? high;
-    const atTo = valueAt(polynomial, to);
+    const atTo = polynomialAt(polynomial, to);
     if (atFrom > 0 !== atTo > 0) roots.push(rootOf(polynomial, slope, from, to, atFrom > 0));
     from = to;
     atFrom = atTo;
@@ -48,10 +48,10 @@ export function rootOf(
   let high = to;
   let place = (low + high) / 2;
   for (let i = 0; i < ENOUGH; i++) {
-    const value = valueAt(polynomial, place);
+    const value = polynomialAt(polynomial, place);
     if (value > 0 === falls) low = place;
     else high = place;
-    const next = place - value / valueAt(slope, place);
+    const next = place - value / polynomialAt(slope, place);
     const moved = next > low && next < high ? next : (low + high) / 2;
     if (Math.abs(moved - place) <= LAST_BITS * Math.abs(place) || moved === low || moved === high) {
       return moved;

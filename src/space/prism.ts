@@ -1,7 +1,7 @@
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Profile } from './profile.ts';
 import { exactCosine } from './round.ts';
-import type { Entry, Solid, Unrolled } from './solid.ts';
+import type { Developed, Solid, WallEntry } from './solid.ts';
 
 /**
  * An endless straight header of any profile, whose axis lies in the plane y = `offset` and makes `angle` with the z
@@ -11,7 +11,7 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
   const cos = exactCosine(angle);
   const sin = Math.sin(angle);
   return {
-    enter(x: Mm, y: Mm): Entry | undefined {
+    enter(x: Mm, y: Mm): WallEntry | undefined {
       const top = profile.top(y - offset);
       if (!top) return undefined;
       return {
@@ -28,7 +28,7 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
       const dy = y1 - y0;
       if (dy === 0) return [0, 1];
       const q = profile.leaning(Math.atan(((x1 - x0) * cos) / dy));
-      const places = q === undefined ? profile.brinks : [q, ...profile.brinks];
+      const places = q === undefined ? profile.sideLimits : [q, ...profile.sideLimits];
       const between = places.map((place) => (place + offset - y0) / dy);
       return [0, 1, ...between.filter((along) => along > 0 && along < 1)];
     },
@@ -37,7 +37,7 @@ export function prism(profile: Profile, angle: Radians, offset: Mm): Solid {
       return profile.distance(z * sin - x * cos, y - offset);
     },
 
-    unroll(x: Mm, y: Mm, z: Mm): Unrolled {
+    develop(x: Mm, y: Mm, z: Mm): Developed {
       return { round: profile.round(z * sin - x * cos, y - offset), along: x * sin + z * cos };
     },
   };

@@ -13,7 +13,7 @@ export interface Profile {
    */
   leaning(angle: number): Mm | undefined;
   /** Where q first passes beside, on either side: nowhere for a profile without an end. */
-  readonly brinks: readonly Mm[];
+  readonly sideLimits: readonly Mm[];
   /** Signed way from a point to the outline, negative inside. */
   distance(p: Mm, q: Mm): Mm;
   /** Way round the outline from its top at q = 0, positive towards q. */

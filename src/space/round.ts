@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Entry, type Solid, TOUCH, type Unrolled } from './solid.ts';
+import { type Developed, type Solid, TOUCH, type WallEntry } from './solid.ts';
 
 /**
  * A round tube or bar of outside radius `radius`, endless, whose axis lies in the plane y = `offset` and makes
@@ -10,7 +10,7 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
   const cos = exactCosine(angle);
   const sin = Math.sin(angle);
   return {
-    enter(x: Mm, y: Mm): Entry | undefined {
+    enter(x: Mm, y: Mm): WallEntry | undefined {
       const d = y - offset;
       if (Math.abs(d) > radius + TOUCH) return undefined;
       const half = Math.sqrt(Math.max(0, (radius - d) * (radius + d)));
@@ -31,18 +31,18 @@ export function roundHeader(radius: Mm, angle: Radians, offset: Mm): Solid {
       if (s === 0) return c > 0 ? INNER : OUTER;
       const d = (radius * c * Math.sign(s)) / Math.sqrt(c * c + s * s);
       const along = (d + offset - y0) / s;
-      const brink = radius + 2 * TOUCH;
-      if (Math.abs(y0 - offset) < brink && Math.abs(y1 - offset) < brink) {
+      const limit = radius + 2 * TOUCH;
+      if (Math.abs(y0 - offset) < limit && Math.abs(y1 - offset) < limit) {
         return along <= 0 ? OUTER : along >= 1 ? INNER : [along];
       }
-      return [0, 1, inWall(along), inWall((offset - brink - y0) / s), inWall((offset + brink - y0) / s)];
+      return [0, 1, inWall(along), inWall((offset - limit - y0) / s), inWall((offset + limit - y0) / s)];
     },
 
     distance(x: Mm, y: Mm, z: Mm): Mm {
       return Math.hypot(z * sin - x * cos, y - offset) - radius;
     },
 
-    unroll(x: Mm, y: Mm, z: Mm): Unrolled {
+    develop(x: Mm, y: Mm, z: Mm): Developed {
       const towardsBody = z * sin - x * cos;
       return { round: radius * Math.atan2(y - offset, towardsBody), along: x * sin + z * cos };
     },

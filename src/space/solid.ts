@@ -6,7 +6,7 @@ import type { Mm } from '../measure/units.ts';
  */
 export interface Solid {
   /** Where the line of the wall through (x, y), coming from the body, enters; undefined where it passes by. */
-  enter(x: Mm, y: Mm): Entry | undefined;
+  enter(x: Mm, y: Mm): WallEntry | undefined;
 
   /**
    * The places on the straight way from one point of the wall's thickness to another, 0 to 1, of which one lies
@@ -20,14 +20,14 @@ export interface Solid {
   distance(x: Mm, y: Mm, z: Mm): Mm;
 
   /** Where a point of the surface comes to lie when the surface is unrolled flat. */
-  unroll(x: Mm, y: Mm, z: Mm): Unrolled;
+  develop(x: Mm, y: Mm, z: Mm): Developed;
 
   /** Once round it, where a tube can land on its far side too: there `round` jumps by so much. */
   readonly girth?: Mm;
 }
 
 /** A point of an unrolled surface. */
-export interface Unrolled {
+export interface Developed {
   /** Round the header's outside from the side of the tube's body, positive towards y. */
   readonly round: Mm;
   /** Along the header's axis from the work point, positive the way the axis points. */
@@ -35,13 +35,13 @@ export interface Unrolled {
 }
 
 /** The place after as many whole turns round as bring it nearest to another one. */
-export function wound(place: Unrolled, near: Unrolled, girth: Mm | undefined): Unrolled {
+export function nearestTurn(place: Developed, near: Developed, girth: Mm | undefined): Developed {
   if (girth === undefined) return place;
   const turns = Math.round((near.round - place.round) / girth);
   return { round: place.round + turns * girth, along: place.along };
 }
 
-export interface Entry {
+export interface WallEntry {
   readonly z: Mm;
   /** Outward unit normal of the solid's surface there. */
   readonly nx: number;

@@ -1,4 +1,4 @@
-import { across, boundsOf, grown, joined, upright } from '../draw/boxes.ts';
+import { across, boundsOf, boxRoundBoth, grown, upright } from '../draw/boxes.ts';
 import { shortened } from '../draw/breaking.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
 import { heightOf, SMALL, words, wordsBox } from '../draw/lettering.ts';
@@ -104,7 +104,7 @@ function fits(box: Box, { width, height }: Size): boolean {
 }
 
 function boxRound(items: readonly Item[]): Box {
-  return items.map(({ box }) => box).reduce(joined, boundsOf([]));
+  return items.map(({ box }) => box).reduce(boxRoundBoth, boundsOf([]));
 }
 
 function boxOf(mark: Mark): Box {

@@ -1,7 +1,7 @@
 import { across, upright } from '../draw/boxes.ts';
 import { shortened } from '../draw/breaking.ts';
 import type { Box, Words } from '../draw/drawing.ts';
-import { heightOf, LARGE, type Line, linesOf, PLAIN, SMALL, setLines } from '../draw/lettering.ts';
+import { heightOf, LARGE, linesOf, PLAIN, SMALL, setLines, type TextLine } from '../draw/lettering.ts';
 import { spelled, widthOf } from '../draw/letters.ts';
 import type { Printer } from '../job/paper/printer.ts';
 import type { Said } from '../measure/said.ts';
@@ -89,7 +89,7 @@ interface Column {
   readonly beside: boolean;
   readonly left: Mm;
   readonly foot: Mm;
-  readonly lines: readonly Line[];
+  readonly lines: readonly TextLine[];
   /** Where its lines end, and where the sheet's number does. */
   readonly linesTop: Mm;
   readonly top: Mm;
@@ -138,7 +138,7 @@ function cautionsIn(
   return { drawing, at: { x: room.left, y: room.foot + high }, turn: 0 };
 }
 
-function widestOf(lines: readonly Line[]): Mm {
+function widestOf(lines: readonly TextLine[]): Mm {
   return Math.max(0, ...lines.map(({ text, size }) => widthOf(text, size)));
 }
 
@@ -148,8 +148,8 @@ function standingBars({ left, top }: Box, stripTop: Mm, words: Language): Placem
   return { drawing: bars('up', words, BAR_PITCH), at: { x: left + ABOVE_BAR + BAR_PITCH, y: foot }, turn: 1 };
 }
 
-function shared(named: SheetWords, sideways: boolean, width: Mm): Line[] {
-  const set = (text: Said, size: Mm): Line[] => linesOf(text, size, width);
+function shared(named: SheetWords, sideways: boolean, width: Mm): TextLine[] {
+  const set = (text: Said, size: Mm): TextLine[] => linesOf(text, size, width);
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(asWritten(named.job)), PLAIN), width),
     ...(named.printer ? set(drawnFor(named.printer, named.words), SMALL) : []),
@@ -164,7 +164,7 @@ function drawnFor({ name, across, up }: Printer, { paper, sheets }: Language): S
 }
 
 /** A name longer than its lines is cut short, and says so with an ellipsis. */
-function atMost(count: number, lines: readonly Line[], width: Mm): Line[] {
+function atMost(count: number, lines: readonly TextLine[], width: Mm): TextLine[] {
   if (lines.length <= count) return [...lines];
   const kept = lines.slice(0, count);
   const last = kept.pop();
@@ -175,7 +175,7 @@ function atMost(count: number, lines: readonly Line[], width: Mm): Line[] {
   return last === undefined ? [] : [...kept, { ...last, text: shortened(rest, last.size, width) }];
 }
 
-function fitting(text: Said, width: Mm): Line {
+function fitting(text: Said, width: Mm): TextLine {
   const size = [LARGE, PLAIN].find((each) => widthOf(text, each) <= width);
   return size === undefined ? { text: shortened(text, SMALL, width), size: SMALL } : { text, size };
 }

@@ -4,11 +4,11 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';
-import { type Filling, type Manner, pack, type Shape, shapeOf } from './pack.ts';
+import { type Filling, type PackStrategy, pack, type Shape, shapeOf } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
-const MANNERS: readonly Manner[] = [true, false].flatMap((inOrder) =>
+const MANNERS: readonly PackStrategy[] = [true, false].flatMap((inOrder) =>
   [true, false].flatMap((apart) =>
     [false, true].flatMap((mayTurn) =>
       (['even', 'low'] as const).map((lean) => ({ inOrder, apart, mayTurn, lean })),
@@ -54,10 +54,10 @@ export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames, pr
     (a, b) =>
       a.fillings.length - b.fillings.length ||
       tiles(a) - tiles(b) ||
-      strays(a) - strays(b) ||
-      mixed(a) - mixed(b) ||
-      loose(a) - loose(b) ||
-      harm(a) - harm(b),
+      cardsElsewhere(a) - cardsElsewhere(b) ||
+      ownersShared(a) - ownersShared(b) ||
+      cardsAway(a) - cardsAway(b) ||
+      seamCost(a) - seamCost(b),
   );
   if (best !== undefined) return best;
   throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
@@ -83,21 +83,21 @@ export function tiles({ fillings }: Layout): number {
 }
 
 /** How many cards lie on another sheet than any of their wrap. */
-function strays({ fillings }: Layout): number {
-  return fillings.reduce((sum, { strays }) => sum + strays, 0);
+function cardsElsewhere({ fillings }: Layout): number {
+  return fillings.reduce((sum, { cardsApart: strays }) => sum + strays, 0);
 }
 
 /** How many more tubes and hands its sheets hold than one each. */
-function mixed({ fillings }: Layout): number {
+function ownersShared({ fillings }: Layout): number {
   return fillings.reduce((sum, { owners }) => sum + Math.max(0, owners.size - 1), 0);
 }
 
 /** How many cards lie neither right of their wraps nor under them. */
-function loose({ fillings }: Layout): number {
-  return fillings.reduce((sum, { loose }) => sum + loose, 0);
+function cardsAway({ fillings }: Layout): number {
+  return fillings.reduce((sum, { cardsAway: loose }) => sum + loose, 0);
 }
 
-function harm({ fillings }: Layout): number {
+function seamCost({ fillings }: Layout): number {
   const costs = fillings.map(({ tile }) => (tile?.index === 0 ? tile.tiling.cost : 0));
   return Math.round(costs.reduce((sum, cost) => sum + cost, 0));
 }

@@ -12,7 +12,7 @@ import { headOf } from './tile-head.ts';
 import { type Tiling, tile } from './tiling.ts';
 
 /** Least white between two blocks, mm. */
-export const BETWEEN: Mm = 5;
+export const BETWEEN_BLOCKS: Mm = 5;
 /** A block goes on one of the last sheets begun, so that a leaf is found near its turn, and long jobs stay quick. */
 const LOOK_BACK = 12;
 
@@ -22,9 +22,9 @@ export interface Filling {
   /** What is left of it. */
   room: FreeRoom;
   /** How many cards it holds whose wraps lie elsewhere. */
-  strays: number;
+  cardsApart: number;
   /** How many of its cards lie neither right of their wraps nor under them. */
-  loose: number;
+  cardsAway: number;
   /** The tubes and hands that it holds leaves of. */
   readonly owners: Set<string>;
   /** The turn of the leaf it was begun for. */
@@ -67,7 +67,7 @@ export interface Card {
 }
 
 /** Ways to fill sheets, to be tried for the fewest. */
-export interface Manner {
+export interface PackStrategy {
   /** Leaves are laid in their order; else the largest first. */
   readonly inOrder: boolean;
   /** A leaf may be turned to go on a sheet already begun. */
@@ -110,7 +110,7 @@ function cardsOf({ card, title }: Leaf, content: Box, { sheets }: Language): Car
  * Fills as few sheets as this manner can. A leaf's card lies on its wrap's sheet where there is any way to do it, right of it or
  * under it where there is room.
  */
-export function pack(shapes: readonly Shape[], content: Box, manner: Manner): Filling[] {
+export function pack(shapes: readonly Shape[], content: Box, manner: PackStrategy): Filling[] {
   const fillings: Filling[] = [];
   const queue = shapes.map((shape, order) => ({ shape, order }));
   if (!manner.inOrder) queue.sort((a, b) => area(b.shape) - area(a.shape) || a.order - b.order);
@@ -130,7 +130,7 @@ function layTiles(
   { leaf, cards, tilings }: TiledShape,
   order: number,
   content: Box,
-  manner: Manner,
+  manner: PackStrategy,
 ): void {
   const tiling = tilings[manner.lean];
   const { room } = headOf(content);
@@ -149,7 +149,7 @@ function layTiles(
     together.push({
       ...emptySheet(content, order),
       placements: [{ drawing: leaf.wrap, at: offset, turn: tiling.turn, clip: shown }],
-      room: without([room], grown(moved(block, offset), BETWEEN)),
+      room: without([room], grown(moved(block, offset), BETWEEN_BLOCKS)),
       owners: new Set(leaf.of === undefined ? [] : [leaf.of]),
       tile: { leaf, tiling, index, offset, together },
     });
@@ -164,7 +164,7 @@ function layWhole(
   { leaf, cards, turns: all }: WholeShape,
   order: number,
   content: Box,
-  manner: Manner,
+  manner: PackStrategy,
 ): void {
   const turns = manner.mayTurn ? all : all.slice(0, 1);
   const near = begun(fillings, leaf, manner);
@@ -177,7 +177,7 @@ function layWhole(
         const found = candidates.find((filling) => card && layPair(filling, leaf, turn, card, find));
         if (found === undefined) continue;
         if (found === fresh) fillings.push(fresh);
-        if (find !== inLine) found.loose += 1;
+        if (find !== inLine) found.cardsAway += 1;
         return;
       }
     }
@@ -193,11 +193,11 @@ function layWhole(
 }
 
 function emptySheet(content: Box, order: number): Filling {
-  return { placements: [], room: [content], strays: 0, loose: 0, owners: new Set(), order };
+  return { placements: [], room: [content], cardsApart: 0, cardsAway: 0, owners: new Set(), order };
 }
 
 /** The sheets begun lately that may take something of this leaf. */
-function begun(fillings: readonly Filling[], { of }: Leaf, { apart }: Manner): Filling[] {
+function begun(fillings: readonly Filling[], { of }: Leaf, { apart }: PackStrategy): Filling[] {
   const lately = fillings.slice(-LOOK_BACK);
   return apart && of !== undefined ? lately.filter(({ owners }) => owners.has(of)) : lately;
 }
@@ -206,7 +206,7 @@ function begun(fillings: readonly Filling[], { of }: Leaf, { apart }: Manner): F
 function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, find: typeof placeNear): boolean {
   const size = sizeOf(card.drawing, card.turn);
   for (const place of places(filling.room, sizeOf(leaf.wrap, turn))) {
-    const near = find(without(filling.room, grown(place, BETWEEN)), size, place);
+    const near = find(without(filling.room, grown(place, BETWEEN_BLOCKS)), size, place);
     if (near === undefined) continue;
     put(filling, leaf, leaf.wrap, turn, place);
     put(filling, leaf, card.drawing, card.turn, near);
@@ -217,12 +217,17 @@ function layPair(filling: Filling, leaf: Leaf, turn: 0 | 1, card: Card, find: ty
 
 /** The place right of a box, in line with its top. */
 function rightOf({ right, top }: Box, { width, height }: Size): Box {
-  return { left: right + BETWEEN, bottom: top - height, right: right + BETWEEN + width, top };
+  return { left: right + BETWEEN_BLOCKS, bottom: top - height, right: right + BETWEEN_BLOCKS + width, top };
 }
 
 /** The place under a box, in line with its left. */
 function under({ left, bottom }: Box, { width, height }: Size): Box {
-  return { left, bottom: bottom - BETWEEN - height, right: left + width, top: bottom - BETWEEN };
+  return {
+    left,
+    bottom: bottom - BETWEEN_BLOCKS - height,
+    right: left + width,
+    top: bottom - BETWEEN_BLOCKS,
+  };
 }
 
 /** How a card finds a place in line with its wrap: right of it or under it, first under a footprint, which is about as high as wide. */
@@ -248,7 +253,7 @@ function layCard(
     const place = placeNear(filling.room, size, content);
     if (place === undefined) continue;
     put(filling, leaf, drawing, turn, place);
-    if (!own.includes(filling)) filling.strays += 1;
+    if (!own.includes(filling)) filling.cardsApart += 1;
     if (filling === fresh) fillings.push(fresh);
     return;
   }
@@ -258,7 +263,7 @@ function put(filling: Filling, { of }: Leaf, drawing: Drawing, turn: 0 | 1, plac
   const box = turned(drawing.box, turn);
   if (of !== undefined) filling.owners.add(of);
   filling.placements.push({ drawing, at: { x: place.left - box.left, y: place.bottom - box.bottom }, turn });
-  filling.room = without(filling.room, grown(place, BETWEEN));
+  filling.room = without(filling.room, grown(place, BETWEEN_BLOCKS));
 }
 
 function sizeOf(drawing: Drawing, turn: 0 | 1): Size {

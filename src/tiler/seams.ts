@@ -20,7 +20,7 @@ const OFF_WORDS: Mm = 1.6;
 const STEP: Mm = 1;
 
 /** A stretch of one axis, mm. */
-export interface Stretch {
+export interface SeamStretch {
   readonly from: Mm;
   readonly to: Mm;
 }
@@ -33,8 +33,8 @@ export interface Cuts {
 
 /** Where a leaf had better not be cut along one axis: the places to keep whole, and its lines of words. */
 export interface Spared {
-  readonly keep: readonly Stretch[];
-  readonly words: readonly Stretch[];
+  readonly keep: readonly SeamStretch[];
+  readonly words: readonly SeamStretch[];
 }
 
 /** Tiles about equally large, or the first one as small as may be, so that its sheet has room for more. */
@@ -54,7 +54,7 @@ interface Way {
  * the one that leans as asked.
  * Throws a RangeError where the room is too small to cut in at all.
  */
-export function cut(whole: Stretch, room: Mm, spared: Spared, lean: Lean): Cuts {
+export function cut(whole: SeamStretch, room: Mm, spared: Spared, lean: Lean): Cuts {
   const count = fewest(whole.to - whole.from, room);
   let ways: Way[] = [{ seams: [], at: whole.from, cost: 0 }];
   for (let index = 1; index < count; index += 1) {
@@ -88,7 +88,13 @@ function fewest(length: Mm, room: Mm): number {
 }
 
 /** Where seam `index` may lie so that the tiles before and after it can still hold the whole. */
-function candidates(whole: Stretch, room: Mm, { keep, words }: Spared, index: number, count: number): Mm[] {
+function candidates(
+  whole: SeamStretch,
+  room: Mm,
+  { keep, words }: Spared,
+  index: number,
+  count: number,
+): Mm[] {
   const reach = (first: number, end: number) => {
     let sum = 0;
     for (let tile = first; tile < end; tile += 1) sum += printed(room, tile, count) - OVERLAP;
@@ -131,13 +137,13 @@ function disturbance(seam: Mm, { keep, words }: Spared): number {
 }
 
 /** 1 for a seam through a line of words, 0 for one that keeps off it. */
-function nearness(seam: Mm, { from, to }: Stretch): number {
+function nearness(seam: Mm, { from, to }: SeamStretch): number {
   const off = Math.max(from - seam, seam - to, 0);
   return Math.max(0, 1 - off / OFF_WORDS);
 }
 
 /** The middles between each line of words and the next. */
-function whites(words: readonly Stretch[]): Mm[] {
+function whites(words: readonly SeamStretch[]): Mm[] {
   return words.flatMap(({ to }) => {
     const next = Math.min(...words.filter(({ from }) => from > to).map(({ from }) => from));
     return Number.isFinite(next) ? [(to + next) / 2] : [];

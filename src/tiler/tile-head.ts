@@ -1,9 +1,9 @@
 import { shortened } from '../draw/breaking.ts';
 import type { Box, Mark } from '../draw/drawing.ts';
-import { heightOf, type Line, linesOf, PLAIN, SMALL, setLines, words } from '../draw/lettering.ts';
+import { heightOf, linesOf, PLAIN, SMALL, setLines, type TextLine, words } from '../draw/lettering.ts';
 import { DESCENT, spelled, widthOf } from '../draw/letters.ts';
 import { outline, solid } from '../draw/strokes.ts';
-import type { Way } from '../leaf/leaf.ts';
+import type { JointSide } from '../leaf/leaf.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
@@ -30,7 +30,7 @@ export interface Neighbours {
 export interface TileHead {
   readonly title: Said;
   /** Which way the joint lies on the unturned wrap, if it has one. */
-  readonly joint?: Way;
+  readonly joint?: JointSide;
   readonly tiling: Tiling;
   readonly tile: Tile;
   readonly beside: Neighbours;
@@ -50,7 +50,7 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
   const row = say.place(tile.row, tiling.rows, tile.column, tiling.columns);
   const place = joint ? say.toJoint(row, ARROWS[joint][tiling.turn]) : row;
   const titleRoom = room - widthOf(`${place} · `, PLAIN);
-  const lines: Line[] = [
+  const lines: TextLine[] = [
     { text: say.titled(place, shortened(spelled(title), PLAIN, titleRoom)), size: PLAIN },
     { text: shortened(say.neighbours(beside), SMALL, room), size: SMALL },
     ...linesOf(say.taping(tiling.rows, tiling.columns, alone), SMALL, room),
@@ -59,7 +59,7 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
 }
 
 /** The way to the joint as it lies on the sheet, by the wrap's quarter turns: a turned wrap's head is to the left. */
-const ARROWS: Readonly<Record<Way, readonly [string, string]>> = { up: ['↑', '←'], down: ['↓', '→'] };
+const ARROWS: Readonly<Record<JointSide, readonly [string, string]>> = { up: ['↑', '←'], down: ['↓', '→'] };
 
 function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, width: Mm): Mark[] {
   const height = Math.min(CELL_HEIGHT, HEAD / tiling.rows);

@@ -2,7 +2,7 @@ import type { Point } from '../draw/drawing.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import { OVERLAP, type Stretch } from './seams.ts';
+import { OVERLAP, type SeamStretch } from './seams.ts';
 import type { Neighbours } from './tile-head.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
@@ -13,9 +13,9 @@ const FROM_CROSSING: Mm = 6;
 export interface Seam {
   readonly upright: boolean;
   readonly at: Mm;
-  readonly along: Stretch;
+  readonly along: SeamStretch;
   /** The middles of the two registration marks. */
-  readonly marks: Stretch;
+  readonly marks: SeamStretch;
   /** Longest first; the first one that fits between the marks is set. */
   readonly texts: readonly Said[];
   readonly role: 'trim' | 'lay';

@@ -4,7 +4,7 @@ import { wordsBox } from '../draw/lettering.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Size } from './free-room.ts';
-import { type Cuts, cut, LAY_STRIP, type Lean, OVERLAP, type Stretch, TRIM_STRIP } from './seams.ts';
+import { type Cuts, cut, LAY_STRIP, type Lean, OVERLAP, type SeamStretch, TRIM_STRIP } from './seams.ts';
 
 /** White round the outer edges of a leaf, where there is room, so that the marks at a seam's ends stand clear of the leaf. */
 const APRON: Mm = 8;
@@ -37,8 +37,8 @@ export interface Tile {
 
 /** The part of one axis that a tile shows, and what it takes of the sheet. */
 interface Part {
-  readonly clip: Stretch;
-  readonly block: Stretch;
+  readonly clip: SeamStretch;
+  readonly block: SeamStretch;
 }
 
 /** The tiling with the fewest tiles for this room; among equals the one that keeps most whole, then the unturned. */
@@ -77,18 +77,18 @@ function tileTurned(leaf: Leaf, room: Size, turn: 0 | 1, lean: Lean): Tiling {
   };
 }
 
-function sideways({ left, right }: Box): Stretch {
+function sideways({ left, right }: Box): SeamStretch {
   return { from: left, to: right };
 }
 
-function upwards({ bottom, top }: Box): Stretch {
+function upwards({ bottom, top }: Box): SeamStretch {
   return { from: bottom, to: top };
 }
 
-function parts(whole: Stretch, { seams }: Cuts, room: Mm): Part[] {
+function parts(whole: SeamStretch, { seams }: Cuts, room: Mm): Part[] {
   return [whole.from, ...seams].map((from, index) => {
     const next = seams[index];
-    const clip: Stretch = { from, to: next === undefined ? whole.to : next + OVERLAP };
+    const clip: SeamStretch = { from, to: next === undefined ? whole.to : next + OVERLAP };
     const before = index > 0 ? TRIM_STRIP : 0;
     const after = next === undefined ? 0 : LAY_STRIP;
     const spare = Math.max(0, room - before - after - (clip.to - clip.from));
@@ -98,6 +98,6 @@ function parts(whole: Stretch, { seams }: Cuts, room: Mm): Part[] {
   });
 }
 
-function boxOf(sideways: Stretch, upwards: Stretch): Box {
+function boxOf(sideways: SeamStretch, upwards: SeamStretch): Box {
   return { left: sideways.from, bottom: upwards.from, right: sideways.to, top: upwards.to };
 }

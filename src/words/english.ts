@@ -1,10 +1,10 @@
 import { aids } from './english/aids.ts';
 import { card } from './english/card.ts';
-import { check } from './english/check.ts';
+import { checkWords } from './english/check.ts';
 import { commandAnswers } from './english/command/answers.ts';
 import { commandFaults } from './english/command/faults.ts';
 import { command } from './english/command/help.ts';
-import { ordinates } from './english/command/ordinates.ts';
+import { ordinatesWords } from './english/command/ordinates.ts';
 import { file } from './english/file.ts';
 import { footprint } from './english/footprint.ts';
 import { headers } from './english/headers.ts';
@@ -12,12 +12,12 @@ import { faults } from './english/job/faults.ts';
 import { job } from './english/job/job.ts';
 import { paper } from './english/job/paper.ts';
 import { leaf } from './english/leaf.ts';
-import { page } from './english/page/page.ts';
+import { pageWords } from './english/page/page.ts';
 import { picture } from './english/picture.ts';
 import { quantities } from './english/quantities.ts';
 import { sheets } from './english/sheets.ts';
 import { lists } from './english/shop/lists.ts';
-import { steps } from './english/shop/steps.ts';
+import { stepWords } from './english/shop/steps.ts';
 import { ticket } from './english/shop/ticket.ts';
 import { tubes } from './english/tubes.ts';
 import { warnings } from './english/warnings.ts';
@@ -26,7 +26,7 @@ import { warnings } from './english/warnings.ts';
 export const ENGLISH = {
   aids,
   card,
-  check,
+  check: checkWords,
   command,
   commandAnswers,
   commandFaults,
@@ -37,13 +37,13 @@ export const ENGLISH = {
   job,
   leaf,
   lists,
-  ordinates,
-  page,
+  ordinates: ordinatesWords,
+  page: pageWords,
   paper,
   picture,
   quantities,
   sheets,
-  steps,
+  steps: stepWords,
   ticket,
   tubes,
   warnings,

@@ -19,7 +19,7 @@ export function joined(phrases: readonly Said[], between: string): Said {
 }
 
 /** Phrases as lines, each ended. */
-export function linesOf(phrases: readonly Said[]): Said {
+export function endedLines(phrases: readonly Said[]): Said {
   return phrases.map((phrase) => `${phrase}\n`).join('') as Said;
 }
 

@@ -145,7 +145,7 @@ describe('gap and sensitivity as sampled solids have them, edge bevel', () => {
 
   // The line to cut to is the program's own here: how it fades from the square line of its land to the outside line is
   // its choice, and is held to the two lines below. What stays open along that line is asked of the solids.
-  test.each(namesOf(drawEach(['plain', 'equal', 'brink'], 'B'), 2))('a land, %s', (_, draw) => {
+  test.each(namesOf(drawEach(['plain', 'equal', 'limit'], 'B'), 2))('a land, %s', (_, draw) => {
     const land = draw.joint.wall * between(random, 0.2, 1);
     const { cope, report } = endUnderTest(askOf(draw.joint), withLand(land));
     const cut = cutOf(cope);
@@ -201,7 +201,7 @@ describe('what stands up narrowly beside a graze', () => {
 describe('the line with a land', () => {
   const degree = Math.PI / 180;
 
-  test.each(namesOf(drawEach(['plain', 'equal', 'nearly-equal', 'thick', 'brink'], 'A'), 5))(
+  test.each(namesOf(drawEach(['plain', 'equal', 'nearly-equal', 'thick', 'limit'], 'A'), 5))(
     'takes the land off where the wall is thinner than 45 degrees and nothing from 60, %s',
     (_, draw) => {
       const { joint } = draw;

@@ -28,7 +28,7 @@ export interface Face {
   readonly zones: readonly Zone[];
   readonly edge: (station: number) => number;
   /** Stations where the line at this radius begins or ceases to touch that header: the face has a kink or a step. */
-  readonly brinks: (radius: number) => readonly number[];
+  readonly sideLimits: (radius: number) => readonly number[];
 }
 
 export interface Widest {
@@ -42,7 +42,7 @@ export function bevelledFace(target: Target, { radius, wall }: Pipe): Face {
   return {
     zones: [{ kind: 'following', at, inner: radius - wall, outer: radius }],
     edge: (station) => at(station, radius),
-    brinks: (rho) => brinksOf(target, rho),
+    sideLimits: (rho) => brinksOf(target, rho),
   };
 }
 
@@ -51,7 +51,7 @@ export function squareFace(cut: (station: number) => number, target: Target, { r
   return {
     zones: [{ kind: 'square', cut, inner: radius - wall, outer: radius }],
     edge: cut,
-    brinks: (rho) => brinksOf(target, rho),
+    sideLimits: (rho) => brinksOf(target, rho),
   };
 }
 
@@ -70,12 +70,12 @@ export function landFace(cut: (station: number) => number, land: number, target:
       { kind: 'following', at, inner: radius - wall, outer: radius - land },
     ],
     edge: cut,
-    brinks: (rho) => brinksOf(target, rho),
+    sideLimits: (rho) => brinksOf(target, rho),
   };
 }
 
 /** The face cut from a leaf of the wrong scale: stations about the spine, and setbacks, alike. */
-export function scaledFace({ zones, edge, brinks }: Face, scale: number): Face {
+export function scaledFace({ zones, edge, sideLimits }: Face, scale: number): Face {
   const fromSpine = (station: number): number => Math.atan2(Math.sin(station), Math.cos(station));
   const meant = (station: number): number => fromSpine(station) / scale;
   const scaled = (zone: Zone): Zone =>
@@ -86,7 +86,7 @@ export function scaledFace({ zones, edge, brinks }: Face, scale: number): Face {
     zones: zones.map(scaled),
     edge: (station) => scale * edge(meant(station)),
     // Opposite the spine the two ends of a leaf of the wrong scale do not meet.
-    brinks: (radius) => [Math.PI, ...brinks(radius).map((station) => scale * fromSpine(station))],
+    sideLimits: (radius) => [Math.PI, ...sideLimits(radius).map((station) => scale * fromSpine(station))],
   };
 }
 
@@ -136,8 +136,11 @@ function squareFoul(target: Target, face: Face, { inner, outer, cut }: Zone & { 
     const reach = (radius: number): number => reached(target, station, radius);
     return summit(reach, inner, outer, 8, 2e-4 * (outer - inner)).height - cut(station);
   };
-  const brinks = [inner, outer].flatMap((radius) => [...face.brinks(radius), ...brinksOf(target, radius)]);
-  return topOfRing(foul, brinks).height;
+  const sideLimits = [inner, outer].flatMap((radius) => [
+    ...face.sideLimits(radius),
+    ...brinksOf(target, radius),
+  ]);
+  return topOfRing(foul, sideLimits).height;
 }
 
 /** Radius by radius, five of them, the highest place round the tube; then in between, about the best. */
@@ -148,7 +151,7 @@ function followingFoul(
 ): number {
   const top = (radius: number): number => {
     const foul = (station: number): number => reached(target, station, radius) - at(station, radius);
-    return topOfRing(foul, [...face.brinks(radius), ...brinksOf(target, radius)]).height;
+    return topOfRing(foul, [...face.sideLimits(radius), ...brinksOf(target, radius)]).height;
   };
   return summit(top, inner, outer, 4, (outer - inner) / 4 / 2 ** 6).height;
 }
@@ -160,27 +163,27 @@ function reached(target: Target, station: number, radius: number): number {
 }
 
 /**
- * The highest place round the tube: a ring of samples, each hill of them closed in on; and beside each brink, where a
+ * The highest place round the tube: a ring of samples, each hill of them closed in on; and beside each limit, where a
  * line begins to touch and heights may stand up as narrow as they like, samples ever nearer to it from both sides.
  */
-function topOfRing(height: (station: number) => number, brinks: readonly number[]): Top {
+function topOfRing(height: (station: number) => number, sideLimits: readonly number[]): Top {
   const ring = Array.from({ length: STATIONS }, (_, i) => height(i * STEP));
   let best: Top = { at: 0, height: Number.NEGATIVE_INFINITY };
   const take = (top: Top): void => {
     if (top.height > best.height) best = top;
   };
   for (const i of hills(ring)) take(summit(height, (i - 1) * STEP, (i + 1) * STEP, 4, NARROW));
-  for (const brink of brinks) {
+  for (const limit of sideLimits) {
     for (const side of [-1, 1]) {
       const near = Array.from({ length: 16 }, (_, k) => {
-        const at = brink + (side * STEP) / 3 ** k;
+        const at = limit + (side * STEP) / 3 ** k;
         return { at, height: height(at) };
       });
       const top = near.reduce((a, b) => (b.height > a.height ? b : a));
-      const reach = Math.abs(top.at - brink);
+      const reach = Math.abs(top.at - limit);
       take(top);
       if (top.height > best.height - reach * NEAR) {
-        const [low, high] = [brink + (side * reach) / 3, brink + side * reach * 3];
+        const [low, high] = [limit + (side * reach) / 3, limit + side * reach * 3];
         take(summit(height, Math.min(low, high), Math.max(low, high), 8, Math.max(1e-12, reach / 2 ** 14)));
       }
     }
@@ -193,7 +196,7 @@ interface Top {
   readonly height: number;
 }
 
-/** A sample beside a brink is closed in on if it is lower than the best by no more than this, in mm a radian. */
+/** A sample beside a limit is closed in on if it is lower than the best by no more than this, in mm a radian. */
 const NEAR = 2000;
 
 /** Stations where the line at this radius begins or ceases to touch: between samples of a ring, by halving. */
@@ -242,11 +245,11 @@ export function widestGap(
 ): Widest {
   const gap = (station: number): number =>
     counts(station) ? outerGap(target, face, slide, pipe, station) : Number.NEGATIVE_INFINITY;
-  const brinks = [pipe.radius, pipe.radius - pipe.wall].flatMap((radius) => [
-    ...face.brinks(radius),
+  const sideLimits = [pipe.radius, pipe.radius - pipe.wall].flatMap((radius) => [
+    ...face.sideLimits(radius),
     ...brinksOf(target, radius),
   ]);
-  const { at, height } = topOfRing(gap, brinks);
+  const { at, height } = topOfRing(gap, sideLimits);
   return { station: at, mm: Math.max(0, height) };
 }
 

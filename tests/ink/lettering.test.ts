@@ -4,7 +4,7 @@ import { inflateSync } from 'node:zlib';
 import { create } from 'fontkit';
 import { describe, expect, test } from 'vitest';
 import type { Words } from '../../src/draw/drawing.ts';
-import { CAP_HEIGHT, lacking, letterOf, spelled, widthOf } from '../../src/draw/letters.ts';
+import { CAP_HEIGHT, letterOf, missingSigns, spelled, widthOf } from '../../src/draw/letters.ts';
 import { CODE_POINTS } from '../../src/draw/metrics.generated.ts';
 import { FONT_DEFLATED, FONT_LENGTH } from '../../src/ink/font.generated.ts';
 import { asWritten } from '../../src/words/said.ts';
@@ -46,7 +46,7 @@ const SIGNS = [...new Set(Object.values(WRITTEN).join(''))];
 const INKED = SIGNS.filter((sign) => sign.trim() !== '');
 
 test.each(Object.entries(WRITTEN))('%s can be written', (_, text) => {
-  expect(lacking(text)).toEqual([]);
+  expect(missingSigns(text)).toEqual([]);
   expect(spelled(asWritten(text))).toBe(text.normalize('NFC'));
   for (const sign of text.normalize('NFC')) expect(letterOf(sign).glyph).toBeGreaterThan(0);
 });
@@ -173,7 +173,7 @@ describe('a sign that the font lacks', () => {
   });
 
   test('is told once, in the order they come', () => {
-    expect(lacking('漢字漢 x')).toEqual(['漢', '字']);
+    expect(missingSigns('漢字漢 x')).toEqual(['漢', '字']);
   });
 
   test('can be measured as it is spelled, and never as it is not', () => {

@@ -59,7 +59,7 @@ describe('a mistake names the key it is about, and whether anything is written t
   ])('%s', (end, key, lacking) => {
     const [complaint, ...others] = complaintsAbout(withEnd(end));
     expect(others).toEqual([]);
-    expect([complaint?.key, complaint?.lacking ?? false]).toEqual([key, lacking]);
+    expect([complaint?.key, complaint?.missing ?? false]).toEqual([key, lacking]);
   });
 });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Piece, Point, Words } from '../../src/draw/drawing.ts';
+import type { Drawing, PathPiece, Point, Words } from '../../src/draw/drawing.ts';
 import { widthOf } from '../../src/draw/letters.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
-import { homeStation } from '../../src/saddle/peaks.ts';
+import { wrapStation } from '../../src/saddle/peaks.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
@@ -44,14 +44,14 @@ function cutPoints({ leaf }: Case): Point[] {
   });
 }
 
-function isCubic(piece: Piece): piece is Piece & { kind: 'cubic' } {
+function isCubic(piece: PathPiece): piece is PathPiece & { kind: 'cubic' } {
   return piece.kind === 'cubic';
 }
 
 /** The station of the left edge, read off the drawing: the spine's line stands at (0 - seam) / turn of the width. */
 function seamOf(each: Case): number {
   const spine = spineX(each.leaf.wrap);
-  return homeStation(-turnedBy(spine, widthOfWrap(each), 2 * Math.PI), 2 * Math.PI);
+  return wrapStation(-turnedBy(spine, widthOfWrap(each), 2 * Math.PI), 2 * Math.PI);
 }
 
 /** How far a word stands from the upright line that it names, mm. */
@@ -192,7 +192,7 @@ it('the drawn cut is the curve that was solved, piece for piece', () => {
   for (const each of asked.flatMap((ask) => casesOf(ask))) {
     const { turn } = each.solution.section;
     const askedSeam = each.cope.end.seam;
-    const seam = homeStation(askedSeam && 'rad' in askedSeam ? askedSeam.rad : Number.NaN, turn);
+    const seam = wrapStation(askedSeam && 'rad' in askedSeam ? askedSeam.rad : Number.NaN, turn);
     const scale = widthOfWrap(each) / turn;
     const solved = curveOf(each.cope, each.cope.cut, seam, scale);
     const drawn = strokesOf(each.leaf.wrap, 'cut')
@@ -227,8 +227,8 @@ describe('a brace and its opposite hand', () => {
 
   it('gives twins mirrored seams, and words that read the same way', () => {
     const [a, b, oppositeA, oppositeB] = cases.map((each) => seamOf(each));
-    expect(homeStation((a ?? 0) + (oppositeA ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
-    expect(homeStation((b ?? 0) + (oppositeB ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
+    expect(wrapStation((a ?? 0) + (oppositeA ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
+    expect(wrapStation((b ?? 0) + (oppositeB ?? 0), 2 * Math.PI)).toBeCloseTo(0, 9);
     for (const { leaf } of cases) {
       for (const mark of leaf.wrap.marks) if (mark.kind === 'words') expect([0, 1]).toContain(mark.turn);
     }

@@ -1,4 +1,4 @@
-import type { EndName, Header, Part, Section, Tube } from '../../src/job/job.ts';
+import type { EndName, Header, Part, Tube, TubeSection } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
@@ -34,7 +34,7 @@ export function partOf(onto: Header, degrees: number, clock = 0, offset = 0, shi
 
 /** A tube with one end at A, or at B. */
 export function tubeOnto(
-  section: Section,
+  section: TubeSection,
   parts: readonly [Part, ...Part[]],
   wall?: number,
   end: EndName = 'A',
@@ -51,11 +51,11 @@ export function tubeOnto(
   };
 }
 
-export function round(od: number): Section {
+export function round(od: number): TubeSection {
   return { kind: 'round', od: length(od) };
 }
 
-export function rectangle(wide: number, deep: number, corner: number): Section {
+export function rectangle(wide: number, deep: number, corner: number): TubeSection {
   return { kind: 'rectangular', wide: length(wide), deep: length(deep), corner: length(corner) };
 }
 

@@ -1,4 +1,4 @@
-import type { CopedEnd, Header, Part, Section, Tube } from '../../src/job/job.ts';
+import type { CopedEnd, Header, Part, Tube, TubeSection } from '../../src/job/job.ts';
 import type { Angle, Length } from '../../src/measure/units.ts';
 import { type Cope, solveEnd } from '../../src/saddle/cope.ts';
 import { type Joint, jointOf } from '../../src/saddle/joint.ts';
@@ -75,7 +75,7 @@ function headerOf(header: AskedHeader): Header {
   }
 }
 
-function sectionOf(tube: AskedTube): Section {
+function sectionOf(tube: AskedTube): TubeSection {
   if (tube.kind === 'round') return { kind: 'round', od: length(2 * tube.radius) };
   const { wide, deep, corner } = tube;
   return { kind: 'rectangular', wide: length(wide), deep: length(deep), corner: length(corner) };

@@ -20,7 +20,7 @@ interface Tally {
   compared: number;
   missed: number;
   crests: number;
-  brinks: number;
+  sideLimits: number;
   worst: number;
 }
 
@@ -31,18 +31,18 @@ describe(`random ends agree with the brute force at A and B (JOINT_SEED=${SEED})
   ]);
   test.each(cases)('$tube tube on $kind: outside, inside, square', ({ kind, tube }) => {
     const random = randomFrom(SEED + END_KINDS.indexOf(kind) * 2 + (tube === 'round' ? 0 : 1));
-    const tally: Tally = { compared: 0, missed: 0, crests: 0, brinks: 0, worst: 0 };
+    const tally: Tally = { compared: 0, missed: 0, crests: 0, sideLimits: 0, worst: 0 };
     for (let i = 0; i < ENDS_A_KIND; i++) {
       const ask = randomEnd(random, kind, tube);
       for (const end of ['A', 'B'] as const) compareEnd(ask, end, random, tally);
     }
-    const { compared, missed, crests, brinks, worst } = tally;
+    const { compared, missed, crests, sideLimits, worst } = tally;
     console.info(
       `${tube} on ${kind}, seed ${SEED}: ${compared} setbacks, ${missed} on the trim plane, ${crests} crests inside ` +
-        `the wall, ${brinks} on a brink, worst ${worst.toExponential(2)} mm apart`,
+        `the wall, ${sideLimits} on a limit, worst ${worst.toExponential(2)} mm apart`,
     );
     expect(compared).toBeGreaterThan(ENDS_A_KIND * STATIONS * 4);
-    expect(brinks).toBeLessThan(compared / 100);
+    expect(sideLimits).toBeLessThan(compared / 100);
     expectHard(kind, tube, tally);
   });
 });
@@ -88,7 +88,7 @@ function compareLine(
     tally.compared++;
     tally.worst = Math.max(tally.worst, apart);
     if (!brute.contact) tally.missed++;
-  } else if (onBrink(headers, x, y, ours)) tally.brinks++;
+  } else if (onBrink(headers, x, y, ours)) tally.sideLimits++;
   else expect.fail(`${JSON.stringify(ours)} is not ${JSON.stringify(brute)}: ${what}`);
   return brute.setback;
 }
@@ -127,7 +127,7 @@ function compareSquare(
   } else if (
     brinksThrough(headers, line, ask.wall).some((depth) => onBrink(headers, ...line(depth), square))
   ) {
-    tally.brinks++;
+    tally.sideLimits++;
   } else expect.fail(`square ${square.setback} is not ${deepest}: ${what}`);
 }
 
@@ -140,7 +140,7 @@ function brinksThrough(
   const touched = (depth: number): string =>
     headers.map((header) => landingOnAll([header], ...line(depth)).contact).join();
   const samples = Array.from({ length: 10 * THROUGH + 1 }, (_, i) => (i * wall) / (10 * THROUGH));
-  const brinks = samples.slice(1).flatMap((depth, i) => {
+  const sideLimits = samples.slice(1).flatMap((depth, i) => {
     let [low, high] = [samples[i] ?? 0, depth];
     if (touched(low) === touched(high)) return [];
     while (high - low > 1e-13) {
@@ -151,7 +151,7 @@ function brinksThrough(
     }
     return [low, high];
   });
-  return [0, wall, ...brinks];
+  return [0, wall, ...sideLimits];
 }
 
 const THROUGH = 24;

@@ -31,7 +31,7 @@ export function between(random: Random, low: number, high: number): number {
 }
 
 /** What a draw may hold: how it mixes is told by the tests, for each kind has its own trouble. */
-export type JointKind = 'plain' | 'offset' | 'equal' | 'nearly-equal' | 'wider' | 'thick' | 'brink';
+export type JointKind = 'plain' | 'offset' | 'equal' | 'nearly-equal' | 'wider' | 'thick' | 'limit';
 
 export const JOINT_KINDS: readonly JointKind[] = [
   'plain',
@@ -40,13 +40,13 @@ export const JOINT_KINDS: readonly JointKind[] = [
   'nearly-equal',
   'wider',
   'thick',
-  'brink',
+  'limit',
 ];
 
 /**
  * One joint of a kind. Header radii run from 8 to 120 mm, angles from 15 to 165 degrees; `plain` has a larger header
  * and a small offset, `offset` may miss in part, `wider` has the tube larger than the header, `thick` has a wall of
- * up to nine tenths of the radius, on the `brink` the tube's side comes within 1e-1 to 1e-9 mm of the header's, to
+ * up to nine tenths of the radius, on the `limit` the tube's side comes within 1e-1 to 1e-9 mm of the header's, to
  * either side.
  */
 export function randomJoint(random: Random, kind: JointKind): RandomJoint {
@@ -67,7 +67,7 @@ function offsetFor(random: Random, kind: JointKind, header: number, tube: number
   const side = random() < 0.5 ? -1 : 1;
   if (kind === 'equal' || kind === 'nearly-equal') return 0;
   if (kind === 'plain') return side * random() * Math.max(0, header - tube);
-  if (kind === 'brink')
+  if (kind === 'limit')
     return side * (header - tube + (random() < 0.5 ? -1 : 1) * 10 ** between(random, -9, -1));
   return side * random() * 0.98 * (header + tube);
 }

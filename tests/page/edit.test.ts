@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { emptyJob, withValue } from '../../src/page/job/edit.ts';
-import { countAt, docOf, wordsAt } from '../../src/page/job/job-doc.ts';
+import { countAt, docOf, docWordsAt } from '../../src/page/job/job-doc.ts';
 import { workOut } from '../../src/page/job/outcome.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { SAMPLE } from '../job/sample.ts';
@@ -22,14 +22,14 @@ describe('a value that is written into a job', () => {
         ['tube', 'od'],
         ['tube', 'ends', 'A', 'onto', 'od'],
       ])
-        expect(wordsAt(docOf(withValue(SAMPLE, path, words)), path)).toBe(words);
+        expect(docWordsAt(docOf(withValue(SAMPLE, path, words)), path)).toBe(words);
     },
   );
 
   test('fills in what was left empty', () => {
     const empty = withValue(SAMPLE, ['tube', 'between'], { faces: '' });
     const filled = withValue(empty, ['tube', 'between', 'faces'], '22in');
-    expect(wordsAt(docOf(filled), ['tube', 'between', 'faces'])).toBe('22in');
+    expect(docWordsAt(docOf(filled), ['tube', 'between', 'faces'])).toBe('22in');
   });
 
   test('may be a list of empty ones, in brackets or not, to be filled in later', () => {
@@ -38,7 +38,11 @@ describe('a value that is written into a job', () => {
       const at = ['tube', 'ends', 'A', 'angle'];
       const empty = withValue(text, at, { triangle: ['', '', ''] });
       const filled = withValue(empty, [...at, 'triangle', 2], '208');
-      expect([0, 1, 2].map((i) => wordsAt(docOf(filled), [...at, 'triangle', i]))).toEqual(['', '', '208']);
+      expect([0, 1, 2].map((i) => docWordsAt(docOf(filled), [...at, 'triangle', i]))).toEqual([
+        '',
+        '',
+        '208',
+      ]);
     }
     const oneMore = withValue(`${inBrackets}stock: [6m]\n`, ['stock', 1], '');
     expect(countAt(docOf(oneMore), ['stock'])).toBe(2);
@@ -46,7 +50,7 @@ describe('a value that is written into a job', () => {
 
   test('is found and written under its former name too, which stays', () => {
     const older = SAMPLE.replace('edge: bevel', 'blunt: 1mm # of the edge');
-    expect(wordsAt(docOf(older), ['tube', 'land'])).toBe('1mm');
+    expect(docWordsAt(docOf(older), ['tube', 'land'])).toBe('1mm');
     expect(withValue(older, ['tube', 'land'], '0.8mm')).toBe(older.replace('1mm', '0.8mm'));
     const wrong = older.replace('1mm', 'x');
     const outcome = workOut(wrong, ENGLISH);
@@ -79,7 +83,7 @@ describe('a mistake', () => {
 
   test('is found at the field that it is about', () => {
     const wrong = withValue(SAMPLE, ['tube', 'ends', 'B', 'angle'], '480deg');
-    expect(problemsIn(wrong).map(({ path, lacking }) => ({ path, lacking }))).toEqual([
+    expect(problemsIn(wrong).map(({ path, missing: lacking }) => ({ path, lacking }))).toEqual([
       { path: ['tube', 'ends', 'B', 'angle'], lacking: false },
     ]);
   });

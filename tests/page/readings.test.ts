@@ -7,16 +7,16 @@ import {
   readingRemoved,
   readingTurned,
   SEVERAL,
-  turned,
+  turnedReading,
 } from '../../src/page/form/readings.ts';
 import { readingsTold } from '../../src/page/form/readings-told.ts';
 import { withValues } from '../../src/page/job/edit.ts';
-import { docOf, type Path } from '../../src/page/job/job-doc.ts';
+import { type DocPath, docOf } from '../../src/page/job/job-doc.ts';
 import { workOut } from '../../src/page/job/outcome.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 
-const TUBE: Path = ['tube'];
-const END_B: Path = ['tube', 'ends', 'B'];
+const TUBE: DocPath = ['tube'];
+const END_B: DocPath = ['tube', 'ends', 'B'];
 
 function jobWith(tube: string, endB = 'angle: 60'): string {
   return `copeleaf: 1
@@ -31,12 +31,12 @@ tube:
 const BASIS = jobWith('od: 38.1\n  between: 600');
 
 /** The value under the key after these edits, as the file has it. */
-function edited(text: string, edits: Edits, path: Path): unknown {
+function edited(text: string, edits: Edits, path: DocPath): unknown {
   return docOf(withValues(text, edits)).toJS()?.[path[0] ?? '']?.[path[1] ?? ''];
 }
 
 const turn = (text: string, measure: Measure, name: string): string =>
-  withValues(text, turned(docOf(text), TUBE, measure, name));
+  withValues(text, turnedReading(docOf(text), TUBE, measure, name));
 
 describe('a value that is turned to several readings', () => {
   test('keeps what was written as the first of them', () => {
@@ -86,7 +86,7 @@ describe('a value that is turned to several readings', () => {
   });
 
   test('turns each reading by itself, and is read by the job file’s own code once it is filled in', () => {
-    const begun = withValues(BASIS, turned(docOf(BASIS), END_B, ANGLE, SEVERAL));
+    const begun = withValues(BASIS, turnedReading(docOf(BASIS), END_B, ANGLE, SEVERAL));
     const text = withValues(begun, readingTurned(END_B, ANGLE, 1, 'tapeLengths'));
     expect(workOut(text, ENGLISH).kind).toBe('refused');
     const sides: readonly string[] = ['200', '200', '200'];

@@ -29,7 +29,8 @@ atThePage(
   async ({ page }) => {
     await fillTwice(page, '500');
     expect(await field(page, FIRST).inputValue()).toBe('619');
-    const differ = /^length: 619 mm and faces 500 mm, that is ([\d.]+) mm differ by .*may differ by 1\.5 mm at most/;
+    const differ =
+      /^length: 619 mm and faces 500 mm, that is ([\d.]+) mm differ by .*may differ by 1\.5 mm at most/;
     await expect.poll(() => toldOfWhole(page)).toMatch(differ);
     expect(await page.locator('.lacking').textContent()).toMatch(/tube, length/);
     const apart = Number(differ.exec(await toldOfWhole(page))?.[1]);

@@ -15,7 +15,7 @@ import {
   SEED,
   spell,
 } from '../outside/random-joints.ts';
-import { along, strayBetween } from './stray.ts';
+import { along, strayBetween } from './deviation.ts';
 
 const TURN = 2 * Math.PI;
 /** The bar for a drawn curve, anywhere. */
@@ -68,7 +68,7 @@ const MEDIAN_PIECES: Readonly<Record<JointKind, number>> = {
   'nearly-equal': 24,
   wider: 24,
   thick: 24,
-  brink: 24,
+  limit: 24,
 };
 const MOST_PIECES = 80;
 

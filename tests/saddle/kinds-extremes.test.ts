@@ -95,7 +95,7 @@ tube:
 `;
 
 test('a square line beside a bend is not torn where the wall leaves it', () => {
-  const [solution] = solveJob(readJob(BRINK, 'brink.yaml', { words: ENGLISH, paper: A4 }));
+  const [solution] = solveJob(readJob(BRINK, 'limit.yaml', { words: ENGLISH, paper: A4 }));
   const cope = solution?.ends.B;
   if (cope?.kind !== 'coped') throw new Error('the end was asked to be coped');
   expect(curveOf(cope, cope.cut, 0, 18).length).toBeLessThan(60);

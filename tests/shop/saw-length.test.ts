@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { factsOf } from '../../src/leaf/card/facts.ts';
+import { cardFactsOf } from '../../src/leaf/card/facts.ts';
 import { sawLength } from '../../src/measure/saw-length.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { cutList } from '../../src/shop/lists/cut-list.ts';
@@ -32,7 +32,7 @@ test.each([
   const [row] = cutList(solutions, ENGLISH);
   if (cope?.kind !== 'coped' || !solution || !row || !solution.lengths) throw new Error('not coped');
   const blank = ticket?.saw.find(({ label }) => label === 'blank')?.text ?? 'none';
-  const card = factsOf(solution, cope, undefined, job.units, ENGLISH).find(
+  const card = cardFactsOf(solution, cope, undefined, job.units, ENGLISH).find(
     ({ label }) => label === 'blank',
   )?.text;
   expect(card).toBe(`${blank} of stock`);

@@ -1,5 +1,5 @@
 import {
-  type Measured,
+  type MeasuredBar,
   type Printer,
   type PrinterAxis,
   readMeasured,
@@ -13,7 +13,7 @@ export function printerOf(across: string, up: string): Printer {
   return reading.value;
 }
 
-function measured(axis: PrinterAxis, text: string): Measured {
+function measured(axis: PrinterAxis, text: string): MeasuredBar {
   const reading = readMeasured(axis, text);
   if (!reading.ok) throw new Error(reading.read);
   return reading.value;

@@ -3,7 +3,7 @@ import { inkPdf } from '../../ink/pdf.ts';
 import { bevelSheet } from '../../tiler/aids/bevel.ts';
 import { girthSheet } from '../../tiler/aids/girth.ts';
 import { rulerSheet } from '../../tiler/aids/ruler.ts';
-import { linesOf } from '../../words/said.ts';
+import { endedLines } from '../../words/said.ts';
 
 import { writeResult } from '../files.ts';
 import { printerNamed } from '../printer/printer.ts';
@@ -27,5 +27,5 @@ export async function aid(name: AidName, options: AidOptions, shell: Shell): Pro
   const set = AIDS[name](askForAid(options, shell, printer), shell.words, printer);
   const target = options.out ?? `${name}.pdf`;
   await writeResult(target, await inkPdf(set, { title, jobName: name }), shell);
-  if (target !== '-') shell.err(linesOf([answers.aidPrinted(target, title)]));
+  if (target !== '-') shell.err(endedLines([answers.aidPrinted(target, title)]));
 }

@@ -1,5 +1,5 @@
 import {
-  type Measured,
+  type MeasuredBar,
   type Printer,
   type PrinterAxis,
   readMeasured,
@@ -9,7 +9,7 @@ import { Refusal } from '../../job/text/complaint.ts';
 import { nearest } from '../../job/text/nearest.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
-import { linesOf } from '../../words/said.ts';
+import { endedLines } from '../../words/said.ts';
 import type { Shell } from '../shell.ts';
 import { refuseArgument } from '../trouble.ts';
 import { printerFileOf, readPrinters, savePrinters } from './printer-file.ts';
@@ -27,20 +27,20 @@ export async function addPrinter(name: string, readings: PrinterReadings, shell:
   const others = (await readPrinters(file, words)).filter((other) => other.name !== printer.name);
   const printers = [...others, printer].sort((a, b) => (a.name < b.name ? -1 : 1));
   await savePrinters(file, printers, words);
-  shell.err(linesOf(words.commandAnswers.printerSaved(printer.name, file)));
+  shell.err(endedLines(words.commandAnswers.printerSaved(printer.name, file)));
 }
 
 /** `copeleaf printer list`: the saved printers and what was measured on each. */
 export async function listPrinters(shell: Shell): Promise<void> {
   const { commandAnswers: answers, paper } = shell.words;
   const printers = await readPrinters(printerFileOf(shell.env), shell.words);
-  if (printers.length === 0) return shell.err(linesOf([answers.noPrinters]));
+  if (printers.length === 0) return shell.err(endedLines([answers.noPrinters]));
   const wide = Math.max(...printers.map(({ name }) => name.length));
-  const measured = (bar: Measured): Said => answers.measured(paper.measured(bar), bar.factor);
+  const measured = (bar: MeasuredBar): Said => answers.measured(paper.measured(bar), bar.factor);
   const lines = printers.map(({ name, across, up }) =>
     answers.printer(name, wide, measured(across), measured(up)),
   );
-  await shell.out(linesOf(lines));
+  await shell.out(endedLines(lines));
 }
 
 /** `copeleaf printer remove`: forgets a saved printer. */
@@ -56,7 +56,7 @@ export async function removePrinter(name: string, shell: Shell): Promise<void> {
   );
   const others = printers.filter((printer) => printer.name !== known);
   await savePrinters(file, others, words);
-  shell.err(linesOf([words.commandAnswers.printerForgotten(known)]));
+  shell.err(endedLines([words.commandAnswers.printerForgotten(known)]));
 }
 
 /** The saved printer that `--printer` names. Throws `Refusal` where there is none of that name. */

@@ -9,12 +9,12 @@ import { likelyCause } from './printer-cause.ts';
 /** A printer by what it made of two bars. Across and up are told of upright paper, as it lies in the printer. */
 export interface Printer {
   readonly name: string;
-  readonly across: Measured;
-  readonly up: Measured;
+  readonly across: MeasuredBar;
+  readonly up: MeasuredBar;
 }
 
 /** A printed bar: what it measures, and what it says. */
-export interface Measured {
+export interface MeasuredBar {
   readonly read: Length;
   readonly says: Length;
   /** How long a millimetre comes out: 0.993 where 99.3 mm are read on the bar of 100. */
@@ -29,14 +29,14 @@ const MOST_ALIKE = 0.01;
 /** Half a millimetre misread on a shorter bar is more than most printers are off. */
 const SHORTEST_BAR: Mm = 100;
 /** Keeps what is off by just the limit on its good side. */
-const HAIR = 1e-9;
+const ROUNDING = 1e-9;
 
 /**
  * Reads what was measured on the bar of one axis: `99.3mm` is of the bar of 100 mm, `3.97in` of the one of 4 in, and
  * `199.2mm/200mm` names the bar. A bare number is in mm. Refuses what is more than 1.5 % off, with its likely cause.
  * Does not throw.
  */
-export function readMeasured(axis: PrinterAxis, text: string): Reading<Measured, Wording> {
+export function readMeasured(axis: PrinterAxis, text: string): Reading<MeasuredBar, Wording> {
   const named = /^(.*[\p{L}"'′″”])\s*[/⁄∕]\s*(.+)$/u.exec(text.trim());
   const read = readLength(named?.[1] ?? text, 'mm');
   if (!read.ok) return misread(text, read.fault);
@@ -44,7 +44,7 @@ export function readMeasured(axis: PrinterAxis, text: string): Reading<Measured,
   if (!says.ok) return misread(text, says.fault);
   if (says.value.mm < SHORTEST_BAR) return refused(text.trim(), ({ paper }) => paper.barTooShort());
   const factor = read.value.mm / says.value.mm;
-  if (Math.abs(factor - 1) <= MOST_OFF + HAIR) {
+  if (Math.abs(factor - 1) <= MOST_OFF + ROUNDING) {
     return taken({ read: read.value, says: says.value, factor });
   }
   const cause = likelyCause(factor, read.value);
@@ -64,9 +64,9 @@ function shortBar({ unit }: Length): Length {
  * A printer from its two axes. Refuses one that is off alike in both by more than 1 %: paper and rollers differ in their
  * two directions, a setting does not. Does not throw.
  */
-export function readPrinter(name: string, across: Measured, up: Measured): Reading<Printer, Wording> {
+export function readPrinter(name: string, across: MeasuredBar, up: MeasuredBar): Reading<Printer, Wording> {
   const [first, second] = [across.factor - 1, up.factor - 1];
-  const alike = first * second > 0 && Math.min(Math.abs(first), Math.abs(second)) > MOST_ALIKE + HAIR;
+  const alike = first * second > 0 && Math.min(Math.abs(first), Math.abs(second)) > MOST_ALIKE + ROUNDING;
   if (!alike) return taken({ name, across, up });
   return refused(`${asMeasured(across)} across, ${asMeasured(up)} up`, ({ paper }) =>
     paper.offAlike(across.factor, up.factor, paper.causes.setting()),
@@ -74,6 +74,6 @@ export function readPrinter(name: string, across: Measured, up: Measured): Readi
 }
 
 /** What was measured, in the person's words and such as `readMeasured` reads: `99.3mm/100mm`. */
-export function asMeasured({ read, says }: Measured): string {
+export function asMeasured({ read, says }: MeasuredBar): string {
   return `${withUnit(read)}/${withUnit(says)}`;
 }

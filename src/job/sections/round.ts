@@ -14,7 +14,7 @@ export function readRoundTube(desk: Desk, spot: Spot, wall: Spot | undefined): T
 }
 
 /** By the name of its size, which may say the wall too. */
-export function readPipe(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
+export function readPipeTube(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
   const pipe = pipeAt(desk, spot);
   const section = roundOf(pipe?.od);
   if (pipe?.wall === undefined) {

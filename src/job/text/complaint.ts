@@ -19,7 +19,7 @@ export interface Complaint extends Misreading {
    */
   readonly key?: string;
   /** Nothing is written there yet: the key is not there, or it has no value. Not a part of the JSON of errors. */
-  readonly lacking?: true;
+  readonly missing?: true;
 }
 
 /** Thrown where the input is wrong: all its mistakes at once. Carries data; the cli makes the words. */

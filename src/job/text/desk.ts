@@ -3,8 +3,8 @@ import { partOf, type Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, type Objection } from '../../words/said.ts';
 import type { Complaint } from './complaint.ts';
-import type { Place } from './place.ts';
-import { onOneLine, shortened } from './quoting.ts';
+import type { TextPlace } from './place.ts';
+import { clipped, onOneLine } from './quoting.ts';
 import type { JobText } from './text.ts';
 
 /** One value of the job file: what it is, what it is called, and where it stands. */
@@ -16,7 +16,7 @@ export interface Spot {
   readonly node: Node | null;
   readonly at: number;
   /** Complained about already: readers let it pass as if it were absent. */
-  readonly spoilt: boolean;
+  readonly misread: boolean;
 }
 
 /** How messages name a key or a setting: as the job file writes it, or as a flag. */
@@ -38,7 +38,7 @@ export interface Desk {
   readonly bareUnit: 'mm' | 'in';
   /** By place, code and wording, so that one mistake is told once. */
   readonly complaints: Map<string, Complaint>;
-  readonly places: Map<string, Place>;
+  readonly places: Map<string, TextPlace>;
 }
 
 /** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
@@ -77,6 +77,6 @@ function wording(desk: Desk, { key, node }: Spot): Said {
   const value = desk.text.source.slice(begin, Math.min(end, begin + 200)).trim();
   const line = value.split(/[\r\n]/)[0] ?? '';
   const words = isScalar(node) || isMap(node) ? line : value.replace(/\s+/g, ' ');
-  const read = shortened(`${key === '' ? '' : `${key}: `}${words}`.trim());
+  const read = clipped(`${key === '' ? '' : `${key}: `}${words}`.trim());
   return read === '' ? desk.words.job.text.nothing : asWritten(read);
 }

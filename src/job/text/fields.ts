@@ -5,7 +5,7 @@ import { asWritten } from '../../words/said.ts';
 import { complain, complainOf, type Desk, isEmpty, placeOf, type Spot } from './desk.ts';
 import { KEYS, type KeyPlace, placesOf, presentName } from './keys.ts';
 import { nearest } from './nearest.ts';
-import { shortened } from './quoting.ts';
+import { clipped } from './quoting.ts';
 
 /** The known keys of a map with their values. A value that was misread is there too, as a spoilt spot. */
 export interface Fields {
@@ -17,7 +17,7 @@ export interface Fields {
 
 /** Takes a map apart, complaining about keys that are unknown, doubled or no words; undefined where it is no map. */
 export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | undefined {
-  if (spot.spoilt) return undefined;
+  if (spot.misread) return undefined;
   if (!isMap(spot.node)) return notA(desk, spot, desk.words.job.text.mapOf(KEYS[place]));
   const found = new Map<string, Spot>();
   const slips = new Map<string, Spot>();
@@ -68,7 +68,7 @@ function doubled(desk: Desk, field: Spot, first: Spot): void {
 function unknown(desk: Desk, field: Spot, place: KeyPlace): string | undefined {
   const elsewhere = placesOf(presentName(field.key));
   const meant = elsewhere.length > 0 ? undefined : nearest(field.key, KEYS[place]);
-  const quoted = asWritten(shortened(field.key));
+  const quoted = asWritten(clipped(field.key));
   const known = { elsewhere, meant, here: KEYS[place] };
   complain(desk, field, 'unknown-key', desk.words.job.text.unknownKey(quoted, field.key, place, known));
   return meant;
@@ -95,7 +95,7 @@ function fieldOf(parent: Spot, key: Key, pair: Pair): Spot {
   const node = isScalar(value) || isMap(value) || isSeq(value) || isAlias(value) ? value : null;
   const name = presentName(key.name);
   const path = parent.path === '' ? name : `${parent.path}.${name}`;
-  return { path, key: key.name, node, at: key.at, spoilt: false };
+  return { path, key: key.name, node, at: key.at, misread: false };
 }
 
 /** A comma inside { } ends a value in YAML, so `{ od: 38,1 }` comes as `od: 38` and a key `1` with no value. */
@@ -117,7 +117,7 @@ function splitAtComma(desk: Desk, map: YAMLMap, pair: Pair, next: Pair | undefin
   const name = key.source ?? '';
   complainOf(desk, value.range?.[0] ?? 0, {
     code: 'decimal-comma',
-    read: asWritten(shortened(`${name}: ${joined}`)),
+    read: asWritten(clipped(`${name}: ${joined}`)),
     ...desk.words.job.text.decimalsSplitOff(name, joined, misread),
     key: name,
   });
@@ -132,12 +132,12 @@ function aliased(desk: Desk, spot: Spot): boolean {
 
 /** The items of a list; undefined where it is none. */
 export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] | undefined {
-  if (spot.spoilt) return undefined;
+  if (spot.misread) return undefined;
   if (!isSeq(spot.node)) return notA(desk, spot, wanted);
   return spot.node.items.map((item, i) => {
     const node = isScalar(item) || isMap(item) || isSeq(item) || isAlias(item) ? item : null;
     const path = `${spot.path}[${i}]`;
-    const field: Spot = { path, key: '', node, at: node?.range?.[0] ?? spot.at, spoilt: false };
+    const field: Spot = { path, key: '', node, at: node?.range?.[0] ?? spot.at, misread: false };
     desk.places.set(path, placeOf(desk.text.lines, field.at));
     return { ...field, spoilt: aliased(desk, field) };
   });
@@ -145,7 +145,7 @@ export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] |
 
 /** The text of a plain value; undefined where there is none, or a map or list in its place. */
 export function textOf(desk: Desk, spot: Spot, wanted: Said): string | undefined {
-  if (spot.spoilt) return undefined;
+  if (spot.misread) return undefined;
   const { node } = spot;
   if (!isScalar(node) || typeof node.value !== 'string' || isEmpty(spot)) return notA(desk, spot, wanted);
   return node.value;
@@ -157,7 +157,7 @@ export function isMapAt(spot: Spot): boolean {
 }
 
 /** The word that stands here, in small letters; undefined where there is none. */
-export function wordOf({ node, spoilt }: Spot): string | undefined {
+export function wordOf({ node, misread: spoilt }: Spot): string | undefined {
   if (spoilt || !isScalar(node) || typeof node.value !== 'string') return undefined;
   return node.value.trim().toLowerCase();
 }

@@ -1,9 +1,9 @@
 import type { Job } from '../job.ts';
 import type { Complaint, Misreading } from './complaint.ts';
-import type { Place } from './place.ts';
+import type { TextPlace } from './place.ts';
 
 /** The place of the value at this path or, where it was left to its default, of the nearest thing round it. */
-export function locate(job: Job, path: string): Place | undefined {
+export function locate(job: Job, path: string): TextPlace | undefined {
   for (let outer = path; outer !== ''; outer = outer.replace(/(^|\.)[^.[]+$|\[\d+\]$/, '')) {
     const place = job.origin?.places.get(outer);
     if (place !== undefined) return place;

@@ -1,5 +1,5 @@
 /** A person's words as a message quotes them, cut where they are longer than anyone reads. */
-export function shortened(text: string, most = 60): string {
+export function clipped(text: string, most = 60): string {
   return text.length > most ? `${text.slice(0, most - 3).replace(/[\uD800-\uDBFF]$/, '')}...` : text;
 }
 

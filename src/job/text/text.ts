@@ -3,7 +3,7 @@ import { type Reading, refused, taken } from '../../measure/reading.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, type Objection } from '../../words/said.ts';
 import type { Complaint } from './complaint.ts';
-import { onOneLine, shortened } from './quoting.ts';
+import { clipped, onOneLine } from './quoting.ts';
 
 export interface JobText {
   readonly file: string;
@@ -107,7 +107,7 @@ function tooDeep(source: string): number {
 export function firstLine(source: string, at: number): string {
   const begin = source.lastIndexOf('\n', Math.max(0, at - 1)) + 1;
   const line = source.slice(begin, begin + 200).split(/[\r\n]/)[0] ?? '';
-  return shortened(onOneLine(line.replace('\uFEFF', ' ')).trim());
+  return clipped(onOneLine(line.replace('\uFEFF', ' ')).trim());
 }
 
 function placeIn(source: string, at: number): { line: number; column: number } {

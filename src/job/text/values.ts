@@ -101,7 +101,7 @@ export function wordsAt(desk: Desk, spot: Spot | undefined): string | undefined 
 /** Complains that a key is needed which is not there. */
 export function missing(desk: Desk, within: Spot, key: string, objection: Objection): undefined {
   const read = desk.words.job.text.noKey(desk.say.key(key));
-  return complainOf(desk, within.at, { code: 'missing', read, ...objection, key, lacking: true });
+  return complainOf(desk, within.at, { code: 'missing', read, ...objection, key, missing: true });
 }
 
 /** Complains of a value that its reader did not take. */

@@ -2,7 +2,7 @@ import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Angle, Length } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
-import type { BetweenReading, MeasuredBetween, Section } from '../job.ts';
+import type { BetweenReading, MeasuredBetween, TubeSection } from '../job.ts';
 import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
@@ -17,7 +17,7 @@ import { givenAt, measuredAt, type Way } from './ways.ts';
 export function betweenAt(
   desk: Desk,
   spot: Spot,
-  section: Section | undefined,
+  section: TubeSection | undefined,
 ): Length | MeasuredBetween | undefined {
   const ways = waysOf(section);
   const read = (way: Spot): BetweenReading | undefined => {
@@ -39,7 +39,7 @@ export function betweenInWords(reading: BetweenReading, { job: { ways }, quantit
   return way === 'straightedge' ? ways.straightedge(length, reading.at) : ways.along(way, length);
 }
 
-function waysOf(section: Section | undefined): readonly Way<BetweenReading>[] {
+function waysOf(section: TubeSection | undefined): readonly Way<BetweenReading>[] {
   return [
     plainWay('faces'),
     {
@@ -67,7 +67,7 @@ function plainWay(key: 'faces' | 'overall' | 'seated'): Way<BetweenReading> {
 }
 
 /** A station: an angle, or where stations are mm round the outside such a length too. */
-function stationAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | Length | undefined {
+function stationAt(desk: Desk, spot: Spot, section: TubeSection | undefined): Angle | Length | undefined {
   const word = wordOf(spot);
   const inMm = section && tubeFactsOf(section).outline().stations === 'mm';
   if (inMm && word !== undefined && readLength(word, desk.bareUnit).ok) {

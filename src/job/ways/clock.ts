@@ -1,5 +1,5 @@
 import type { Angle, Mm } from '../../measure/units.ts';
-import type { Section } from '../job.ts';
+import type { TubeSection } from '../job.ts';
 import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
@@ -14,7 +14,7 @@ export function isMark(spot: Spot | undefined): boolean {
 }
 
 /** A station of the header: an angle, measured round the outside of this tube, or a list of such that has to agree. */
-export function clockAt(desk: Desk, spot: Spot, section: Section | undefined): Angle | undefined {
+export function clockAt(desk: Desk, spot: Spot, section: TubeSection | undefined): Angle | undefined {
   const ways = [arcWay(section)];
   const read = (way: Spot): Angle | undefined => {
     if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
@@ -28,7 +28,7 @@ export function clockAt(desk: Desk, spot: Spot, section: Section | undefined): A
   );
 }
 
-function arcWay(section: Section | undefined): Way<Angle> {
+function arcWay(section: TubeSection | undefined): Way<Angle> {
   return {
     key: 'arc',
     read(desk, at) {

@@ -75,7 +75,7 @@ export function givenAt<Value>(
   wanted: Said,
   read: (way: Spot) => Value | undefined,
 ): readonly [Value, ...Value[]] | undefined {
-  if (spot.spoilt) return undefined;
+  if (spot.misread) return undefined;
   const spots = isSeq(spot.node) ? itemsOf(desk, spot, wanted) : [spot];
   if (spots === undefined) return undefined;
   const words = desk.words.job.ways;

@@ -13,7 +13,7 @@ import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
 
 /** What is known of one end and its tube, in the order in which it is needed. */
-export function factsOf(
+export function cardFactsOf(
   solution: TubeSolution,
   cope: Cope,
   job: string | undefined,

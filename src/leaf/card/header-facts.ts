@@ -1,8 +1,8 @@
 import { spelled } from '../../draw/letters.ts';
 import type { CopedEnd, Part } from '../../job/job.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
 import { endPieceLength } from '../bend-pieces.ts';
 import type { Fact } from './fact.ts';
@@ -27,7 +27,7 @@ export function partFacts(
   return [
     {
       label: name ?? card.labels.header,
-      text: card.degreeSigns(spelled(factsOf(part.onto).said(words).words)),
+      text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).words)),
     },
     ...angleFacts(part, units, words),
     ...placeFacts(part, ofHeader, datum, words),
@@ -52,7 +52,7 @@ function placeFacts(
 ): Fact[] {
   const { labels } = card;
   const facts: Fact[] = [];
-  const turned = card.turned(homeStation(clock.rad, 2 * Math.PI));
+  const turned = card.turned(wrapStation(clock.rad, 2 * Math.PI));
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     facts.push({ label: labels.clock, text: card.insideOfCorner(where) });
@@ -60,7 +60,7 @@ function placeFacts(
     facts.push({ label: labels.clock, text: ofHeader(turned) });
   }
   if (offset.mm !== 0) {
-    const way = homeStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
+    const way = wrapStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
     facts.push({ label: labels.offset, text: spelled(ofHeader(card.passes(offset, way, datum))) });
   }
   if (shift.mm !== 0) facts.push({ label: labels.shift, text: spelled(ofHeader(card.moved(shift))) });

@@ -1,14 +1,14 @@
-import type { Piece, Point, Purpose, Stroke } from '../../draw/drawing.ts';
+import type { PathPiece, Point, Purpose, Stroke } from '../../draw/drawing.ts';
 import { distance } from '../../draw/path.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Outline, OutlinePiece } from '../../saddle/footprint.ts';
-import type { Unrolled } from '../../space/solid.ts';
+import type { Developed } from '../../space/solid.ts';
 import type { BodyWay } from '../picture/view.ts';
 
 /** How a header's surface lies on paper, seen from outside: its axis to the right, the way to clock + 90 degrees up at A. */
 export interface HeaderFlat {
-  readonly to: (place: Unrolled) => Point;
+  readonly to: (place: Developed) => Point;
   /** Half of once round the header, on paper; endless for a flat one. */
   readonly half: Mm;
   /** Where the paper is folded, up from the line that faces the tube. */
@@ -52,11 +52,11 @@ export function outlineStrokes(purpose: Purpose, flat: HeaderFlat, { runs, close
   });
 }
 
-function piecesOf(flat: HeaderFlat, run: readonly OutlinePiece[], start: Point): Piece[] {
+function piecesOf(flat: HeaderFlat, run: readonly OutlinePiece[], start: Point): PathPiece[] {
   let end = start;
-  return run.flatMap((piece): Piece[] => {
+  return run.flatMap((piece): PathPiece[] => {
     const [from, c1, c2, to] = [flat.to(piece[0]), flat.to(piece[1]), flat.to(piece[2]), flat.to(piece[3])];
-    const jump: Piece[] = distance(from, end) > STEP ? [{ kind: 'line', to: from }] : [];
+    const jump: PathPiece[] = distance(from, end) > STEP ? [{ kind: 'line', to: from }] : [];
     end = to;
     return [...jump, { kind: 'cubic', c1, c2, to }];
   });

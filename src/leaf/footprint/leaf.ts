@@ -1,8 +1,8 @@
 import { spelled } from '../../draw/letters.ts';
 import type { EndName } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
-import { factsOf } from '../../job/kinds.ts';
-import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
+import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -14,7 +14,7 @@ import type { Fact } from '../card/fact.ts';
 import { jobFacts } from '../card/facts.ts';
 import { partFacts } from '../card/header-facts.ts';
 import type { LeafContext } from '../draw-leaf.ts';
-import { keyOf } from '../key.ts';
+import { drawingKey } from '../key.ts';
 import type { Leaf } from '../leaf.ts';
 import { namesOf, ownerOf } from '../names.ts';
 import { headerFlat } from './flat.ts';
@@ -23,7 +23,7 @@ import { isVentedInto } from './vent.ts';
 
 /** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
 export function landings({ end }: Pick<Cope, 'end'>): number[] {
-  return end.parts.flatMap(({ onto }, part) => (factsOf(onto).wall ? [part] : []));
+  return end.parts.flatMap(({ onto }, part) => (headerFactsOf(onto).wall ? [part] : []));
 }
 
 /**
@@ -43,10 +43,10 @@ export function drawFootprint(
     throw new RangeError(
       `End ${endName} of ${solution.tube.name} has no header ${part + 1} with a wall to land on.`,
     );
-  const units = unitsOf(solution.tube);
+  const units = unitsOfTube(solution.tube);
   const { words } = context;
   const { card, footprint: say } = words;
-  const shape = factsOf(asked.onto).shape();
+  const shape = headerFactsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);
   const vented = isVentedInto(solution, asked);
@@ -63,7 +63,7 @@ export function drawFootprint(
     ...holeFacts(cope, vented, outline, words),
     { label: card.labels.clean, text: say.clean },
   ];
-  const key = keyOf(title, [part, length], facts);
+  const key = drawingKey(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
   const sheet = drawSheet(`footprint:${key}`, { cope, asked, part, flat, vented, words }, outline, {
     heading: names.tube,

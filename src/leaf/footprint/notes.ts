@@ -6,10 +6,10 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { pastClock, towardsClock } from '../../saddle/joint.ts';
-import { homeStation } from '../../saddle/peaks.ts';
-import type { Unrolled } from '../../space/solid.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
+import type { Developed } from '../../space/solid.ts';
 import type { Language } from '../../words/language.ts';
-import { isInside } from '../picture/hidden.ts';
+import { pointInPolygon } from '../picture/hidden.ts';
 import { type SideNames, sideNames } from '../wrap/sides.ts';
 import { middleOf } from './clean-to.ts';
 import type { HeaderFlat } from './flat.ts';
@@ -50,7 +50,7 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
     ...lineNotes(landed, edge),
-    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !isInside(at, shape) },
+    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
     ...open.map((near) => ({ text: words.footprint.open, near })),
     ...(full
       ? [
@@ -86,14 +86,14 @@ function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
   const { edge, shape, clean } = drawn;
   const { footprint } = landed.words;
   if (shape.length === 0) return [];
-  const ring = (at: Point): boolean => isInside(at, clean) && !isInside(at, shape);
+  const ring = (at: Point): boolean => pointInPolygon(at, clean) && !pointInPolygon(at, shape);
   return [
     ...holeNote(landed, drawn),
     { text: footprint.outside, near: cornerOf(shape, edge), where: ring, leader: 'always' },
     {
       text: footprint.cleanTo,
       near: cornerOf(clean, edge),
-      where: (at) => !isInside(at, clean),
+      where: (at) => !pointInPolygon(at, clean),
       leader: 'always',
     },
   ];
@@ -108,7 +108,7 @@ function holeNote({ cope, vented, words: { footprint } }: Landed, { bore, shape,
   const text = vented
     ? footprint.ventHere(footprint.vent(cope.thickness !== undefined, open.length === 0))
     : footprint.inside;
-  return [{ text, near, where: (at) => isInside(at, hole), leader: 'elsewhere' }];
+  return [{ text, near, where: (at) => pointInPolygon(at, hole), leader: 'elsewhere' }];
 }
 
 const ROWS = 24;
@@ -124,7 +124,7 @@ function insideOf(shape: readonly Point[]): Point | undefined {
   const away = ({ x, y }: Point): Mm => Math.hypot(x - middle.x, y - middle.y);
   const isWellInside = ({ x, y }: Point): boolean =>
     [-ON_SHEET, ON_SHEET].every(
-      (by) => isInside(point(x + by, y), shape) && isInside(point(x, y + by), shape),
+      (by) => pointInPolygon(point(x + by, y), shape) && pointInPolygon(point(x, y + by), shape),
     );
   const grid = Array.from({ length: ROWS * ROWS }, (_, i) =>
     point(
@@ -180,7 +180,7 @@ function sideNotes({ cope, asked, part, flat, words }: Landed): Note[] {
       ['toe', Math.PI],
     ] as const
   ).flatMap(([side, turned]) => {
-    const station = homeStation(section.towards(acute + turned), section.turn);
+    const station = wrapStation(section.towards(acute + turned), section.turn);
     const place = unrolledAt(cope, part, station);
     if (!place) return [];
     const { x, y } = flat.to(place);
@@ -204,16 +204,16 @@ function unionSides({ angle }: Part, { footprint }: Language): SideNames | undef
 
 /** `tube's 35°`: the station that lies in this direction from the tube's axis. */
 function tubesStation({ joint: { section } }: Cope, direction: number, words: Language): Said {
-  const station = homeStation(section.towards(direction), section.turn);
+  const station = wrapStation(section.towards(direction), section.turn);
   return words.footprint.tubesStation(words.quantities.station(station, section.stations));
 }
 
 /** Where the outside of the tube meets this header at a station; undefined where it meets another one. */
-function unrolledAt({ joint, outside }: Cope, part: number, station: number): Unrolled | undefined {
+function unrolledAt({ joint, outside }: Cope, part: number, station: number): Developed | undefined {
   const landing = joint.landings[part];
   const met = outside(station);
   if (!landing || met.part !== part) return undefined;
   const { x, y } = joint.section.at(station);
   const { solid, shift } = landing;
-  return solid.unroll(towardsClock(landing, x, y), pastClock(landing, x, y), met.setback - shift);
+  return solid.develop(towardsClock(landing, x, y), pastClock(landing, x, y), met.setback - shift);
 }

@@ -3,7 +3,7 @@ import { point } from '../../draw/path.ts';
 import type { BendHeader } from '../../job/job.ts';
 import type { Mm } from '../../measure/units.ts';
 import { dot } from '../../space/vector.ts';
-import { breakLine, crossAt, type Line, lineOf, type Outlines } from './picture.ts';
+import { breakLine, crossAt, lineOf, type Outlines, type PictureLine } from './picture.ts';
 import type { Axes, Extent, View } from './view.ts';
 
 const STEPS = 32;
@@ -13,7 +13,7 @@ export function bendLines(onto: BendHeader, axes: Axes, view: View, extent: Exte
   const half = onto.od.mm / 2;
   if (Math.abs(dot(axes.along, view.toViewer)) > 0.9) return endOn(onto, axes, view, half);
   const middle = centreLine(onto, axes, view, extent);
-  const side = (by: Mm): Line => lineOf(middle.map((at, i) => besides(middle, at, i, by)));
+  const side = (by: Mm): PictureLine => lineOf(middle.map((at, i) => besides(middle, at, i, by)));
   const [left, right] = [side(half), side(-half)];
   const ends = [0, STEPS].map((i) => breakLine(left[i] ?? left[0], right[i] ?? right[0]));
   const axis = middle.slice(1).map((to, i) => ({ from: middle[i] ?? to, to }));
@@ -22,7 +22,7 @@ export function bendLines(onto: BendHeader, axes: Axes, view: View, extent: Exte
       left,
       right,
       ...ends,
-      ...axis.filter((_, i) => i % 4 < 2).map(({ from, to }): Line => [from, to]),
+      ...axis.filter((_, i) => i % 4 < 2).map(({ from, to }): PictureLine => [from, to]),
     ],
     axes: [],
   };
@@ -59,7 +59,7 @@ function endOn({ centre, radius }: BendHeader, axes: Axes, view: View, half: Mm)
     return at(half * Math.cos(t), half * Math.sin(t));
   });
   const away = Math.min(2.2 * half, half + radius.mm);
-  const sides = [half, -half].map((across): Line => [at(0, across), at(away, across)]);
+  const sides = [half, -half].map((across): PictureLine => [at(0, across), at(away, across)]);
   return {
     lines: [lineOf(ring), ...sides, breakLine(at(away, half), at(away, -half))],
     axes: crossAt(at(0, 0), 0.3 * half),

@@ -1,17 +1,17 @@
 import type { Point } from '../../draw/drawing.ts';
 import type { Header, Part } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { OffAxis } from '../../space/outline.ts';
 import { exactCosine } from '../../space/round.ts';
 import { dot } from '../../space/vector.ts';
 import { bendLines } from './bend-picture.ts';
-import { breakLine, crossAt, type Line, lineOf, type Outlines } from './picture.ts';
+import { breakLine, crossAt, lineOf, type Outlines, type PictureLine } from './picture.ts';
 import type { Axes, Extent, View } from './view.ts';
 
-export function extentOf({ onto, angle }: Part, reach: Mm): Extent {
-  const half = factsOf(onto).towards;
+export function headerExtent({ onto, angle }: Part, reach: Mm): Extent {
+  const half = headerFactsOf(onto).towards;
   const size = sizeFor(onto, reach);
   const [sin, cos] = [Math.sin(angle.rad), exactCosine(angle.rad)];
   return {
@@ -21,15 +21,15 @@ export function extentOf({ onto, angle }: Part, reach: Mm): Extent {
 }
 
 function sizeFor(onto: Header, reach: Mm): Mm {
-  const half = factsOf(onto).towards;
+  const half = headerFactsOf(onto).towards;
   return half === 0 ? 0.8 * reach : half;
 }
 
 /** The outline of one header as it shows in a view. */
 export function headerLines(part: Part, axes: Axes, view: View, reach: Mm): Outlines {
   const { onto } = part;
-  const extent = extentOf(part, reach);
-  const shape = factsOf(onto).shape();
+  const extent = headerExtent(part, reach);
+  const shape = headerFactsOf(onto).shape();
   switch (shape.kind) {
     case 'plane':
       return plateLines(axes, view, extent, shape.filled, sizeFor(onto, reach));
@@ -55,7 +55,7 @@ function plateLines(axes: Axes, view: View, { fore, aft }: Extent, hatched: bool
   const at = (way: Mm, off: Mm): Point => (edgeOn ? to(0, off, way) : to(way, off, 0));
   const step = 0.16 * size;
   const count = hatched ? Math.floor((until - from) / step - 1) : 0;
-  const strokes = Array.from({ length: count }, (_, i): Line => {
+  const strokes = Array.from({ length: count }, (_, i): PictureLine => {
     const way = from + (i + 1.5) * step;
     return [at(way, 0), at(way - step, -step)];
   });
@@ -81,7 +81,7 @@ function barLines({ ring, edges }: Bar, axes: Axes, view: View, { fore, aft }: E
   const low = byReach[0] ?? centre;
   const high = byReach.at(-1) ?? centre;
   const inner = edges.filter((r) => isBetween(across(r), across(low), across(high)) && faces(axes, view, r));
-  const lines = [low, high, ...inner].map((r): Line => [to(-aft, r), to(fore, r)]);
+  const lines = [low, high, ...inner].map((r): PictureLine => [to(-aft, r), to(fore, r)]);
   const ends = [-aft, fore].map((q) => breakLine(to(q, low), to(q, high)));
   return { lines: [...lines, ...ends], axes: [{ from, to: until }] };
 }

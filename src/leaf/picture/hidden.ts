@@ -2,19 +2,19 @@ import { boundsOf, isWithin, overlapping } from '../../draw/boxes.ts';
 import type { Point } from '../../draw/drawing.ts';
 import { partsWhere } from '../../draw/parts.ts';
 import { onWay } from '../../draw/path.ts';
-import type { Line } from './picture.ts';
+import type { PictureLine } from './picture.ts';
 
 const STEPS = 24;
 
 /** The parts of a line that lie outside a closed shape, which hides the rest. */
-export function shownOf(line: Line, shape: readonly Point[]): Line[] {
+export function visibleParts(line: PictureLine, shape: readonly Point[]): PictureLine[] {
   const bounds = boundsOf(shape);
   if (!overlapping(boundsOf(line), bounds)) return [line];
   // Most points of a header lie beside the tube altogether, and need no closer look.
-  return partsWhere(fine(line), (at) => !(isWithin(at, bounds) && isInside(at, shape)));
+  return partsWhere(fine(line), (at) => !(isWithin(at, bounds) && pointInPolygon(at, shape)));
 }
 
-function fine(line: Line): Point[] {
+function fine(line: PictureLine): Point[] {
   const [first, ...rest] = line;
   return [
     first,
@@ -30,7 +30,7 @@ function fine(line: Line): Point[] {
 const RIM = 1e-6;
 
 /** Whether a ray to the right crosses the shape's outline an odd number of times. What lies on the outline shows. */
-export function isInside({ x, y }: Point, shape: readonly Point[]): boolean {
+export function pointInPolygon({ x, y }: Point, shape: readonly Point[]): boolean {
   let inside = false;
   let last = shape.at(-1);
   for (const to of shape) {

@@ -11,22 +11,22 @@ import type { Mm } from '../../measure/units.ts';
 
 /** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
 export interface Picture {
-  readonly lines: readonly Line[];
+  readonly lines: readonly PictureLine[];
   readonly axes: readonly Segment[];
   readonly words: readonly { readonly text: Said; readonly at: Point; readonly way: Point }[];
 }
 
 /** A line of a picture. */
-export type Line = readonly [Point, ...Point[]];
+export type PictureLine = readonly [Point, ...Point[]];
 
 /** What shows of one thing, before anything hides it. */
 export interface Outlines {
-  readonly lines: readonly Line[];
+  readonly lines: readonly PictureLine[];
   readonly axes: readonly Segment[];
 }
 
 /** Points as a line. */
-export function lineOf([first, ...rest]: readonly Point[]): Line {
+export function lineOf([first, ...rest]: readonly Point[]): PictureLine {
   return [first ?? point(0, 0), ...rest];
 }
 

@@ -1,16 +1,16 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
 import type { EndName, Part } from '../../job/job.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
 import { sideNames } from '../wrap/sides.ts';
-import { extentOf, headerLines } from './header-picture.ts';
-import { shownOf } from './hidden.ts';
-import { drawn, type Line, lineOf, type Picture } from './picture.ts';
+import { headerExtent, headerLines } from './header-picture.ts';
+import { visibleParts } from './hidden.ts';
+import { drawn, lineOf, type Picture, type PictureLine } from './picture.ts';
 import { tubeLines } from './tube-picture.ts';
 import { alongHeader, axesOf, type BodyWay, fromClock, fromSide, type View } from './view.ts';
 
@@ -52,7 +52,7 @@ function isInPlane({ clock, offset }: Part, first: Part): boolean {
 
 /** An offset, a box's shape and a bend out of the plane of the two axes don't show from the side. */
 function needsSecond({ onto, offset }: Part): boolean {
-  const shape = factsOf(onto).shape();
+  const shape = headerFactsOf(onto).shape();
   const shows =
     shape.kind === 'bent'
       ? Math.abs(Math.sin(shape.bend.centre.rad)) > 1e-9
@@ -63,8 +63,8 @@ function needsSecond({ onto, offset }: Part): boolean {
 function stationTowards({ end, joint: { section } }: Cope, turned: number, { quantities }: Language): Said {
   const direction = end.parts[0].clock.rad + turned;
   if (section.stations === 'mm')
-    return quantities.station(section.towards(homeStation(direction, 2 * Math.PI)), section.stations);
-  return quantities.angleToATenth(homeStation(direction, 2 * Math.PI));
+    return quantities.station(section.towards(wrapStation(direction, 2 * Math.PI)), section.stations);
+  return quantities.angleToATenth(wrapStation(direction, 2 * Math.PI));
 }
 
 function bodyOf(cope: Cope): Mm {
@@ -80,7 +80,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
   const tube = tubeLines(cope, part.clock.rad, view, body);
   const header = headerLines(part, axesOf(part, part.clock.rad), view, reach);
   const twin = part.onto.kind === 'mitre' ? tube.body.map((line) => mirrored(line, part, k)) : [];
-  const sweep = 0.7 * Math.min(body, extentOf(part, reach).fore);
+  const sweep = 0.7 * Math.min(body, headerExtent(part, reach).fore);
   const toe = tube.saddle[0];
   const heel = tube.saddle.at(-1) ?? toe;
   const [right, left] = toe.x > heel.x ? [toe, heel] : [heel, toe];
@@ -88,7 +88,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
   const names = sideNames(part, words);
   return {
     lines: [
-      ...header.lines.flatMap((line) => shownOf(line, tube.shape)),
+      ...header.lines.flatMap((line) => visibleParts(line, tube.shape)),
       ...twin,
       ...tube.body,
       tube.saddle,
@@ -114,7 +114,7 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: L
   const tube = tubeLines(cope, clock, view, body);
   const headers = parts.map((part, i) => {
     const axes = axesOf(part, clock);
-    const at = view.project(axes.at(extentOf(part, reach).fore, 0, 0));
+    const at = view.project(axes.at(headerExtent(part, reach).fore, 0, 0));
     return {
       ...headerLines(part, axes, view, reach),
       word: { text: words.picture.number(i + 1), at, way: at },
@@ -122,7 +122,7 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: L
   });
   return {
     lines: [
-      ...headers.flatMap(({ lines }) => lines).flatMap((line) => shownOf(line, tube.shape)),
+      ...headers.flatMap(({ lines }) => lines).flatMap((line) => visibleParts(line, tube.shape)),
       ...tube.body,
       tube.saddle,
     ],
@@ -148,7 +148,7 @@ function endPicture(cope: Cope, part: Part, k: BodyWay, { picture }: Language): 
 }
 
 /** The other tube of a mitre is this one on the other side of the plane between them. */
-function mirrored(line: Line, { angle: { rad } }: Part, k: BodyWay): Line {
+function mirrored(line: PictureLine, { angle: { rad } }: Part, k: BodyWay): PictureLine {
   const [sin, cos] = [Math.sin(2 * rad), Math.cos(2 * rad)];
   return lineOf(line.map(({ x, y }) => point(-cos * x + k * sin * y, k * (sin * x + k * cos * y))));
 }
@@ -173,7 +173,7 @@ function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm, { pictur
 }
 
 /** A part of a circle round the work point, from the tube's body to the header's axis. */
-function arc(angle: number, k: BodyWay, radius: Mm): Line {
+function arc(angle: number, k: BodyWay, radius: Mm): PictureLine {
   const at = (t: number): Point => point(radius * Math.sin(t), k * radius * Math.cos(t));
   return [at(0), ...Array.from({ length: 12 }, (_, i) => at(((i + 1) * angle) / 12))];
 }

@@ -2,15 +2,15 @@ import type { Point } from '../../draw/drawing.ts';
 import type { Mm, Radians } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dot, type Vector } from '../../space/vector.ts';
-import { breakLine, type Line, lineOf } from './picture.ts';
+import { breakLine, lineOf, type PictureLine } from './picture.ts';
 import { turner, type View } from './view.ts';
 
 /** What shows of the coped tube in a view. */
 export interface TubeLines {
   /** The near half of the cut, from one side of the tube to the other. */
-  readonly saddle: Line;
+  readonly saddle: PictureLine;
   /** Its two sides, its near edges where it has corners, and where it is broken off. */
-  readonly body: readonly Line[];
+  readonly body: readonly PictureLine[];
   /** All that it hides. */
   readonly shape: readonly Point[];
 }
@@ -46,7 +46,7 @@ export function tubeLines({ joint, outside }: Cope, clock: Radians, view: View, 
     .map(({ from, to }) => (from + to) / 2)
     .filter((station) => facing(station) > 0.2)
     .filter((station) => isWithin(place(station, body), place(first, body), place(last, body)));
-  const side = (station: number): Line => [cut(station), place(station, body)];
+  const side = (station: number): PictureLine => [cut(station), place(station, body)];
   const [left, right] = [place(first, body), place(last, body)];
   const saddle = near.map(cut);
   return {

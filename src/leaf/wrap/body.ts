@@ -1,5 +1,5 @@
-import { brokenTo, type Measured, measured, wordsIn } from '../../draw/breaking.ts';
-import { inTurn, type Label, type Level, labelOf, offLevel, steps } from '../../draw/candidates.ts';
+import { brokenTo, type MeasuredWords, measured, wordsIn } from '../../draw/breaking.ts';
+import { inTurn, type Label, type Level, labelOf, liftSteps, offLevel } from '../../draw/candidates.ts';
 import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, type Field, withRoom } from '../../draw/placer.ts';
 import type { Said } from '../../measure/said.ts';
@@ -79,7 +79,7 @@ export function* placesForWords(
 
 const NARROWEST: Mm = 9;
 
-function blockOf(paragraphs: readonly Measured[], size: Mm, room: Mm): Block {
+function blockOf(paragraphs: readonly MeasuredWords[], size: Mm, room: Mm): Block {
   return { lines: paragraphs.flatMap((paragraph) => brokenTo(paragraph, room)), size };
 }
 
@@ -88,7 +88,7 @@ function rows(body: Body, { left, right, overGuides }: Span, label: Label): Iter
   const { flat, cope, base } = body;
   if (right - left < label.width + 2 * INSET) return [];
   const shallow = cope.cut(stationAt(flat, left + INSET + label.width / 2)).setback;
-  const lifts = steps(ROW, Math.min(DEEPEST, base - label.height - shallow), ROW);
+  const lifts = liftSteps(ROW, Math.min(DEEPEST, base - label.height - shallow), ROW);
   const tried = { label, lefts: [left + INSET] };
   return offLevel(inFromBase(body), [{ turn: 0, lifts, overGuides }], () => tried);
 }

@@ -1,11 +1,11 @@
-import type { Piece, Purpose, Stroke } from '../../draw/drawing.ts';
+import type { PathPiece, Purpose, Stroke } from '../../draw/drawing.ts';
 import { distance } from '../../draw/path.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { type Flat, placesOn } from './flat.ts';
 
 /** A line round the end, from seam edge to seam edge. Béziers stay Béziers: the flat only scales and turns over. */
 export function curveStroke(purpose: Purpose, flat: Flat, curve: Curve): Stroke {
-  const pieces: Piece[] = [];
+  const pieces: PathPiece[] = [];
   let start = { x: 0, y: 0 };
   let end = start;
   for (const { stations, setbacks } of curve) {

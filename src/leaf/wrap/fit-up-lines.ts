@@ -1,4 +1,4 @@
-import { BESIDE, inTurn, offLevel, steps, wordsBeside } from '../../draw/candidates.ts';
+import { BESIDE, inTurn, liftSteps, offLevel, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
@@ -7,8 +7,8 @@ import { linesAlong } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Body, baseHeight, inFromBase } from './body.ts';
-import { across, height, stationAt } from './flat.ts';
-import { SAME } from './stations.ts';
+import { height, stationAt, xAt } from './flat.ts';
+import { ONE_PLACE } from './stations.ts';
 
 /** The lines of a leaf that are laid on marks made at the frame. */
 export interface FitUpLines {
@@ -29,7 +29,7 @@ export function fitUpLines(body: Body): FitUpLines | undefined {
   const along = alongTube(body, fitUp.markStation);
   const round = fitUp.lengthSetback === undefined ? [] : roundTube(body, fitUp.lengthSetback);
   addBarrier(body.field, [along, ...round], CLEAR);
-  const drawn = body.field.guides.some(({ x }) => Math.abs(x - along.from.x) < SAME);
+  const drawn = body.field.guides.some(({ x }) => Math.abs(x - along.from.x) < ONE_PLACE);
   const marks = linesAlong('guide', [...(drawn ? [] : [along]), ...round]);
   return { along, round, marks };
 }
@@ -55,7 +55,7 @@ const CLEAR: Mm = 0.5;
 /** From the cut to the base edge. */
 function alongTube(body: Body, station: number): Segment {
   const { flat, cope } = body;
-  const x = across(flat, station);
+  const x = xAt(flat, station);
   return { from: point(x, height(flat, cope.cut(station).setback)), to: point(x, baseHeight(body)) };
 }
 
@@ -81,12 +81,12 @@ function roundTube({ flat, cope }: Body, setback: Mm): Segment[] {
 
 /** Places over the line round the tube, on the body's side, the nearest to the mark first. */
 function beyondLevel({ flat }: Body, along: Segment, round: Segment, text: Said): Iterable<Candidate> {
-  const tried = wordsBeside(blockOf(text), along.from.x, ['right', 'left'], steps(BESIDE, flat.width, 2));
+  const tried = wordsBeside(blockOf(text), along.from.x, ['right', 'left'], liftSteps(BESIDE, flat.width, 2));
   return offLevel({ y: round.from.y, up: flat.bodyWay }, ALONG_ROUND, tried);
 }
 
 /** Hard by the line round the tube first, whether guide lines are in the way or not. */
-const ALONG_ROUND = steps(BESIDE, 2.4, 0.7).flatMap((lift) =>
+const ALONG_ROUND = liftSteps(BESIDE, 2.4, 0.7).flatMap((lift) =>
   [false, true].map((overGuides) => ({ turn: 0, lifts: [lift], overGuides }) as const),
 );
 
@@ -95,7 +95,7 @@ function besideUpright(body: Body, { to }: Segment, text: Said): Iterable<Candid
   return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf(text), to.x));
 }
 
-const ALONG_TUBE = [{ turn: 1, lifts: steps(1, 60, 1.5) }] as const;
+const ALONG_TUBE = [{ turn: 1, lifts: liftSteps(1, 60, 1.5) }] as const;
 
 function blockOf(text: Said): Block {
   return { lines: [text], size: SMALL };

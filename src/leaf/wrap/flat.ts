@@ -1,7 +1,7 @@
 import type { Point } from '../../draw/drawing.ts';
 import type { EndName } from '../../job/job.ts';
 import type { Mm } from '../../measure/units.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import { type Section, speedWithin } from '../../space/section.ts';
 
 /** How the end of a tube lies on paper: stations to the right from the seam, the tube's B direction up. */
@@ -37,8 +37,8 @@ export function flatOf(end: EndName, section: Section, seam: number, paperThickn
 }
 
 /** Where a station lies between the left edge (0) and the right edge (width), mm. */
-export function across(flat: Flat, station: number): Mm {
-  return flat.round(flat.seam + homeStation(station - flat.seam, flat.turn)) - flat.round(flat.seam);
+export function xAt(flat: Flat, station: number): Mm {
+  return flat.round(flat.seam + wrapStation(station - flat.seam, flat.turn)) - flat.round(flat.seam);
 }
 
 /** The station at x mm from the left edge. */

@@ -1,9 +1,9 @@
-import { grown, joined } from '../../draw/boxes.ts';
+import { boxRoundBoth, grown } from '../../draw/boxes.ts';
 import type { Box } from '../../draw/drawing.ts';
 import { boxOf, type Segment } from '../../draw/path.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { across, type Flat, height } from './flat.ts';
+import { type Flat, height, xAt } from './flat.ts';
 import { sidesOf } from './sides.ts';
 
 /** Room round a place that matters, mm. */
@@ -21,7 +21,7 @@ export function keepWholeOf(flat: Flat, cope: Cope, base: Mm, cut: readonly Segm
 }
 
 function around(flat: Flat, station: number, setback: Mm): Box {
-  const [x, y] = [across(flat, station), height(flat, setback)];
+  const [x, y] = [xAt(flat, station), height(flat, setback)];
   return grown({ left: x, right: x, bottom: y, top: y }, ROUND);
 }
 
@@ -32,7 +32,7 @@ function steepBoxes(cut: readonly Segment[]): Box[] {
   for (const segment of cut) {
     const { from, to } = segment;
     if (Math.abs(to.y - from.y) > STEEP * Math.abs(to.x - from.x)) {
-      run = run ? joined(run, boxOf(segment)) : boxOf(segment);
+      run = run ? boxRoundBoth(run, boxOf(segment)) : boxOf(segment);
     } else if (run) {
       boxes.push(run);
       run = undefined;

@@ -1,4 +1,4 @@
-import { offLevel, type Side, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import { liftSteps, offLevel, type Side, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
@@ -9,10 +9,10 @@ import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
 import { joined } from '../../words/said.ts';
 import { type Body, cutAt, offCut } from './body.ts';
-import { across, type Flat } from './flat.ts';
+import { type Flat, xAt } from './flat.ts';
 import { gap } from './seam.ts';
 import { sideNames, sidesOf } from './sides.ts';
-import { quarters, SAME } from './stations.ts';
+import { ONE_PLACE, quarters } from './stations.ts';
 
 /** A station that has a name: heel, toe, long point, throat; more than one where they fall together. */
 export interface NamedPlace {
@@ -39,7 +39,7 @@ export function namedPlaces(cope: Cope, words: Language): NamedPlace[] {
     [words.leaf.throat, throat.station],
     [words.leaf.longPoint, longPoint.station],
   ] as const) {
-    const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < SAME);
+    const same = places.find((other) => (gap(other.station, station, turn) * girth) / turn < ONE_PLACE);
     if (same) same.names.push(name);
     else places.push({ station, names: [name] });
   }
@@ -57,9 +57,7 @@ interface Cluster {
 const TOGETHER: Mm = 4;
 
 function clustersOf({ flat, words }: Body, places: readonly NamedPlace[]): Cluster[] {
-  const inOrder = places
-    .map((named) => ({ named, x: across(flat, named.station) }))
-    .sort((a, b) => a.x - b.x);
+  const inOrder = places.map((named) => ({ named, x: xAt(flat, named.station) })).sort((a, b) => a.x - b.x);
   const clusters: { named: [NamedPlace, ...NamedPlace[]]; xs: [Mm, ...Mm[]] }[] = [];
   for (const { named, x } of inOrder) {
     const last = clusters.at(-1);
@@ -98,15 +96,15 @@ function nameAt(
 
 function isOnGuide(flat: Flat, x: Mm): boolean {
   return quarters(flat.turn).some((quarter) => {
-    const way = Math.abs(across(flat, quarter) - x);
-    return Math.min(way, flat.width - way) < SAME;
+    const way = Math.abs(xAt(flat, quarter) - x);
+    return Math.min(way, flat.width - way) < ONE_PLACE;
   });
 }
 
 /** Short marks at the places that lie on no guide. */
 export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
   const ticks = places
-    .map(({ station }) => across(body.flat, station))
+    .map(({ station }) => xAt(body.flat, station))
     .filter((x) => !isOnGuide(body.flat, x))
     .map((x) => {
       const cut = cutAt(body, x);
@@ -157,7 +155,7 @@ const NEAR: Mm = 18;
 const TICK: Mm = 1.4;
 
 /** Where names stand off the cut, mm. */
-const AT_CUT = waysAt(steps(TICK + 0.4, 26, 1.2));
+const AT_CUT = waysAt(liftSteps(TICK + 0.4, 26, 1.2));
 
 /** Beside a guide line a name needs no line of its own. */
 function besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {

@@ -1,4 +1,12 @@
-import { BESIDE, type Label, labelOf, offLevel, steps, type Tried, waysAt } from '../../draw/candidates.ts';
+import {
+  BESIDE,
+  type Label,
+  labelOf,
+  liftSteps,
+  offLevel,
+  type Tried,
+  waysAt,
+} from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { SMALL } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
@@ -8,10 +16,10 @@ import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
 import type { Line } from '../../saddle/line.ts';
 import { type Body, cutAt, offCut } from './body.ts';
-import { across } from './flat.ts';
+import { xAt } from './flat.ts';
 
 /** Where the cut goes over from one header to another. */
-export interface Change {
+export interface PartChange {
   readonly station: number;
   /** The headers to the left and to the right of it, by their places in the end's list. */
   readonly left: number;
@@ -19,7 +27,7 @@ export interface Change {
 }
 
 /** Where each header of a union begins; none where there is one header. */
-export function changesOf(line: Line, curve: Curve): Change[] {
+export function changesOf(line: Line, curve: Curve): PartChange[] {
   const parts = curve.map(({ stations }) => line(bezier(stations, 0.5)).part);
   return curve.flatMap(({ stations }, i) => {
     const [left, right] = [parts.at(i - 1) ?? 0, parts[i] ?? 0];
@@ -28,9 +36,9 @@ export function changesOf(line: Line, curve: Curve): Change[] {
 }
 
 /** A tick across the cut at each change. */
-export function changeTicks(body: Body, changes: readonly Change[]): Mark[] {
+export function changeTicks(body: Body, changes: readonly PartChange[]): Mark[] {
   const ticks = changes.map(({ station }) => {
-    const x = across(body.flat, station);
+    const x = xAt(body.flat, station);
     const cut = cutAt(body, x);
     return { from: point(x, cut - TICK), to: point(x, cut + TICK) };
   });
@@ -38,7 +46,7 @@ export function changeTicks(body: Body, changes: readonly Change[]): Mark[] {
 }
 
 /** The names of the two headers on both sides of each change. What found no room comes back in words. */
-export function changeNames(body: Body, changes: readonly Change[]): Placed {
+export function changeNames(body: Body, changes: readonly PartChange[]): Placed {
   const { leaf, card } = body.words;
   return placeAll(
     body.field,
@@ -46,7 +54,7 @@ export function changeNames(body: Body, changes: readonly Change[]): Placed {
       places: namesAt(body, change),
       otherwise: leaf.fromLeftEdge(
         leaf.change(card.headerName(change.left + 1), card.headerName(change.right + 1)),
-        across(body.flat, change.station),
+        xAt(body.flat, change.station),
       ),
     })),
   );
@@ -55,11 +63,11 @@ export function changeNames(body: Body, changes: readonly Change[]): Placed {
 const TICK: Mm = 2;
 
 /** Where the names stand off the cut, mm. */
-const AT_CUT = waysAt(steps(TICK + 0.4, 26, 1.2));
+const AT_CUT = waysAt(liftSteps(TICK + 0.4, 26, 1.2));
 
 /** Both names in one, the line between the headers in its middle. */
-function namesAt(body: Body, { station, left, right }: Change): Iterable<Candidate> {
-  const x = across(body.flat, station);
+function namesAt(body: Body, { station, left, right }: PartChange): Iterable<Candidate> {
+  const x = xAt(body.flat, station);
   const level = offCut(body, x);
   const [before, after] = [left, right].map((part) => ({
     lines: [body.words.card.headerName(part + 1)],

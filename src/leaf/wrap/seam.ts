@@ -1,7 +1,7 @@
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, clockStation } from '../../saddle/cope.ts';
 import { faceOf } from '../../saddle/lines.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 
 const STEPS = 72;
 
@@ -16,7 +16,7 @@ const OFF: Mm = 6;
 export function seamOf(cope: Cope, named: readonly number[], edges: readonly number[], way: 1 | -1): number {
   const { turn, girth } = cope.joint.section;
   const asked = cope.end.seam;
-  if (asked) return homeStation('rad' in asked ? asked.rad : asked.mm, turn);
+  if (asked) return wrapStation('rad' in asked ? asked.rad : asked.mm, turn);
   const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
   const off = Math.min(OFF, girth / 16);
   const crowded = [...named, ...twins(cope, turn)];
@@ -45,7 +45,7 @@ function kinkedSteps(cope: Cope, aside: number, way: 1 | -1): (step: number) => 
   const { turn } = cope.joint.section;
   // Between the steps, off their middles too: there the edges of a joint that is set out in round numbers are not.
   const faces = Array.from({ length: STEPS }, (_, i) =>
-    faceOf(cope.cut(homeStation((way * (i + 0.37) * turn) / STEPS, turn))),
+    faceOf(cope.cut(wrapStation((way * (i + 0.37) * turn) / STEPS, turn))),
   );
   return (step) => {
     const near = Array.from({ length: 2 * aside }, (_, k) => faces[(step - aside + k + STEPS) % STEPS]);
@@ -59,11 +59,11 @@ function kinkedSteps(cope: Cope, aside: number, way: 1 | -1): (step: number) => 
  */
 function twins({ end, joint, longPoint, throat }: Cope, turn: number): number[] {
   const clock = clockStation(joint, end);
-  return [longPoint, throat].flatMap(({ station }) => [station, homeStation(2 * clock - station, turn)]);
+  return [longPoint, throat].flatMap(({ station }) => [station, wrapStation(2 * clock - station, turn)]);
 }
 
 /** The shorter way round between two stations. */
 export function gap(a: number, b: number, turn: number): number {
-  const way = homeStation(a - b, turn);
+  const way = wrapStation(a - b, turn);
   return Math.min(way, turn - way);
 }

@@ -1,7 +1,7 @@
 import type { Part } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
 
 /** The two sides of a joint that have a name, as stations: the acute one and the obtuse one. */
@@ -13,7 +13,7 @@ export interface Sides {
 /** Where heel and toe are; undefined for a union, which has none. */
 export function sidesOf({ heel, joint: { section } }: Pick<Cope, 'heel' | 'joint'>): Sides | undefined {
   if (heel === undefined) return undefined;
-  const at = (turned: number): number => homeStation(section.towards(heel + turned), section.turn);
+  const at = (turned: number): number => wrapStation(section.towards(heel + turned), section.turn);
   return { heel: at(0), toe: at(Math.PI) };
 }
 

@@ -1,4 +1,4 @@
-import { inTurn, offLevel, steps, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import { inTurn, liftSteps, offLevel, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, PLAIN, SMALL } from '../../draw/lettering.ts';
 import { type Candidate, type Field, type Guide, openParts, place } from '../../draw/placer.ts';
@@ -7,11 +7,11 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { type Body, inFromBase } from './body.ts';
-import { across, type Flat, height } from './flat.ts';
+import { type Flat, height, xAt } from './flat.ts';
 import { foldStations } from './folds.ts';
 
 /** Places nearer to one another than this on the paper are one, mm. */
-export const SAME: Mm = 0.3;
+export const ONE_PLACE: Mm = 0.3;
 
 /** The spine and the other three quarter lines, as stations. */
 export function quarters(turn: number): number[] {
@@ -25,8 +25,8 @@ export function guidesOf(flat: Flat, cope: Cope, base: Mm): Guide[] {
     ...foldStations(flat.section).map((station) => ({ station, fold: true })),
   ];
   return lines
-    .map(({ station, fold }) => ({ station, fold, x: across(flat, station) }))
-    .filter(({ x }) => x > SAME && x < flat.width - SAME)
+    .map(({ station, fold }) => ({ station, fold, x: xAt(flat, station) }))
+    .filter(({ x }) => x > ONE_PLACE && x < flat.width - ONE_PLACE)
     .map(({ station, fold, x }) => {
       const ends = [height(flat, cope.cut(station).setback), height(flat, base)];
       const firm = station === 0 && !fold;
@@ -45,7 +45,7 @@ export function guideMarks(field: Field): Mark[] {
 export function stationLabels(body: Body): Mark[] {
   return quarters(body.flat.turn).flatMap((station) => {
     const text = quarterName(body, station);
-    const x = across(body.flat, station);
+    const x = xAt(body.flat, station);
     // Beside a line that is laid on a mark there may be no room for the larger letters.
     const sizes = station === 0 ? [PLAIN, SMALL] : [SMALL];
     const places = inTurn(sizes, (size) => besideAtBase(body, x, { lines: [text], size }));
@@ -62,7 +62,7 @@ function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: B
 
 /** Says once what the lines at a tube's corners are. */
 export function foldLabel(body: Body): readonly Mark[] {
-  const xs = foldStations(body.flat.section).map((station) => across(body.flat, station));
+  const xs = foldStations(body.flat.section).map((station) => xAt(body.flat, station));
   const block = { lines: [body.words.leaf.fold], size: SMALL };
   for (const x of xs) {
     const marks = place(body.field, besideAtBase(body, x, block));
@@ -72,7 +72,7 @@ export function foldLabel(body: Body): readonly Mark[] {
 }
 
 /** Where they stand off the base edge: hard by it as long as it can be, mm. */
-const AT_BASE = [...waysAt([0.9], [false]), ...waysAt(steps(0.9, 24, 1.5))];
+const AT_BASE = [...waysAt([0.9], [false]), ...waysAt(liftSteps(0.9, 24, 1.5))];
 
 function besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
   return offLevel(inFromBase(body), AT_BASE, wordsBeside(block, x));

@@ -1,9 +1,9 @@
-import { type Label, labelOf, offLevel, steps, type Way } from '../../draw/candidates.ts';
+import { type Label, labelOf, liftSteps, offLevel, type Standing } from '../../draw/candidates.ts';
 import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, withRoom } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Body, offCut } from './body.ts';
-import { across } from './flat.ts';
+import { xAt } from './flat.ts';
 
 /**
  * Places for words along the cut, in the middle of x of each station given, in turn: on the waste side or on the
@@ -28,7 +28,7 @@ export function* alongCut(
 /** Between words at the cut and others in line with them. */
 const APART: Mm = 2;
 
-const AT_CUT: readonly Way[] = [{ turn: 0, lifts: steps(1.4, 14, 0.9) }];
+const AT_CUT: readonly Standing[] = [{ turn: 0, lifts: liftSteps(1.4, 14, 0.9) }];
 
 function aboutStation(
   body: Body,
@@ -38,7 +38,7 @@ function aboutStation(
 ): Iterable<Candidate> {
   const { flat } = body;
   const half = label.width / 2;
-  const middle = Math.min(flat.width - half - 1, Math.max(half + 1, across(flat, station)));
+  const middle = Math.min(flat.width - half - 1, Math.max(half + 1, xAt(flat, station)));
   return offLevel(offCut(body, middle, where), AT_CUT, () => ({ label, lefts: [middle - half] }));
 }
 

@@ -16,11 +16,11 @@ import { ARROWS, arrowMarks } from './arrow.ts';
 import { type Body, placesFor, placesForWords } from './body.ts';
 import { curveStroke } from './cut-line.ts';
 import { type FitUpLines, fitUpLines, fitUpNames } from './fit-up-lines.ts';
-import { across, type Flat, height } from './flat.ts';
+import { type Flat, height, xAt } from './flat.ts';
 import { hatch } from './hatch.ts';
 import { kinksOf, kinkTicks } from './kinks.ts';
 import { type NamedPlace, namedPlaces, placeNames, placeTicks } from './named-places.ts';
-import { type Change, changeNames, changesOf, changeTicks } from './part-changes.ts';
+import { changeNames, changesOf, changeTicks, type PartChange } from './part-changes.ts';
 import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
 import { foldLabel, guideMarks, guidesOf, stationLabels } from './stations.ts';
 import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
@@ -65,7 +65,7 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const fitUp = fitUpLines(body);
   const changes = changesOf(cope.cut, curve);
   const named = namedPlaces(cope, words.language);
-  const marked = [...named, ...changes].map(({ station }) => across(flat, station));
+  const marked = [...named, ...changes].map(({ station }) => xAt(flat, station));
   const ticks = kinkTicks(body, kinksOf(flat, cope.cut, curve), marked);
   // Ticks come before all words, which then keep off them.
   const known = [...placeTicks(body, named), ...changeTicks(body, changes)];
@@ -102,7 +102,7 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
 function letter(
   body: Body,
   named: readonly NamedPlace[],
-  changes: readonly Change[],
+  changes: readonly PartChange[],
   words: WrapWords,
   fitUp: FitUpLines | undefined,
 ): Placed {
@@ -119,7 +119,7 @@ function letter(
     bar || zones.length === 0
       ? []
       : [leaf.weldAngles([...new Set(zones.map((zone) => zoneWords(zone, language)))])];
-  const spine = across(flat, 0);
+  const spine = xAt(flat, 0);
   const size = flat.width < 60 ? SMALL : PLAIN;
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
   const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);

@@ -1,4 +1,4 @@
-import { labelOf, offLevel, steps } from '../../draw/candidates.ts';
+import { labelOf, liftSteps, offLevel } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import { extentOf, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
@@ -8,10 +8,10 @@ import type { Said } from '../../measure/said.ts';
 import { degrees, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { dihedralAt } from '../../saddle/dihedral.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
 import { type Body, inFromBase } from './body.ts';
-import { across } from './flat.ts';
+import { xAt } from './flat.ts';
 import { sideNames } from './sides.ts';
 
 /**
@@ -70,7 +70,7 @@ export function zoneBar(body: Body, zones: readonly Zone[]): readonly Mark[] | u
   const stretches = zones.flatMap((zone) => stretchesOf(body, zone));
   const high = extentOf({ lines: [words.leaf.weld], size: SMALL }).height;
   const { y, up } = inFromBase(body);
-  for (const lift of steps(1, DEEPEST, 1.2)) {
+  for (const lift of liftSteps(1, DEEPEST, 1.2)) {
     const middle = y + up * (lift + high / 2);
     const bar = stretches.flatMap((stretch) => barAt(body, stretch, middle) ?? []);
     const told = bar.some(({ telling }) => telling);
@@ -86,8 +86,8 @@ const DEEPEST: Mm = 12;
 export const BAR_GIRTH: Mm = 110;
 
 function stretchesOf({ flat, words: language }: Body, zone: Zone): Stretch[] {
-  const left = across(flat, homeStation(zone.from, flat.turn));
-  const right = across(flat, homeStation(zone.to, flat.turn));
+  const left = xAt(flat, wrapStation(zone.from, flat.turn));
+  const right = xAt(flat, wrapStation(zone.to, flat.turn));
   const { leaf } = language;
   const bare = zoneWords(zone, language);
   const words = zone.angles
@@ -131,7 +131,7 @@ function interrupted({ field }: Body, text: Said, from: Mm, to: Mm, y: Mm): Bar 
   const label = labelOf({ lines: [text], size: SMALL });
   const middle = (from + to - label.width) / 2;
   const room = (to - from - label.width) / 2 - ROUND;
-  const lefts = steps(0, room, 0.5).flatMap((aside) => [middle + aside, middle - aside]);
+  const lefts = liftSteps(0, room, 0.5).flatMap((aside) => [middle + aside, middle - aside]);
   const onLine = [{ turn: 0, lifts: [-label.height / 2], overGuides: true }] as const;
   for (const words of offLevel({ y, up: 1 }, onLine, () => ({ label, lefts }))) {
     const { left, right } = words.box;

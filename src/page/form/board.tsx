@@ -3,7 +3,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { useBench } from '../bench.ts';
-import type { Path } from '../job/job-doc.ts';
+import type { DocPath } from '../job/job-doc.ts';
 import type { Notes } from '../job/notes.ts';
 import { halfShown, type JointLines, JointPicture, jointLines } from '../views/joint-picture.tsx';
 import { TubeBody } from '../views/tube-body.tsx';
@@ -15,7 +15,7 @@ import { TubeFields } from './tube-row.tsx';
 import { Watch } from './watch.tsx';
 
 interface BoardProps {
-  readonly tube: Path;
+  readonly tube: DocPath;
   /** What is drawn; a ghost where nothing was understood yet. */
   readonly shown: { readonly solution: TubeSolution; readonly ghost: boolean };
   readonly notes: Notes;

@@ -1,5 +1,5 @@
 import type { Part } from '../../job/job.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Section } from '../../space/section.ts';
@@ -11,7 +11,7 @@ import type { Section } from '../../space/section.ts';
 export function Dial({ solution, part, label }: { solution: TubeSolution; part: Part; label: Said }) {
   const { section } = solution;
   const { reach } = section;
-  const half = Math.min(factsOf(part.onto).across, 1.5 * reach);
+  const half = Math.min(headerFactsOf(part.onto).across, 1.5 * reach);
   const view = 1.75 * reach;
   const turn = (part.clock.rad * 180) / Math.PI;
   const acute = part.angle.rad <= Math.PI / 2;

@@ -1,7 +1,7 @@
 import type { EndName } from '../../job/job.ts';
 import { KEYS } from '../../job/text/keys.ts';
 import { useBench } from '../bench.ts';
-import { hasAt, type Path, valueAt } from '../job/job-doc.ts';
+import { type DocPath, hasAt, valueAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
@@ -12,7 +12,7 @@ import { MeasureRow } from './measure-row.tsx';
 import { EDGE, FROM, LAND, ROOT, SEAM } from './measures.ts';
 
 interface EndRowProps {
-  readonly tube: Path;
+  readonly tube: DocPath;
   readonly name: EndName;
 }
 
@@ -34,7 +34,7 @@ export function EndFields({ tube, name }: EndRowProps) {
   );
 }
 
-function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: EndKind }) {
+function EndKindChoice({ end, name, kind }: { end: DocPath; name: EndName; kind: EndKind }) {
   const { doc, write } = useBench();
   const words = useWords().page.form;
   const kinds: readonly EndKind[] = ['one', 'several', 'plain', 'none'];
@@ -69,7 +69,7 @@ function EndKindChoice({ end, name, kind }: { end: Path; name: EndName; kind: En
 }
 
 /** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
-function EdgeFields({ end, name }: { end: Path; name: EndName }) {
+function EdgeFields({ end, name }: { end: DocPath; name: EndName }) {
   const { doc } = useBench();
   const keys: readonly KeyAt<'end'>[] = ['edge', 'land', 'from', 'root', 'seam'];
   const told = keys.some((key) => hasAt(doc, [...end, key]));

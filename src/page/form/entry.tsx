@@ -1,15 +1,15 @@
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
-import { type JobDoc, keyOf, nodeAt, type Path, wordsAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, type JobDoc, keyOf, nodeAt } from '../job/job-doc.ts';
 import type { Problem } from '../job/where.ts';
 import { useWords } from '../words.ts';
 import { echoOf } from './echo.ts';
-import type { Blank, Choice, Reads } from './measure.ts';
+import type { BlankField, Choice, Reads } from './measure.ts';
 
 interface EntryProps {
-  readonly base: Path;
-  readonly blank: Blank;
+  readonly base: DocPath;
+  readonly blank: BlankField;
   /** What of the picture it belongs to. */
   readonly part: string;
   /** In place of the usual label. */
@@ -26,23 +26,23 @@ export function Entry(props: EntryProps) {
   const { fields } = useWords().page.measures;
   return (
     <>
-      <Field {...props} />
+      <EntryField {...props} />
       <WrongAt path={[...base, ...blank.at]} label={label ?? fields[blank.name].label} />
     </>
   );
 }
 
 /** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
-export function Field({ base, blank, part, label, of, fullName }: EntryProps) {
+export function EntryField({ base, blank, part, label, of, fullName }: EntryProps) {
   const { doc, units, problemsAt, write, settle, pointAt } = useBench();
   const { form, measures } = useWords().page;
   const path = [...base, ...blank.at];
   const id = idOf(path);
-  const text = wordsAt(doc, path);
+  const text = docWordsAt(doc, path);
   const field = measures.fields[blank.name];
   const shown = label ?? field.label;
   const problems = problemsAt(path);
-  const wrong = problems.some(({ lacking }) => !lacking);
+  const wrong = problems.some(({ missing: lacking }) => !lacking);
   const removable = blank.at.length === 1 || blank.optional === true;
   const common = {
     id,
@@ -106,16 +106,19 @@ function isEchoed(reads: Reads): boolean {
 }
 
 /** Empty, and the joint waits for it. */
-function isLacking(doc: JobDoc, path: Path, problems: readonly Problem[]): boolean {
+function isLacking(doc: JobDoc, path: DocPath, problems: readonly Problem[]): boolean {
   return (
-    problems.some(({ lacking }) => lacking) && (nodeAt(doc, path) === undefined || wordsAt(doc, path) === '')
+    problems.some(({ missing: lacking }) => lacking) &&
+    (nodeAt(doc, path) === undefined || docWordsAt(doc, path) === '')
   );
 }
 
 /** What is wrong with the value at a path; nothing while it is only still to be filled in. */
-export function WrongAt({ path, label }: { readonly path: Path; readonly label: Said }) {
+export function WrongAt({ path, label }: { readonly path: DocPath; readonly label: Said }) {
   const problems = useBench().problemsAt(path);
-  return <Wrong id={idOf(path)} label={label} problems={problems.filter(({ lacking }) => !lacking)} />;
+  return (
+    <Wrong id={idOf(path)} label={label} problems={problems.filter(({ missing: lacking }) => !lacking)} />
+  );
 }
 
 interface WrongProps {
@@ -139,6 +142,6 @@ export function Wrong({ id, label, problems }: WrongProps) {
   );
 }
 
-export function idOf(path: Path): string {
+export function idOf(path: DocPath): string {
   return `at-${keyOf(path).replaceAll('.', '-')}`;
 }

@@ -1,7 +1,7 @@
 import type { EndName } from '../../job/job.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { hasAt, type Path } from '../job/job-doc.ts';
+import { type DocPath, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
@@ -10,7 +10,7 @@ import { MeasureRow } from './measure-row.tsx';
 import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
 /** One more header that the end lands on. */
-export function AddHeader({ end, name }: { end: Path; name: EndName }) {
+export function AddHeader({ end, name }: { end: DocPath; name: EndName }) {
   const { doc, write } = useBench();
   const words = useWords().page.form.header;
   const next = partPaths(doc, end).length;
@@ -18,7 +18,7 @@ export function AddHeader({ end, name }: { end: Path; name: EndName }) {
 }
 
 interface HeaderFieldsProps {
-  readonly part: Path;
+  readonly part: DocPath;
   readonly name: EndName;
   /** Which of the end's headers it is, counted from 0, and of how many. */
   readonly place: number;
@@ -73,7 +73,7 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
   );
 
   /** What the chosen kind can't have. */
-  function droppedBy(at: Path, chosen: (typeof HEADER_KINDS)[number]): [Path, undefined][] {
+  function droppedBy(at: DocPath, chosen: (typeof HEADER_KINDS)[number]): [DocPath, undefined][] {
     const keys = [...(asksOffset(chosen) ? [] : OFFSET.keys), ...(asksAngle(chosen) ? [] : ANGLE.keys)];
     return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
   }

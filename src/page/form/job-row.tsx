@@ -1,7 +1,7 @@
 import { PAPERS } from '../../job/paper/paper.ts';
 import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
-import { hasAt, unitsOf, wordsAt } from '../job/job-doc.ts';
+import { docWordsAt, hasAt, unitsOfDoc } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
 import type { BlankOf, KeyAt } from './measure.ts';
@@ -28,15 +28,15 @@ const MARGINS: readonly BlankOf<KeyAt<'margin'>>[] = [
 export function JobFields() {
   const { doc } = useBench();
   const words = useWords().page.form.job;
-  const title = wordsAt(doc, ['job']);
+  const title = docWordsAt(doc, ['job']);
   const own = typeof doc.getIn(['margin']) === 'string' || !hasAt(doc, ['margin']);
   return (
     <details class="job">
       <summary>
         {words.summary(
           title === '' ? undefined : asWritten(title),
-          asWritten(wordsAt(doc, ['paper'])),
-          unitsOf(doc),
+          asWritten(docWordsAt(doc, ['paper'])),
+          unitsOfDoc(doc),
         )}
       </summary>
       <div class="fields">
@@ -69,7 +69,7 @@ function UnitChoice() {
       <label for="at-units">{words.units}</label>
       <select
         id="at-units"
-        value={unitsOf(doc)}
+        value={unitsOfDoc(doc)}
         onChange={(event) => write([[['units'], event.currentTarget.value]])}
       >
         <option value="mm">{words.unit.mm}</option>

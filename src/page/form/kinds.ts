@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq } from 'yaml';
-import type { Header, Section } from '../../job/job.ts';
+import type { Header, TubeSection } from '../../job/job.ts';
 import type { KeyPlace } from '../../job/text/keys.ts';
-import { hasAt, type JobDoc, keysAt, nodeAt, type Path, type Value, wordsAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, hasAt, type JobDoc, keysAt, nodeAt, type Value } from '../job/job-doc.ts';
 import type { KeyAt, MeasureOf } from './measure.ts';
 import {
   BOX_WALL,
@@ -18,7 +18,7 @@ import {
 } from './measures.ts';
 
 export type HeaderKind = Header['kind'];
-export type SectionKind = Section['kind'];
+export type SectionKind = TubeSection['kind'];
 export type EndKind = 'none' | 'plain' | 'one' | 'several';
 
 /** What is asked for at a place, and the key of the place round it under which it stands; none where it is the same place. */
@@ -40,7 +40,7 @@ export const HEADERS: {
 
 export const HEADER_KINDS: readonly HeaderKind[] = ['round', 'box', 'plate', 'bend', 'mitre'];
 
-export function headerKindAt(doc: JobDoc, part: Path): HeaderKind {
+export function headerKindAt(doc: JobDoc, part: DocPath): HeaderKind {
   const keys = keysAt(doc, [...part, 'onto']);
   return HEADER_KINDS.find((kind) => kind !== 'round' && keys.includes(kind)) ?? 'round';
 }
@@ -51,7 +51,7 @@ export function newHeader(kind: HeaderKind): Value {
 }
 
 /** What a tube of each kind asks for, and under which key its own values stand: the one of its name, but for the first two. */
-export const SECTIONS: {
+export const SECTION_FIELDS: {
   readonly [Kind in SectionKind]: Asked<'tube', Kind extends keyof Places ? Places[Kind] : Kind & KeyPlace>;
 } = {
   round: { within: [], measures: [TUBE_SIZE] },
@@ -63,34 +63,35 @@ interface Places {
   readonly rectangular: 'section';
 }
 
-export const SECTION_KINDS: readonly SectionKind[] = Object.keys(SECTIONS).filter(isSectionKind);
+export const SECTION_KINDS: readonly SectionKind[] = Object.keys(SECTION_FIELDS).filter(isSectionKind);
 
 function isSectionKind(key: string): key is SectionKind {
-  return key in SECTIONS;
+  return key in SECTION_FIELDS;
 }
 
-export function sectionKindAt(doc: JobDoc, tube: Path): SectionKind {
+export function sectionKindAt(doc: JobDoc, tube: DocPath): SectionKind {
   return (
-    SECTION_KINDS.find((kind) => SECTIONS[kind].within.some((key) => hasAt(doc, [...tube, key]))) ?? 'round'
+    SECTION_KINDS.find((kind) => SECTION_FIELDS[kind].within.some((key) => hasAt(doc, [...tube, key]))) ??
+    'round'
   );
 }
 
 /** The keys of a tube by which this kind of it is told. */
-export function ownKeys(kind: SectionKind): Path {
-  const { within, measures } = SECTIONS[kind];
+export function ownKeys(kind: SectionKind): DocPath {
+  const { within, measures } = SECTION_FIELDS[kind];
   return within.length > 0 ? within : measures.flatMap(({ keys }) => keys);
 }
 
-export function endKindAt(doc: JobDoc, end: Path): EndKind {
+export function endKindAt(doc: JobDoc, end: DocPath): EndKind {
   const node = nodeAt(doc, end);
   if (isSeq(node)) return 'several';
   if (isMap(node)) return 'one';
-  if (isScalar(node) && wordsAt(doc, end).trim().toLowerCase() === 'plain') return 'plain';
+  if (isScalar(node) && docWordsAt(doc, end).trim().toLowerCase() === 'plain') return 'plain';
   return node === undefined ? 'none' : 'one';
 }
 
 /** Where each header of an end stands. */
-export function partPaths(doc: JobDoc, end: Path): readonly Path[] {
+export function partPaths(doc: JobDoc, end: DocPath): readonly DocPath[] {
   const node = nodeAt(doc, end);
   if (isSeq(node)) return node.items.map((_, i) => [...end, i]);
   return [end];

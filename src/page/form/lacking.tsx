@@ -5,7 +5,7 @@ import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { keyOf, type Path } from '../job/job-doc.ts';
+import { type DocPath, keyOf } from '../job/job-doc.ts';
 import type { Problem } from '../job/where.ts';
 import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
@@ -16,8 +16,8 @@ export function Lacking() {
   const { outcome } = useBench();
   const { form, measures } = useWords().page;
   if (outcome.kind === 'read') return null;
-  const lacking = outcome.problems.filter((problem) => problem.lacking);
-  const wrong = outcome.problems.filter((problem) => !problem.lacking);
+  const lacking = outcome.problems.filter((problem) => problem.missing);
+  const wrong = outcome.problems.filter((problem) => !problem.missing);
   return (
     <div class="lacking">
       <Problems title={form.lacking} problems={lacking}>
@@ -66,7 +66,7 @@ function Problems({ title, problems, children }: ProblemsProps) {
 }
 
 /** The field of a value, or the first one inside it, or the nearest round it. */
-function goTo(path: Path): void {
+function goTo(path: DocPath): void {
   for (let outer = path; outer.length > 0; outer = outer.slice(0, -1)) {
     const id = idOf(outer);
     const field =
@@ -83,7 +83,7 @@ function goTo(path: Path): void {
 type Words = Language['page']['measures'];
 
 /** Where a value stands, as people say it: `end A, angle`. */
-function placeInWords(path: Path, { keys, items, place }: Words): Said {
+function placeInWords(path: DocPath, { keys, items, place }: Words): Said {
   const named: ReadonlyMap<string | number, Said> = new Map(
     Object.entries(keys satisfies Readonly<Record<KeyAt<KeyPlace>, Said>>),
   );
@@ -98,7 +98,7 @@ function placeInWords(path: Path, { keys, items, place }: Words): Said {
 }
 
 /** What a list under this key holds. */
-function listOf(key: Path[number] | undefined): keyof Words['items'] {
+function listOf(key: DocPath[number] | undefined): keyof Words['items'] {
   if (key === 'tubes') return 'tube';
   if (key === 'A' || key === 'B') return 'header';
   if (key === 'triangle') return 'side';

@@ -1,15 +1,15 @@
 import type { Said } from '../../measure/said.ts';
 import { useBench } from '../bench.ts';
-import type { Path } from '../job/job-doc.ts';
+import type { DocPath } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
-import { Entry, Field, idOf, Wrong, WrongAt } from './entry.tsx';
+import { Entry, EntryField, idOf, Wrong, WrongAt } from './entry.tsx';
 import { type Measure, wayAt } from './measure.ts';
-import { isSeveral, SEVERAL, turned } from './readings.ts';
+import { isSeveral, SEVERAL, turnedReading } from './readings.ts';
 import { ReadingsList } from './readings-list.tsx';
 import { WayChoice } from './way-choice.tsx';
 
 interface MeasureRowProps {
-  readonly base: Path;
+  readonly base: DocPath;
   readonly measure: Measure;
   readonly part: string;
   /** Whose it is, for those who hear the form: `end A`. */
@@ -32,9 +32,9 @@ export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
     .map((key) => [...base, key])
     .filter((path) => several || !way.blanks.some(({ at }) => idOf([...base, ...at]) === idOf(path)))
     .flatMap(problemsAt)
-    .filter(({ lacking }) => !lacking);
+    .filter(({ missing: lacking }) => !lacking);
   const blanks = way.blanks.map((blank) => (
-    <Field key={idOf(blank.at)} base={base} blank={blank} part={part} of={of} />
+    <EntryField key={idOf(blank.at)} base={base} blank={blank} part={part} of={of} />
   ));
   // A choice of ways names a single text well enough.
   const named = !several && way.blanks.length === 1;
@@ -52,7 +52,7 @@ export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
           label={form.measured(label, of)}
           ways={[...measure.ways.map(({ name }) => name), SEVERAL]}
           chosen={several ? SEVERAL : way.name}
-          onChoose={(name) => write(turned(doc, base, measure, name))}
+          onChoose={(name) => write(turnedReading(doc, base, measure, name))}
         />
         {several ? <ReadingsList base={base} measure={measure} part={part} of={of} /> : blanks}
         {!several && way.word && <p class="aside">{form.marksOnLeaf}</p>}

@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { KEYS, KeyPlace } from '../../job/text/keys.ts';
 import type { Language } from '../../words/language.ts';
-import { type JobDoc, nodeAt, type Path, wordsAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, type JobDoc, nodeAt } from '../job/job-doc.ts';
 
 type Words = Language['page']['measures'];
 export type FieldName = keyof Words['fields'];
@@ -23,7 +23,7 @@ type To<Key> =
 export type Reads = 'length' | 'angle' | 'pipe' | 'wall' | 'station' | 'count' | 'words' | readonly Choice[];
 
 /** One text to fill in; `at` leads to it from what the measure belongs to. */
-export interface Blank<At extends Path = Path> {
+export interface BlankField<At extends DocPath = DocPath> {
   readonly at: At;
   readonly name: FieldName;
   readonly reads: Reads;
@@ -34,30 +34,30 @@ export interface Blank<At extends Path = Path> {
 }
 
 /** A text under one of these keys. */
-export type BlankOf<Key extends string> = Blank<To<Key>>;
+export type BlankOf<Key extends string> = BlankField<To<Key>>;
 
 /** One way of measuring a value. */
-export interface Way<Key extends string = string, At extends Path = Path> {
+export interface FormWay<Key extends string = string, At extends DocPath = DocPath> {
   readonly name: WayName;
-  readonly blanks: readonly Blank<At>[];
+  readonly blanks: readonly BlankField<At>[];
   /** A word in place of a number, with nothing to fill in, and its key. */
   readonly word?: { readonly key: Key; readonly says: string };
 }
 
 /** One value of a tube, an end or a header, and the ways in which a person may have measured it. */
-export interface Measure<Key extends string = string, At extends Path = Path> {
+export interface Measure<Key extends string = string, At extends DocPath = DocPath> {
   readonly name: FieldName;
   /** The keys it may be written under; the first is also that of a list of its readings. */
   readonly keys: readonly [Key, ...Key[]];
-  readonly ways: readonly [Way<Key, At>, ...Way<Key, At>[]];
+  readonly ways: readonly [FormWay<Key, At>, ...FormWay<Key, At>[]];
 }
 
 /** A value under one of these keys. */
 export type MeasureOf<Key extends string> = Measure<Key, To<Key>>;
-export type WayOf<Key extends string> = Way<Key, To<Key>>;
+export type WayOf<Key extends string> = FormWay<Key, To<Key>>;
 
 /** The way in which a value is written in the file, the first where nothing is. */
-export function wayAt(doc: JobDoc, base: Path, { ways }: Measure): Way {
+export function wayAt(doc: JobDoc, base: DocPath, { ways }: Measure): FormWay {
   const byWord = ways.find(({ word }) => word && isWord(doc, [...base, word.key], word.says));
   if (byWord) return byWord;
   const filled = ways.find(({ blanks }) =>
@@ -69,7 +69,7 @@ export function wayAt(doc: JobDoc, base: Path, { ways }: Measure): Way {
   return filled ?? ways[0];
 }
 
-function isWord(doc: JobDoc, path: Path, word: string): boolean {
+function isWord(doc: JobDoc, path: DocPath, word: string): boolean {
   const node = nodeAt(doc, path);
-  return isScalar(node) && wordsAt(doc, path).trim().toLowerCase() === word;
+  return isScalar(node) && docWordsAt(doc, path).trim().toLowerCase() === word;
 }

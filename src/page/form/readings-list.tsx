@@ -1,7 +1,7 @@
 import type { Said } from '../../measure/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import type { Path } from '../job/job-doc.ts';
+import type { DocPath } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { type Measure, wayAt } from './measure.ts';
@@ -10,7 +10,7 @@ import { readingsTold } from './readings-told.ts';
 import { WayChoice } from './way-choice.tsx';
 
 interface ReadingsListProps {
-  readonly base: Path;
+  readonly base: DocPath;
   readonly measure: Measure;
   readonly part: string;
   readonly of: Said;

@@ -2,11 +2,11 @@ import type { Header, Part } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { lengthsInWords } from '../../saddle/readings-told.ts';
-import type { Path } from '../job/job-doc.ts';
+import type { DocPath } from '../job/job-doc.ts';
 import type { Outcome } from '../job/outcome.ts';
 
 /** What each of several readings came to and how it differs from the first; none where the value or the job can't be read. */
-export function readingsTold(outcome: Outcome, path: Path): readonly Said[] {
+export function readingsTold(outcome: Outcome, path: DocPath): readonly Said[] {
   if (outcome.kind !== 'read') return [];
   const [kind, place] = path;
   const at = kind === 'tubes' && typeof place === 'number' ? place : 0;
@@ -25,7 +25,7 @@ export function readingsTold(outcome: Outcome, path: Path): readonly Said[] {
   return part ? ofPart(part, key) : [];
 }
 
-function ofPart({ onto, angle, clock }: Part, key: Path[number] | undefined): readonly Said[] {
+function ofPart({ onto, angle, clock }: Part, key: DocPath[number] | undefined): readonly Said[] {
   if (key === 'angle') return angle.readings ?? [];
   if (key === 'clock') return clock.readings ?? [];
   return diameterOf(onto)?.readings ?? [];

@@ -1,15 +1,15 @@
 import { isSeq } from 'yaml';
-import { countAt, type JobDoc, nodeAt, type Path, plainAt, type Value } from '../job/job-doc.ts';
-import { type Measure, type Way, type WayName, wayAt } from './measure.ts';
+import { countAt, type DocPath, type JobDoc, nodeAt, plainAt, type Value } from '../job/job-doc.ts';
+import { type FormWay, type Measure, type WayName, wayAt } from './measure.ts';
 
 /** Values to be written, each at its path; undefined takes away. */
-export type Edits = readonly (readonly [Path, Value | undefined])[];
+export type Edits = readonly (readonly [DocPath, Value | undefined])[];
 
 /** What the choice of ways calls a list of readings. */
 export const SEVERAL: WayName = 'several';
 
 /** Whether a value is written as a list of readings; only what can be measured in several ways can be. */
-export function isSeveral(doc: JobDoc, base: Path, { keys: [key], ways }: Measure): boolean {
+export function isSeveral(doc: JobDoc, base: DocPath, { keys: [key], ways }: Measure): boolean {
   return ways.length > 1 && isSeq(nodeAt(doc, [...base, key]));
 }
 
@@ -18,7 +18,7 @@ export function readingOf(
   { name: value, keys: [key], ways: [plain, ...others] }: Measure,
   place: number,
 ): Measure {
-  const moved = ({ name, blanks }: Way): Way => ({
+  const moved = ({ name, blanks }: FormWay): FormWay => ({
     name,
     blanks: blanks.map((blank) => ({ ...blank, at: [key, place, ...blank.at.slice(1)] })),
   });
@@ -27,11 +27,11 @@ export function readingOf(
 }
 
 /** The changes that turn a value to another way of measuring, or to several; what was measured in that way already is kept. */
-export function turned(doc: JobDoc, base: Path, measure: Measure, name: string): Edits {
+export function turnedReading(doc: JobDoc, base: DocPath, measure: Measure, name: string): Edits {
   const { keys, ways } = measure;
   const cleared = keys
     .filter((key) => nodeAt(doc, [...base, key]) !== undefined)
-    .map((key): readonly [Path, undefined] => [[...base, key], undefined]);
+    .map((key): readonly [DocPath, undefined] => [[...base, key], undefined]);
   if (name === SEVERAL)
     return [
       ...cleared,
@@ -45,13 +45,13 @@ export function turned(doc: JobDoc, base: Path, measure: Measure, name: string):
 }
 
 /** What is written now, as the first of several readings; empty where it can't be one. */
-function soFar(doc: JobDoc, base: Path, measure: Measure): Value {
+function soFar(doc: JobDoc, base: DocPath, measure: Measure): Value {
   const { word, blanks } = wayAt(doc, base, measure);
   const [key] = measure.keys;
   return word || blanks.some(({ at }) => at[0] !== key) ? '' : plainAt(doc, [...base, key]);
 }
 
-function begun(doc: JobDoc, base: Path, measure: Measure, way: Way): Edits {
+function begun(doc: JobDoc, base: DocPath, measure: Measure, way: FormWay): Edits {
   const [usual] = measure.keys;
   if (way.word) return [[[...base, way.word.key], way.word.says]];
   const key = way.blanks[0]?.at[0] ?? usual;
@@ -64,13 +64,13 @@ function begun(doc: JobDoc, base: Path, measure: Measure, way: Way): Edits {
 }
 
 /** The places of the readings in their list, counted from 0. */
-export function placesAt(doc: JobDoc, base: Path, { keys: [key] }: Measure): readonly number[] {
+export function placesAt(doc: JobDoc, base: DocPath, { keys: [key] }: Measure): readonly number[] {
   return Array.from({ length: countAt(doc, [...base, key]) }, (_, place) => place);
 }
 
 /** The changes that turn one reading to another way of measuring, with nothing filled in yet. */
 export function readingTurned(
-  base: Path,
+  base: DocPath,
   { keys: [key], ways }: Measure,
   place: number,
   name: string,
@@ -79,12 +79,12 @@ export function readingTurned(
   return [[[...base, key, place], unfilled(way)]];
 }
 
-export function readingAdded(doc: JobDoc, base: Path, measure: Measure): Edits {
+export function readingAdded(doc: JobDoc, base: DocPath, measure: Measure): Edits {
   return [[[...base, measure.keys[0], placesAt(doc, base, measure).length], '']];
 }
 
 /** The changes that take one reading away. The last that is left stands as a value by itself. */
-export function readingRemoved(doc: JobDoc, base: Path, measure: Measure, place: number): Edits {
+export function readingRemoved(doc: JobDoc, base: DocPath, measure: Measure, place: number): Edits {
   const list = [...base, measure.keys[0]];
   const [left, ...others] = placesAt(doc, base, measure).filter((each) => each !== place);
   if (left === undefined || others.length > 0) return [[[...list, place], undefined]];
@@ -92,7 +92,7 @@ export function readingRemoved(doc: JobDoc, base: Path, measure: Measure, place:
 }
 
 /** What stands under the key of a way before anything is filled in. */
-function unfilled({ blanks }: Way): Value {
+function unfilled({ blanks }: FormWay): Value {
   const inner = blanks.filter(({ optional }) => !optional);
   if (inner.every(({ at }) => at.length === 1)) return '';
   const sides = inner.filter(({ at }) => at.length === 3);

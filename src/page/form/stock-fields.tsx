@@ -1,6 +1,6 @@
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { countAt, hasAt, wordsAt } from '../job/job-doc.ts';
+import { countAt, docWordsAt, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
 import type { BlankOf, KeyAt } from './measure.ts';
@@ -15,7 +15,7 @@ export function StockFields() {
   const told = hasAt(doc, ['stock']);
   const add = (): void => {
     if (count > 0) write([[['stock', count], '']]);
-    else write([[['stock'], told ? [wordsAt(doc, ['stock']), ''] : ['']]]);
+    else write([[['stock'], told ? [docWordsAt(doc, ['stock']), ''] : ['']]]);
   };
   const places = count > 0 ? Array.from({ length: count }, (_, i) => ['stock', i]) : told ? [['stock']] : [];
   return (

@@ -1,10 +1,17 @@
 import { useBench } from '../bench.ts';
-import { hasAt, type Path, wordsAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
 import { EDGE_SIGNS, KindChoice, SECTION_SIGNS } from './kind-choice.tsx';
-import { endKindAt, ownKeys, SECTION_KINDS, SECTIONS, type SectionKind, sectionKindAt } from './kinds.ts';
+import {
+  endKindAt,
+  ownKeys,
+  SECTION_FIELDS,
+  SECTION_KINDS,
+  type SectionKind,
+  sectionKindAt,
+} from './kinds.ts';
 import type { BlankOf, KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ALLOWANCE, BETWEEN, FROM, LAND, ROOT, WALL } from './measures.ts';
@@ -14,11 +21,11 @@ const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 
 const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance'];
 
 /** All that is asked about the tube between its ends. */
-export function TubeFields({ tube }: { readonly tube: Path }) {
+export function TubeFields({ tube }: { readonly tube: DocPath }) {
   const { doc } = useBench();
   const { tube: words, of } = useWords().page.form;
   const kind = sectionKindAt(doc, tube);
-  const { within, measures } = SECTIONS[kind];
+  const { within, measures } = SECTION_FIELDS[kind];
   const both =
     endKindAt(doc, [...tube, 'ends', 'A']) !== 'none' && endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
   const byPipe = ownKeys(kind).includes('pipe') && hasAt(doc, [...tube, 'pipe']);
@@ -59,7 +66,7 @@ export function TubeFields({ tube }: { readonly tube: Path }) {
 }
 
 interface TubeShapesProps {
-  readonly tube: Path;
+  readonly tube: DocPath;
   readonly kind: SectionKind;
 }
 
@@ -68,7 +75,7 @@ function TubeShapes({ tube, kind }: TubeShapesProps) {
   const { doc, write } = useBench();
   const words = useWords().page.form.tube;
   const edge =
-    wordsAt(doc, [...tube, 'edge'])
+    docWordsAt(doc, [...tube, 'edge'])
       .trim()
       .toLowerCase() === 'square'
       ? 'square'
@@ -98,21 +105,21 @@ function TubeShapes({ tube, kind }: TubeShapesProps) {
 
   function turn(to: SectionKind): void {
     if (to === kind) return;
-    const { within } = SECTIONS[to];
+    const { within } = SECTION_FIELDS[to];
     const cleared = SECTION_KINDS.filter((other) => other !== to)
       .flatMap(ownKeys)
       .filter((key) => hasAt(doc, [...tube, key]))
-      .map((key): [Path, undefined] => [[...tube, key], undefined]);
+      .map((key): [DocPath, undefined] => [[...tube, key], undefined]);
     write([...cleared, ...(within.length > 0 ? [[[...tube, ...within], {}] as const] : [])]);
   }
 }
 
 /** Also the opposite hand. What the head of the file says holds where the tube says nothing. */
-function PairBox({ tube }: { readonly tube: Path }) {
+function PairBox({ tube }: { readonly tube: DocPath }) {
   const { doc, write } = useBench();
   const words = useWords().page.form.tube;
   const path = hasAt(doc, [...tube, 'pair']) ? [...tube, 'pair'] : ['pair'];
-  const checked = /^\s*(true|yes)\s*$/i.test(wordsAt(doc, path));
+  const checked = /^\s*(true|yes)\s*$/i.test(docWordsAt(doc, path));
   return (
     <label class="tick">
       <input

@@ -2,7 +2,7 @@ import { KEYS } from '../../job/text/keys.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { keysAt, type Path, tubePaths, type Value, valueAt, wordsAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, keysAt, tubePaths, type Value, valueAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 
 interface TubesProps {
@@ -16,7 +16,7 @@ export function Tubes({ place, onPlace }: TubesProps) {
   const words = useWords().page.form.tubes;
   const tubes = tubePaths(doc);
   const names = tubes.map(
-    (tube, i) => asWritten(wordsAt(doc, [...tube, 'name']).trim()) || words.unnamed(i + 1),
+    (tube, i) => asWritten(docWordsAt(doc, [...tube, 'name']).trim()) || words.unnamed(i + 1),
   );
   const add = (tube: Value): void => {
     const single = keysAt(doc, []).includes('tube');
@@ -55,8 +55,8 @@ export function Tubes({ place, onPlace }: TubesProps) {
   );
 
   /** Under a name that no other tube has. */
-  function copyOf(tube: Path, taken: readonly string[]): Value {
-    const own = wordsAt(doc, [...tube, 'name']).trim();
+  function copyOf(tube: DocPath, taken: readonly string[]): Value {
+    const own = docWordsAt(doc, [...tube, 'name']).trim();
     const numbers = Array.from({ length: taken.length + 1 }, (_, i) => `${own} ${i + 2}`);
     const name = numbers.find((each) => !taken.includes(each)) ?? own;
     const { name: _, ...rest } = valueAt(doc, tube, KEYS.tube);

@@ -12,13 +12,13 @@ export interface Checked {
 }
 
 /** A job file and the place of the tube in it, counted from 0. */
-export interface Ask {
+export interface CheckAsk {
   readonly text: string;
   readonly place: number;
 }
 
 /** Looks how a tube fits, which may take a second; undefined where the job can't be read. */
-export function check({ text, place }: Ask, words: Language): Checked | undefined {
+export function checkTube({ text, place }: CheckAsk, words: Language): Checked | undefined {
   const shown = shownOf(workOut(text, words), place);
   if (!shown) return undefined;
   const report = reportTube(shown.solution, words);

@@ -1,8 +1,8 @@
 import type { Language } from '../../words/language.ts';
-import { type Ask, type Checked, check } from './check.ts';
+import { type CheckAsk, type Checked, checkTube } from './check.ts';
 
 /** Checks a job beside the page, so that typing goes on meanwhile. What was asked before and not begun is left out. */
-export type Checker = (ask: Ask, tell: (checked: Checked | undefined) => void) => void;
+export type Checker = (ask: CheckAsk, tell: (checked: Checked | undefined) => void) => void;
 
 /**
  * A checker in a worker that runs the page's own script; where the browser keeps a page from having one, it checks in the page
@@ -10,7 +10,7 @@ export type Checker = (ask: Ask, tell: (checked: Checked | undefined) => void) =
  */
 export function checkerOf(script: string, words: Language): Checker {
   const worker = workerOf(script);
-  if (!worker) return (ask, tell) => tell(check(ask, words));
+  if (!worker) return (ask, tell) => tell(checkTube(ask, words));
   let busy: Parameters<Checker> | undefined;
   let next: Parameters<Checker> | undefined;
   let broken = false;
@@ -29,10 +29,10 @@ export function checkerOf(script: string, words: Language): Checker {
   worker.onerror = () => {
     broken = true;
     const [ask, tell] = next ?? busy ?? [];
-    if (ask) tell?.(check(ask, words));
+    if (ask) tell?.(checkTube(ask, words));
   };
   return (ask, tell) => {
-    if (broken) tell(check(ask, words));
+    if (broken) tell(checkTube(ask, words));
     else if (busy) next = [ask, tell];
     else begin(ask, tell);
   };
@@ -49,5 +49,5 @@ function workerOf(script: string): Worker | undefined {
 
 /** What the script does in the worker. */
 export function answerAsks(words: Language): void {
-  addEventListener('message', ({ data }: MessageEvent<Ask>) => postMessage(check(data, words)));
+  addEventListener('message', ({ data }: MessageEvent<CheckAsk>) => postMessage(checkTube(data, words)));
 }

@@ -11,13 +11,13 @@ import {
   type YAMLSeq,
 } from 'yaml';
 import { isPlace, KEYS, type KeyPlace } from '../../job/text/keys.ts';
-import { docOf, type JobDoc, type Path, type Value } from './job-doc.ts';
+import { type DocPath, docOf, type JobDoc, type Value } from './job-doc.ts';
 
 /**
  * The text of the job with one value put in place of what is at the path; undefined takes it away. What else is in the file stays as it
  * is written, comments and all, and a new key takes its usual place. Throws `Refusal` where the text is no YAML.
  */
-export function withValue(text: string, path: Path, value: Value | undefined): string {
+export function withValue(text: string, path: DocPath, value: Value | undefined): string {
   return replaced(text, docOf(text), path, value) ?? rewritten(text, path, value);
 }
 
@@ -25,7 +25,7 @@ export function withValue(text: string, path: Path, value: Value | undefined): s
 export function replaced(
   text: string,
   doc: JobDoc,
-  path: Path,
+  path: DocPath,
   value: Value | undefined,
 ): string | undefined {
   const standing = doc.getIn(path, true);
@@ -41,7 +41,7 @@ export function replaced(
   return undefined;
 }
 
-function rewritten(text: string, path: Path, value: Value | undefined): string {
+function rewritten(text: string, path: DocPath, value: Value | undefined): string {
   const doc = docOf(text);
   if (value !== undefined) put(doc, path, value);
   else if (doc.hasIn(path)) doc.deleteIn(path);
@@ -49,7 +49,7 @@ function rewritten(text: string, path: Path, value: Value | undefined): string {
 }
 
 /** The same for several values, one after the other. */
-export function withValues(text: string, values: readonly (readonly [Path, Value | undefined])[]): string {
+export function withValues(text: string, values: readonly (readonly [DocPath, Value | undefined])[]): string {
   return values.reduce((each, [path, value]) => withValue(each, path, value), text);
 }
 
@@ -60,7 +60,7 @@ function spelled(words: string): string {
     : JSON.stringify(words);
 }
 
-function put(doc: Document.Parsed, path: Path, value: Value): void {
+function put(doc: Document.Parsed, path: DocPath, value: Value): void {
   const last = path.at(-1);
   if (last === undefined) return;
   const parent = collectionAt(doc, path.slice(0, -1));
@@ -80,7 +80,7 @@ function quoteEmptyItems(node: Node): void {
 }
 
 /** The map or list at a path; maps are made where nothing is. */
-function collectionAt(doc: Document.Parsed, path: Path): YAMLMap | YAMLSeq {
+function collectionAt(doc: Document.Parsed, path: DocPath): YAMLMap | YAMLSeq {
   if (path.length === 0) {
     if (isMap(doc.contents) || isSeq(doc.contents)) return doc.contents;
     throw new Error('a job is a map');
@@ -108,7 +108,7 @@ function insert(map: YAMLMap, pair: Pair, place: KeyPlace | undefined): void {
 const PLACES: Readonly<Record<string, KeyPlace>> = { A: 'end', B: 'end', od: 'girth' };
 
 /** Which keys a map at this path holds. */
-function placeOf(path: Path): KeyPlace | undefined {
+function placeOf(path: DocPath): KeyPlace | undefined {
   const last = path.at(-1);
   if (last === undefined) return 'file';
   if (typeof last === 'string') return PLACES[last] ?? (isPlace(last) ? last : undefined);

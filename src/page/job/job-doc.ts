@@ -6,7 +6,7 @@ import { parseJobText } from '../../job/text/text.ts';
 export type Value = string | readonly Value[] | { readonly [key: string]: Value };
 
 /** The keys and list places that lead to a value of the job file: `['tube', 'ends', 'A', 'angle']`. */
-export type Path = readonly (string | number)[];
+export type DocPath = readonly (string | number)[];
 
 export type JobDoc = Document.Parsed;
 
@@ -24,12 +24,12 @@ export function docOf(text: string): JobDoc {
 }
 
 /** One word for a path, for ids and look-ups. */
-export function keyOf(path: Path): string {
+export function keyOf(path: DocPath): string {
   return path.join('.');
 }
 
 /** What is at a path: a scalar, a map, a list, or undefined where there is nothing. */
-export function nodeAt(doc: JobDoc, path: Path): unknown {
+export function nodeAt(doc: JobDoc, path: DocPath): unknown {
   let node: unknown = doc.contents;
   for (const step of path) {
     if (isMap(node) || isSeq(node)) node = node.get(step, true);
@@ -39,47 +39,51 @@ export function nodeAt(doc: JobDoc, path: Path): unknown {
 }
 
 /** The words at a path; empty where there are none. */
-export function wordsAt(doc: JobDoc, path: Path): string {
+export function docWordsAt(doc: JobDoc, path: DocPath): string {
   const node = nodeAt(doc, path);
   return isScalar(node) && typeof node.value === 'string' ? node.value : '';
 }
 
 /** The keys of the map at a path, in their order. */
-export function keysAt(doc: JobDoc, path: Path): readonly string[] {
+export function keysAt(doc: JobDoc, path: DocPath): readonly string[] {
   const node = nodeAt(doc, path);
   if (!isMap(node)) return [];
   return node.items.flatMap(({ key }) => (isScalar(key) && typeof key.value === 'string' ? [key.value] : []));
 }
 
-export function hasAt(doc: JobDoc, path: Path): boolean {
+export function hasAt(doc: JobDoc, path: DocPath): boolean {
   return nodeAt(doc, path) !== undefined;
 }
 
 /** How many items the list at a path has; 0 where it is no list. */
-export function countAt(doc: JobDoc, path: Path): number {
+export function countAt(doc: JobDoc, path: DocPath): number {
   const node = nodeAt(doc, path);
   return isSeq(node) ? node.items.length : 0;
 }
 
 /** Where each tube of the job is. A job without one has its place for one. */
-export function tubePaths(doc: JobDoc): readonly Path[] {
+export function tubePaths(doc: JobDoc): readonly DocPath[] {
   const many = countAt(doc, ['tubes']);
   return many > 0 ? Array.from({ length: many }, (_, i) => ['tubes', i]) : [['tube']];
 }
 
 /** The unit of bare numbers. */
-export function unitsOf(doc: JobDoc): 'mm' | 'in' {
-  return /^\s*("|in)/i.test(wordsAt(doc, ['units'])) ? 'in' : 'mm';
+export function unitsOfDoc(doc: JobDoc): 'mm' | 'in' {
+  return /^\s*("|in)/i.test(docWordsAt(doc, ['units'])) ? 'in' : 'mm';
 }
 
 /** What is at a path, as a value to be written elsewhere, with these of its keys. */
-export function valueAt(doc: JobDoc, path: Path, keys: readonly string[]): { readonly [key: string]: Value } {
+export function valueAt(
+  doc: JobDoc,
+  path: DocPath,
+  keys: readonly string[],
+): { readonly [key: string]: Value } {
   const found = keysAt(doc, path).filter((key) => keys.includes(key));
   return Object.fromEntries(found.map((key) => [key, plainOf(nodeAt(doc, [...path, key]))]));
 }
 
 /** What is at a path, whatever it is, as a value to be written elsewhere; empty where there is nothing. */
-export function plainAt(doc: JobDoc, path: Path): Value {
+export function plainAt(doc: JobDoc, path: DocPath): Value {
   return plainOf(nodeAt(doc, path));
 }
 

@@ -1,10 +1,10 @@
-import { type JobDoc, tubePaths, wordsAt } from './job-doc.ts';
+import { docWordsAt, type JobDoc, tubePaths } from './job-doc.ts';
 
 /** What a job's files are called, without an ending: its tube where there is one, else its title. */
 export function nameOf(doc: JobDoc): string {
   const [first = ['tube'], ...others] = tubePaths(doc);
-  const tube = others.length === 0 ? wordsAt(doc, [...first, 'name']) : '';
-  return fileName(tube) || fileName(wordsAt(doc, ['job'])) || 'cope';
+  const tube = others.length === 0 ? docWordsAt(doc, [...first, 'name']) : '';
+  return fileName(tube) || fileName(docWordsAt(doc, ['job'])) || 'cope';
 }
 
 /** Words as every system takes them in a file's name. */

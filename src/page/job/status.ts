@@ -10,7 +10,7 @@ export function statusOf(
   { page: { notices } }: Language,
 ): Said | undefined {
   if (outcome.kind === 'refused') {
-    const lacking = outcome.problems.filter((problem) => problem.lacking).length;
+    const lacking = outcome.problems.filter((problem) => problem.missing).length;
     const wrong = outcome.problems.length - lacking;
     return wrong > 0 ? notices.unread(wrong) : notices.unfilled(lacking);
   }

@@ -1,7 +1,7 @@
 import { useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { useWords } from '../words.ts';
 import { begin, type Change, changed, type History } from './history.ts';
-import { docOf, type JobDoc, type Path, tubePaths } from './job-doc.ts';
+import { type DocPath, docOf, type JobDoc, tubePaths } from './job-doc.ts';
 import { type Outcome, workOut } from './outcome.ts';
 import { type Shown, shownOf } from './shown.ts';
 
@@ -12,7 +12,7 @@ export interface JobAtHand {
   readonly doc: JobDoc;
   readonly outcome: Outcome;
   /** Where each of its tubes stands, and which of them is looked at, counted from 0. */
-  readonly tubes: readonly Path[];
+  readonly tubes: readonly DocPath[];
   readonly place: number;
   /** What there is to show of that tube; undefined while the job can't be read. */
   readonly shown: Shown | undefined;

@@ -1,14 +1,14 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
 import type { Complaint } from '../../job/text/complaint.ts';
 import { presentName } from '../../job/text/keys.ts';
-import type { Path } from './job-doc.ts';
+import type { DocPath } from './job-doc.ts';
 
 /** A mistake and the value of the job file that it is about. */
 export interface Problem {
   readonly complaint: Complaint;
-  readonly path: Path;
+  readonly path: DocPath;
   /** Nothing was written there yet: no mistake of anybody who is still writing. */
-  readonly lacking: boolean;
+  readonly missing: boolean;
 }
 
 /** Finds the value that each complaint about this text is about, by its line and column. */
@@ -20,24 +20,24 @@ export function problemsOf(text: string, complaints: readonly Complaint[]): read
     const offset = (lineCounter.lineStarts[(complaint.line ?? 1) - 1] ?? 0) + (complaint.column ?? 1) - 1;
     const there = paths.get(offset) ?? [[]];
     const [outermost = [], innermost = []] = [there[0], there.at(-1)];
-    const { code, key, lacking = false } = complaint;
+    const { code, key, missing = false } = complaint;
     if (code === 'missing') {
       // A header that is lacking altogether is waited for at its size, which is what most begin with.
       const lacks = key === undefined ? [] : key === 'onto' ? ['onto', 'od'] : [key];
-      return { complaint, path: [...outermost, ...lacks], lacking };
+      return { complaint, path: [...outermost, ...lacks], missing };
     }
     // What is left empty and stands in another value's way is no place to fill in.
-    return { complaint, path: innermost, lacking: lacking && code === 'shape' };
+    return { complaint, path: innermost, missing: missing && code === 'shape' };
   });
 }
 
 /** What begins at each place of the text, the outermost first. */
-function pathsByOffset(root: unknown): Map<number, Path[]> {
-  const found = new Map<number, Path[]>();
-  const note = (offset: number | undefined, path: Path): void => {
+function pathsByOffset(root: unknown): Map<number, DocPath[]> {
+  const found = new Map<number, DocPath[]>();
+  const note = (offset: number | undefined, path: DocPath): void => {
     if (offset !== undefined) found.set(offset, [...(found.get(offset) ?? []), path]);
   };
-  const walk = (node: unknown, path: Path): void => {
+  const walk = (node: unknown, path: DocPath): void => {
     if (isMap(node)) {
       for (const { key, value } of node.items) {
         if (!isScalar(key)) continue;

@@ -1,6 +1,6 @@
 import { DirectionalLight, PerspectiveCamera, Spherical, Vector3 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import type { Place } from './mesh.ts';
+import type { MeshPlace } from './mesh.ts';
 import type { Model } from './model.ts';
 
 /** From where a scene is seen, with a light beside it; also moved by pointer and touch. */
@@ -8,7 +8,11 @@ export interface Eye {
   readonly camera: PerspectiveCamera;
   readonly turn: (round: number, up: number) => void;
   readonly nearer: (factor: number) => void;
-  readonly lookFrom: (way: Place, model: Pick<Model, 'middle' | 'reach'>, at: 'whole' | 'A' | 'B') => void;
+  readonly lookFrom: (
+    way: MeshPlace,
+    model: Pick<Model, 'middle' | 'reach'>,
+    at: 'whole' | 'A' | 'B',
+  ) => void;
   /** Sees so many times as wide as high. */
   readonly fit: (aspect: number) => void;
   readonly close: () => void;

@@ -1,12 +1,12 @@
 import type { BendHeader } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import { type Axes, axesOf } from '../../leaf/picture/view.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { circleRing } from '../../space/outline.ts';
 import type { Vector } from '../../space/vector.ts';
-import { type Mesh, type Place, strip, tubeOf } from './mesh.ts';
+import { type Mesh, type MeshPlace, meshStrip, tubeOf } from './mesh.ts';
 
 const ARC = 24;
 
@@ -16,7 +16,7 @@ export function landingsOf(cope: Cope, z: (setback: Mm) => Mm): Mesh[] {
   return cope.end.parts.map((part) => {
     // The frame of clock 0 is the tube's own.
     const axes = axesOf(part, 0);
-    const shape = factsOf(part.onto).shape();
+    const shape = headerFactsOf(part.onto).shape();
     const long = 2.6 * reach + half(shape);
     return surfaceOf(shape, axes, long, ([x, y, setback]) => [x, y, z(setback)]);
   });
@@ -28,15 +28,18 @@ function half(shape: HeaderShape): Mm {
   return shape.kind === 'bent' ? shape.bend.od.mm / 2 : 0;
 }
 
-type ToTube = (place: Vector) => Place;
+type ToTube = (place: Vector) => MeshPlace;
 
 function surfaceOf(shape: HeaderShape, axes: Axes, long: Mm, toTube: ToTube): Mesh {
   switch (shape.kind) {
     case 'bar':
       return tubeOf([-long, long].map((q) => shape.ring.map(([off, side]) => toTube(axes.at(q, off, side)))));
     case 'plane': {
-      const corner = (q: Mm, side: Mm): Place => toTube(axes.at(q, 0, side));
-      return strip([corner(-long, -long), corner(-long, long)], [corner(long, -long), corner(long, long)]);
+      const corner = (q: Mm, side: Mm): MeshPlace => toTube(axes.at(q, 0, side));
+      return meshStrip(
+        [corner(-long, -long), corner(-long, long)],
+        [corner(long, -long), corner(long, long)],
+      );
     }
     case 'bent':
       return bend(shape.bend, axes, long, toTube);
@@ -47,7 +50,7 @@ function surfaceOf(shape: HeaderShape, axes: Axes, long: Mm, toTube: ToTube): Me
 function bend({ od, radius, centre }: BendHeader, axes: Axes, long: Mm, toTube: ToTube): Mesh {
   const ring = circleRing(od.mm / 2);
   const [towards, side] = [Math.cos(centre.rad), Math.sin(centre.rad)];
-  const ringAt = (turn: number, beyond: Mm): Place[] => {
+  const ringAt = (turn: number, beyond: Mm): MeshPlace[] => {
     const along = radius.mm * Math.sin(turn) + beyond * Math.cos(turn);
     const inwards = radius.mm * (1 - Math.cos(turn)) + beyond * Math.sin(turn);
     return ring.map(([a, b]) => {

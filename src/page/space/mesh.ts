@@ -1,12 +1,12 @@
 import type { Mm } from '../../measure/units.ts';
 
-export type Place = readonly [x: Mm, y: Mm, z: Mm];
+export type MeshPlace = readonly [x: Mm, y: Mm, z: Mm];
 
 /** Triangles: nine numbers each, corner by corner. */
 export type Mesh = readonly number[];
 
 /** The surface between two lines of as many points. */
-export function strip(one: readonly Place[], other: readonly Place[]): Mesh {
+export function meshStrip(one: readonly MeshPlace[], other: readonly MeshPlace[]): Mesh {
   return one.slice(1).flatMap((c, i) => {
     const [a, b, d] = [one[i], other[i], other[i + 1]];
     return a && b && d ? [...a, ...c, ...b, ...b, ...c, ...d] : [];
@@ -14,6 +14,6 @@ export function strip(one: readonly Place[], other: readonly Place[]): Mesh {
 }
 
 /** The surface through rings of as many points each, one after the other. */
-export function tubeOf(rings: readonly (readonly Place[])[]): Mesh {
-  return rings.slice(1).flatMap((ring, i) => strip(rings[i] ?? ring, ring));
+export function tubeOf(rings: readonly (readonly MeshPlace[])[]): Mesh {
+  return rings.slice(1).flatMap((ring, i) => meshStrip(rings[i] ?? ring, ring));
 }

@@ -7,19 +7,19 @@ import { inwards } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { landingsOf } from './landings.ts';
-import { type Mesh, type Place, strip } from './mesh.ts';
+import { type Mesh, type MeshPlace, meshStrip } from './mesh.ts';
 
 /** What is shown in space, in the tube's frame: the origin at end A's work point, z towards B. Lengths in mm. */
 export interface Model {
   readonly tube: readonly Mesh[];
   readonly waste: readonly Mesh[];
   readonly headers: readonly Mesh[];
-  readonly cuts: readonly (readonly Place[])[];
+  readonly cuts: readonly (readonly MeshPlace[])[];
   /** A narrow band along it. */
   readonly spine: Mesh;
-  readonly words: readonly { readonly text: Said; readonly at: Place }[];
+  readonly words: readonly { readonly text: Said; readonly at: MeshPlace }[];
   /** How far it reaches from its middle, and where that is. */
-  readonly middle: Place;
+  readonly middle: MeshPlace;
   readonly reach: Mm;
   /** The tube is shown shorter than it is, so that its ends are seen. */
   readonly short: boolean;
@@ -84,14 +84,14 @@ function stationsOf(turn: number): readonly number[] {
 function shapeOf(
   { ends, section, tube }: TubeSolution,
   between: Mm,
-): { tube: Mesh[]; spine: Mesh; middle: Place } {
+): { tube: Mesh[]; spine: Mesh; middle: MeshPlace } {
   const wall = tube.wall?.mm;
   const edge = (end: EndSolution | undefined, station: number, inner: boolean): Mm => {
     if (end?.kind !== 'coped') return 0;
     if (inner && end.end.preparation.edge === 'bevel' && end.inside) return end.inside(station).setback;
     return end.cut(station).setback;
   };
-  const at = (station: number, inner: boolean, z: Mm): Place => {
+  const at = (station: number, inner: boolean, z: Mm): MeshPlace => {
     const point = section.at(station);
     const { x, y } = inner && wall !== undefined ? inwards(point, wall) : point;
     return [x, y, z];
@@ -101,18 +101,18 @@ function shapeOf(
     stations.map((s) =>
       at(s, inner, name === 'A' ? edge(ends.A, s, inner) : between - edge(ends.B, s, inner)),
     );
-  const outside = strip(rim(false, 'A'), rim(false, 'B'));
+  const outside = meshStrip(rim(false, 'A'), rim(false, 'B'));
   const [low, high] = [edge(ends.A, 0, false), between - edge(ends.B, 0, false)];
-  const lifted = (station: number, z: Mm, lift: number): Place => {
+  const lifted = (station: number, z: Mm, lift: number): MeshPlace => {
     const { x, y, nx, ny } = section.at(station);
     return [x + lift * section.reach * nx, y + lift * section.reach * ny, z];
   };
-  const along = (station: number): Place[] => [low, high].map((z) => lifted(station, z, 0.012));
-  const spine = strip(along((1 - BAND) * section.turn), along(BAND * section.turn));
+  const along = (station: number): MeshPlace[] => [low, high].map((z) => lifted(station, z, 0.012));
+  const spine = meshStrip(along((1 - BAND) * section.turn), along(BAND * section.turn));
   const middle = lifted(0, (low + high) / 2, 0.15);
   if (wall === undefined) return { tube: [outside], spine, middle };
-  const inside = strip(rim(true, 'A'), rim(true, 'B'));
-  const faces = (['A', 'B'] as const).map((name) => strip(rim(false, name), rim(true, name)));
+  const inside = meshStrip(rim(true, 'A'), rim(true, 'B'));
+  const faces = (['A', 'B'] as const).map((name) => meshStrip(rim(false, name), rim(true, name)));
   return { tube: [outside, inside, ...faces], spine, middle };
 }
 
@@ -120,18 +120,23 @@ function shapeOf(
 function wasteOf(cope: Cope, { z }: Frame): Mesh {
   const stations = stationsOf(cope.joint.section.turn);
   const end = cope.longPoint.setback - 0.25 * cope.joint.section.reach;
-  return strip(
+  return meshStrip(
     stations.map((s) => onOutside(cope, s, z(cope.cut(s).setback))),
     stations.map((s) => onOutside(cope, s, z(end))),
   );
 }
 
-function onOutside({ joint }: Cope, station: number, z: Mm, away = 1): Place {
+function onOutside({ joint }: Cope, station: number, z: Mm, away = 1): MeshPlace {
   const { x, y } = joint.section.at(station);
   return [x * away, y * away, z];
 }
 
-function wordsOf(name: EndName, cope: Cope, { z }: Frame, { page }: Language): { text: Said; at: Place }[] {
+function wordsOf(
+  name: EndName,
+  cope: Cope,
+  { z }: Frame,
+  { page }: Language,
+): { text: Said; at: MeshPlace }[] {
   const { waste, heel: atHeel } = page.views.space;
   const { section } = cope.joint;
   const opposite = section.towards(cope.end.parts[0].clock.rad + Math.PI);

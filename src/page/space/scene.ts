@@ -1,19 +1,19 @@
 import { AmbientLight, Color, type Line, type Mesh, Scene, Vector3, WebGLRenderer } from 'three';
 import type { Said } from '../../measure/said.ts';
 import { eyeOn } from './eye.ts';
-import type { Place } from './mesh.ts';
+import type { MeshPlace } from './mesh.ts';
 import type { Model } from './model.ts';
 import { surfacesOf } from './surfaces.ts';
 
 /** A model shown on a canvas. */
-export interface Stage {
+export interface SceneStage {
   readonly show: (model: Model) => void;
   /** Turns what is seen, in radians round the tube and up. */
   readonly turn: (round: number, up: number) => void;
   /** Comes nearer by a factor. */
   readonly nearer: (factor: number) => void;
   /** Looks from a direction at the whole, or at one end. */
-  readonly lookFrom: (way: Place, at: 'whole' | 'A' | 'B') => void;
+  readonly lookFrom: (way: MeshPlace, at: 'whole' | 'A' | 'B') => void;
   readonly resize: () => void;
   readonly end: () => void;
 }
@@ -24,7 +24,7 @@ export type PlaceWords = (
 ) => void;
 
 /** Sets up a scene. Throws where the browser has no WebGL. */
-export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): Stage {
+export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): SceneStage {
   const renderer = new WebGLRenderer({ canvas, antialias: true });
   const scene = new Scene();
   scene.background = new Color(0xffffff);
@@ -34,13 +34,13 @@ export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): Stag
     renderer.render(scene, eye.camera);
     placeWords((model?.words ?? []).map(({ text, at }) => ({ text, ...seenAt(at) })));
   };
-  const seenAt = (at: Place): { x: number; y: number } => {
+  const seenAt = (at: MeshPlace): { x: number; y: number } => {
     const seen = new Vector3(...at).project(eye.camera);
     return { x: ((seen.x + 1) / 2) * canvas.clientWidth, y: ((1 - seen.y) / 2) * canvas.clientHeight };
   };
   const eye = eyeOn(canvas, draw);
   scene.add(eye.camera, new AmbientLight(0xffffff, 1.3));
-  const lookFrom = (way: Place, at: 'whole' | 'A' | 'B'): void => {
+  const lookFrom = (way: MeshPlace, at: 'whole' | 'A' | 'B'): void => {
     if (model) eye.lookFrom(way, model, at);
   };
   return {

@@ -8,7 +8,7 @@ import {
   MeshLambertMaterial,
   Vector3,
 } from 'three';
-import type { Place, Mesh as Triangles } from './mesh.ts';
+import type { MeshPlace, Mesh as Triangles } from './mesh.ts';
 import type { Model } from './model.ts';
 
 const STEEL = 0xb9c4cc;
@@ -41,7 +41,7 @@ function surface(triangles: Triangles, color: number, opacity: number): Mesh {
   return new Mesh(geometry, material);
 }
 
-function line(places: readonly Place[], color: number): Line {
+function line(places: readonly MeshPlace[], color: number): Line {
   const geometry = new BufferGeometry().setFromPoints(places.map((place) => new Vector3(...place)));
   return new Line(geometry, new LineBasicMaterial({ color, linewidth: 2 }));
 }

@@ -1,8 +1,8 @@
 import type { Point } from '../../draw/drawing.ts';
 import type { Part } from '../../job/job.ts';
-import { extentOf, headerLines } from '../../leaf/picture/header-picture.ts';
-import { shownOf } from '../../leaf/picture/hidden.ts';
-import type { Line } from '../../leaf/picture/picture.ts';
+import { headerExtent, headerLines } from '../../leaf/picture/header-picture.ts';
+import { visibleParts } from '../../leaf/picture/hidden.ts';
+import type { PictureLine } from '../../leaf/picture/picture.ts';
 import { tubeLines } from '../../leaf/picture/tube-picture.ts';
 import { axesOf, type BodyWay, fromSide } from '../../leaf/picture/view.ts';
 import type { Said } from '../../measure/said.ts';
@@ -41,13 +41,13 @@ export function jointLines(cope: Cope, end: 'A' | 'B', words: Language): JointLi
   const body = Math.max(cope.throat.setback, 0) + 1.6 * reach;
   const tube = tubeLines(cope, clock, view, body);
   const headers = parts.map((part) => headerLines(part, axesOf(part, clock), view, reach));
-  const shown = headers.flatMap(({ lines }) => lines).flatMap((line) => shownOf(line, tube.shape));
+  const shown = headers.flatMap(({ lines }) => lines).flatMap((line) => visibleParts(line, tube.shape));
   // The last line is where the tube is broken off; here it goes on.
   const sides = tube.body.slice(0, -1);
   const all = [...shown, ...sides, tube.saddle].flat();
   const arc =
     parts.length === 1
-      ? arcOf(first, k, 0.75 * Math.min(body, extentOf(first, reach).fore), words)
+      ? arcOf(first, k, 0.75 * Math.min(body, headerExtent(first, reach).fore), words)
       : undefined;
   return {
     header: shown.map(wayOf).join(''),
@@ -75,7 +75,7 @@ function arcOf(
   return { d: wayOf(points), words: quantities.angle(rad), at: at(0, radius) };
 }
 
-function wayOf(line: Line | readonly Point[]): string {
+function wayOf(line: PictureLine | readonly Point[]): string {
   return line.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(2)} ${(-y).toFixed(2)}`).join('');
 }
 

@@ -1,13 +1,13 @@
 import type { EndName } from '../../job/job.ts';
 import { Action } from '../action.tsx';
-import type { Stage } from '../space/scene.ts';
+import type { SceneStage } from '../space/scene.ts';
 import { useWords } from '../words.ts';
 
 interface SpaceToolsProps {
   /** The ends that have a joint to look at. */
   readonly ends: readonly EndName[];
   /** What a button does to the scene. */
-  readonly onAct: (act: (stage: Stage) => void) => void;
+  readonly onAct: (act: (stage: SceneStage) => void) => void;
 }
 
 /** From where the joint is looked at, and steps from there. */
@@ -37,27 +37,27 @@ export function SpaceTools({ ends, onAct }: SpaceToolsProps) {
 }
 
 const LOOKS = {
-  whole: (stage: Stage): void => stage.lookFrom([1, -0.9, 0.35], 'whole'),
-  A: (stage: Stage): void => stage.lookFrom([1, -0.9, 0.35], 'A'),
-  B: (stage: Stage): void => stage.lookFrom([1, -0.9, -0.35], 'B'),
-  spine: (stage: Stage): void => stage.lookFrom([1, 0, 0.001], 'whole'),
+  whole: (stage: SceneStage): void => stage.lookFrom([1, -0.9, 0.35], 'whole'),
+  A: (stage: SceneStage): void => stage.lookFrom([1, -0.9, 0.35], 'A'),
+  B: (stage: SceneStage): void => stage.lookFrom([1, -0.9, -0.35], 'B'),
+  spine: (stage: SceneStage): void => stage.lookFrom([1, 0, 0.001], 'whole'),
 };
 
 const STEP = Math.PI / 18;
 
 const TURNS = [
-  { step: 'left', key: 'ArrowLeft', act: (stage: Stage) => stage.turn(-STEP, 0) },
-  { step: 'right', key: 'ArrowRight', act: (stage: Stage) => stage.turn(STEP, 0) },
-  { step: 'up', key: 'ArrowUp', act: (stage: Stage) => stage.turn(0, STEP) },
-  { step: 'down', key: 'ArrowDown', act: (stage: Stage) => stage.turn(0, -STEP) },
+  { step: 'left', key: 'ArrowLeft', act: (stage: SceneStage) => stage.turn(-STEP, 0) },
+  { step: 'right', key: 'ArrowRight', act: (stage: SceneStage) => stage.turn(STEP, 0) },
+  { step: 'up', key: 'ArrowUp', act: (stage: SceneStage) => stage.turn(0, STEP) },
+  { step: 'down', key: 'ArrowDown', act: (stage: SceneStage) => stage.turn(0, -STEP) },
 ] as const;
 
 const MOVES = [
-  { step: 'nearer', key: '+', act: (stage: Stage) => stage.nearer(1.25) },
-  { step: 'farther', key: '-', act: (stage: Stage) => stage.nearer(0.8) },
+  { step: 'nearer', key: '+', act: (stage: SceneStage) => stage.nearer(1.25) },
+  { step: 'farther', key: '-', act: (stage: SceneStage) => stage.nearer(0.8) },
 ] as const;
 
 /** What a key does to the scene. */
-export function stepOf(key: string): ((stage: Stage) => void) | undefined {
+export function stepOf(key: string): ((stage: SceneStage) => void) | undefined {
   return [...TURNS, ...MOVES].find((each) => each.key === key)?.act;
 }

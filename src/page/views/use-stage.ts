@@ -2,7 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { loadSpace } from '../space/load.ts';
 import type { Model } from '../space/model.ts';
-import type { PlaceWords, Stage } from '../space/scene.ts';
+import type { PlaceWords, SceneStage } from '../space/scene.ts';
 
 /** A scene and the elements that it is shown in. */
 export interface Staged {
@@ -10,7 +10,7 @@ export interface Staged {
   /** Where the words lie over the canvas. */
   readonly afloat: RefObject<HTMLDivElement | null>;
   /** Does something to the scene once there is one. */
-  readonly act: (act: (stage: Stage) => void) => void;
+  readonly act: (act: (stage: SceneStage) => void) => void;
   /** The browser can't show it. */
   readonly trouble: boolean;
 }
@@ -19,7 +19,7 @@ export interface Staged {
 export function useStage(model: Model): Staged {
   const canvas = useRef<HTMLCanvasElement>(null);
   const afloat = useRef<HTMLDivElement>(null);
-  const stage = useRef<Stage | undefined>(undefined);
+  const stage = useRef<SceneStage | undefined>(undefined);
   const [trouble, setTrouble] = useState(false);
   useEffect(() => {
     const made = canvas.current && afloat.current && begun(canvas.current, afloat.current);
@@ -40,7 +40,7 @@ export function useStage(model: Model): Staged {
 }
 
 /** Undefined where the browser can't. */
-function begun(canvas: HTMLCanvasElement, afloat: HTMLElement): Stage | undefined {
+function begun(canvas: HTMLCanvasElement, afloat: HTMLElement): SceneStage | undefined {
   try {
     return loadSpace()?.(canvas, floating(afloat));
   } catch {

@@ -4,7 +4,7 @@ import { partOf, type Said } from '../../measure/said.ts';
 import { type Angle, degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, inColumn, joined, linesOf } from '../../words/said.ts';
+import { asWritten, endedLines, inColumn, joined } from '../../words/said.ts';
 import { type BendJob, bendJobOf, type PieceKind } from '../bend-pieces.ts';
 import { landingInWords } from './header-key.ts';
 
@@ -200,5 +200,5 @@ export function cutListAsText(rows: readonly CutRow[], units: 'mm' | 'in', words
     );
     return partOf(line, line.trimEnd());
   });
-  return linesOf([listNote(rows, units, words), asWritten(''), ...lines]);
+  return endedLines([listNote(rows, units, words), asWritten(''), ...lines]);
 }

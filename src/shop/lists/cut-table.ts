@@ -5,7 +5,7 @@ import { line } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
-import { type Item, type Laid, layText, tickBox } from '../laid.ts';
+import { type Laid, type LaidItem, layText, tickBox } from '../laid.ts';
 import type { CutRow } from './cut-list.ts';
 
 const GAP: Mm = 3;
@@ -18,7 +18,7 @@ export function cutTable(
   units: 'mm' | 'in',
   width: Mm,
   { lists: { cut } }: Language,
-): readonly Item[] {
+): readonly LaidItem[] {
   const heads = cut.heads(units);
   const said = rows.map((row): SaidRow => {
     const { tube, piece, hand, pair, size, wall } = row;
@@ -45,7 +45,7 @@ export function cutTable(
   );
   return [
     { heading: true, lay: (at) => headRow(heads, ends, at, whole) },
-    ...said.map((row): Item => ({ lay: (at) => tableRow(row, ends, room, at, whole) })),
+    ...said.map((row): LaidItem => ({ lay: (at) => tableRow(row, ends, room, at, whole) })),
   ];
 }
 
@@ -98,7 +98,7 @@ function baseOf(at: Point): Mm {
   return at.y - heightOf([{ size: PLAIN }]) + DESCENT * PLAIN;
 }
 
-function sentence(name: Said, text: Said): Item {
+function sentence(name: Said, text: Said): LaidItem {
   return {
     lay: (at, width) => {
       const over = layText(name, PLAIN, { x: at.x + BOX, y: at.y }, width - BOX);

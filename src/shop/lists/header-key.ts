@@ -1,5 +1,5 @@
 import type { End, Header } from '../../job/job.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 
@@ -12,14 +12,14 @@ export const SQUARE = 'plain';
  */
 export function settingOf(end: End): string {
   if (end.kind === 'plain') return SQUARE;
-  return [...new Set(end.parts.map(({ onto }) => factsOf(onto).setting))].sort().join(' + ');
+  return [...new Set(end.parts.map(({ onto }) => headerFactsOf(onto).setting))].sort().join(' + ');
 }
 
 /** `onto the 38.1 mm header`: only what all ends of the setting have alike, not how a box is rolled. */
 export function settingName(end: End, words: Language): Said {
   if (end.kind === 'plain' || end.parts[0].onto.kind === 'mitre') return landingInWords(end, words);
   return words.lists.cut.onto(
-    [...new Set(end.parts.map(({ onto }) => factsOf(onto).said(words).name))],
+    [...new Set(end.parts.map(({ onto }) => headerFactsOf(onto).said(words).name))],
     false,
   );
 }
@@ -28,7 +28,7 @@ export function settingName(end: End, words: Language): Said {
 export function landingInWords(end: End, words: Language): Said {
   if (end.kind === 'plain') return words.lists.cut.square;
   const header = (onto: Header): Said => {
-    const { words: said } = factsOf(onto).said(words);
+    const { words: said } = headerFactsOf(onto).said(words);
     return words.card.degreeSigns(said);
   };
   const names = [...new Set(end.parts.map(({ onto }) => header(onto)))];

@@ -4,7 +4,7 @@ import { PLAIN, SMALL } from '../../draw/lettering.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
-import { heading, type Item, type Laid, layText } from '../laid.ts';
+import { heading, type Laid, type LaidItem, layText } from '../laid.ts';
 import { type CutRow, lengthless, listNote } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
 import type { EndTask, Stage } from './order.ts';
@@ -56,7 +56,7 @@ const ASIDE: Mm = 66;
 const GUTTER: Mm = 8;
 
 /** Items under one another. */
-function layAll(items: readonly Item[], at: Point, width: Mm): Laid {
+function layAll(items: readonly LaidItem[], at: Point, width: Mm): Laid {
   const marks: Mark[] = [];
   let foot = at.y;
   for (const item of items) {
@@ -67,15 +67,15 @@ function layAll(items: readonly Item[], at: Point, width: Mm): Laid {
   return { marks, foot };
 }
 
-function note(text: Said): Item {
+function note(text: Said): LaidItem {
   return noteOf(text, PLAIN);
 }
 
-function small(text: Said): Item {
+function small(text: Said): LaidItem {
   return noteOf(text, SMALL);
 }
 
-function noteOf(text: Said, size: Mm): Item {
+function noteOf(text: Said, size: Mm): LaidItem {
   return {
     lay: (at, width) => {
       const laid = layText(text, size, at, width);
@@ -84,7 +84,7 @@ function noteOf(text: Said, size: Mm): Item {
   };
 }
 
-function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): Item[] {
+function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): LaidItem[] {
   const { stock } = words.lists;
   const scale = barScale(plan);
   const sizes = plan.sizes.flatMap((size) => {
@@ -115,7 +115,7 @@ interface Aside {
 }
 
 /** Items down one page after another; a heading goes over with what follows it. */
-function paged(items: readonly Item[], box: Box, aside?: Aside): readonly (readonly Mark[])[] {
+function paged(items: readonly LaidItem[], box: Box, aside?: Aside): readonly (readonly Mark[])[] {
   const pages: Mark[][] = [[]];
   const widthAt = (top: Mm): Mm =>
     aside && pages.length === 1 && top > aside.foot ? aside.width : across(box);
@@ -133,7 +133,7 @@ function paged(items: readonly Item[], box: Box, aside?: Aside): readonly (reado
   return pages;
 }
 
-function footOf(items: readonly Item[], place: number, at: Point, widthAt: (top: Mm) => Mm): Mm {
+function footOf(items: readonly LaidItem[], place: number, at: Point, widthAt: (top: Mm) => Mm): Mm {
   const item = items[place];
   if (!item) return at.y;
   const { foot } = item.lay(at, widthAt(at.y));

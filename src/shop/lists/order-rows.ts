@@ -6,7 +6,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
-import { heading, type Item, type Laid, layText, tickBox } from '../laid.ts';
+import { heading, type Laid, type LaidItem, layText, tickBox } from '../laid.ts';
 import { settingName } from './header-key.ts';
 import type { EndTask, Stage } from './order.ts';
 
@@ -22,7 +22,7 @@ export function orderItems(
   ticketOf: (task: EndTask) => number,
   widest: Mm,
   words: Language,
-): readonly Item[] {
+): readonly LaidItem[] {
   const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task), words)));
   const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
   const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
@@ -61,14 +61,14 @@ function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language):
 }
 
 /** Side by side where the sheet is wide, to be read down one column after the other, as long as they stay on one page. */
-function stageItems(name: Said, rows: readonly Row[], boxes: number): Item[] {
-  const head: Item = {
+function stageItems(name: Said, rows: readonly Row[], boxes: number): LaidItem[] {
+  const head: LaidItem = {
     heading: true,
     lay: (at, wide) => layText(name, PLAIN, { x: at.x, y: at.y - 1 }, wide),
   };
   const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)
-    return [head, ...rows.map((row): Item => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
+    return [head, ...rows.map((row): LaidItem => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
   return [head, { lay: (at, wide) => layBlock(rows, left, at, wide) }];
 }
 

@@ -6,7 +6,7 @@ import { line, outline } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
-import { type Item, type Laid, layText } from '../laid.ts';
+import { type Laid, type LaidItem, layText } from '../laid.ts';
 import type { PlannedBar, SizePlan, StockPlan } from './stock.ts';
 import { barInWords, blankName } from './stock-in-words.ts';
 
@@ -34,7 +34,7 @@ export function stockBars(
   { longest, names }: BarScale,
   units: 'mm' | 'in',
   words: Language,
-): readonly Item[] {
+): readonly LaidItem[] {
   return bars.map((bar) => ({
     lay: (at, width) =>
       layBar(

@@ -2,7 +2,7 @@ import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, linesOf } from '../../words/said.ts';
+import { asWritten, endedLines } from '../../words/said.ts';
 import { lengthless, pieceAsData } from './cut-list.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
@@ -69,7 +69,7 @@ export function stockAsText(plan: StockPlan, units: 'mm' | 'in', words: Language
     stock.lengthless(blankName({ solution }, words), lengthless(solution)),
   );
   const rack = stock.rack(plan.rack, plan.sizes.length);
-  return linesOf([stock.heading(plan.kerf.mm, units), rack, asWritten(''), ...sizes, ...unknown]);
+  return endedLines([stock.heading(plan.kerf.mm, units), rack, asWritten(''), ...sizes, ...unknown]);
 }
 
 /** The plan as JSON data, mm. */

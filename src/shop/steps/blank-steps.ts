@@ -2,7 +2,7 @@ import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
-import { throatDepth } from './deepness.ts';
+import { shortPointDepth } from './short-point-depth.ts';
 
 /** Cutting the blank, and how much longer it is than the finished tube, and why. */
 export function blankStep({ solution, first, second, say, units, words }: Piece): Said {
@@ -10,7 +10,7 @@ export function blankStep({ solution, first, second, say, units, words }: Piece)
   const { blank } = words.steps;
   if (!lengths) {
     if (ends.A && ends.B) return blank.marked(tube.copies);
-    return blank.unmeasured(tube.copies, first ? throatDepth(first.cope) : 0, units);
+    return blank.unmeasured(tube.copies, first ? shortPointDepth(first.cope) : 0, units);
   }
   if (!first && !second) return blank.square(tube.copies, say(lengths.between));
   const sawn = sawLength(lengths.blank, units);

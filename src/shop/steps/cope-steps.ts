@@ -7,7 +7,7 @@ import type { Language } from '../../words/language.ts';
 import { settingOf } from '../lists/header-key.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { hasSpine } from './blank-steps.ts';
-import { throatDepth } from './deepness.ts';
+import { shortPointDepth } from './short-point-depth.ts';
 
 type Edge = Parameters<Language['steps']['cut']['edge']>[0];
 
@@ -54,7 +54,7 @@ export function secondCutStep({ first, units, words }: Piece, end: NamedEnd): Sa
 function whyFirst(end: NamedEnd, other: NamedEnd, words: Language): Said {
   const { why } = words.steps.lay;
   if (other.cope.fitUp) return why.seated;
-  const apart = throatDepth(end.cope) - throatDepth(other.cope);
+  const apart = shortPointDepth(end.cope) - shortPointDepth(other.cope);
   if (apart < -SAME) return why.shallower;
   if (areAlike(end, other)) return why.alike;
   const deep = apart < SAME;
@@ -69,7 +69,7 @@ const SAME = 1e-6;
 function areAlike({ cope }: NamedEnd, { cope: other }: NamedEnd): boolean {
   if (settingOf(cope.end) !== settingOf(other.end)) return false;
   if (cope.end.preparation.edge !== other.end.preparation.edge) return false;
-  if (Math.abs(throatDepth(cope) - throatDepth(other)) > SAME) return false;
+  if (Math.abs(shortPointDepth(cope) - shortPointDepth(other)) > SAME) return false;
   return cope.end.parts.every((part, i) => {
     const its = other.end.parts[i];
     return (

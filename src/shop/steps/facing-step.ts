@@ -1,7 +1,7 @@
 import type { CopedEnd, EndName, Part, Tube } from '../../job/job.ts';
 import { sideNames } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
-import { homeStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../saddle/peaks.ts';
 import type { Language } from '../../words/language.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 
@@ -43,7 +43,7 @@ function marksOf(name: EndName, { parts }: CopedEnd, part: Part, place: number, 
   const { heel } = sideNames(part, words);
   const way = angle.rad <= Math.PI / 2 ? 1 : -1;
   const right = (value: number): boolean => value * way > 0;
-  const beside = homeStation(clock.rad - (parts[0].clock.rad ?? 0), 2 * Math.PI);
+  const beside = wrapStation(clock.rad - (parts[0].clock.rad ?? 0), 2 * Math.PI);
   return [
     ...(place > 0 && Math.abs(Math.sin(beside)) > 1e-9 ? [facing.stands(header, beside)] : []),
     ...(offset.mm !== 0 ? [facing.passes(header, right(offset.mm), heel)] : []),

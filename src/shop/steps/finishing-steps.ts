@@ -1,6 +1,6 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { isKnife } from '../../fit/warnings.ts';
-import { factsOf } from '../../job/kinds.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import { isHollow, ventOf } from '../../leaf/footprint/vent.ts';
 import type { Said } from '../../measure/said.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from '../piece.ts';
@@ -65,7 +65,7 @@ export function setSteps(piece: Piece): Said[] {
   const { parts } = landing.cope.end;
   const angles = parts.map(({ onto, angle }, i) => ({
     rad: angle.rad,
-    to: parts.length > 1 ? finish.header(i + 1) : factsOf(onto).said(piece.words).name,
+    to: parts.length > 1 ? finish.header(i + 1) : headerFactsOf(onto).said(piece.words).name,
   }));
   return [finish.set(angles)];
 }

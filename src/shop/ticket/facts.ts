@@ -10,7 +10,7 @@ import type { Ticket } from './ticket.ts';
 import { twistPicture } from './twist-picture.ts';
 
 /** How much a ticket shows and how large its steps are set, from what reads best to what goes on the smallest paper. */
-export interface Manner {
+export interface TicketStyle {
   readonly steps: Mm;
   /** The numbers read from afar. */
   readonly saw: Mm;
@@ -29,7 +29,7 @@ const GUTTER: Mm = 5;
 const UNDER: Mm = 2;
 
 /** Tube and ends beside one another. */
-export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
+export function layAbreast(ticket: Ticket, manner: TicketStyle, box: Box): Laid {
   const count = 1 + ticket.ends.length;
   const width = (across(box) - (count - 1) * GUTTER) / count;
   const blocks = blocksOf(ticket, manner);
@@ -52,7 +52,7 @@ export function layAbreast(ticket: Ticket, manner: Manner, box: Box): Laid {
 }
 
 /** Tube and ends under one another, each with its picture at its right, or the pictures in a row under them. */
-export function layColumn(ticket: Ticket, manner: Manner, box: Box): Laid {
+export function layColumn(ticket: Ticket, manner: TicketStyle, box: Box): Laid {
   const marks: Mark[] = [];
   let top = box.top;
   const blocks = blocksOf(ticket, manner);
@@ -99,7 +99,7 @@ interface Block {
   readonly draw: (box: Box) => Laid;
 }
 
-function blocksOf(ticket: Ticket, { blank = false }: Manner): readonly Block[] {
+function blocksOf(ticket: Ticket, { blank = false }: TicketStyle): readonly Block[] {
   const { words } = ticket;
   const draw = twistPicture(ticket.solution, words);
   const twist = (box: Box): Laid => {
@@ -132,7 +132,7 @@ function captioned(marks: readonly Mark[], caption: Said, box: Box): Laid {
   return { marks: [...marks, ...under.marks], foot: under.foot };
 }
 
-function layBlock({ title, facts }: Block, { facts: size = PLAIN }: Manner, box: Box): Laid {
+function layBlock({ title, facts }: Block, { facts: size = PLAIN }: TicketStyle, box: Box): Laid {
   const head = layText(title, size === SMALL ? PLAIN : LARGE, { x: box.left, y: box.top }, across(box));
   const rows = layFacts(facts, size, { x: box.left, y: head.foot }, across(box));
   return { marks: [...head.marks, ...rows.marks], foot: rows.foot };

@@ -5,7 +5,7 @@ import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { FrontPages } from '../../tiler/lay-sheets.ts';
 import type { Laid } from '../laid.ts';
-import { layAbreast, layColumn, type Manner } from './facts.ts';
+import { layAbreast, layColumn, type TicketStyle } from './facts.ts';
 import { layHead, NAME } from './head.ts';
 import { layStep, laySteps } from './lay-steps.ts';
 import { laySaw, SAW } from './saw.ts';
@@ -25,7 +25,7 @@ const FAIR: Mm = 3.1;
 const CLOSE: Mm = 2.5;
 /** A picture where room is least. */
 const LOW: Mm = 26;
-const MANNERS: readonly Manner[] = [
+const MANNERS: readonly TicketStyle[] = [
   { steps: GREAT, saw: SAW, facts: NEAR, pictures: 'beside' },
   { steps: LARGE, saw: SAW, facts: NEAR, pictures: 'beside' },
   { steps: LARGE, saw: SAW, facts: FAIR, pictures: 'beside' },
@@ -56,7 +56,7 @@ const MANNERS: readonly Manner[] = [
  */
 export function ticketPages(tickets: readonly Ticket[], room: Box): ReturnType<FrontPages> {
   const box = { ...room, right: Math.min(room.right, room.left + (isWide(room) ? 1.45 : 1) * WIDEST) };
-  const fits = (ticket: Ticket, manner: Manner): boolean =>
+  const fits = (ticket: Ticket, manner: TicketStyle): boolean =>
     layTicket(ticket, box, { ...manner, blank: true }).foot >= box.bottom;
   const whole = tickets.filter((ticket) => MANNERS.toReversed().some((manner) => fits(ticket, manner)));
   const manner = firstThatFits(whole, fits);
@@ -70,8 +70,8 @@ export function ticketPages(tickets: readonly Ticket[], room: Box): ReturnType<F
 /** The first manner for all tickets; the one that did not fit last is tried first in the next. */
 function firstThatFits(
   tickets: readonly Ticket[],
-  fits: (ticket: Ticket, manner: Manner) => boolean,
-): Manner | undefined {
+  fits: (ticket: Ticket, manner: TicketStyle) => boolean,
+): TicketStyle | undefined {
   let hardest: Ticket | undefined;
   return MANNERS.find((manner) => {
     if (hardest && !fits(hardest, manner)) return false;
@@ -88,7 +88,7 @@ function isWide(room: Box): boolean {
   return across(room) > 1.15 * upright(room);
 }
 
-function layTicket(ticket: Ticket, box: Box, manner: Manner): Laid {
+function layTicket(ticket: Ticket, box: Box, manner: TicketStyle): Laid {
   const head = layHead(ticket, box, manner.steps >= PLAIN ? NAME : LARGE);
   const saw = laySaw(ticket, manner.saw, { ...box, top: head.foot - 1 });
   const upper = [...head.marks, ...saw.marks];

@@ -1,5 +1,5 @@
 import type { EndName } from '../../job/job.ts';
-import { tubeFactsOf, unitsOf } from '../../job/sections.ts';
+import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import type { Said } from '../../measure/said.ts';
@@ -130,7 +130,7 @@ function endFacts({ solution, words }: Piece, name: EndName): Ticket['ends'] {
     return [{ name, facts: [{ label: labels.cut, text: square }] }];
   const { fitUp, root, preparation } = end;
   const facts = [
-    ...headerFacts(end, unitsOf(solution.tube), words),
+    ...headerFacts(end, unitsOfTube(solution.tube), words),
     ...(fitUp?.clock ? [{ label: labels.rotation, text: byItsMark }] : []),
     ...(fitUp?.between ? [{ label: labels.length, text: byItsMark }] : []),
     { label: labels.edge, text: words.check.edge(preparation) },

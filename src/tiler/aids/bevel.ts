@@ -1,14 +1,14 @@
 import { across, upright } from '../../draw/boxes.ts';
-import type { Mark, Path, Piece, Point } from '../../draw/drawing.ts';
+import type { Mark, Path, PathPiece, Point } from '../../draw/drawing.ts';
 import {
   heightOf,
   LARGE,
-  type Line,
   linesOf,
   PLAIN,
   SMALL,
   words as set,
   setLines,
+  type TextLine,
 } from '../../draw/lettering.ts';
 import { CAP_HEIGHT, widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
@@ -70,7 +70,7 @@ export function bevelSheet(ask: SheetAsk, words: Language, printer?: Printer): L
   ]);
 }
 
-function told(width: Mm, twoArcs: boolean, { aids: { bevel } }: Language): Line[] {
+function told(width: Mm, twoArcs: boolean, { aids: { bevel } }: Language): TextLine[] {
   const steps = bevel.steps(twoArcs).flatMap((step) => linesOf(step, PLAIN, width));
   return [...linesOf(bevel.title, LARGE, width), ...steps];
 }
@@ -133,7 +133,7 @@ function arc(centre: Point, radius: Mm): Mark[] {
     const at = polar(centre, radius, angle);
     return { x: at.x - by * Math.sin(radians(angle)), y: at.y + by * Math.cos(radians(angle)) };
   };
-  const pieces = Array.from({ length: 180 / step }, (_, index): Piece => {
+  const pieces = Array.from({ length: 180 / step }, (_, index): PathPiece => {
     const [from, to] = [index * step, (index + 1) * step];
     return { kind: 'cubic', c1: along(from, handle), c2: along(to, -handle), to: polar(centre, radius, to) };
   });

@@ -58,7 +58,7 @@ const IN_INCHES: Division = {
 };
 
 /** One strip with its lower left corner at `at`: mm hang from its upper edge, inches stand on its lower one. */
-export function strip(strip: Strip, at: Point, { aids: { girth: say } }: Language): Mark[] {
+export function girthStrip(strip: Strip, at: Point, { aids: { girth: say } }: Language): Mark[] {
   const length = strip.to - strip.from;
   const place = (girth: Mm, up: Mm): Point => ({ x: at.x + girth - strip.from, y: at.y + up });
   const [top, foot] = [at.y + STRIP_HEIGHT, at.y];

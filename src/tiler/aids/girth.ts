@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { heightOf, LARGE, type Line, linesOf, PLAIN, setLines } from '../../draw/lettering.ts';
+import { heightOf, LARGE, linesOf, PLAIN, setLines, type TextLine } from '../../draw/lettering.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -8,7 +8,7 @@ import type { Language } from '../../words/language.ts';
 import { type Furniture, furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import type { Page } from '../page.ts';
-import { STRIP_HEIGHT, type Strip, strip } from './girth-strip.ts';
+import { girthStrip, STRIP_HEIGHT, type Strip } from './girth-strip.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** Beside a strip, for the words at its ends. */
@@ -54,7 +54,7 @@ function girthOn(page: Page, furniture: Furniture, thickness: Mm, words: Languag
   let foot = content.top - heightOf(lines) - BETWEEN / 2;
   const marks: Mark[] = strips.flatMap((each) => {
     foot -= STRIP_HEIGHT + (each.number > 1 ? BETWEEN : 0);
-    return strip(each, { x: left, y: foot }, words);
+    return girthStrip(each, { x: left, y: foot }, words);
   });
   return oneSheet(page, furniture, [...setLines(lines, { x: left, y: content.top }), ...marks]);
 }
@@ -69,7 +69,7 @@ function stripsOf(length: Mm, most: number, thickness: Mm): Strip[] {
   });
 }
 
-function told(width: Mm, thickness: Mm, strips: number, { aids: { girth } }: Language): Line[] {
+function told(width: Mm, thickness: Mm, strips: number, { aids: { girth } }: Language): TextLine[] {
   const steps = girth.steps(thickness, strips).flatMap((step) => linesOf(step, PLAIN, width));
   return [...linesOf(girth.title, LARGE, width), ...steps];
 }

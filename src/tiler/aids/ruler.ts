@@ -3,11 +3,11 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import {
   heightOf,
   LARGE,
-  type Line,
   linesOf,
   PLAIN,
   setLines,
   words as setWords,
+  type TextLine,
 } from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { SheetAsk } from '../../job/job.ts';
@@ -95,7 +95,7 @@ function instructions(
   { aids: { ruler } }: Language,
 ): Mark[] {
   const width = Math.min(WIDEST_COLUMN, across(content) - 2 * INDENT);
-  const set = (text: Said, size: Mm = PLAIN): Line[] => linesOf(text, size, width);
+  const set = (text: Said, size: Mm = PLAIN): TextLine[] => linesOf(text, size, width);
   const [first, second] = [measuring(set, ruler), saving(set, along, aloft, drawn, ruler)];
   const left = content.left + INDENT;
   const needed = heightOf([...first, ...second]) + 2 * ROW + BETWEEN + 2 * INDENT;
@@ -117,11 +117,11 @@ function instructions(
   ];
 }
 
-type Set = (text: Said, size?: Mm) => Line[];
+type Set = (text: Said, size?: Mm) => TextLine[];
 
-const GAP: Line = { text: asWritten(''), size: PLAIN };
+const GAP: TextLine = { text: asWritten(''), size: PLAIN };
 
-function measuring(set: Set, ruler: Language['aids']['ruler']): Line[] {
+function measuring(set: Set, ruler: Language['aids']['ruler']): TextLine[] {
   return [...set(ruler.title, LARGE), GAP, ...ruler.measuring.flatMap((step) => set(step))];
 }
 
@@ -131,7 +131,7 @@ function saving(
   aloft: BarLengths,
   drawn: boolean,
   ruler: Language['aids']['ruler'],
-): Line[] {
+): TextLine[] {
   return [
     ...set(ruler.save(drawn)),
     ...set(ruler.command(along, aloft)),

@@ -41,7 +41,7 @@ function nearest(eitherSide: boolean): Said {
 }
 
 /** The report that `check` prints: what was understood, what follows, what to watch. */
-export const check = {
+export const checkWords = {
   headline: (name: string, isOpposite: boolean, copies: number): Said => {
     const hand = isOpposite ? [say`opposite hand`] : [];
     const count = copies > 1 ? [say`${copies} of this hand`] : [];

@@ -2,7 +2,7 @@ import type { Said } from '../../../measure/said.ts';
 import { asWritten, say } from '../../said.ts';
 
 /** The table of setbacks at equal stations, to lay out with tape and marker. */
-export const ordinates = {
+export const ordinatesWords = {
   headline: (name: string, end: 'A' | 'B', isOpposite: boolean): Said =>
     say`${asWritten(name)}, end ${end}${isOpposite ? say`, opposite hand` : say``}`,
   setbacks: (units: 'mm' | 'in'): Said =>

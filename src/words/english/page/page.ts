@@ -5,7 +5,7 @@ import { pageNotices } from './notices.ts';
 import { pageViews } from './views.ts';
 
 /** What the page says round a job: a subject for each part of it. */
-export const page = {
+export const pageWords = {
   bar: pageBar,
   form: pageForm,
   measures: pageMeasures,

@@ -219,7 +219,7 @@ const finish = {
 };
 
 /** What is done to one tube: its ticket's steps, in the order of the trade. */
-export const steps = {
+export const stepWords = {
   blank,
   lay,
   cut,

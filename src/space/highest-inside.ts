@@ -1,4 +1,4 @@
-import type { Entry } from './solid.ts';
+import type { WallEntry } from './solid.ts';
 
 /** A wall is looked through at so many places: on a surface that a tube can land on no two tops lie between neighbours. */
 const LOOKS = 9;
@@ -8,7 +8,7 @@ const LOOKS = 9;
  * ceases to rise, and on both sides of where a line first passes by. `dx` and `dy` are the whole way, in mm.
  */
 export function topsThrough(
-  entry: (share: number) => Entry | undefined,
+  entry: (share: number) => WallEntry | undefined,
   dx: number,
   dy: number,
 ): readonly number[] {
@@ -42,7 +42,7 @@ function topsBetween(
   if (atLow !== undefined && atHigh !== undefined) {
     return atLow > 0 && atHigh < 0 ? topBetween(rise, low, high, atLow, atHigh) : [];
   }
-  const [met, missed] = atHigh === undefined ? brink(rise, low, high) : brink(rise, high, low);
+  const [met, missed] = atHigh === undefined ? limit(rise, low, high) : limit(rise, high, low);
   const beside = rise(met);
   const between = atHigh === undefined ? [low, met, atLow, beside] : [met, high, beside, atHigh];
   const [from = low, to = high, atFrom, atTo] = between;
@@ -51,7 +51,7 @@ function topsBetween(
 }
 
 /** The last place that is met and the first that is missed, from one that is met to one that is not. */
-function brink(rise: Rise, from: number, to: number): readonly [met: number, missed: number] {
+function limit(rise: Rise, from: number, to: number): readonly [met: number, missed: number] {
   let met = from;
   let missed = to;
   while (Math.abs(missed - met) > ROUNDING) {

@@ -1,17 +1,17 @@
 import type { Mm } from '../measure/units.ts';
-import { climb } from '../space/climb.ts';
+import { goldenSectionMaximum } from '../space/golden-section.ts';
 import { type Joint, pastClock } from './joint.ts';
 import { meetAt } from './lines.ts';
-import { homeStation } from './peaks.ts';
+import { wrapStation } from './peaks.ts';
 
 const LOOKS = 240;
 
 /** Where to look for what lines at these depths meet: a ring, and wherever something could hide between two stations of it. */
-export function looksOf(joint: Joint, depths: readonly Mm[]): readonly number[] {
+export function samplesOf(joint: Joint, depths: readonly Mm[]): readonly number[] {
   const { turn } = joint.section;
   const ring = Array.from({ length: LOOKS }, (_, i) => (i * turn) / LOOKS);
   const hidden = depths.flatMap((depth) => showingsOf(joint, depth)).flatMap((show) => topsOf(show, turn));
-  return [...ring, ...hidden.map((station) => homeStation(station, turn))].sort((a, b) => a - b);
+  return [...ring, ...hidden.map((station) => wrapStation(station, turn))].sort((a, b) => a - b);
 }
 
 /**
@@ -43,6 +43,6 @@ function topsOf(height: (station: number) => number, turn: number): number[] {
     const before = heights.at(i - 1) ?? here;
     const after = heights[(i + 1) % LOOKS] ?? here;
     const isTop = here >= before && here >= after && (here > before || here > after);
-    return isTop ? [climb(height, (i - 1) * step, (i + 1) * step)] : [];
+    return isTop ? [goldenSectionMaximum(height, (i - 1) * step, (i + 1) * step)] : [];
   });
 }

@@ -4,7 +4,12 @@ import type { Mm } from '../measure/units.ts';
  * The top of a single hill, by golden section: needs no slope, so a kink or a cliff is no trouble. Each round leaves
  * 0.618 of the stretch; a smooth top can't be told nearer than by the square root of the last bit anyway.
  */
-export function climb(height: (place: number) => number, from: number, to: number, rounds = 42): number {
+export function goldenSectionMaximum(
+  height: (place: number) => number,
+  from: number,
+  to: number,
+  rounds = 42,
+): number {
   const ratio = (Math.sqrt(5) - 1) / 2;
   const narrow = 1e-5 * (to - from);
   let low = from;

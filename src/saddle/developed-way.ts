@@ -1,16 +1,16 @@
 import type { Mm } from '../measure/units.ts';
 import { inwards } from '../space/section.ts';
-import { type Unrolled, wound } from '../space/solid.ts';
+import { type Developed, nearestTurn } from '../space/solid.ts';
 import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { meetAt } from './lines.ts';
 import type { Stretch } from './stretches.ts';
 
 /** The exact outline that a stretch of a wall line leaves on one header, unrolled flat, by a parameter from 0 to 1. */
-export type UnrolledWay = (t: number) => Pose;
+export type DevelopedWay = (t: number) => Pose;
 
 /** A point of the outline and the unit direction in which it runs on. */
 export interface Pose {
-  readonly at: Unrolled;
+  readonly at: Developed;
   readonly round: number;
   readonly along: number;
   /** How many mm a unit of the parameter moves it. */
@@ -21,7 +21,7 @@ export interface Pose {
  * The parameter rests at both ends: at a graze the line runs off as a square root of the station, and so is even in the
  * parameter all the same.
  */
-export function unrolledWay(joint: Joint, landing: Landing, depth: Mm, { from, to }: Stretch): UnrolledWay {
+export function developedWay(joint: Joint, landing: Landing, depth: Mm, { from, to }: Stretch): DevelopedWay {
   return (t) => {
     const station = t < 0.5 ? from + (to - from) * eased(t) : to - (to - from) * eased(1 - t);
     const { at, round, along, speed } = poseAt(joint, landing, depth, station, t < 0.5 ? 1 : -1);
@@ -54,12 +54,12 @@ function poseAt(joint: Joint, landing: Landing, depth: Mm, station: number, ahea
   const [scale, dz] = nz > GRAZE ? [nz, -(nx * dx + ny * dy)] : [1, dx * landing.trimClimb];
   const rate = Math.hypot(dx * scale, dy * scale, dz);
   // Inside a corner that is as round as the wall is thick the line stands still.
-  if (rate < STILL) return { at: solid.unroll(x, y, z), round: 0, along: 0, speed: 0 };
+  if (rate < STILL) return { at: solid.develop(x, y, z), round: 0, along: 0, speed: 0 };
   const size = STEP / rate;
-  const seen = (steps: number): Unrolled =>
-    solid.unroll(x + dx * scale * size * steps, y + dy * scale * size * steps, z + dz * size * steps);
+  const seen = (steps: number): Developed =>
+    solid.develop(x + dx * scale * size * steps, y + dy * scale * size * steps, z + dz * size * steps);
   const at = seen(0);
-  const { round, along } = rateOf(at, (steps) => wound(seen(steps), at, solid.girth), ahead);
+  const { round, along } = rateOf(at, (steps) => nearestTurn(seen(steps), at, solid.girth), ahead);
   const length = Math.hypot(round, along);
   // Where the tube just touches, a step may be too short to be seen.
   if (length === 0) return { at, round: 0, along: 0, speed: 0 };
@@ -73,8 +73,8 @@ const GRAZE = 1e-7;
 const STILL = 1e-12;
 
 /** The change in a step, by differences of three points to one side. */
-function rateOf(at: Unrolled, seen: (steps: number) => Unrolled, ahead: -1 | 1): Unrolled {
+function rateOf(at: Developed, seen: (steps: number) => Developed, ahead: -1 | 1): Developed {
   const [near, far] = [seen(ahead), seen(2 * ahead)];
-  const rate = (key: keyof Unrolled): number => (ahead * (4 * near[key] - far[key] - 3 * at[key])) / 2;
+  const rate = (key: keyof Developed): number => (ahead * (4 * near[key] - far[key] - 3 * at[key])) / 2;
   return { round: rate('round'), along: rate('along') };
 }

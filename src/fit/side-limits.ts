@@ -11,13 +11,13 @@ export const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
  * The stations where the wall, at one of nine depths, begins or ceases to touch what it lands on. Beside these a
  * face may stand up as narrow as it likes. None where the whole wall touches all round.
  */
-export function brinksOf(joint: Joint, wall: Mm): readonly number[] {
+export function sideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
   const layers = wall === 0 ? [0] : LAYERS;
-  return layers.flatMap((layer) => brinksOfLine(wallLine(joint, layer * wall), joint.section.turn));
+  return layers.flatMap((layer) => sideLimitsOfLine(wallLine(joint, layer * wall), joint.section.turn));
 }
 
 /** The stations, in [0, turn), where one line begins or ceases to touch: between samples of a ring, by halving. */
-export function brinksOfLine(line: Line, turn: number): readonly number[] {
+export function sideLimitsOfLine(line: Line, turn: number): readonly number[] {
   const step = turn / STATIONS;
   const ring = Array.from({ length: STATIONS }, (_, i) => line(i * step).contact);
   return ring.flatMap((here, i) => {
