@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bestPattern, mostByCells, offered } from '../../src/nest/best-pattern.ts';
 import type { BarPattern, Demand } from '../../src/nest/demand.ts';
-import { grown } from '../../src/nest/grow-patterns.ts';
+import { grownPatterns } from '../../src/nest/grow-patterns.ts';
 import { type Column, mix } from '../../src/nest/pattern-mix.ts';
 import { wholePatterns } from '../../src/nest/whole-patterns.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
@@ -79,12 +79,12 @@ describe('a mix of columns', () => {
   });
 });
 
-describe('patterns grown for a demand', () => {
+describe('patterns grownPatterns for a demand', () => {
   test('come to the optimum of a textbook mix, and to whole bars close above it', () => {
     // By hand: in a length of 10 two of 5, three of 3, or 5 + 3; 4 of size 5 and 6 of size 3 take 2 + 2 bars.
     const demand: Demand = { sizes: [5, 3], many: [4, 6], kinds: [{ length: 10, count: 99 }], kerf: 0 };
     const each: BarPattern[] = [0, 1].map((size) => ({ kind: 0, sizes: [size], many: [1] }));
-    const found = grown(demand, each, 50, () => false);
+    const found = grownPatterns(demand, each, 50, () => false);
     expect(found.mixed).toBeCloseTo(40, 3);
     expect(found.least).toBeLessThanOrEqual(40);
     expect(found.least).toBeCloseTo(40, 1);
@@ -102,7 +102,7 @@ describe('patterns grown for a demand', () => {
       kerf: 0,
     };
     const each: BarPattern[] = [0, 1].map((size) => ({ kind: 1, sizes: [size], many: [1] }));
-    const found = grown(demand, each, 50, () => false);
+    const found = grownPatterns(demand, each, 50, () => false);
     const bars = wholePatterns(demand, found, 0, 0.3) ?? [];
     expect(bars.filter(({ kind }) => kind === 0).length).toBeLessThanOrEqual(2);
     // Two of 4 + 6 in the long ones; three of 4 and three of 6 are left, each in a length of its own: 2 x 10 + 6 x 7.
