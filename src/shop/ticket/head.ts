@@ -3,7 +3,7 @@ import type { Box, Point } from '../../draw/drawing.ts';
 import { LARGE, PLAIN, words as run } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
 import { line, outline, solid } from '../../draw/strokes.ts';
-import type { Said } from '../../measure/said.ts';
+import { partOf, type Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layText } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
@@ -18,7 +18,12 @@ export function layHead(ticket: Ticket, box: Box, size: Mm): Laid {
     ? layHand(words.ticket.hand(hand.own), hand.own === 'opposite', box, size)
     : { marks: [], foot: box.top, left: box.right };
   const room = badge.left - box.left - 5;
-  const title = layText(shortened(spelled(name), size, room), size, { x: box.left, y: box.top }, room);
+  const title = layText(
+    partOf(name, shortened(spelled(name), size, room)),
+    size,
+    { x: box.left, y: box.top },
+    room,
+  );
   const second = layText(
     words.ticket.about(ticket),
     size === NAME ? LARGE : PLAIN,

@@ -62,7 +62,7 @@ export const card = {
     fromInside: (standOff: Mm, units: Units): Said =>
       say`square, torch held radially: ${TO_THE_LINE}. Stands off ${both(standOff, units)}: fill with weld.`,
     square: say`square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.`,
-    dashesOfSquare: say`where the outer edge alone would touch: weld fills from there.`,
+    dashesOfSquare: say`where the outside edge alone would touch: weld fills from there.`,
   },
 
   offSquare: (tilt: Radians): Said => say`${angle(tilt)} off square`,

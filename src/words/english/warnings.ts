@@ -18,9 +18,9 @@ export const warnings = {
   feather: (thin: Radians, where: Said): Said =>
     say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`land\`).`,
   standsOff: (by: Mm): Said =>
-    say`Cut to the inside line, the end stands off by ${mm(by)} on its outer edge: grind that back until it seats.`,
+    say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
   wouldStandOff: (by: Mm): Said =>
     say`Cut square to the outside line by mistake, the end would stand off by ${mm(by)}. Cut to the solid line.`,
   gap: (gap: Mm, where: Said): Said =>
-    say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. Bevel the inner edge instead (\`edge: bevel\`), or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+    say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. Bevel the inside edge instead (\`edge: bevel\`), or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
 };

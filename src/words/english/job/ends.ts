@@ -73,7 +73,7 @@ export const ends = {
   }),
 
   squareNeedsWall: (wall: Said, bevel: Said): Objection => ({
-    why: say`a square cut has to clear the header with its inner edge too, which takes the wall`,
+    why: say`a square cut has to clear the header with its inside edge too, which takes the wall`,
     instead: say`${wall} as well, or ${bevel}`,
   }),
   landNeedsWall: (wall: Said): Objection => ({
