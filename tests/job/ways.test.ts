@@ -69,6 +69,26 @@ describe('a value is read in each of the ways that people measure it', () => {
   });
 });
 
+// 1/16 in is what a tape and an eye tell, 1.5 mm where the job is in mm: our choice, no source.
+test.each([
+  ['in', '[24in, 24-1/16in]', '[24in, 24-5/64in]'],
+  ['mm', '[600mm, 601.5mm]', '[600mm, 601.51mm]'],
+])('in a job in %s the readings %s agree and %s do not', (units, agree, differ) => {
+  const end = '{ onto: { od: 38.1mm }, angle: 60 }';
+  const told = (between: string): string[] => {
+    const job = `${jobOf({ od: '31.75mm', between, A: end, B: end })}units: ${units}\n`;
+    return refusalOf(() => solveJob(readSample(job))).map(({ code }) => code);
+  };
+  expect(told(agree)).toEqual([]);
+  expect(told(differ)).toEqual(['readings-differ']);
+});
+
+test('readings of an angle agree within 1 degree: what a bevel and an eye tell; our choice, no source', () => {
+  const told = (angle: string) => refusalOf(() => readSample(jobOf({ angle }))).map(({ code }) => code);
+  expect(told('[60, 61]')).toEqual([]);
+  expect(told('[60, 61.01]')).toEqual(['readings-differ']);
+});
+
 /** The key, what is written there, then the code of the complaint and words of what to write instead. */
 const MISTAKES: readonly [keyof Asked, string, string, string][] = [
   ['angle', '{}', 'no-reading', '{ off-square: 28deg }'],

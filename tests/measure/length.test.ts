@@ -67,6 +67,23 @@ describe('a length is read as people write it', () => {
   });
 });
 
+// The fractions that Unicode has in one sign, as its tables decompose each (NFKC): numerator, fraction slash, denominator.
+test.each([...'½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞'])(
+  '%s alone and after a whole is the fraction that Unicode says it is',
+  (sign) => {
+    const [top, bottom] = sign.normalize('NFKC').split('\u2044').map(Number);
+    if (!top || !bottom) throw new Error(`${sign} is no fraction`);
+    expect(mmOf(`${sign}in`)).toBeCloseTo((25.4 * top) / bottom, 12);
+    expect(mmOf(`2${sign}in`)).toBeCloseTo(25.4 * (2 + top / bottom), 12);
+  },
+);
+
+function mmOf(text: string): number {
+  const reading = readLength(text, 'mm');
+  if (!reading.ok) throw new Error(`${text} is refused`);
+  return reading.value.mm;
+}
+
 describe('a spelling with two meanings is refused with both', () => {
   test.each([
     ['1,500', '1.500', '1500'],
@@ -103,6 +120,7 @@ describe('what is no length is refused with its reason', () => {
     ['/5', 'not a number'],
     ['1 - 1/2', 'sum'],
     ['1 5/4', 'not less than 1'],
+    ['1 4/4', 'not less than 1'],
     ['1.5 1/2', 'not a number'],
     ['10²', 'not a number'],
     ['1_000', 'not a number'],
