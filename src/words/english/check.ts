@@ -13,10 +13,10 @@ type Edge =
   | { readonly edge: 'square'; readonly from: 'outside' | 'inside' };
 
 /** A measurement, and what gap opens if it is off by a full step. */
-interface Slip {
+type Slip = {
   readonly of: 'angle' | 'rotation' | 'offset' | 'scale';
   readonly mm: Mm;
-}
+};
 
 const STEPS: Readonly<Record<Slip['of'], Said>> = {
   angle: say`1° in angle`,

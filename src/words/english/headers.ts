@@ -6,10 +6,10 @@ import { quantities } from './quantities.ts';
 const { own, written, writtenAngle } = quantities;
 
 /** A header in the person's words and in the other unit, as it stands after `onto`; and in few words. */
-interface Spoken {
+type Spoken = {
   readonly words: Said;
   readonly name: Said;
-}
+};
 
 /** What an end lands on, each kind by its sizes. */
 export const headers = {
@@ -55,20 +55,20 @@ export const headers = {
   }),
 };
 
-interface Mitre {
+type Mitre = {
   readonly turn: Angle;
   readonly segments?: { readonly pieces: number; readonly radius: Length };
-}
+};
 
-interface Box {
+type Box = {
   readonly wide: Length;
   readonly deep: Length;
   readonly corner: Length;
   readonly roll: Angle;
-}
+};
 
-interface Bend {
+type Bend = {
   readonly od: Length;
   readonly radius: Length;
   readonly centre: Angle;
-}
+};

@@ -6,10 +6,10 @@ import { quantities } from './quantities.ts';
 type Units = 'mm' | 'in';
 
 /** A distance along the spine, and the same where there is little room. */
-interface Distance {
+type Distance = {
   readonly distance: Said;
   readonly shortDistance: Said;
-}
+};
 
 const { both } = quantities;
 

@@ -7,10 +7,10 @@ import { quantities } from './quantities.ts';
 const { mm, own, written } = quantities;
 
 /** A tube in the person's words and in the other unit; what such a tube is called. */
-interface Spoken {
+type Spoken = {
   readonly words: Said;
   readonly name: Said;
-}
+};
 
 const ONE_OF_THE_TWO = say`one of the two`;
 
@@ -66,8 +66,8 @@ export const tubes = {
   }),
 };
 
-interface Rectangle {
+type Rectangle = {
   readonly wide: Length;
   readonly deep: Length;
   readonly corner: Length;
-}
+};

@@ -2,12 +2,12 @@ import type { Said } from '../../../measure/said.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 
 /** Where a fault was found, what was read there, why it will not do, and what to write instead. */
-interface Placed extends Objection {
+type Placed = Objection & {
   readonly file: string;
   readonly line?: number;
   readonly column?: number;
   readonly read: Said;
-}
+};
 
 const isFolder = say`this is a folder`;
 const permissions = say`see to its permissions and to the space on the disk`;

@@ -77,11 +77,11 @@ export const text = {
 };
 
 /** Where else a key that is not known at its place may stand, what was probably meant, and all that may stand there. */
-interface KnownKeys {
+type KnownKeys = {
   readonly elsewhere: readonly string[];
   readonly meant: string | undefined;
   readonly here: readonly string[];
-}
+};
 
 function insteadOfKey(key: Said, { elsewhere, meant, here }: KnownKeys): Said {
   if (elsewhere.length > 0) return say`\`${key}\` belongs ${joined(elsewhere.map(placeName), ' or ')}`;

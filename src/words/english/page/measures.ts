@@ -7,10 +7,10 @@ import { quantities } from '../quantities.ts';
 const { mm } = quantities;
 
 /** What a value is called, and one that may be written there. */
-interface Field {
+type Field = {
   readonly label: Said;
   readonly example: Said;
-}
+};
 
 /** What is asked for in the page's form, and how it may have been measured. */
 export const pageMeasures = {

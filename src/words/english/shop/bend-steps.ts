@@ -9,13 +9,13 @@ import { ticket } from './ticket.ts';
 type Units = 'mm' | 'in';
 
 /** One kind of the pieces of a bend, and how long each of them and its blank is. */
-interface Pieces {
+type Pieces = {
   readonly kind: 'middle' | 'end';
   readonly count: number;
   readonly blank: Mm;
   readonly long: Mm;
   readonly short: Mm;
-}
+};
 
 const { angle, one } = quantities;
 

@@ -13,7 +13,7 @@ type Lengthless = 'marked' | 'unset';
 const { angle, own, counted } = quantities;
 
 /** A row of the cut list; what is not known is left out. Lengths in mm, angles in radians. */
-interface Row {
+type Row = {
   readonly tube: Said;
   readonly piece?: 'middle' | 'end';
   readonly hand: Hand;
@@ -27,12 +27,12 @@ interface Row {
   readonly between?: Mm;
   readonly ends: { readonly A?: RowEnd; readonly B?: RowEnd };
   readonly twist?: Radians;
-}
+};
 
-interface RowEnd {
+type RowEnd = {
   readonly angles: readonly { readonly rad: Radians }[];
   readonly mitred?: boolean;
-}
+};
 
 const LENGTHS = [say`long points`, say`work points`] as const;
 const ROTATION = say`rotation A to B`;
@@ -158,11 +158,11 @@ const order = {
 };
 
 /** Alike blanks, and how long each is as it is sawn. */
-interface Pieces {
+type Pieces = {
   readonly name: Said;
   readonly length: Mm;
   readonly count: number;
-}
+};
 
 const stock = {
   title: say`Stock`,
