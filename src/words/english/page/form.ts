@@ -82,7 +82,7 @@ export const pageForm = {
     summary: (title: Said | undefined, paper: Said, units: 'mm' | 'in'): Said =>
       say`Job and paper: ${title ?? say`no title`}, ${paper}, numbers without a unit in ${UNITS[units]}`,
     title: say`title of the job`,
-    units: say`numbers without a unit in`,
+    units: say`unit by default`,
     unit: UNITS,
     margin: say`margin on all four sides`,
     stock: (number: number): Said => say`stock length ${number}`,
