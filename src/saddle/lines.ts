@@ -99,8 +99,14 @@ function deepestOf(
   return best;
 }
 
-/** Regions of one place in the wall. */
-const REGIONS = 1024;
+/** A header has fewer patches than this, missing it counted as one. */
+const PATCHES = 32;
+
+/** An end has fewer headers than this: a list of a job has 2,000 entries at most. */
+const PARTS = 2048;
+
+/** Regions of one place in the wall. The most that is made of them, for a land, is under 2^51, and so exact. */
+const REGIONS = PATCHES * PARTS;
 
 /**
  * The outside line with its feather taken off by `land`: the square line of the outermost `land` of the wall where
@@ -225,6 +231,3 @@ function alongBend({ x, y, nx, ny, run: { bend } }: WallPoint): number {
   if (bend > 0) return 0;
   return nx === 0 ? Math.sign(x) * ny : -Math.sign(y) * nx;
 }
-
-/** A header has fewer patches than this, missing it counted as one. */
-const PATCHES = 32;
