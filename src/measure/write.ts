@@ -1,39 +1,11 @@
 import { plainSpelling } from './spelling.ts';
-import {
-  type Angle,
-  degrees,
-  type Length,
-  type LengthUnit,
-  MM_PER_INCH,
-  type Mm,
-  type Radians,
-} from './units.ts';
+import { degrees, type Length, type LengthUnit, MM_PER_INCH, type Mm, type Radians } from './units.ts';
 
 /** Closer than this to a mark of the tape, in inches, is on it: well under what can be marked, over any rounding. */
 const ON_THE_MARK = 1e-6;
 
 /** The finest marks on a common tape, and the finest anyone reads. */
 export type Grain = 32 | 64;
-
-/** A length in millimetres or inches with its unit: `31.75 mm`, `1-1/2 in (1.500)`, `~2-3/8 in (2.362)`. */
-export function writeLength(mm: Mm, unit: 'mm' | 'in', grain: Grain = 32): string {
-  return unit === 'mm' ? `${millimetres(mm)} mm` : `${inchFraction(mm, grain)} in (${decimalInches(mm)})`;
-}
-
-/**
- * A length in the words of the person, and in the other unit: `1-1/4in (31.75 mm)`, `38.1 mm (1-1/2 in, 1.500)`; a
- * named size in both: `16 BWG (1.65 mm, ~1/16 in, 0.065)`.
- */
-export function bothUnits(length: Length): string {
-  if (length.byName) {
-    const { wrote, mm } = length;
-    return `${wrote} (${millimetres(mm)} mm, ${inchFraction(mm)} in, ${decimalInches(mm)})`;
-  }
-  if (isMetric(length.unit)) {
-    return `${lengthAsWritten(length)} (${inchFraction(length.mm)} in, ${decimalInches(length.mm)})`;
-  }
-  return `${lengthAsWritten(length)} (${millimetres(length.mm)} mm)`;
-}
 
 /** The person's own words, with the unit that was meant where they left it out: `60` becomes `60 mm`. */
 export function lengthAsWritten(length: Length): string {
@@ -74,15 +46,6 @@ export function inchFraction(mm: Mm, grain: Grain = 32): string {
 /** Degrees to at most two decimals: `60°`, `60.25°`. */
 export function writeAngle(rad: Radians): string {
   return `${shortDecimal(degrees(rad))}°`;
-}
-
-/**
- * The person's own words for an angle, with a degree sign where they left the unit out; one that was measured in
- * another way with what it came to before them: `30.26° (rise 7in, run 12in)`.
- */
-export function angleAsWritten(angle: Angle): string {
-  if (angle.byName) return `${writeAngle(angle.rad)} (${angle.wrote})`;
-  return /[\p{L}°]/u.test(plainSpelling(angle.wrote)) ? angle.wrote : `${angle.wrote}°`;
 }
 
 function offMark(inches: number, marks: number): number {

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readGauge } from '../../src/measure/gauge.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../../src/measure/sizes/gauge.ts';
-import { bothUnits } from '../../src/measure/write.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 
 // Birmingham gauge, wall in inches, as tube makers publish it; 25.4 mm to the inch, multiplied by hand.
@@ -24,7 +23,7 @@ test.each([
 
 test('a gauge is told by its name, in millimetres and in inches', () => {
   const reading = readGauge('16 BWG', 'mm');
-  expect(reading?.ok && bothUnits(reading.value)).toBe('16 BWG (1.65 mm, ~1/16 in, 0.065)');
+  expect(reading?.ok && ENGLISH.quantities.written(reading.value)).toBe('16 BWG (1.65 mm, ~1/16 in, 0.065)');
 });
 
 describe('a gauge that is not known to be a tube gauge is refused, with the three that differ', () => {

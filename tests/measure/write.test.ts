@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { readAngle } from '../../src/measure/angle.ts';
 import { readLength } from '../../src/measure/length.ts';
 import { degrees, MM_PER_INCH, radians } from '../../src/measure/units.ts';
-import { bothUnits, inchFraction, writeAngle, writeLength } from '../../src/measure/write.ts';
+import { inchFraction, writeAngle } from '../../src/measure/write.ts';
+import { ENGLISH } from '../../src/words/english.ts';
+
+const { inOne, written } = ENGLISH.quantities;
 
 describe('a length is written in millimetres and on the marks of a tape', () => {
   test.each([
@@ -19,7 +22,7 @@ describe('a length is written in millimetres and on the marks of a tape', () => 
     [25.3, '25.3 mm', '~1 in (0.996)'],
     [1000, '1000 mm', '~39-3/8 in (39.370)'],
   ])('%d', (mm, metric, inches) => {
-    expect([writeLength(mm, 'mm'), writeLength(mm, 'in')]).toEqual([metric, inches]);
+    expect([inOne(mm, 'mm'), inOne(mm, 'in')]).toEqual([metric, inches]);
   });
 
   test('64ths where they are asked for', () => {
@@ -35,7 +38,7 @@ test.each([
   ['2\' 3-1/4"', '2\' 3-1/4" (692.15 mm)'],
 ])("%s is told in the person's words, then in the other unit", (text, both) => {
   const reading = readLength(text, 'mm');
-  expect(reading.ok && bothUnits(reading.value)).toBe(both);
+  expect(reading.ok && written(reading.value)).toBe(both);
 });
 
 test.each([
@@ -53,7 +56,7 @@ describe('what is written is read back', () => {
   test('millimetres to half of the last decimal', () => {
     fc.assert(
       fc.property(fc.double({ min: -1e5, max: 1e5, noNaN: true }), (mm) => {
-        const reading = readLength(writeLength(mm, 'mm'), 'in');
+        const reading = readLength(inOne(mm, 'mm'), 'in');
         expect(reading.ok && Math.abs(reading.value.mm - mm)).toBeLessThan(0.005 + 1e-9);
       }),
     );

@@ -1,11 +1,11 @@
 import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
+import { plainSpelling } from '../../measure/spelling.ts';
 import { type Angle, degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
 import {
-  angleAsWritten,
-  bothUnits,
   decimalInches,
   inchFraction,
+  isMetric,
   lengthAsWritten,
   millimetres,
   writeAngle,
@@ -17,47 +17,47 @@ type Units = 'mm' | 'in';
 /** Lengths, angles and counts. Lengths in mm, angles in radians; `units` are those of the job. */
 export const quantities = {
   /** `31.75 mm`. */
-  mm: (mm: Mm): Said => say`${asWritten(millimetres(mm))} mm`,
+  mm: (mm: Mm): Said => one(mm, 'mm'),
   /** In the job's unit alone: `512.3 mm`, `~20-5/32 in`. */
   one: (mm: Mm, units: Units): Said => one(mm, units),
   /** In the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
   both: (mm: Mm, units: Units): Said => both(mm, units),
   /** The same to a tenth of a millimetre. */
   bothToATenth: (mm: Mm, units: Units): Said => {
-    const metric = say`${asWritten(millimetres(Math.round(mm * 10) / 10))} mm`;
-    const inch = say`${asWritten(inchFraction(mm))} in`;
+    const [metric, inch] = [one(toATenth(mm), 'mm'), one(mm, 'in')];
     return units === 'mm' ? say`${metric} (${inch})` : say`${inch} (${metric})`;
   },
   /** A blank as it is sawn, in both units: `432 mm (~17 in)`. */
   sawn: (mm: Mm, units: Units): Said => both(sawLength(mm, units), units),
-  /** As the person wrote it, and in the other unit. */
-  written: (length: Length): Said => asWritten(bothUnits(length)),
+  /** As the person wrote it, and in the other unit; a named size in both: `16 BWG (1.65 mm, ~1/16 in, 0.065)`. */
+  written: (length: Length): Said => {
+    const { mm, wrote, unit, byName } = length;
+    const inches = say`${one(mm, 'in')}, ${asWritten(decimalInches(mm))}`;
+    if (byName) return say`${asWritten(wrote)} (${one(mm, 'mm')}, ${inches})`;
+    return say`${own(length)} (${isMetric(unit) ? inches : one(mm, 'mm')})`;
+  },
   /** In the person's own words alone, with the unit that was meant. */
-  own: (length: Length): Said => asWritten(lengthAsWritten(length)),
+  own,
   /** To at most two decimals: `60.25°`. */
   angle,
   angleToATenth: (angle: Radians): Said => say`${Math.round(degrees(angle) * 10) / 10}°`,
   /** As the person wrote it; one measured in another way with what it came to: `30.26° (rise 7in, run 12in)`. */
-  writtenAngle: (angle: Angle): Said => asWritten(angleAsWritten(angle)),
+  writtenAngle,
   /** Where a heel is: `clocked 35° right of the spine`. */
   clocked: (clock: Angle): Said =>
     clock.rad < 0
       ? say`clocked ${angle(-clock.rad)} left of the spine`
-      : say`clocked ${asWritten(angleAsWritten(clock))} right of the spine`,
+      : say`clocked ${writtenAngle(clock)} right of the spine`,
   /** `1 leaf`, `2 leaves`. */
   counted: (count: number, one: Said, many: Said): Said => say`${count} ${count === 1 ? one : many}`,
   /** `60°`. */
   wholeAngle: (angle: Radians): Said => wholeAngle(angle),
   /** A length in one unit, an inch in its decimals too: `31.75 mm`, `1-1/2 in (1.500)`. */
   inOne: (mm: Mm, units: Units): Said =>
-    units === 'mm'
-      ? say`${asWritten(millimetres(mm))} mm`
-      : say`${asWritten(inchFraction(mm))} in (${asWritten(decimalInches(mm))})`,
+    units === 'mm' ? one(mm, 'mm') : say`${one(mm, 'in')} (${asWritten(decimalInches(mm))})`,
   /** A station as people say it: `118°`, or where stations are mm round the outside `46.5 mm`. */
   station: (station: number, counts: 'angles' | 'mm'): Said =>
-    counts === 'angles'
-      ? wholeAngle(station)
-      : say`${asWritten(millimetres(Math.round(station * 10) / 10))} mm`,
+    counts === 'angles' ? wholeAngle(station) : one(toATenth(station), 'mm'),
   /** A turn with its side in place of a sign, B up: `35° left`; on one line or opposite there is no side. */
   twist: (twist: Radians): Said => {
     const turned = Math.abs(twist);
@@ -74,6 +74,19 @@ function wholeAngle(angle: Radians): Said {
 
 function angle(rad: Radians): Said {
   return asWritten(writeAngle(rad));
+}
+
+function writtenAngle({ rad, wrote, byName }: Angle): Said {
+  if (byName) return say`${angle(rad)} (${asWritten(wrote)})`;
+  return /[\p{L}°]/u.test(plainSpelling(wrote)) ? asWritten(wrote) : say`${asWritten(wrote)}°`;
+}
+
+function own(length: Length): Said {
+  return asWritten(lengthAsWritten(length));
+}
+
+function toATenth(mm: Mm): Mm {
+  return Math.round(mm * 10) / 10;
 }
 
 function one(mm: Mm, units: Units): Said {

@@ -1,7 +1,7 @@
 import type { Said } from '../../../measure/said.ts';
 import { sawLength } from '../../../measure/saw-length.ts';
 import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../../measure/units.ts';
-import { inchFraction, millimetres, writeLength } from '../../../measure/write.ts';
+import { inchFraction, millimetres } from '../../../measure/write.ts';
 import { asWritten, joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { ticket } from './ticket.ts';
@@ -217,7 +217,7 @@ function listed(pieces: readonly Pieces[], units: Units): Said {
 }
 
 function short(mm: Mm, units: Units): Said {
-  return units === 'mm' ? say`${Math.round(mm * 10) / 10} mm` : asWritten(writeLength(mm, 'in'));
+  return units === 'mm' ? say`${Math.round(mm * 10) / 10} mm` : quantities.inOne(mm, 'in');
 }
 
 /** The pages before the tickets: cautions, cut list, order of work and stock. */
