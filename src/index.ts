@@ -32,7 +32,7 @@ export {
   type Radians,
   radians,
 } from './measure/units.ts';
-export { bothUnits, millimetres, writeAngle, writeLength } from './measure/write.ts';
+export { inchFraction, millimetres, writeAngle } from './measure/write.ts';
 export { solveJob, solveTube, type TubeSolution } from './saddle/solve.ts';
 export { type CutRow, cutList } from './shop/lists/cut-list.ts';
 export { orderOfWork, type Stage } from './shop/lists/order.ts';
