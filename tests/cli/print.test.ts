@@ -201,7 +201,7 @@ function rungs(count: number): string {
 }
 
 describe('a long run', () => {
-  const MANY = howMany({ short: 60, deep: 200 });
+  const MANY = howMany({ short: 30, deep: 200 });
 
   it(`of ${MANY} tubes tells no count of what is done when nobody watches`, async () => {
     const folder = folderWith({ 'many.yaml': rungs(MANY) });

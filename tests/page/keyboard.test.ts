@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
+import { someOf } from '../count.ts';
 import {
   choose,
   enter,
@@ -85,7 +86,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
   byKeyboard('in every view, with a mistake, and with several tubes', async (page) => {
     await fillBrace(page);
     await write(page, 'name of the tube', 'bunk stay');
-    for (const view of ['Sheets', '3D', 'Numbers', 'Job file']) {
+    for (const view of someOf(['3D', 'Sheets', 'Numbers', 'Job file'], { short: 2 })) {
       await reach(page, view);
       await everything(page, 'views');
     }

@@ -6,6 +6,7 @@ import { solveJob } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { someOf } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 
 function ticketsFor(job: string, footprints = false) {
@@ -221,17 +222,19 @@ describe('twins are never taken for one another', () => {
 });
 
 test('an end with a land names a gap where `check` finds one that a rod goes into, and no other', () => {
-  for (const angle of [35, 50, 65, 90]) {
-    for (const land of [0.5, 1, 1.5, 2, 3]) {
-      const tube = `{ od: 42.4, wall: 4, land: ${land}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
-      const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
-      const cope = solution?.ends.A;
-      if (cope?.kind !== 'coped') throw new Error('not coped');
-      const { mm } = gapOf(cope, 4);
-      const seat = ticketsFor(`tube: ${tube}\n`)[0]?.steps.find(({ text }) => text.startsWith('Seat'));
-      expect(seat?.text.includes('A gap of up to'), `${angle} ${land} ${mm}`).toBe(mm > 1.6);
-    }
+  const lands = [35, 50, 65, 90].flatMap((angle) => [0.5, 1, 1.5, 2, 3].map((land) => ({ angle, land })));
+  const found = new Set<boolean>();
+  for (const { angle, land } of someOf(lands, { short: 5 })) {
+    const tube = `{ od: 42.4, wall: 4, land: ${land}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
+    const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
+    const cope = solution?.ends.A;
+    if (cope?.kind !== 'coped') throw new Error('not coped');
+    const { mm } = gapOf(cope, 4);
+    const seat = ticketsFor(`tube: ${tube}\n`)[0]?.steps.find(({ text }) => text.startsWith('Seat'));
+    expect(seat?.text.includes('A gap of up to'), `${angle} ${land} ${mm}`).toBe(mm > 1.6);
+    found.add(mm > 1.6);
   }
+  expect(found.size).toBe(2);
 });
 
 describe('of a pair whose heels lie alike in both hands the ticket tells', () => {
