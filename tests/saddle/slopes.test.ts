@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Line } from '../../src/saddle/line.ts';
+import { landLine, squareLine } from '../../src/saddle/lines.ts';
 import { copeUnderTest } from '../outside/end-under-test.ts';
 import { type EndKind, randomEnd, spellEnd } from '../outside/random-ends.ts';
 import { randomFrom, SEED } from '../outside/random-joints.ts';
@@ -42,6 +43,33 @@ test.each(
     }
   }
   expect(compared).toBeGreaterThan(2 * ENDS_A_KIND * STATIONS);
+});
+
+// The fade from the square line of the land to the outside line has a rate of its own: on a wall that is left standing
+// in part, the rates of the two lines alone do not tell how the line rises.
+test(`the land line rises as it says where it fades, JOINT_SEED=${SEED}`, () => {
+  const random = randomFrom(SEED + 720);
+  let faded = 0;
+  for (let i = 0; i < 40; i++) {
+    const ask = randomEnd(random, 'round', 'round');
+    const { joint, outside } = copeUnderTest(ask);
+    const { turn } = joint.section;
+    const [line, squared] = [landLine(joint, ask.wall), squareLine(joint, ask.wall)];
+    for (let s = 0; s < 100; s++) {
+      const station = random() * turn;
+      const at = line(station).setback;
+      const isBetween = at - outside(station).setback > 0.01 && squared(station).setback - at > 0.01;
+      const rates = isBetween && ratesAt(line, station, HAIR * turn);
+      if (!rates) continue;
+      const [told = 0, before = 0, after = 0] = rates;
+      faded++;
+      const near = 1e-4 * (1 + Math.abs(told)) + Math.abs(after - before);
+      if (!(Math.abs(told - (before + after) / 2) < near)) {
+        expect.fail(`${told} is not between ${before} and ${after} at ${station}: ${spellEnd(ask)}`);
+      }
+    }
+  }
+  expect(faded).toBeGreaterThan(40);
 });
 
 /** What the line says, and what looks to both sides say; undefined at an edge. */
