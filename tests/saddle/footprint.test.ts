@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
 import { PAPERS } from '../../src/job/paper/paper.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
+import { developedWay } from '../../src/saddle/developed-way.ts';
 import { footprintLength, footprintOf, type OutlinePiece } from '../../src/saddle/footprint.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
+import { stretchesOf } from '../../src/saddle/stretches.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { copeUnderTest } from '../outside/end-under-test.ts';
 import { between, randomFrom, SEED } from '../outside/random-joints.ts';
@@ -147,25 +149,70 @@ it('a footprint that ends beside its header is drawn in few pieces', () => {
 });
 
 // The tube leans so far along the bend that its wall comes down on the bend's far side too.
-it('a footprint goes straight on over the far side of a bend', () => {
-  const header = { kind: 'bend', radius: 7.0739, bendRadius: 122.52, centre: 3.56902 } as const;
-  const tube = { kind: 'rectangular', wide: 11.14, deep: 16.0416, corner: 1.114 } as const;
-  const cope = copeUnderTest({
-    tube,
-    wall: 0.557,
-    parts: [{ header, angle: (153.65 * Math.PI) / 180, clock: 0, offset: 3.5648, shift: 0 }],
+describe('a footprint goes straight on over the far side of a bend', () => {
+  const wide = { kind: 'rectangular', wide: 11.14, deep: 16.0416, corner: 1.114 } as const;
+  const deep = { kind: 'rectangular', wide: 14.79, deep: 19.01, corner: 1 } as const;
+  const thin = { kind: 'round', radius: 6.63 } as const;
+  const cases = [
+    { tube: wide, radius: 7.0739, bendRadius: 122.52, centre: 3.56902, angle: 153.65, offset: 3.5648 },
+    // Two whose outline would begin at the body and lie further than half a turn from there.
+    { tube: deep, radius: 6.809, bendRadius: 92.99, centre: -2.816, angle: 146.23, offset: 2.18 },
+    { tube: thin, radius: 9.595, bendRadius: 84.85, centre: -0.0446, angle: 150.58, offset: -1.672 },
+  ].map(({ tube, angle, offset, ...bend }) => {
+    const header = { kind: 'bend', ...bend } as const;
+    const part = { header, angle: (angle * Math.PI) / 180, clock: 0, offset, shift: 0 };
+    return { half: Math.PI * bend.radius, cope: copeUnderTest({ tube, wall: 0.557, parts: [part] }) };
   });
-  const half = Math.PI * header.radius;
-  const rounds: number[] = [];
-  for (const run of footprintOf(cope, 0, 0).runs) {
-    run.forEach(([from, , , to], i) => {
-      rounds.push(from.round, to.round);
-      expect(Math.abs(to.round - from.round)).toBeLessThan(half);
-      const before = run[i - 1]?.[3] ?? from;
-      expect(Math.abs(from.round - before.round)).toBeLessThan(half);
-    });
-  }
-  expect(Math.max(...rounds.map(Math.abs))).toBeGreaterThan(half);
+
+  it.each(cases)(
+    'one piece on from the other, none of them short, its middle within once round',
+    ({ half, cope }) => {
+      let [beyond, crossing] = [0, 0];
+      for (const run of footprintOf(cope, 0, 0).runs) {
+        const rounds: number[] = [];
+        run.forEach(([from, , , to], i) => {
+          rounds.push(from.round, to.round);
+          expect(Math.abs(to.round - from.round)).toBeLessThan(half);
+          const before = run[i - 1]?.[3] ?? from;
+          expect(Math.abs(from.round - before.round)).toBeLessThan(half);
+          // Over the line where the header is cut open the outline is as smooth as beside it, and so are its pieces as long.
+          const [turnFrom, turnTo] = [from, to].map(({ round }) => Math.floor((round / half + 1) / 2));
+          if (turnFrom === turnTo) return;
+          crossing++;
+          expect(Math.hypot(to.round - from.round, to.along - from.along)).toBeGreaterThan(0.1);
+        });
+        expect(Math.abs(Math.min(...rounds) + Math.max(...rounds)) / 2).toBeLessThanOrEqual(half);
+        beyond = Math.max(beyond, ...rounds.map(Math.abs));
+      }
+      expect(beyond).toBeGreaterThan(half);
+      expect(crossing).toBeGreaterThan(0);
+    },
+  );
+
+  // The step by which a direction is taken is 1e-4 mm: looked at from nearer than that, the jump lies between.
+  it.each(cases)('with one direction to both sides of the line where it is cut open', ({ half, cope }) => {
+    let crossings = 0;
+    for (const stretch of stretchesOf(cope.joint, 0)) {
+      const way = developedWay(cope.joint, cope.joint.landings[0], 0, stretch);
+      const leaps = (from: number, to: number) => Math.abs(way(to).at.round - way(from).at.round) > half;
+      for (let i = 1; i < 40; i++) {
+        let [low, high] = [i / 41, (i + 1) / 41];
+        if (!leaps(low, high)) continue;
+        while (high - low > 1e-9) {
+          const middle = (low + high) / 2;
+          if (leaps(low, middle)) high = middle;
+          else low = middle;
+        }
+        crossings++;
+        const [before, after] = [way(low - 1e-3), way(high + 1e-3)];
+        for (const at of [way(low), way(high)]) {
+          expect(at.round).toBeCloseTo((before.round + after.round) / 2, 3);
+          expect(at.along).toBeCloseTo((before.along + after.along) / 2, 3);
+        }
+      }
+    }
+    expect(crossings).toBeGreaterThan(0);
+  });
 });
 
 // As wide as its header: one face of the tube lies along the bend's side, where the normal stands square to the tube but for rounding.
