@@ -83,8 +83,8 @@ describe('a mistake', () => {
 
   test('is found at the field that it is about', () => {
     const wrong = withValue(SAMPLE, ['tube', 'ends', 'B', 'angle'], '480deg');
-    expect(problemsIn(wrong).map(({ path, missing: lacking }) => ({ path, lacking }))).toEqual([
-      { path: ['tube', 'ends', 'B', 'angle'], lacking: false },
+    expect(problemsIn(wrong).map(({ path, missing }) => ({ path, missing }))).toEqual([
+      { path: ['tube', 'ends', 'B', 'angle'], missing: false },
     ]);
   });
 
@@ -95,9 +95,9 @@ describe('a mistake', () => {
 
   test('is none where nothing was written yet: the fields that the joint waits for', () => {
     expect(problemsIn(emptyJob('mm', 'A4'))).toMatchObject([
-      { path: ['tube', 'od'], lacking: true },
-      { path: ['tube', 'ends', 'A', 'onto', 'od'], lacking: true },
-      { path: ['tube', 'ends', 'A', 'angle'], lacking: true },
+      { path: ['tube', 'od'], missing: true },
+      { path: ['tube', 'ends', 'A', 'onto', 'od'], missing: true },
+      { path: ['tube', 'ends', 'A', 'angle'], missing: true },
     ]);
   });
 });

@@ -44,8 +44,8 @@ export interface Desk {
 /** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
 export function complain(desk: Desk, spot: Spot, code: string, objection: Objection): undefined {
   const key = spot.key === '' ? {} : { key: spot.key };
-  const lacking = isEmpty(spot) ? ({ lacking: true } as const) : {};
-  complainOf(desk, spot.at, { code, read: wording(desk, spot), ...objection, ...key, ...lacking });
+  const missing = isEmpty(spot) ? ({ missing: true } as const) : {};
+  complainOf(desk, spot.at, { code, read: wording(desk, spot), ...objection, ...key, ...missing });
 }
 
 /** Whether nothing is written after a key. */

@@ -7,7 +7,7 @@ import { KEYS, type KeyPlace, placesOf, presentName } from './keys.ts';
 import { nearest } from './nearest.ts';
 import { clipped } from './quoting.ts';
 
-/** The known keys of a map with their values. A value that was misread is there too, as a spoilt spot. */
+/** The known keys of a map with their values. A value that was misread is there too, as a misread spot. */
 export interface Fields {
   get(key: string): Spot | undefined;
   has(key: string): boolean;
@@ -37,7 +37,7 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
     }
     const value = {
       ...field,
-      spoilt: splitAtComma(desk, spot.node, pair, items[i + 1]) || aliased(desk, field),
+      misread: splitAtComma(desk, spot.node, pair, items[i + 1]) || aliased(desk, field),
     };
     if (known) {
       found.set(name, value);
@@ -139,7 +139,7 @@ export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] |
     const path = `${spot.path}[${i}]`;
     const field: Spot = { path, key: '', node, at: node?.range?.[0] ?? spot.at, misread: false };
     desk.places.set(path, placeOf(desk.text.lines, field.at));
-    return { ...field, spoilt: aliased(desk, field) };
+    return { ...field, misread: aliased(desk, field) };
   });
 }
 
@@ -157,8 +157,8 @@ export function isMapAt(spot: Spot): boolean {
 }
 
 /** The word that stands here, in small letters; undefined where there is none. */
-export function wordOf({ node, misread: spoilt }: Spot): string | undefined {
-  if (spoilt || !isScalar(node) || typeof node.value !== 'string') return undefined;
+export function wordOf({ node, misread }: Spot): string | undefined {
+  if (misread || !isScalar(node) || typeof node.value !== 'string') return undefined;
   return node.value.trim().toLowerCase();
 }
 
