@@ -58,7 +58,7 @@ it('lengths in the words of an edge are those that were written', () => {
   const tube = tubeOnto(round(48.3), [part], 3);
   const preparation = { edge: 'bevel', land: length(1.5) } as const;
   const [land] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
-  expect(land && textsOf(land.leaf.card).join(' ')).toContain('A thin edge is left 1.5mm');
+  expect(land && textsOf(land.leaf.card).join(' ')).toContain('Feather edges are left 1.5mm');
 });
 
 it('a card says once which side of the paper is out, and that of a footprint, which is not to cut by, does not', () => {

@@ -127,7 +127,7 @@ it('a mitre of five pieces says how long its pieces are, and has the inside of t
   expect(said(leaf.card)).toContain('59.67 mm');
   expect(said(leaf.card)).toContain('29.84 mm');
   expect(said(leaf.card)).toContain('11.25° off square');
-  expect(said(leaf.wrap)).toMatch(/inside, throat 20°/);
+  expect(said(leaf.wrap)).toMatch(/inside, short point 20°/);
 });
 
 it('the zones of a slanted plate have the weld angles of its own formula', () => {

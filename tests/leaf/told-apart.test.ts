@@ -34,9 +34,9 @@ function wordOf(drawing: Drawing, start: string): Words {
   return found;
 }
 
-it('heel and throat, too near for words between them, each have a name on a line of their own', () => {
+it('heel and short point, too near for words between them, each have a name on a line of their own', () => {
   const { leaf } = endB();
-  const [heel, throat] = ['heel', 'throat'].map((name) => boxOfWords(wordOf(leaf.wrap, name)));
+  const [heel, throat] = ['heel', 'short point'].map((name) => boxOfWords(wordOf(leaf.wrap, name)));
   if (!heel || !throat) throw new Error('two names');
   const lines = strokesOf(leaf.wrap, 'guide').filter(({ path }) => {
     const [to] = path.pieces;

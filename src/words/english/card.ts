@@ -17,12 +17,12 @@ export const card = {
     angle: say`angle`,
     cut: say`cut`,
     pieces: say`pieces`,
-    clock: say`clock`,
+    clock: say`clocking`,
     offset: say`offset`,
     shift: say`shift`,
     rotation: say`rotation`,
     length: say`length`,
-    twist: say`twist`,
+    twist: say`rotation`,
     workPoints: say`work points`,
     longPoints: say`long points`,
     blank: say`blank`,
@@ -42,14 +42,14 @@ export const card = {
   end: (end: 'A' | 'B'): Said => say`end ${end}`,
   /** Wrapped with its printed side in, a leaf cuts the opposite hand. */
   printedSideOut: say`wrap printed side out`,
-  notOnTheLeaf: say`Had no room on the leaf:`,
+  notOnTheLeaf: say`not on the leaf:`,
   item: (phrase: Said): Said => say`– ${phrase}`,
   /** By its place in the end's list, from 1. */
   headerName: (number: number): Said => say`header ${number}`,
   /** Names the header where an end has several. */
   ofHeader: (name: Said, phrase: Said): Said => say`${name}: ${phrase}`,
 
-  twist: (twist: Radians): Said => say`${quantities.twist(twist)}, from heel A to heel B`,
+  twist: (twist: Radians): Said => say`A to B: ${quantities.twist(twist)}`,
   stock: (blank: Mm, units: Units): Said => say`${sawn(blank, units)} of stock`,
   root: (root: Length): Said => say`${written(root)}, taken off along the tube`,
   girth: (girth: Mm, units: Units): Said =>
@@ -58,7 +58,7 @@ export const card = {
 
   edge: {
     bevel: (inner: Said, land: Length | undefined): Said =>
-      say`bevel: ${TO_THE_LINE}; ${inner}.${land ? say` A thin edge is left ${written(land)} thick.` : say``}`,
+      say`bevel: ${TO_THE_LINE}; ${inner}.${land ? say` Feather edges are left ${written(land)} thick.` : say``}`,
     fromInside: (standOff: Mm, units: Units): Said =>
       say`square, torch held radially: ${TO_THE_LINE}. Stands off ${both(standOff, units)}: fill with weld.`,
     square: say`square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.`,
@@ -82,8 +82,8 @@ export const card = {
   turned: (clock: Radians): Said => {
     const beyond = clock - Math.PI;
     if (Math.abs(beyond) < 1e-9) return say`opposite the spine, at 180°`;
-    if (beyond < 0) return say`${angle(clock)} to the right of the spine`;
-    return say`${angle(2 * Math.PI - clock)} to the left of the spine, at ${angle(clock)}`;
+    if (beyond < 0) return say`${angle(clock)} right of the spine`;
+    return say`${angle(2 * Math.PI - clock)} left of the spine, at ${angle(clock)}`;
   },
   onTheSpine: say`on the spine`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,

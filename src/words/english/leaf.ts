@@ -24,11 +24,11 @@ export const leaf = {
   /** In the least room. */
   nameAndEnd: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
   letter: (end: 'A' | 'B'): Said => say`${end}`,
-  make: (copies: number): Said => say`cut ${copies}`,
+  make: (copies: number): Said => say`make ${copies}`,
   toJoint: say`to joint`,
   waste: say`waste`,
   cutToTheMiddle: say`cut to the middle of the line`,
-  throat: say`throat`,
+  throat: say`short point`,
   longPoint: say`long point`,
   spine: say`spine 0°`,
   /** Where stations are mm round the outside. */

@@ -42,7 +42,7 @@ export const sheets = {
         ' · ',
       ),
     taping: (rows: number, columns: number, alone: boolean): Said =>
-      alone ? taping(rows, columns) : say`First cut off what else lies here. ${taping(rows, columns)}`,
+      alone ? taping(rows, columns) : say`Trim off other items first. ${taping(rows, columns)}`,
     /** Longest first. */
     trim: (sheet: number, rowFirst: boolean): readonly Said[] => {
       const first = rowFirst ? say`tape the row first, then ` : say``;
@@ -63,7 +63,7 @@ export const sheets = {
 };
 
 function taping(rows: number, columns: number): Said {
-  if (rows === 1) return say`Tape from left to right: trim on the trim line, lay on the line that says so.`;
-  if (columns === 1) return say`Tape from the foot up: trim on the trim line, lay on the line that says so.`;
+  if (rows === 1) return say`Tape from left to right: trim on the trim line, tape to the marked line.`;
+  if (columns === 1) return say`Tape from the foot up: trim on the trim line, tape to the marked line.`;
   return say`Tape each row from left to right; then trim its foot and lay it on the row below.`;
 }
