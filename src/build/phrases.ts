@@ -65,7 +65,7 @@ function isText(node: ts.Node): node is ts.LiteralLikeNode {
 
 /** Errors that only a mistake of the program throws are read by its makers. */
 function isOurFault(node: ts.Node): boolean {
-  return ts.isNewExpression(node) && /^(Range|Type)?Error$/.test(node.expression.getText());
+  return ts.isNewExpression(node) && /Error$/.test(node.expression.getText());
 }
 
 /** A path is put together by `join`, and what its folders are called is not said. */

@@ -4,7 +4,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
 import { type Furniture, furnish, type SheetWords } from './furniture.ts';
-import { CardTooLarge, type Filling, type PackStrategy, pack, type Shape, shapeOf } from './pack.ts';
+import { CardSizeError, type Filling, type PackStrategy, pack, type Shape, shapeOf } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
@@ -68,12 +68,12 @@ function table(
   leaves: readonly Leaf[],
   page: Page,
   named: SheetWords,
-): { page: Page; furniture: Furniture; shapes: Shape[] } | { error: CardTooLarge } {
+): { page: Page; furniture: Furniture; shapes: Shape[] } | { error: CardSizeError } {
   const furniture = furnish(page, named);
   try {
     return { page, furniture, shapes: leaves.map((leaf) => shapeOf(leaf, furniture.content, named.words)) };
   } catch (error) {
-    if (error instanceof CardTooLarge) return { error };
+    if (error instanceof CardSizeError) return { error };
     throw error;
   }
 }

@@ -45,7 +45,7 @@ export interface TileSpot {
 }
 
 /** A card that no sheet of one way to lie takes, not even in pieces. */
-export class CardTooLarge extends RangeError {}
+export class CardSizeError extends RangeError {}
 
 /** How a leaf goes on sheets of one size: whole, in the turns it fits (the best first), or in tiles; its card with it. */
 export type Shape = WholeShape | TiledShape;
@@ -102,7 +102,7 @@ function cardsOf({ card, title }: Leaf, content: Box, { sheets }: Language): Car
   return cardPieces(card, sheets.more(title), room).map((drawing) => {
     const turn = turnsIn(content, drawing)[0];
     if (turn !== undefined) return { drawing, turn };
-    throw new CardTooLarge(
+    throw new CardSizeError(
       `The card of "${title}" is ${across(card.box).toFixed(1)} x ${upright(card.box).toFixed(1)} mm and a sheet has room ` +
         `for ${room.width.toFixed(1)} x ${room.height.toFixed(1)} mm.`,
     );
