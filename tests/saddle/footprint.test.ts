@@ -90,6 +90,7 @@ describe(`the footprint on the header, seed ${SEED}`, () => {
     }
   });
 
+  // A rule of the old sheet-metal pattern books (their text seen); the line is the closed form that the program uses too.
   it("is as long as the outside line on the tube: the pattern books' rule of the girth round the hole", () => {
     for (const ask of JOINTS) {
       const cope = copeOf(ask);

@@ -215,3 +215,12 @@ function keptWithin(inside: number, coordinate: number): number {
 function modulo(station: number, turn: number): number {
   return ((station % turn) + turn) % turn;
 }
+
+/** Whether the tube's outside touches what it lands on all round, as far as a ring of 360 stations shows. */
+export function touchesAllRound(ask: AskedEnd): boolean {
+  const headers = ask.parts.map((part) => partAt('A', part));
+  const { turn, at } = wallOf(ask);
+  return Array.from({ length: 360 }, (_, i) => (i * turn) / 360).every(
+    (station) => landingOnAll(headers, ...at(station, 0)).contact,
+  );
+}

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dihedralAt } from '../../src/saddle/dihedral.ts';
 import { landLine } from '../../src/saddle/lines.ts';
-import { jointUnderTest, linesUnderTest } from './joint-under-test.ts';
+import { jointUnderTest, linesUnderTest } from '../outside/joint-under-test.ts';
 import {
   between,
   JOINT_KINDS,
@@ -10,7 +10,7 @@ import {
   randomJoint,
   SEED,
   spell,
-} from './random-joints.ts';
+} from '../outside/random-joints.ts';
 
 // That A and B share one formula is not shown here but by the brute force, which builds each end from its own frame.
 

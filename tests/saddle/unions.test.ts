@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { howMany } from '../count.ts';
-import { jobFileOf, linesOf as linesThrough, randomEnd } from './asked-as-job.ts';
-import { type AskedEnd, type AskedPart, turnOf } from './asked-in-degrees.ts';
-import { between, type Random, randomFrom, SEED } from './random-joints.ts';
+import { jobFileOf, linesOf as linesThrough, randomEnd } from '../outside/asked-as-job.ts';
+import { type AskedEnd, type AskedPart, turnOf } from '../outside/asked-in-degrees.ts';
+import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 
 const NAMES = ['outside', 'inside', 'square'] as const;
 const JOINTS = howMany({ short: 8, deep: 30 });
