@@ -21,7 +21,9 @@ export interface Warning {
 
 /** Branch angle for a sound weld at the heel: AISC 360 table K2.1A (secondary). */
 const LEAST_HEEL = radians(30);
+/** Below this an edge is as thin as a knife's, and burns away: common practice, no source. */
 const KNIFE_EDGE = radians(15);
+/** More than this is filed for long: common practice, no source. */
 const MOST_STAND_OFF: Mm = 1;
 /** A 1/16 in filler rod goes in: common practice, no source. */
 export const ROD: Mm = 1.6;

@@ -41,6 +41,7 @@ describe('wider: the tube is larger than the header', () => {
   });
 });
 
+// AISC 360 table K2.1A (secondary).
 describe('heel-angle: under 30 degrees', () => {
   test.each([
     [30, false],
@@ -53,6 +54,7 @@ describe('heel-angle: under 30 degrees', () => {
   });
 });
 
+// 15 degrees: common practice, no source.
 describe('feather: thinner than 15 degrees', () => {
   // At 90 degrees with no offset the thinnest place is the side, where the wedge is acos(r / R).
   const at = (thin: number): Ask => ({ ...GOOD, angle: 90, od: 60 * Math.cos(thin / degrees) });
@@ -80,6 +82,7 @@ describe('feather: thinner than 15 degrees', () => {
   });
 });
 
+// 1 mm: common practice, no source.
 describe('stand-off: over 1 mm on the outside line', () => {
   // At 90 degrees with no offset the wall lands at sqrt(R^2 - (rho sin phi)^2): most is between inside and outside at
   // the sides. R = 25, r = 20: sqrt(625 - 400) = 15 outside, so 16 inside: ri^2 = 625 - 256 = 369, t = 20 - sqrt(369).
@@ -112,6 +115,7 @@ describe('stand-off: over 1 mm on the outside line', () => {
   });
 });
 
+// A 1/16 in filler rod: common practice, no source.
 describe('gap: over 1.6 mm stays', () => {
   // At 90 degrees with no offset a square face lies on the inside line and touches all round; at the sides its outer
   // edge is sqrt(R^2 - ri^2) up and r aside: gap sqrt(R^2 - ri^2 + r^2) - R. R = 25, r = 20: 1.6 where

@@ -207,6 +207,7 @@ describe('the footprint of a tube of 50 on a round header of 80, at 55 degrees, 
     expect(Math.abs(Number(words?.[1]) - long)).toBeLessThan(0.05);
   });
 
+  // 25 mm: common practice, no source.
   it('has the clean-to line 25 mm outside, and no nearer', () => {
     const { each, points } = drawn('A');
     const [leaf] = each.footprints;

@@ -3,7 +3,7 @@ import { readGauge } from '../../src/measure/gauge.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../../src/measure/sizes/gauge.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 
-// Birmingham gauge, wall in inches, as tube makers publish it; 25.4 mm to the inch, multiplied by hand.
+// Birmingham gauge, wall in inches, as tube makers publish it (seen; no standard read); 25.4 mm to the inch, multiplied by hand.
 test.each([
   ['16 BWG', 1.651],
   ['16BWG', 1.651],

@@ -5,7 +5,7 @@ import { dot, headerFrame, less, type Point } from './solids/implicit-solids.ts'
 
 describe('the pattern’s curve is as long as the hole’s curve on the header', () => {
   // "The girth around the hole should be the same as the length of curve on pattern": a rule of the old sheet-metal
-  // pattern books (seen). The lengths were derived by a second program; printed to 1e-5 mm.
+  // pattern books (their text seen). The lengths were derived by a second program; printed to 1e-5 mm.
   test.each([
     { R: 30, r: 20, angle: 90, e: 0, length: 130.12891 },
     { R: 30, r: 20, angle: 60, e: 0, length: 140.33302 },

@@ -48,7 +48,7 @@ describe('setbacks at stations from the heel, 22.5 degrees apart', () => {
 
 describe('shop examples', () => {
   test('NPS 8 schedule 40 set on NPS 12 at 90 degrees, laid out from the inside of the branch', () => {
-    // A trade worked example (secondary source, tolerance 0.02 mm): R 161.9, r 101.37; depth from the long point at
+    // A trade worked example (secondary source, its title not kept; tolerance 0.02 mm): R 161.9, r 101.37; depth from the long point at
     // 22.5, 45, 67.5 and 90 degrees from the heel's plane.
     const { outside } = linesUnderTest(tableJoint(161.9, 101.37, 90));
     const depths = [22.5, 45, 67.5, 90].map((phi) => outside(0).setback - outside(phi * DEGREE).setback);

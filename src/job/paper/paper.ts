@@ -15,7 +15,7 @@ export interface Paper {
   readonly roll?: true;
 }
 
-/** ISO 216, ANSI/ASME Y14.1 (letter, tabloid), and the sizes United States offices and architects use beside them. */
+/** ISO 216, ANSI/ASME Y14.1 (letter, tabloid), and the sizes United States offices and architects use beside them: from memory. */
 export const PAPERS: readonly Paper[] = [
   { name: 'letter', width: 215.9, height: 279.4 },
   { name: 'A4', width: 210, height: 297 },

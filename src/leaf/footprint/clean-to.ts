@@ -3,7 +3,7 @@ import type { Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
 import type { Mm } from '../../measure/units.ts';
 
-/** How far outside a footprint paint, zinc and scale are taken off before welding, mm. */
+/** How far outside a footprint paint, zinc and scale are taken off before welding, mm: common practice, no source. */
 export const CLEAN: Mm = 25;
 
 const RAYS = 180;

@@ -1,6 +1,6 @@
 /**
  * Birmingham (Stubs' iron wire) gauge, by which tube walls are named: thousandths of an inch. Neither the standard
- * wire gauge nor a sheet gauge, whose 16 is another thickness each.
+ * wire gauge nor a sheet gauge, whose 16 is another thickness each. From the tables that tube makers publish (seen; no standard read).
  */
 export const BIRMINGHAM_THOUSANDTHS: ReadonlyMap<number, number> = new Map([
   [7, 180],

@@ -224,6 +224,7 @@ function short(mm: Mm, units: Units): Said {
 export const lists = {
   cautions: {
     title: say`Before you begin`,
+    // Half an hour of watching: 29 CFR 1910.252(a)(2)(iii)(B), from memory. 25 mm of bare steel: common practice, no source.
     notes: [
       say`Measure the bars of a sheet before you cut by it. Guard eyes, ears, hands and lungs; cut edges are sharp.`,
       say`Hot work sets things alight: clear away what burns, and stay at least 30 minutes after the last of it, longer where your rules ask it. Fumes of zinc and plating are poisonous: strip both 25 mm (1 in) back from the weld, inside and out, outdoors or with extraction and a respirator; never heat cadmium plating. Vent a sealed tube before you weld it.`,
