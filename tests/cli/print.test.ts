@@ -6,7 +6,7 @@ import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
-import { asProcess, copeleaf, copeleafBytes, folderWith, namesIn } from './run-command.ts';
+import { copeleaf, copeleafBytes, folderWith, namesIn } from './run-command.ts';
 
 /** A point is 1/72 in (ISO 32000-1, 8.3.2.3). ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: letter is 8.5 x 11 in. */
 const PAPERS = {
@@ -102,15 +102,8 @@ describe.each(['letter', 'A4'] as const)('a job printed on %s', (paper) => {
     expect(`${preferences.get(key('PickTrayByPDFSize'))}`).toBe('true');
   });
 
-  it('comes out byte for byte the same a second time, from the built command', () => {
-    const folder = folderWith({ 'job.yaml': JOB });
-    const { code, bytes, err } = asProcess(folder, ['print', 'job.yaml', '--paper', paper]);
-    expect({ code, out: `${bytes}`, err }).toEqual({
-      code: 0,
-      out: '',
-      err: expect.stringMatching(/^job\.pdf: /),
-    });
-    expect(readFileSync(join(folder, 'job.pdf')).equals(pdf)).toBe(true);
+  it('comes out byte for byte the same a second time', async () => {
+    expect((await printed(JOB, '--paper', paper)).equals(pdf)).toBe(true);
   });
 
   it('carries the job file, byte for byte', async () => {

@@ -39,7 +39,7 @@ async function fillBrace(page: Page): Promise<void> {
 
 /**
  * Everything of the page as it stands is reached by Tab both ways, with the focus in sight, and what is in this place of it does what
- * it is for.
+ * it is for; in a short run, some of what is there.
  */
 async function everything(page: Page, within?: Stop['place']): Promise<void> {
   expect(await pressableOnly(page)).toEqual([]);
@@ -53,9 +53,10 @@ async function everything(page: Page, within?: Stop['place']): Promise<void> {
   const inOrder = [...places.slice(begins), ...places.slice(0, begins)];
   expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
   if (within === undefined) expect(unreached(await walk(page, 'Shift+Tab'))).toEqual([]);
-  for (const { all, at } of there) {
+  const own = there.filter(({ all, at }) => within === undefined || all[at]?.place === within);
+  for (const { all, at } of someOf(own, { short: 16 })) {
     const stop = all[at];
-    if (!stop || (within !== undefined && stop.place !== within)) continue;
+    if (!stop) continue;
     await unfold(page, all, at);
     await reachPlace(page, at);
     await act(page, stop);
