@@ -10,7 +10,7 @@ import { complain, type Desk, type Spot } from './text/desk.ts';
  * header's centre line comes nearest the heel. With an obtuse angle the heel is half a turn from the clock.
  */
 export function markedClock(angle: Angle): Angle {
-  return { rad: angle.rad <= Math.PI / 2 ? 0 : Math.PI, wrote: 'mark', unit: 'deg' };
+  return { rad: angle.rad <= Math.PI / 2 ? 0 : Math.PI, wrote: 'mark', opposite: 'mark', unit: 'deg' };
 }
 
 /** Why a rotation can't be marked here, and what to write instead; undefined where it can. */

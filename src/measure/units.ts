@@ -30,6 +30,8 @@ export interface Angle {
   readonly unit: AngleUnit;
   /** The words are not the angle itself but what was measured: `rise 7in, run 12in`. */
   readonly byName?: true;
+  /** Its words on the opposite hand, where they are not the same with the other sign: `arc -9.7mm`. */
+  readonly opposite?: string;
   /** As of a length. */
   readonly readings?: readonly Said[];
 }

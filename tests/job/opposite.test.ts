@@ -19,6 +19,16 @@ test.each([
   expect(mirroredTube(braceWith(drawn))).toEqual(braceWith(opposite));
 });
 
+test.each([
+  ['9.7mm', 'arc -9.7mm'],
+  ['-9.7', 'arc 9.7 mm'],
+])('a clocking measured as an arc of %s is, on the opposite hand, %s', (arc, words) => {
+  const tube = braceWith(`clock: { arc: ${arc} }`);
+  const { A } = mirroredTube(tube).ends;
+  expect(A).toMatchObject({ parts: [{ clock: { wrote: words } }] });
+  expect(mirroredTube(mirroredTube(tube))).toEqual(tube);
+});
+
 test('the opposite of the opposite is the tube', () => {
   const tube = braceWith('clock: 35deg, offset: -3/32in, seam: 90');
   expect(mirroredTube(mirroredTube(tube))).toEqual(tube);

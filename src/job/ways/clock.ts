@@ -1,5 +1,6 @@
 import type { Angle, Mm } from '../../measure/units.ts';
 import type { TubeSection } from '../job.ts';
+import { mirroredLength } from '../mirrored.ts';
 import { tubeFactsOf } from '../sections.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
@@ -36,12 +37,9 @@ function arcWay(section: TubeSection | undefined): Way<Angle> {
       if (!arc || !section) return undefined;
       const outline = tubeFactsOf(section).outline();
       if (Math.abs(arc.mm) > outline.girth) return tooFarRound(desk, at('arc'), outline.girth);
-      return {
-        rad: outline.directionOf(arc.mm),
-        wrote: desk.words.job.ways.arc(arc),
-        unit: 'deg',
-        byName: true,
-      };
+      const words = desk.words.job.ways;
+      const [wrote, opposite] = [words.arc(arc), words.arc(mirroredLength(arc))];
+      return { rad: outline.directionOf(arc.mm), wrote, opposite, unit: 'deg', byName: true };
     },
   };
 }
