@@ -112,7 +112,7 @@ function namesOf(draws: readonly Draw[], short: number): readonly [string, Draw]
 }
 
 describe('gap and sensitivity as sampled solids have them, edge square', () => {
-  test.each(namesOf(drawEach(JOINT_KINDS, 'A'), 4))('from outside, %s', (_, draw) => {
+  test.each(namesOf(drawEach(JOINT_KINDS, 'A'), 3))('from outside, %s', (_, draw) => {
     const { joint } = draw;
     const { report } = endUnderTest(askOf(joint), SQUARE);
     const pipe = pipeOf(joint);

@@ -86,7 +86,7 @@ function tellsAll(text: string): boolean {
   return complaints.length > 0;
 }
 
-const DAMAGED = howMany({ short: 1_000, deep: 10_000 });
+const DAMAGED = howMany({ short: 600, deep: 10_000 });
 const TEXTS = howMany({ short: 300, deep: 3_000 });
 
 test(`${DAMAGED} damaged jobs are read or refused, each mistake with its place and its way out`, () => {

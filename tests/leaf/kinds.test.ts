@@ -15,7 +15,7 @@ import {
 import { angle, dice, length, PAPER } from './random-tubes.ts';
 
 const SEED = 4711;
-const JOBS = howMany({ short: 25, deep: 150, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 18, deep: 150, asked: 'LEAF_JOBS' });
 
 function only(tube: Parameters<typeof kindCasesOf>[0]): KindCase {
   const [first] = kindCasesOf(tube);

@@ -10,7 +10,7 @@ import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisi
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
 const SEED = 20260;
-const JOBS = howMany({ short: 60, deep: 400, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 40, deep: 400, asked: 'LEAF_JOBS' });
 
 /** A brace of the kayak trailer: oblique, on a larger header, the second end offset and turned. */
 const BRACE: Ask = {
@@ -128,7 +128,7 @@ describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
 
   it('the opposite hand has the mirror image of the cut of its twin', () => {
     const twins = cases.filter(({ solution }) => solution.hand === 'opposite');
-    expect(twins.length).toBeGreaterThan(20);
+    expect(twins.length).toBeGreaterThan(JOBS / 20);
     for (const twin of twins) {
       const first = cases.find(({ ask, end }) => ask === twin.ask && end === twin.end);
       if (!first) throw new Error('no twin');
