@@ -8,6 +8,7 @@ import {
   FROM_INSIDE,
   reportOn,
   SQUARE,
+  tubeWith,
   tubeWithEnds,
   withLand,
 } from './ends-under-test.ts';
@@ -38,6 +39,11 @@ describe('wider: the tube is larger than the header', () => {
     expect(codesFor({ ...GOOD, onto: 30 }, SQUARE)).not.toContain('wider');
     expect(codesFor({ ...GOOD, onto: 30 - 1e-6 }, SQUARE)).toContain('wider');
     expect(codesFor({ ...GOOD, onto: 30 + 1e-6 }, SQUARE)).not.toContain('wider');
+  });
+
+  test('is told by how much', () => {
+    const { warnings } = reportOn(tubeWith({ ...GOOD, onto: 26.5 }, SQUARE));
+    expect(warnings.find(({ code }) => code === 'wider')?.text).toMatch(/\b3\.5 mm/);
   });
 });
 

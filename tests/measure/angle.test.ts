@@ -45,6 +45,7 @@ describe('what is no angle is refused with its reason', () => {
     ['60°30', 'no sign'],
     ["60°70'", '60 minutes'],
     ["60.5°30'", 'decimals'],
+    [`60°30.5'15"`, 'decimals'],
     ['60°15"', 'more than one'],
     ['1rad 2', 'more than one'],
     ['60 30', 'several'],

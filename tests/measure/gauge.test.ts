@@ -46,7 +46,9 @@ test.each([
   ['0 BWG', '7 BWG'],
 ])('%s is not in the table, and %s is the nearest that is', (text, nearest) => {
   const reading = readGauge(text, 'mm');
-  expect(reading?.ok === false && ENGLISH.faults.said(reading.fault).instead).toContain(nearest);
+  const said = reading?.ok === false ? ENGLISH.faults.said(reading.fault) : undefined;
+  expect(said?.instead).toContain(nearest);
+  expect(`${said?.why} ${said?.instead}`).toMatch(/\b7\b.*\b20\b/);
 });
 
 test.each(['2.4', '.095in', '16', '', 'BWG', '16 mm', '16 bags'])('%s names no gauge', (text) => {

@@ -91,6 +91,7 @@ describe('a spelling with two meanings is refused with both', () => {
     ['1.234,5', '1.2345', '1234.5'],
     ['1,234.5', '1.2345', '1234.5'],
     ['1,234,567', '1.234567', '1234567'],
+    [',125,5', '0.1255', '1255'],
   ])('%s may be %s or %s', (text, decimal, grouped) => {
     const reading = readLength(text, 'mm');
     expect(reading).toMatchObject({ ok: false, read: text });
@@ -131,6 +132,7 @@ describe('what is no length is refused with its reason', () => {
     ['5 мм', 'мм'],
     ['1m 20cm', 'more than one'],
     ['3in 2ft', 'more than one'],
+    ['2ft 3in 1in', 'more than one'],
     ["2' 3", 'no unit'],
     ['2.5ft 3in', 'whole'],
     ['99999999', 'kilometre'],

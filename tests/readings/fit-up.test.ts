@@ -119,3 +119,21 @@ describe('what is only marked is left out of the data, and named', () => {
     }
   });
 });
+
+// At 90 degrees, R the header's radius and r = 20 the tube's: the throat is R, the long point sqrt(R^2 - r^2). Turned so that B's
+// throat comes to lie on A's long point, R = 30 and 25 take sqrt(500) + 25 off one line; the other way it is 30 + 15.
+test('the shortest line left on a tube whose end B can still be turned is that of the worst turn', () => {
+  const end = (header: number) => `onto: { od: ${2 * header} }, angle: 90`;
+  const [solution] = solveJob(
+    readSample(`copeleaf: 1
+tube:
+  od: 40
+  wall: 2
+  between: 400
+  ends:
+    A: { ${end(30)} }
+    B: { ${end(25)}, clock: mark }
+`),
+  );
+  expect(solution?.lengths?.shortest).toBeCloseTo(400 - (Math.sqrt(500) + 25), 9);
+});
