@@ -17,11 +17,11 @@ export interface WeldCorner {
 const STATIONS = 96;
 
 /** Undefined where the tube's outside touches the header nowhere. */
-export function dihedralsOf({ joint, outside, end }: Cope): Dihedrals | undefined {
+export function dihedralsOf({ joint, touching, end }: Cope): Dihedrals | undefined {
   const clock = clockStation(joint, end);
   const extreme = (sign: 1 | -1): Peak | undefined =>
     highestOf(
-      (station) => (outside(station).contact ? sign * dihedralAt(joint, station) : Number.NEGATIVE_INFINITY),
+      (station) => (touching(station).contact ? sign * dihedralAt(joint, station) : Number.NEGATIVE_INFINITY),
       joint.section.turn,
       clock,
       STATIONS,

@@ -1,20 +1,21 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
+import { toCut } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
 
 /** The cut face of an end: at a station, the setback at which its metal begins by depth in from the outside. */
 export type Face = (station: number) => (depth: Mm) => Mm;
 
 /**
- * The face that this edge preparation leaves, its root gap closed up again. A bevel follows the header from the outer
- * edge to the inner. An edge with a land does too, but for that land, which nowhere reaches past the line that is cut to: a
+ * The face that this edge preparation leaves. A bevel follows the header, or the one that is larger by the root gap, from
+ * the outer edge to the inner. An edge with a land does too, but for that land, which nowhere reaches past the line that is cut to: a
  * thin ear is square there, a sound side is not cut back. A square face keeps one setback through the wall.
  */
 export function cutFaceOf(cope: Cope): Face {
-  const { preparation, root } = cope.end;
-  const gap = root?.mm ?? 0;
-  const follow: Face = (station) => (depth) => meetAt(cope.joint, station, depth).setback;
-  const square = (station: number): Mm => cope.cut(station).setback - gap;
+  const { preparation } = cope.end;
+  const joint = toCut(cope.joint);
+  const follow: Face = (station) => (depth) => meetAt(joint, station, depth).setback;
+  const square = (station: number): Mm => cope.cut(station).setback;
   if (preparation.edge === 'square') {
     return (station) => {
       const setback = square(station);

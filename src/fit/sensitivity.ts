@@ -1,11 +1,11 @@
 import type { CopedEnd, Part, TubeSection } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { type Joint, jointOf } from '../saddle/joint.ts';
+import { type Joint, jointOf, toCut } from '../saddle/joint.ts';
 import { cutFaceOf, type Face, scaledFace } from './face.ts';
 import { touches, widestGap } from './gap.ts';
 import { slideToTouch } from './seat.ts';
-import { sideLimitsOf } from './side-limits.ts';
+import { allSideLimitsOf } from './side-limits.ts';
 
 /** What gap opens, in mm beyond the undisturbed one, if one measurement is off by a full step. */
 export interface Sensitivity {
@@ -19,11 +19,15 @@ export interface Sensitivity {
   readonly scale: Mm;
 }
 
-/** The worse sign of each step, after the end is slid along its axis until it touches. */
-export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, gap: Mm): Sensitivity {
+/**
+ * The worse sign of each step, after the end is slid along its axis until it touches, or with a root gap until that is
+ * left where it is least.
+ */
+export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, seated: Mm): Sensitivity {
   const face = cutFaceOf(cope);
   const turn = cope.joint.section.turn;
-  const sideLimits = sideLimitsOf(cope.joint, wall);
+  const sideLimits = allSideLimitsOf(cope.joint, wall);
+  const gap = cope.joint.rooted ? opening(cope.joint, cope.joint, face, wall, sideLimits) : seated;
   const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
     worse((sign) => {
       const end = movedEnd(cope.end, (part) => change(part, sign));
@@ -59,10 +63,10 @@ function movedEnd(end: CopedEnd, change: (part: Part) => Part): CopedEnd | undef
 
 /** The widest gap where both the header meant and the header met are touched. */
 function opening(meant: Joint, met: Joint, face: Face, wall: Mm, ofFace: readonly number[]): Mm {
-  const sideLimits = [...ofFace, ...sideLimitsOf(met, wall)];
+  const sideLimits = [...ofFace, ...allSideLimitsOf(met, wall)];
   const meantTouches = touches(meant);
   const metTouches = touches(met);
-  const slide = slideToTouch(met, face, wall, sideLimits);
-  return widestGap(met, face, slide, (station) => meantTouches(station) && metTouches(station), sideLimits)
-    .mm;
+  const counts = (station: number): boolean => meantTouches(station) && metTouches(station);
+  const slide = slideToTouch(toCut(met), face, wall, sideLimits);
+  return widestGap(toCut(met), face, slide, counts, sideLimits).mm;
 }

@@ -16,6 +16,12 @@ export function sideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
   return layers.flatMap((layer) => sideLimitsOfLine(wallLine(joint, layer * wall), joint.section.turn));
 }
 
+/** Those of the headers themselves, and of the ones that are larger by the root gap. */
+export function allSideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
+  const { rooted } = joint;
+  return [...sideLimitsOf(joint, wall), ...(rooted ? sideLimitsOf(rooted, wall) : [])];
+}
+
 /** The stations, in [0, turn), where one line begins or ceases to touch: between samples of a ring, by halving. */
 export function sideLimitsOfLine(line: Line, turn: number): readonly number[] {
   const step = turn / STATIONS;

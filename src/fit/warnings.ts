@@ -69,9 +69,9 @@ function pastTheSide(section: TubeSection, { onto, offset }: Part): Mm | undefin
   return Math.abs(offset.mm) + radius - headerFactsOf(onto).across;
 }
 
-function missesSomewhere({ joint, outside }: Cope): boolean {
+function missesSomewhere({ joint, touching }: Cope): boolean {
   const { turn } = joint.section;
-  return Array.from({ length: 720 }, (_, i) => outside((i * turn) / 720)).some(({ contact }) => !contact);
+  return Array.from({ length: 720 }, (_, i) => touching((i * turn) / 720)).some(({ contact }) => !contact);
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */

@@ -118,7 +118,7 @@ export interface CopedEnd {
   /** What the end lands on; more than one header is their union. */
   readonly parts: readonly [Part, ...Part[]];
   readonly preparation: Preparation;
-  /** The gap meant for the weld, taken off along the tube's axis; from 0 to under 10 mm. */
+  /** The gap meant for the weld, the same all round, square to the header's surface; from 0 to under 10 mm. */
   readonly root?: Length;
   /** Where the leaf's seam is, if the job says so: a station, or where these are mm round the outside such a length. */
   readonly seam?: Angle | Length;

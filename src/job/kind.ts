@@ -23,8 +23,8 @@ export interface HeaderFacts {
   readonly mirrored: Header;
   /** What it looks like, in mm. */
   shape(): HeaderShape;
-  /** As a solid in the frame of an end that meets it so. */
-  solid(angle: Radians, offset: Mm): Solid;
+  /** As a solid in the frame of an end that meets it so; and larger by a root gap, square to its surface. */
+  solid(angle: Radians, offset: Mm, root: Mm): Solid;
 }
 
 /** What a header looks like, and how paper is wrapped round it. */

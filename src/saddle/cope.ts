@@ -4,7 +4,7 @@ import { breaksOf } from './breaks.ts';
 import { type Curve, traceCurve } from './curve.ts';
 import { type Extremes, extremesOf } from './extremes.ts';
 import { type FitUpMarks, fitUpOf } from './fit-up.ts';
-import { type Joint, jointOf } from './joint.ts';
+import { type Joint, jointOf, toCut } from './joint.ts';
 import type { Line } from './line.ts';
 import { landLine, squareLine, wallLine } from './lines.ts';
 import { wrapStation } from './peaks.ts';
@@ -21,7 +21,9 @@ export interface Cope extends Extremes {
   readonly kind: 'coped';
   readonly end: CopedEnd;
   readonly joint: Joint;
-  /** Where the tube's outer surface touches the header. */
+  /** Where the tube's outer surface, prolonged, touches the header itself, whatever gap is meant. */
+  readonly touching: Line;
+  /** Where it touches the header that is larger by the root gap, as the lines that follow are taken. */
   readonly outside: Line;
   /** With a wall only: how thick it is. */
   readonly thickness?: Mm;
@@ -43,22 +45,25 @@ export interface Cope extends Extremes {
 export function solveEnd(tube: Tube, end: End): EndSolution {
   if (end.kind === 'plain') return { kind: 'plain' };
   const joint = jointOf(tube.section, end);
-  const outside = wallLine(joint, 0);
+  const lined = toCut(joint);
+  const touching = wallLine(joint, 0);
+  const outside = wallLine(lined, 0);
   const walled = tube.wall && {
-    inside: wallLine(joint, tube.wall.mm),
-    square: squareLine(joint, tube.wall.mm),
+    inside: wallLine(lined, tube.wall.mm),
+    square: squareLine(lined, tube.wall.mm),
     thickness: tube.wall.mm,
   };
-  const edges = rootedEdges(edgesOf(joint, end.preparation, outside, walled), end.root?.mm ?? 0);
+  const edges = edgesOf(joint, end.preparation, outside, walled);
   const { turn } = joint.section;
   const breaks = breaksOnCope({ end, joint, ...walled }, edges.cut);
   const extremes = extremesOf(edges.cut, turn, clockStation(joint, end), breaks, ringOf(end.preparation));
   const heel = heelOf(end.parts);
-  const fitUp = fitUpOf(end, { joint, outside, ...heel });
+  const fitUp = fitUpOf(end, { joint, touching, ...heel });
   return {
     kind: 'coped',
     end,
     joint,
+    touching,
     outside,
     ...walled,
     ...edges,
@@ -76,18 +81,6 @@ function ringOf(preparation: Preparation): number | undefined {
 interface Edges {
   readonly cut: Line;
   readonly other?: Line;
-}
-
-/** A root gap for the weld is taken off along the tube's axis, all round alike. */
-function rootedEdges(edges: Edges, root: Mm): Edges {
-  if (root === 0) return edges;
-  const back = (line: Line): Line => {
-    return (station) => {
-      const point = line(station);
-      return { ...point, setback: point.setback + root };
-    };
-  };
-  return { cut: back(edges.cut), ...(edges.other && { other: back(edges.other) }) };
 }
 
 interface Walled {
@@ -123,7 +116,7 @@ function breaksOnCope(
 ): readonly number[] {
   const [first, second] = end.parts;
   if (!second && first.onto.kind === 'round' && joint.section.corners.length === 0) return [];
-  return breaksOf(joint, line, thickness);
+  return breaksOf(toCut(joint), line, thickness);
 }
 
 /** A line of the cope as Bézier pieces once round from this station, within 0.002 mm on a flat of `scale` mm a radian. */

@@ -20,7 +20,7 @@ export interface FitUpMarks extends FitUp {
 /** What is known of an end so far. A union has no heel, and no marks. */
 interface Fitted {
   readonly joint: Joint;
-  readonly outside: Line;
+  readonly touching: Line;
   readonly heel?: Radians;
 }
 
@@ -37,7 +37,7 @@ export function fitUpOf({ fitUp }: CopedEnd, fitted: Fitted): FitUpMarks | undef
 /** The setback of the length mark, asked for or not; undefined where its line passes beside the header. */
 export function lengthMarkOf(fitted: Fitted): Mm | undefined {
   if (fitted.heel === undefined) return undefined;
-  const { setback, contact } = fitted.outside(markStationOf(fitted));
+  const { setback, contact } = fitted.touching(markStationOf(fitted));
   return contact ? setback : undefined;
 }
 

@@ -10,6 +10,8 @@ import type { Solid } from '../space/solid.ts';
 export interface Joint {
   readonly section: Section;
   readonly landings: readonly [Landing, ...Landing[]];
+  /** The same with headers larger by the end's root gap, on which its lines to cut are taken; none where no gap is meant. */
+  readonly rooted?: Joint;
 }
 
 /** One header as the end meets it: turned to its clock. Both ends of a tube use the same formulae. */
@@ -37,11 +39,22 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
 
 export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
   const [first, ...others] = end.parts;
-  return { section: tubeFactsOf(section).outline(), landings: [landingOf(first), ...others.map(landingOf)] };
+  const outline = tubeFactsOf(section).outline();
+  const joint = (gap: Mm): Joint => ({
+    section: outline,
+    landings: [landingOf(first, gap), ...others.map((part) => landingOf(part, gap))],
+  });
+  const root = end.root?.mm ?? 0;
+  return root > 0 ? { ...joint(0), rooted: joint(root) } : joint(0);
 }
 
-function landingOf(part: Part): Landing {
-  const solid = headerFactsOf(part.onto).solid(part.angle.rad, part.offset.mm);
+/** What a tube is cut to: the headers, larger by the root gap where one is meant. */
+export function toCut(joint: Joint): Joint {
+  return joint.rooted ?? joint;
+}
+
+function landingOf(part: Part, root: Mm): Landing {
+  const solid = headerFactsOf(part.onto).solid(part.angle.rad, part.offset.mm, root);
   return landing(solid, part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
 }
 

@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
 import { dihedralAt } from './dihedral.ts';
-import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import { type Joint, type Landing, pastClock, toCut, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
 
 /** The line on which the wall, `depth` in from its outside, meets what the end lands on. */
@@ -113,8 +113,8 @@ const REGIONS = PATCHES * PARTS;
  * the wall stands thinner than 45 degrees, faded to the outside line by 60 degrees.
  */
 export function landLine(joint: Joint, land: Mm): Line {
-  const outside = wallLine(joint, 0);
-  const squared = squareLine(joint, land);
+  const outside = wallLine(toCut(joint), 0);
+  const squared = squareLine(toCut(joint), land);
   const shareAt = (station: number): number => landShare(Math.PI - dihedralAt(joint, station));
   return (station) => {
     const plain = outside(station);

@@ -53,11 +53,11 @@ function rowsOf(cope: Cope, { perTurn, apart }: Spacing): Ordinate[] {
 }
 
 function rowAt(cope: Cope, station: number, place: number): Ordinate {
-  const { setback: outside, contact } = cope.outside(station);
+  const { contact } = cope.touching(station);
   return {
     place,
     contact,
-    outside,
+    outside: cope.outside(station).setback,
     ...(cope.inside && { inside: cope.inside(station).setback }),
     ...(cope.square && { square: cope.square(station).setback }),
     ...(contact && { dihedral: dihedralAt(cope.joint, station) }),

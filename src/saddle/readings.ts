@@ -76,8 +76,8 @@ function axisSetback({ joint }: Cope): Mm | undefined {
 
 /** Where the outside meets the header on one line along the tube; undefined where it passes beside. */
 function outsideAt(station: number): Setback {
-  return ({ outside }) => {
-    const { setback, contact } = outside(station);
+  return ({ touching }) => {
+    const { setback, contact } = touching(station);
     return contact ? setback : undefined;
   };
 }

@@ -260,15 +260,25 @@ describe('plain facts of the gap', () => {
     expect((gap.station * 180) / Math.PI).toBeCloseTo(station, 3);
   });
 
-  // Taken off along the axis and slid back along the axis.
-  test.each([SQUARE, FROM_INSIDE, BEVEL, withLand(1.2)])('a root gap changes nothing: %o', (preparation) => {
-    const without = endUnderTest(ask, preparation).report;
+  // What stays beyond the root is what stays on a header that is larger by it.
+  test.each([SQUARE, BEVEL])('a root gap is one on a header so much larger: %o', (preparation) => {
     for (const root of [0.5, 3]) {
       const rooted = endUnderTest(ask, preparation, root).report;
-      expect(rooted.gap.mm).toBeCloseTo(without.gap.mm, 9);
+      const larger = endUnderTest({ ...ask, onto: ask.onto + 2 * root }, preparation).report;
+      expect(rooted.gap.mm).toBeCloseTo(larger.gap.mm, 9);
       for (const step of ['angle', 'clock', 'offset', 'scale'] as const) {
-        expect(rooted.sensitivity[step]).toBeCloseTo(without.sensitivity[step], 9);
+        expect(rooted.sensitivity[step]).toBeCloseTo(larger.sensitivity[step], 9);
       }
     }
+  });
+
+  test('with a root an end is held and not slid: from inside its gap is from where it was cut', () => {
+    const { cope, report } = endUnderTest(ask, FROM_INSIDE, 2);
+    const { station, mm } = report.gap;
+    const clock = (200 * Math.PI) / 180;
+    const target = targetAt({ end: 'A', angle: (70 * Math.PI) / 180, clock, offset: 2 }, 25, 20);
+    const { solid } = target;
+    const distance = solid(20 * Math.cos(station), 20 * Math.sin(station), cope.cut(station).setback);
+    expect(distance - 2).toBeCloseTo(mm, 9);
   });
 });

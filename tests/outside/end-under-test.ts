@@ -25,8 +25,11 @@ export function endUnderTest(ask: AskedEnd): EndUnderTest {
 }
 
 /** The same end solved as the program does it for a tube. */
-export function copeUnderTest(ask: AskedEnd): Cope {
-  const end = copedEndOf(ask);
+export function copeUnderTest(
+  ask: AskedEnd,
+  ways: Partial<Pick<CopedEnd, 'preparation' | 'root'>> = {},
+): Cope {
+  const end: CopedEnd = { ...copedEndOf(ask), ...ways };
   const tube: Tube = {
     name: 'drawn at random',
     section: sectionOf(ask.tube),
@@ -81,7 +84,7 @@ function sectionOf(tube: AskedTube): TubeSection {
   return { kind: 'rectangular', wide: length(wide), deep: length(deep), corner: length(corner) };
 }
 
-function length(mm: number): Length {
+export function length(mm: number): Length {
   return { mm, wrote: `${mm} mm`, unit: 'mm' };
 }
 

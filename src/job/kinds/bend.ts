@@ -32,6 +32,7 @@ export function bendFacts(header: BendHeader): HeaderFacts {
     wall: true,
     mirrored: { ...header, centre: mirroredAngle(centre) },
     shape: () => ({ kind: 'bent', bend: header }),
-    solid: (angle, offset) => bentHeader(size, angle, offset),
+    solid: (angle, offset, root) =>
+      bentHeader({ ...size, tubeRadius: size.tubeRadius + root }, angle, offset),
   };
 }

@@ -33,8 +33,12 @@ export function boxFacts(header: BoxHeader): HeaderFacts {
     wall: true,
     mirrored: { ...header, roll: mirroredAngle(roll) },
     shape: () => shapeOf(size),
-    solid: (angle, offset) => prism(boxProfile(size), angle, offset),
+    solid: (angle, offset, root) => prism(boxProfile(largerBox(size, root)), angle, offset),
   };
+}
+
+function largerBox({ wide, deep, corner, roll }: BoxSize, by: Mm): BoxSize {
+  return { wide: wide + 2 * by, deep: deep + 2 * by, corner: corner + by, roll };
 }
 
 /** Half the width, along one side of it as it was before it was rolled. */

@@ -1,5 +1,5 @@
 import { degrees } from '../../measure/units.ts';
-import { PLATE } from '../../space/plate.ts';
+import { plateProfile } from '../../space/plate.ts';
 import { prism } from '../../space/prism.ts';
 import type { MitreHeader } from '../job.ts';
 import type { HeaderFacts } from '../kind.ts';
@@ -43,6 +43,7 @@ export function mitreFacts(header: MitreHeader): HeaderFacts {
     wall: false,
     mirrored: header,
     shape: () => ({ kind: 'plane', filled: false }),
-    solid: (angle, offset) => prism(PLATE, angle, offset),
+    // The other tube is cut back from the plane by the other half.
+    solid: (angle, offset, root) => prism(plateProfile(root / 2), angle, offset),
   };
 }

@@ -1,4 +1,4 @@
-import { PLATE } from '../../space/plate.ts';
+import { plateProfile } from '../../space/plate.ts';
 import { prism } from '../../space/prism.ts';
 import type { PlateHeader } from '../job.ts';
 import type { HeaderFacts } from '../kind.ts';
@@ -12,6 +12,6 @@ export function plateFacts(header: PlateHeader): HeaderFacts {
     wall: true,
     mirrored: header,
     shape: () => ({ kind: 'plane', filled: true }),
-    solid: (angle, offset) => prism(PLATE, angle, offset),
+    solid: (angle, offset, root) => prism(plateProfile(root), angle, offset),
   };
 }

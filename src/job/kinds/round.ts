@@ -20,6 +20,6 @@ export function roundFacts(header: RoundHeader): HeaderFacts {
     wall: true,
     mirrored: header,
     shape: () => ({ kind: 'bar', ring: circleRing(radius), edges: [], girth: Math.PI * od.mm }),
-    solid: (angle, offset) => roundHeader(radius, angle, offset),
+    solid: (angle, offset, root) => roundHeader(radius + root, angle, offset),
   };
 }

@@ -209,9 +209,9 @@ function tubesStation({ joint: { section } }: Cope, direction: number, words: La
 }
 
 /** Where the outside of the tube meets this header at a station; undefined where it meets another one. */
-function unrolledAt({ joint, outside }: Cope, part: number, station: number): Developed | undefined {
+function unrolledAt({ joint, touching }: Cope, part: number, station: number): Developed | undefined {
   const landing = joint.landings[part];
-  const met = outside(station);
+  const met = touching(station);
   if (!landing || met.part !== part) return undefined;
   const { x, y } = joint.section.at(station);
   const { solid, shift } = landing;

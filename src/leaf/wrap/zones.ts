@@ -39,7 +39,7 @@ export function zonesOf(cope: Cope, words: Language): readonly Zone[] {
     const at = (turned: number): number => section.towards(heel + (i + turned) * (Math.PI / 2));
     const [from, to] = [at(-0.5), at(0.5)];
     const angles = Array.from({ length: LOOKS + 1 }, (_, k) => from + ((to - from) * k) / LOOKS)
-      .filter((station) => cope.outside(station).contact)
+      .filter((station) => cope.touching(station).contact)
       .map((station) => degrees(dihedralAt(joint, station)));
     if (angles.length === 0) return { name, from, to };
     return { name, from, to, angles: { least: Math.min(...angles), most: Math.max(...angles) } };

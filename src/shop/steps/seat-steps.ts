@@ -65,12 +65,11 @@ const NEAR_ROD = 0.9 * ROD;
  * How far a cut lies behind the outside line at most: a gap outside is no wider, for an end that its inner edge does not
  * hold off seats at least as near as it was cut. Cheap beside the gap itself, which is looked for where this could be one that counts.
  */
-function deepestCutBack({ cut, outside, joint, end }: Cope): Mm {
+function deepestCutBack({ cut, outside, joint }: Cope): Mm {
   const { turn } = joint.section;
-  const root = end.root?.mm ?? 0;
   const behind = Array.from({ length: STATIONS }, (_, i) => {
     const station = (i * turn) / STATIONS;
-    return cut(station).setback - root - outside(station).setback;
+    return cut(station).setback - outside(station).setback;
   });
   return Math.max(...behind);
 }

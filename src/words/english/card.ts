@@ -51,7 +51,7 @@ export const card = {
 
   twist: (twist: Radians): Said => say`A to B: ${quantities.twist(twist)}`,
   stock: (blank: Mm, units: Units): Said => say`${sawn(blank, units)} of stock`,
-  root: (root: Length): Said => say`${written(root)}, taken off along the tube`,
+  root: (root: Length): Said => say`${written(root)}, the same all round, square to the header`,
   girth: (girth: Mm, units: Units): Said =>
     say`${both(girth, units)} by tape. Seam open: larger tube or smaller print; overlap: the reverse.`,
   ticks: say`short, at the cut: there it goes over to another face or past the header.`,
