@@ -21,13 +21,13 @@ export function barInWords(bar: PlannedBar, units: 'mm' | 'in', words: Language)
   return words.lists.stock.cuts(pieces, bar.offcut - rounded, units, bar.offcutName);
 }
 
-/** How the nesting stands against the least that is proved. */
+/** How the nesting stands against the lower bound. */
 export function boundInWords(
-  { bars, total, least, left }: SizePlan,
+  { bars, total, lowerBound, left }: SizePlan,
   units: 'mm' | 'in',
   words: Language,
 ): Said {
-  return words.lists.stock.bound(bars.length, total, units, left.length > 0, least);
+  return words.lists.stock.bound(bars.length, total, units, left.length > 0, lowerBound);
 }
 
 /** What found no stock, and how long it is together. */
@@ -82,7 +82,7 @@ export function stockAsData(plan: StockPlan): object {
   });
   return {
     kerf: plan.kerf.mm,
-    sizes: plan.sizes.map(({ size, bars, left, total, least }) => ({
+    sizes: plan.sizes.map(({ size, bars, left, total, lowerBound }) => ({
       size,
       bars: bars.map(({ name, length, blanks, offcut, offcutName }) => ({
         name,
@@ -93,7 +93,7 @@ export function stockAsData(plan: StockPlan): object {
       })),
       left: left.map(named),
       total,
-      ...(least !== undefined && { least }),
+      ...(lowerBound !== undefined && { least: lowerBound }),
     })),
     unknown: plan.unknown.map(({ tube, hand }) => ({ tube: tube.name, hand })),
   };

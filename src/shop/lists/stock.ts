@@ -27,7 +27,7 @@ export interface SizePlan {
   readonly left: readonly Blank[];
   /** Together of the stock that is taken, and what no nesting can do with less than: proved, where it is known. */
   readonly total: Mm;
-  readonly least?: Mm;
+  readonly lowerBound?: Mm;
 }
 
 export interface Blank {
@@ -103,7 +103,7 @@ function sizePlan(
     bars: named(nesting, blanks, lengths, before, words),
     left: nesting.left.flatMap((place) => blanks[place] ?? []),
     total: nesting.total,
-    ...(nesting.least !== undefined && { least: nesting.least }),
+    ...(nesting.lowerBound !== undefined && { lowerBound: nesting.lowerBound }),
   };
 }
 
@@ -118,7 +118,7 @@ function named(
   let offcuts = before;
   return bars
     .toSorted((a, b) => b.length - a.length)
-    .map(({ length, pieces, offcut }) => {
+    .map(({ length, blanks: places, offcut }) => {
       const number = (numbers.get(length) ?? 0) + 1;
       numbers.set(length, number);
       const wrote = lengths.find((each) => each.length.mm === length)?.length;
@@ -126,7 +126,7 @@ function named(
       return {
         name: stock.bar(wrote, number),
         length,
-        blanks: pieces.flatMap((place) => blanks[place] ?? []),
+        blanks: places.flatMap((place) => blanks[place] ?? []),
         offcut,
         ...kept,
       };

@@ -188,14 +188,14 @@ const stock = {
   /** In a terminal, under the size of tube. */
   under: (line: Said): Said => say`  ${line}`,
   named: (bar: Said, cuts: Said): Said => say`  ${bar}: ${cuts}`,
-  /** How the nesting stands against the least that is proved, where it is known. */
-  bound: (bars: number, total: Mm, units: Units, left: boolean, least?: Mm): Said => {
+  /** How the nesting stands against the lower bound, where there is one. */
+  bound: (bars: number, total: Mm, units: Units, left: boolean, lowerBound?: Mm): Said => {
     const taken = say`${counted(bars, say`length`, say`lengths`)}, ${short(total, units)} in all`;
     if (left) return say`${taken}; not every blank has found stock.`;
-    if (least === undefined) return say`${taken}.`;
-    return total - least < 1e-6
+    if (lowerBound === undefined) return say`${taken}.`;
+    return total - lowerBound < 1e-6
       ? say`${taken}: it can't be done with less.`
-      : say`${taken}; it can't be done with less than ${short(least, units)}.`;
+      : say`${taken}; it can't be done with less than ${short(lowerBound, units)}.`;
   },
   /** What found no stock, and how long it is together. */
   left: (pieces: readonly Pieces[], sum: Mm, units: Units): Said =>
