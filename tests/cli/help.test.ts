@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { PAPER_NAMES } from '../../src/job/paper/paper.ts';
 import { copeleaf, folderWith } from './run-command.ts';
 
 const SUBCOMMANDS = ['print', 'ordinates', 'check', 'starter'];
@@ -51,6 +52,11 @@ describe('help', () => {
   ])('of %s names its flags', async (name, flags) => {
     const { out } = await run(name, '--help');
     for (const flag of flags) expect(out).toMatch(new RegExp(`^ {2}--${flag}\\b`, 'm'));
+  });
+
+  it('names every paper', async () => {
+    const { out } = await run('print', '--help');
+    for (const name of PAPER_NAMES) expect(out).toContain(name);
   });
 
   it('says what stands in for what is left out', async () => {
