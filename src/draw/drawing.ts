@@ -1,5 +1,6 @@
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
+import type { FactName, Subject } from './facts.ts';
 
 /**
  * A drawing in millimetres, x to the right and y up, that knows no file format. What a line means decides its
@@ -10,6 +11,8 @@ export interface Drawing {
   readonly name: string;
   readonly box: Box;
   readonly marks: readonly Mark[];
+  /** What all its words tell of. */
+  readonly of?: Subject;
 }
 
 export interface Point {
@@ -56,6 +59,12 @@ export interface Words {
   readonly kind: 'words';
   readonly purpose: Purpose;
   readonly text: Said;
+  /** What it states: a fact stands once in a file. */
+  readonly fact: FactName;
+  /** Of what, where the drawing tells of several. */
+  readonly of?: Subject;
+  /** A further line of the words before it. */
+  readonly more?: true;
   /** Height of the em, mm. */
   readonly size: Mm;
   readonly at: Point;

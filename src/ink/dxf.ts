@@ -141,7 +141,15 @@ function scaleBar(): Group[] {
     polyline(SCALE_BAR, { start: from, pieces: [{ kind: 'line', to }], closed: false }, { x: 0, y: BAR_Y });
   const label = asWritten(`${BAR} mm`);
   const at = { x: (BAR - widthOf(label, LABEL)) / 2, y: 1 };
-  const words: Words = { kind: 'words', purpose: 'words', text: label, size: LABEL, at, turn: 0 };
+  const words: Words = {
+    kind: 'words',
+    purpose: 'words',
+    text: label,
+    fact: 'sheet',
+    size: LABEL,
+    at,
+    turn: 0,
+  };
   return [
     ...line({ x: 0, y: 0 }, { x: BAR, y: 0 }),
     ...[0, BAR].flatMap((x) => line({ x, y: -TICK }, { x, y: TICK })),

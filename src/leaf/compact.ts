@@ -1,4 +1,5 @@
 import type { Drawing, Mark, Path, PathPiece, Point, Purpose } from '../draw/drawing.ts';
+import { FACTS, type FactName } from '../draw/facts.ts';
 import { PENS } from '../draw/pens.ts';
 import type { Said } from '../measure/said.ts';
 import { asWritten } from '../words/said.ts';
@@ -9,7 +10,7 @@ const NOTHING = asWritten('');
  * The same drawing in an eighth of the memory: its marks are kept as one row of numbers, and made again each time that
  * they are asked for. A job of a thousand tubes has two thousand leaves to keep until each has its place on a sheet.
  */
-export function compact({ name, box, marks }: Drawing): Drawing {
+export function compact({ name, box, marks, of }: Drawing): Drawing {
   const texts: Said[] = [];
   const numbers: number[] = [];
   for (const mark of marks) write(mark, numbers, texts);
@@ -17,6 +18,7 @@ export function compact({ name, box, marks }: Drawing): Drawing {
   return {
     name,
     box,
+    ...(of && { of }),
     get marks() {
       return marksOf(row, texts);
     },
@@ -25,6 +27,7 @@ export function compact({ name, box, marks }: Drawing): Drawing {
 
 const KINDS = ['stroke', 'fill', 'words'] as const;
 const PURPOSES = Object.keys(PENS).filter((key): key is Purpose => key in PENS);
+const FACT_NAMES = Object.keys(FACTS).filter((key): key is FactName => key in FACTS);
 const TURNS = [0, 1, 2, 3] as const;
 
 function write(mark: Mark, row: number[], texts: Said[]): void {
@@ -34,7 +37,14 @@ function write(mark: Mark, row: number[], texts: Said[]): void {
     return;
   }
   texts.push(mark.text);
-  row.push(mark.size, mark.at.x, mark.at.y, mark.turn);
+  row.push(
+    FACT_NAMES.indexOf(mark.fact),
+    Number(mark.more ?? false),
+    mark.size,
+    mark.at.x,
+    mark.at.y,
+    mark.turn,
+  );
 }
 
 function writePath({ start, pieces, closed }: Path, row: number[]): void {
@@ -65,8 +75,10 @@ function marksOf(row: Float64Array, texts: readonly Said[]): Mark[] {
     const kind = KINDS[next()] ?? 'stroke';
     const purpose = PURPOSES[next()] ?? 'guide';
     if (kind === 'words') {
+      const [fact, more] = [FACT_NAMES[next()] ?? 'sheet', next() === 1];
       const [size, at, turn] = [next(), point(), TURNS[next()] ?? 0];
-      marks.push({ kind, purpose, text: texts[text++] ?? NOTHING, size, at, turn });
+      const words = { kind, purpose, text: texts[text++] ?? NOTHING, fact, size, at, turn };
+      marks.push(more ? { ...words, more } : words);
     } else {
       marks.push({ kind, purpose, path: path() });
     }

@@ -8,7 +8,7 @@ import { drawCard } from './card/card.ts';
 import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { Leaf } from './leaf.ts';
-import { namesOf, ownerOf } from './names.ts';
+import { namesOf, ownerOf, subjectOf } from './names.ts';
 import { baseEdgesApart, baseSetbackOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
 import { foldStations } from './wrap/folds.ts';
@@ -59,13 +59,21 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     seam: words.leaf.seam(girth, units),
     language: words,
   });
-  const edge = { label: words.card.labels.baseEdge, text: distances.distance };
-  const ticks = wrap.ticked ? [{ label: words.card.labels.ticks, text: words.card.ticks }] : [];
+  const edge = {
+    fact: 'base-distance' as const,
+    label: words.card.labels.baseEdge,
+    text: distances.distance,
+  };
+  const ticks = wrap.ticked
+    ? [{ fact: 'beside' as const, label: words.card.labels.ticks, text: words.card.ticks }]
+    : [];
+  const card = drawCard(`card:${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope, words);
+  const of = subjectOf(solution, endName);
   return {
     title,
     of: ownerOf(names),
-    wrap: wrap.drawing,
-    card: drawCard(`card:${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope, words),
+    wrap: { ...wrap.drawing, of: { ...of, place: 'leaf' } },
+    card: { ...card, of: { ...of, place: 'card' } },
     joint: flat.bodyWay === 1 ? 'down' : 'up',
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };

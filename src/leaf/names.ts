@@ -1,3 +1,4 @@
+import type { Subject } from '../draw/facts.ts';
 import { spelled } from '../draw/letters.ts';
 import type { EndName } from '../job/job.ts';
 import type { Said } from '../measure/said.ts';
@@ -30,6 +31,11 @@ export function namesOf({ tube, hand }: TubeSolution, end: EndName, words: Langu
     paired: tube.pair,
     copies: tube.copies * (bend ? mitredEnds(bend) : 1),
   };
+}
+
+/** What the words on an end's drawings tell of. */
+export function subjectOf({ tube, hand }: TubeSolution, end: EndName): Subject {
+  return { tube: tube.name, hand, end };
 }
 
 /** Which tube and hand a leaf belongs to. */

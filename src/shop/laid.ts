@@ -1,6 +1,7 @@
 import { brokenTo, measured } from '../draw/breaking.ts';
 import type { Mark, Point } from '../draw/drawing.ts';
-import { heightOf, LARGE, setLines, type TextLine } from '../draw/lettering.ts';
+import type { FactName } from '../draw/facts.ts';
+import { heightOf, LARGE, setLines, textLines } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
@@ -25,10 +26,10 @@ const A_LENGTH = /(\d) (mm|in)\b/g;
 const BOUND = '\u00a0';
 
 /** A text in lines of one size, no wider than `width`, under `at`. */
-export function layText(text: Said, size: Mm, at: Point, width: Mm): Laid {
+export function layText(text: Said, fact: FactName, size: Mm, at: Point, width: Mm): Laid {
   const bound = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ');
   const words = bound.map((word) => partOf(text, word.replaceAll(BOUND, ' ')));
-  const lines = brokenTo(measured(words, size), width).map((line): TextLine => ({ text: line, size }));
+  const lines = textLines(brokenTo(measured(words, size), width), fact, size);
   return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
 }
 
@@ -37,13 +38,18 @@ export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm)
   const labels = LABELS * size;
   const marks: Mark[] = [];
   let foot = at.y;
-  for (const { label, text } of facts) {
-    const name = layText(label, size, { x: at.x, y: foot }, labels);
-    const value = layText(text, size, { x: at.x + labels, y: foot }, width - labels);
-    marks.push(...name.marks, ...value.marks);
+  for (const { fact, label, text } of facts) {
+    const name = layText(label, fact, size, { x: at.x, y: foot }, labels);
+    const value = layText(text, fact, size, { x: at.x + labels, y: foot }, width - labels);
+    marks.push(...name.marks.map(furtherOn), ...value.marks);
     foot = Math.min(name.foot, value.foot) - 0.15 * size;
   }
   return { marks, foot };
+}
+
+/** Words that go on with those beside them. */
+function furtherOn(mark: Mark): Mark {
+  return mark.kind === 'words' ? { ...mark, more: true } : mark;
 }
 
 /** Room for the longest label, in ems. */
@@ -67,7 +73,7 @@ export function heading(text: Said): LaidItem {
   return {
     heading: true,
     lay: (at, width) => {
-      const laid = layText(text, LARGE, { x: at.x, y: at.y - 2 }, width);
+      const laid = layText(text, 'heading', LARGE, { x: at.x, y: at.y - 2 }, width);
       return { ...laid, foot: laid.foot - 0.6 };
     },
   };

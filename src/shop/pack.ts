@@ -1,3 +1,4 @@
+import { tellingOf } from '../draw/lettering.ts';
 import type { Job } from '../job/job.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontPages } from '../tiler/lay-sheets.ts';
@@ -25,5 +26,8 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     ticketOf: ({ solution }: { solution: TubeSolution }) => solutions.indexOf(solution) + 1,
     ...(stock && { stock }),
   };
-  return (room) => [...listPages(lists, room).map((marks) => () => marks), ...ticketPages(tickets, room)];
+  return (room) => [
+    ...listPages(lists, room).map((marks) => () => tellingOf({ place: 'list' }, marks)),
+    ...ticketPages(tickets, room),
+  ];
 }

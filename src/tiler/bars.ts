@@ -72,6 +72,6 @@ function bar(y: Mm, length: Mm, step: Mm, name: Said): Mark[] {
     tick(0, END_TICK, END_TICK),
     tick(length, END_TICK, END_TICK),
     ...Array.from({ length: steps }, (_, index) => tick((index + 1) * step, 0, INNER_TICK)),
-    words(name, SMALL, { x: 1, y: y + WORDS_ABOVE }),
+    words(name, 'sheet', SMALL, { x: 1, y: y + WORDS_ABOVE }),
   ];
 }

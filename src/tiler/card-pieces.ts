@@ -34,10 +34,11 @@ export function cardPieces(card: Drawing, more: Said, room: Size): readonly Draw
     const box = grown(boxRound(piece), HALF_LINE);
     const marks = piece.map(({ mark }) => mark);
     const name = `${card.name}, piece ${index + 1}`;
-    if (index === 0) return { name, box, marks };
+    const of = card.of && { of: card.of };
+    if (index === 0) return { name, box, marks, ...of };
     const text = shortened(more, SMALL, across(box));
-    const label = words(text, SMALL, { x: box.left, y: box.top + DESCENT * SMALL });
-    return { name, box: { ...box, top: box.top + LABEL }, marks: [label, ...marks] };
+    const label = words(text, 'tile', SMALL, { x: box.left, y: box.top + DESCENT * SMALL });
+    return { name, box: { ...box, top: box.top + LABEL }, marks: [label, ...marks], ...of };
   });
 }
 

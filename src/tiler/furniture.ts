@@ -130,7 +130,7 @@ function cautionsIn(
 ): Placement | undefined {
   const width = room.right - room.left;
   if (width < NARROWEST_CAUTIONS) return undefined;
-  const lines = linesOf(cautions, SMALL, width);
+  const lines = linesOf(cautions, 'caution', SMALL, width);
   const high = heightOf(lines);
   if (room.foot + high > top) return undefined;
   const box = { left: 0, bottom: -high, right: width, top: 0 };
@@ -149,7 +149,7 @@ function standingBars({ left, top }: Box, stripTop: Mm, words: Language): Placem
 }
 
 function shared(named: SheetWords, sideways: boolean, width: Mm): TextLine[] {
-  const set = (text: Said, size: Mm): TextLine[] => linesOf(text, size, width);
+  const set = (text: Said, size: Mm): TextLine[] => linesOf(text, 'sheet', size, width);
   return [
     ...atMost(MOST_JOB_LINES, set(spelled(asWritten(named.job)), PLAIN), width),
     ...(named.printer ? set(drawnFor(named.printer, named.words), SMALL) : []),
@@ -176,6 +176,6 @@ function atMost(count: number, lines: readonly TextLine[], width: Mm): TextLine[
 }
 
 function fitting(text: Said, width: Mm): TextLine {
-  const size = [LARGE, PLAIN].find((each) => widthOf(text, each) <= width);
-  return size === undefined ? { text: shortened(text, SMALL, width), size: SMALL } : { text, size };
+  const size = [LARGE, PLAIN].find((each) => widthOf(text, each) <= width) ?? SMALL;
+  return { text: shortened(text, size, width), fact: 'sheet', size };
 }

@@ -96,7 +96,7 @@ function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   const half = widthOf(text, SMALL) / 2;
   const middle = (seam.marks.from + seam.marks.to) / 2;
   const base = baseLine(seam);
-  const set = words(text, SMALL, onSeam(seam, base, middle - half), seam.upright ? 1 : 0);
+  const set = words(text, 'tile', SMALL, onSeam(seam, base, middle - half), seam.upright ? 1 : 0);
   if (seam.role === 'trim') return [set];
   return [set, ...arrowsBeside(seam, middle - half, middle + half, leafWords)];
 }

@@ -51,9 +51,9 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
   const place = joint ? say.toJoint(row, ARROWS[joint][tiling.turn]) : row;
   const titleRoom = room - widthOf(`${place} · `, PLAIN);
   const lines: TextLine[] = [
-    { text: say.titled(place, shortened(spelled(title), PLAIN, titleRoom)), size: PLAIN },
-    { text: shortened(say.neighbours(beside), SMALL, room), size: SMALL },
-    ...linesOf(say.taping(tiling.rows, tiling.columns, alone), SMALL, room),
+    { text: say.titled(place, shortened(spelled(title), PLAIN, titleRoom)), fact: 'tile', size: PLAIN },
+    { text: shortened(say.neighbours(beside), SMALL, room), fact: 'tile', size: SMALL },
+    ...linesOf(say.taping(tiling.rows, tiling.columns, alone), 'tile', SMALL, room),
   ];
   return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
 }
@@ -77,7 +77,7 @@ function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, 
     const wide = widthOf(number, SMALL);
     if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];
     const at = { x: left + (width - wide) / 2, y: top - height / 2 - SMALL * DESCENT - 0.25 };
-    return [edge, words(number, SMALL, at)];
+    return [edge, words(number, 'tile', SMALL, at)];
   });
 }
 

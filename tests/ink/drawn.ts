@@ -20,7 +20,7 @@ export function line(purpose: Purpose, start: Point, to: Point): Stroke {
 }
 
 export function words(text: string, size: Mm, at: Point, turn: Words['turn'] = 0): Words {
-  return { kind: 'words', purpose: 'words', text: asWritten(text), size, at, turn };
+  return { kind: 'words', purpose: 'words', text: asWritten(text), fact: 'sheet', size, at, turn };
 }
 
 /** A sheet that shows drawings where they were drawn. */

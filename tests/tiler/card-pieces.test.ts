@@ -7,7 +7,15 @@ import { boxAround, pointsOf } from './ink-boxes.ts';
 const MORE = asWritten('rung, end A: more');
 
 function fact(x: number, y: number, text = 'fact'): Mark {
-  return { kind: 'words', purpose: 'words', text: asWritten(text), size: 3, at: { x, y }, turn: 0 };
+  return {
+    kind: 'words',
+    purpose: 'words',
+    text: asWritten(text),
+    fact: 'sheet',
+    size: 3,
+    at: { x, y },
+    turn: 0,
+  };
 }
 
 function level(from: number, to: number, y: number): Mark {

@@ -20,7 +20,9 @@ function laid(ask: SheetAsk): { set: LaidSheets; room: Box } {
   let room: Box = { left: 0, right: 0, bottom: 0, top: 0 };
   const set = laySheets(LEAVES, ask, { job: 'trailer', words: ENGLISH }, undefined, (given) => {
     room = given;
-    return [0, 1].map((n) => () => [words(asWritten(`front ${n}`), 3, { x: given.left, y: given.top - 3 })]);
+    return [0, 1].map((n) => () => [
+      words(asWritten(`front ${n}`), 'note', 3, { x: given.left, y: given.top - 3 }),
+    ]);
   });
   return { set, room };
 }

@@ -43,6 +43,7 @@ function cardOf(name: string, width: number, height: number): Drawing {
     kind: 'words',
     purpose: 'words',
     text: asWritten('card'),
+    fact: 'name',
     size: 3,
     at: { x: 2, y: height - 4 },
     turn: 0,

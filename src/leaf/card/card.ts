@@ -1,7 +1,17 @@
 import { grown } from '../../draw/boxes.ts';
 import { broken } from '../../draw/breaking.ts';
 import type { Drawing, Mark } from '../../draw/drawing.ts';
-import { extentOf, LARGE, LETTER, lettered, PLAIN, SMALL, wordsBox } from '../../draw/lettering.ts';
+import type { FactName } from '../../draw/facts.ts';
+import {
+  type Block,
+  extentOf,
+  LARGE,
+  LETTER,
+  lettered,
+  PLAIN,
+  SMALL,
+  wordsBox,
+} from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
@@ -43,11 +53,14 @@ export function drawCard(
   words: Language,
 ): Drawing {
   const head = layHead(names, words);
-  const left = layFacts([...facts, { label: words.card.labels.date, text: NOTHING }], head.foot - BLOCK_GAP);
+  const left = layFacts(
+    [...facts, { fact: 'date', label: words.card.labels.date, text: NOTHING }],
+    head.foot - BLOCK_GAP,
+  );
   const listed = besideLines(beside, words);
   const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
   const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room, words);
-  const right = layLines(listed, LEFT + GUTTER, picture.foot);
+  const right = layLines('beside', listed, LEFT + GUTTER, picture.foot);
   const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
   return {
     name,
@@ -59,12 +72,12 @@ export function drawCard(
 function layHead({ tube, end, handName, paired, copies, use }: Names, words: Language): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, LARGE) <= WIDTH - letterRoom - 0.4 ? LARGE : PLAIN;
-  const name = { lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
+  const name: Block = { fact: 'name', lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
   const made = use ? [use] : [words.leaf.make(copies), words.card.printedSideOut];
   const about = [words.card.end(end), ...(paired ? [handName] : []), ...made];
-  const second = { lines: [joined(about, '  ·  ')], size: PLAIN };
+  const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: PLAIN };
   const nameFoot = -0.6 - extentOf(name).height;
-  const letter = { lines: [words.leaf.letter(end)], size: LETTER };
+  const letter: Block = { fact: 'end', lines: [words.leaf.letter(end)], size: LETTER };
   const letterFoot = -0.4 - extentOf(letter).height;
   const foot = Math.min(nameFoot - extentOf(second).height, letterFoot);
   return {
@@ -85,9 +98,9 @@ const NOTHING = asWritten('');
 function layFacts(facts: readonly Fact[], top: Mm): Laid {
   const marks: Mark[] = [];
   let foot = top;
-  for (const { label, text } of facts) {
-    const block = { lines: broken(text, SMALL, LEFT - LABELS), size: SMALL };
-    const name = { lines: [label], size: SMALL };
+  for (const { fact, label, text } of facts) {
+    const block: Block = { fact, lines: broken(text, SMALL, LEFT - LABELS), size: SMALL };
+    const name: Block = { fact, more: true, lines: [label], size: SMALL };
     marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
     foot -= extentOf(block).height;
     if (text === NOTHING) marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
@@ -106,7 +119,12 @@ function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm, words: Languag
   const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
   const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
     const picture = draw({ left, right, bottom: from - share * high, top: from });
-    const under = layLines(broken(caption, SMALL, RIGHT - 0.4), left, footOf(picture, from) - ROW_GAP);
+    const under = layLines(
+      'picture',
+      broken(caption, SMALL, RIGHT - 0.4),
+      left,
+      footOf(picture, from) - ROW_GAP,
+    );
     return { marks: [...picture, ...under.marks], foot: under.foot - BLOCK_GAP };
   };
   if (!second) return lay(side, top, 1);
@@ -135,9 +153,9 @@ function besideLines(beside: readonly Said[], { card }: Language): Said[] {
   return lines.flatMap((line) => broken(line, SMALL, RIGHT - 0.4));
 }
 
-function layLines(lines: readonly Said[], left: Mm, top: Mm): Laid {
+function layLines(fact: FactName, lines: readonly Said[], left: Mm, top: Mm): Laid {
   if (lines.length === 0) return { marks: [], foot: top };
-  const block = { lines, size: SMALL };
+  const block: Block = { fact, lines, size: SMALL };
   const foot = top - extentOf(block).height;
   return { marks: lettered(block, left, foot), foot };
 }

@@ -8,9 +8,9 @@ import type { Fact } from './fact.ts';
 /** How the edge of one end is made, and what its dashed line is; lengths in the tube's unit and the other. */
 export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   const { labels, edge } = words.card;
-  const made = { label: labels.edge, text: edgeWords(cope, units, words) };
+  const made = { fact: 'edge' as const, label: labels.edge, text: edgeWords(cope, units, words) };
   if (!cope.other || cope.end.preparation.edge === 'bevel') return [made];
-  return [made, { label: labels.dashes, text: edge.dashesOfSquare }];
+  return [made, { fact: 'edge' as const, label: labels.dashes, text: edge.dashesOfSquare }];
 }
 
 function edgeWords(cope: Cope, units: 'mm' | 'in', { card: { edge }, steps }: Language): Said {

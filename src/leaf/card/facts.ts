@@ -29,8 +29,8 @@ export function cardFactsOf(
     ...fitUpFacts(cope, units, words),
     ...lengthFacts(solution, units, words),
     ...edgeFacts(cope, units, words),
-    ...(root ? [{ label: card.labels.root, text: spelled(card.root(root)) }] : []),
-    { label: card.labels.girth, text: card.girth(solution.section.girth, units) },
+    ...(root ? [{ fact: 'root' as const, label: card.labels.root, text: spelled(card.root(root)) }] : []),
+    { fact: 'girth' as const, label: card.labels.girth, text: card.girth(solution.section.girth, units) },
   ];
 }
 
@@ -39,14 +39,18 @@ const JOB_NAME: Mm = 70;
 
 /** The job's name, cut short where it would fill the card. */
 export function jobFacts(job: string | undefined, { card }: Language): Fact[] {
-  return job ? [{ label: card.labels.job, text: shortened(spelled(asWritten(job)), SMALL, JOB_NAME) }] : [];
+  return job
+    ? [{ fact: 'job', label: card.labels.job, text: shortened(spelled(asWritten(job)), SMALL, JOB_NAME) }]
+    : [];
 }
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   const { labels } = words.card;
   return [
-    { label: labels.tube, text: spelled(tubeFactsOf(tube.section).said(words).words) },
-    ...(tube.wall ? [{ label: labels.wall, text: spelled(words.quantities.written(tube.wall)) }] : []),
+    { fact: 'tube' as const, label: labels.tube, text: spelled(tubeFactsOf(tube.section).said(words).words) },
+    ...(tube.wall
+      ? [{ fact: 'wall' as const, label: labels.wall, text: spelled(words.quantities.written(tube.wall)) }]
+      : []),
     ...headerFacts(end, units, words),
   ];
 }
@@ -54,14 +58,22 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', wo
 function turnFacts({ twist, ends }: TubeSolution, cope: Cope, { card }: Language): Fact[] {
   const other = cope === ends.A ? ends.B : ends.A;
   if (twist === undefined || other?.kind !== 'coped') return [];
-  return [{ label: card.labels.twist, text: card.twist(twist) }];
+  return [{ fact: 'twist' as const, label: card.labels.twist, text: card.twist(twist) }];
 }
 
 function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in', { card, quantities }: Language): Fact[] {
   if (!lengths) return [];
   return [
-    { label: card.labels.workPoints, text: quantities.both(lengths.between, units) },
-    { label: card.labels.longPoints, text: quantities.both(lengths.overall, units) },
-    { label: card.labels.blank, text: card.stock(lengths.blank, units) },
+    {
+      fact: 'work-points' as const,
+      label: card.labels.workPoints,
+      text: quantities.both(lengths.between, units),
+    },
+    {
+      fact: 'long-points' as const,
+      label: card.labels.longPoints,
+      text: quantities.both(lengths.overall, units),
+    },
+    { fact: 'blank' as const, label: card.labels.blank, text: card.stock(lengths.blank, units) },
   ];
 }

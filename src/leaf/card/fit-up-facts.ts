@@ -7,9 +7,15 @@ export function fitUpFacts({ fitUp, end }: Cope, units: 'mm' | 'in', { card, che
   if (!fitUp) return [];
   const [{ angle, offset }] = end.parts;
   const side = angle.rad === Math.PI / 2 ? card.sideTaken(offset.mm, units) : undefined;
-  const length = { label: card.labels.length, text: card.lengthMark(fitUp.clock, check.squareAcross) };
+  const length = {
+    fact: 'marks' as const,
+    label: card.labels.length,
+    text: card.lengthMark(fitUp.clock, check.squareAcross),
+  };
   return [
-    ...(fitUp.clock ? [{ label: card.labels.rotation, text: card.rotationMark(side) }] : []),
+    ...(fitUp.clock
+      ? [{ fact: 'marks' as const, label: card.labels.rotation, text: card.rotationMark(side) }]
+      : []),
     ...(fitUp.lengthSetback === undefined ? [] : [length]),
   ];
 }

@@ -26,6 +26,7 @@ export function partFacts(
   const ofHeader = (phrase: Said): Said => (name === undefined ? phrase : card.ofHeader(name, phrase));
   return [
     {
+      fact: 'header',
       label: name ?? card.labels.header,
       text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).words)),
     },
@@ -35,12 +36,20 @@ export function partFacts(
 }
 
 function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Language): Fact[] {
-  if (onto.kind !== 'mitre') return [{ label: card.labels.angle, text: spelled(card.angle(angle)) }];
-  const tilt = { label: card.labels.cut, text: card.offSquare(Math.PI / 2 - angle.rad) };
+  if (onto.kind !== 'mitre')
+    return [{ fact: 'angle' as const, label: card.labels.angle, text: spelled(card.angle(angle)) }];
+  const tilt = {
+    fact: 'mitre' as const,
+    label: card.labels.cut,
+    text: card.offSquare(Math.PI / 2 - angle.rad),
+  };
   const { segments } = onto;
   if (!segments) return [tilt];
   const half = endPieceLength({ ...onto, segments });
-  return [tilt, { label: card.labels.pieces, text: card.pieces(segments.pieces, half, units) }];
+  return [
+    tilt,
+    { fact: 'pieces' as const, label: card.labels.pieces, text: card.pieces(segments.pieces, half, units) },
+  ];
 }
 
 /** `ofHeader` names the header where an end has several. */
@@ -55,14 +64,19 @@ function placeFacts(
   const turned = card.turned(wrapStation(clock.rad, 2 * Math.PI));
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
-    facts.push({ label: labels.clock, text: card.insideOfCorner(where) });
+    facts.push({ fact: 'clocking', label: labels.clock, text: card.insideOfCorner(where) });
   } else if (clock.rad !== 0 && datum === 'spine') {
-    facts.push({ label: labels.clock, text: ofHeader(turned) });
+    facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(turned) });
   }
   if (offset.mm !== 0) {
     const way = wrapStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
-    facts.push({ label: labels.offset, text: spelled(ofHeader(card.passes(offset, way, datum))) });
+    facts.push({
+      fact: 'offset',
+      label: labels.offset,
+      text: spelled(ofHeader(card.passes(offset, way, datum))),
+    });
   }
-  if (shift.mm !== 0) facts.push({ label: labels.shift, text: spelled(ofHeader(card.moved(shift))) });
+  if (shift.mm !== 0)
+    facts.push({ fact: 'shift', label: labels.shift, text: spelled(ofHeader(card.moved(shift))) });
   return facts;
 }

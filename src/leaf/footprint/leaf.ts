@@ -1,3 +1,4 @@
+import type { Subject } from '../../draw/facts.ts';
 import { spelled } from '../../draw/letters.ts';
 import type { EndName } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
@@ -16,7 +17,7 @@ import { partFacts } from '../card/header-facts.ts';
 import type { LeafContext } from '../draw-leaf.ts';
 import { drawingKey } from '../key.ts';
 import type { Leaf } from '../leaf.ts';
-import { namesOf, ownerOf } from '../names.ts';
+import { namesOf, ownerOf, subjectOf } from '../names.ts';
 import { headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
 import { isVentedInto } from './vent.ts';
@@ -56,12 +57,20 @@ export function drawFootprint(
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
     ...partFacts(asked, header, units, words),
-    { label: card.labels.tube, text: spelled(tubeFactsOf(solution.tube.section).said(words).words) },
-    { label: card.labels.outline, text: lengthWords(shape, outline, length, units, words) },
-    { label: card.labels.lay, text: layWords(shape, words) },
-    { label: card.labels.scribe, text: say.scribe },
+    {
+      fact: 'tube' as const,
+      label: card.labels.tube,
+      text: spelled(tubeFactsOf(solution.tube.section).said(words).words),
+    },
+    {
+      fact: 'footprint' as const,
+      label: card.labels.outline,
+      text: lengthWords(shape, outline, length, units, words),
+    },
+    { fact: 'footprint' as const, label: card.labels.lay, text: layWords(shape, words) },
+    { fact: 'footprint' as const, label: card.labels.scribe, text: say.scribe },
     ...holeFacts(cope, vented, outline, words),
-    { label: card.labels.clean, text: say.clean },
+    { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
   ];
   const key = drawingKey(title, [part, length], facts);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
@@ -69,11 +78,12 @@ export function drawFootprint(
     heading: names.tube,
     text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
   });
+  const of: Subject = { ...subjectOf(solution, endName), place: 'footprint', part };
   return {
     title,
     of: ownerOf(names),
-    wrap: sheet.drawing,
-    card: drawCard(`card:${key}`, names, facts, sheet.beside, cope, words),
+    wrap: { ...sheet.drawing, of },
+    card: { ...drawCard(`card:${key}`, names, facts, sheet.beside, cope, words), of },
     keepWhole: [],
   };
 }
@@ -86,8 +96,15 @@ function holeFacts(
   { card: { labels }, footprint }: Language,
 ): Fact[] {
   const dashed = cope.thickness !== undefined;
-  if (vented) return [{ label: labels.vent, text: footprint.ventHere(footprint.vent(dashed, closed)) }];
-  return dashed ? [{ label: labels.dashes, text: footprint.shortDashes }] : [];
+  if (vented)
+    return [
+      {
+        fact: 'footprint' as const,
+        label: labels.vent,
+        text: footprint.ventHere(footprint.vent(dashed, closed)),
+      },
+    ];
+  return dashed ? [{ fact: 'edge' as const, label: labels.dashes, text: footprint.shortDashes }] : [];
 }
 
 function lengthWords(

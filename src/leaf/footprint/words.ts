@@ -85,8 +85,8 @@ const WIDTHS: readonly Mm[] = [60, 46, 30, 20, 13];
 /** The words broken to one width after the other, where that makes more lines of them. */
 function labelsOf({ text, heading }: Note): Label[] {
   const stacks = WIDTHS.map((width): Block[] => [
-    ...(heading ? [{ lines: broken(heading, PLAIN, width), size: PLAIN }] : []),
-    { lines: broken(text, SMALL, width), size: SMALL },
+    ...(heading ? [{ fact: 'name', lines: broken(heading, PLAIN, width), size: PLAIN } as const] : []),
+    { fact: heading ? 'name' : 'footprint', lines: broken(text, SMALL, width), size: SMALL },
   ]);
   const count = (stack: readonly Block[] = []): number =>
     stack.reduce((sum, { lines }) => sum + lines.length, 0);

@@ -71,7 +71,7 @@ export function drawn(picture: Picture, box: Box): Mark[] {
   for (const line of lines) addBarrier(field, legsOf(line), 0.4);
   addBarrier(field, axes, 0.4);
   const words = picture.words.flatMap(({ text, at, way }) =>
-    placed(field, { lines: [text], size: SMALL }, to(at), way),
+    placed(field, { fact: 'picture', lines: [text], size: SMALL }, to(at), way),
   );
   return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
 }

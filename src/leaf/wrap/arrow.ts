@@ -1,5 +1,5 @@
 import type { Mark } from '../../draw/drawing.ts';
-import { LARGE, LETTER, lettered, SMALL } from '../../draw/lettering.ts';
+import { type Block, LARGE, LETTER, lettered, SMALL } from '../../draw/lettering.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { outline, solid } from '../../draw/strokes.ts';
@@ -57,10 +57,10 @@ export function arrowMarks(
   const marks = [
     tag,
     tip,
-    ...lettered({ lines: [end], size: letter }, middle - widthOf(end, letter) / 2, base),
+    ...lettered({ fact: 'end', lines: [end], size: letter }, middle - widthOf(end, letter) / 2, base),
   ];
   if (!tail) return marks;
-  const block = { lines: [tail], size: SMALL };
+  const block: Block = { fact: 'to-joint', lines: [tail], size: SMALL };
   const low = Math.min(at(0), at(line - 0.5));
   return [...marks, ...lettered(block, middle - widthOf(tail, SMALL) / 2, low)];
 }

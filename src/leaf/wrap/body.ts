@@ -1,5 +1,6 @@
 import { brokenTo, type MeasuredWords, measured, wordsIn } from '../../draw/breaking.ts';
 import { inTurn, type Label, type Level, labelOf, liftSteps, offLevel } from '../../draw/candidates.ts';
+import type { FactName } from '../../draw/facts.ts';
 import type { Block } from '../../draw/lettering.ts';
 import { type Candidate, type Field, withRoom } from '../../draw/placer.ts';
 import type { Said } from '../../measure/said.ts';
@@ -48,6 +49,7 @@ export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidat
 export function* placesForWords(
   body: Body,
   near: Mm,
+  fact: FactName,
   paragraphs: readonly Said[],
   size: Mm,
 ): Iterable<Candidate> {
@@ -57,7 +59,7 @@ export function* placesForWords(
   const fits = spans
     .map((span) => ({ span, room: span.right - span.left - 2 * INSET }))
     .filter(({ room }) => room > NARROWEST)
-    .map(({ span, room }) => ({ span, block: blockOf(texts, size, Math.min(LONGEST_LINE, room)) }))
+    .map(({ span, room }) => ({ span, block: blockOf(fact, texts, size, Math.min(LONGEST_LINE, room)) }))
     .filter(({ block }) => block.lines.length <= most);
   // Fewer lines first; the sort keeps what is nearer, and what is between guide lines, before the rest.
   fits.sort(
@@ -71,7 +73,7 @@ export function* placesForWords(
     else for (const words of places) yield withRoom(words, APART, 0);
   }
   for (const length of [16, 22, 30, 42]) {
-    const block = blockOf(texts, size, length);
+    const block = blockOf(fact, texts, size, length);
     if (block.lines.length > most) continue;
     for (const span of spans) yield* rows(body, span, labelOf(block, 1));
   }
@@ -79,8 +81,8 @@ export function* placesForWords(
 
 const NARROWEST: Mm = 9;
 
-function blockOf(paragraphs: readonly MeasuredWords[], size: Mm, room: Mm): Block {
-  return { lines: paragraphs.flatMap((paragraph) => brokenTo(paragraph, room)), size };
+function blockOf(fact: FactName, paragraphs: readonly MeasuredWords[], size: Mm, room: Mm): Block {
+  return { fact, lines: paragraphs.flatMap((paragraph) => brokenTo(paragraph, room)), size };
 }
 
 /** Rows in one stretch, from the base edge on; none where it is too narrow. */

@@ -1,5 +1,6 @@
 import { BESIDE, inTurn, liftSteps, offLevel, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
+import type { FactName } from '../../draw/facts.ts';
 import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, type Placed, placeAll, type Wish } from '../../draw/placer.ts';
@@ -81,7 +82,12 @@ function roundTube({ flat, cope }: Body, setback: Mm): Segment[] {
 
 /** Places over the line round the tube, on the body's side, the nearest to the mark first. */
 function beyondLevel({ flat }: Body, along: Segment, round: Segment, text: Said): Iterable<Candidate> {
-  const tried = wordsBeside(blockOf(text), along.from.x, ['right', 'left'], liftSteps(BESIDE, flat.width, 2));
+  const tried = wordsBeside(
+    blockOf('length-mark', text),
+    along.from.x,
+    ['right', 'left'],
+    liftSteps(BESIDE, flat.width, 2),
+  );
   return offLevel({ y: round.from.y, up: flat.bodyWay }, ALONG_ROUND, tried);
 }
 
@@ -92,11 +98,11 @@ const ALONG_ROUND = liftSteps(BESIDE, 2.4, 0.7).flatMap((lift) =>
 
 /** Places beside the line along the tube, written along it, from the base edge towards the cut. */
 function besideUpright(body: Body, { to }: Segment, text: Said): Iterable<Candidate> {
-  return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf(text), to.x));
+  return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf('rotation-mark', text), to.x));
 }
 
 const ALONG_TUBE = [{ turn: 1, lifts: liftSteps(1, 60, 1.5) }] as const;
 
-function blockOf(text: Said): Block {
-  return { lines: [text], size: SMALL };
+function blockOf(fact: FactName, text: Said): Block {
+  return { fact, lines: [text], size: SMALL };
 }

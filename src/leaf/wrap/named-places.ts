@@ -124,7 +124,7 @@ export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
   return placeAll(
     body.field,
     names.map(({ text, x, sides }) => ({
-      places: besideCut(body, x, { lines: [text], size: SMALL }, sides),
+      places: besideCut(body, x, { fact: 'heel', lines: [text], size: SMALL }, sides),
       otherwise: body.words.leaf.fromLeftEdge(text, x),
     })),
   );

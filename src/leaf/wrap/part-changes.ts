@@ -8,7 +8,7 @@ import {
   waysAt,
 } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { SMALL } from '../../draw/lettering.ts';
+import { type Block, SMALL } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -69,10 +69,13 @@ const AT_CUT = waysAt(liftSteps(TICK + 0.4, 26, 1.2));
 function namesAt(body: Body, { station, left, right }: PartChange): Iterable<Candidate> {
   const x = xAt(body.flat, station);
   const level = offCut(body, x);
-  const [before, after] = [left, right].map((part) => ({
-    lines: [body.words.card.headerName(part + 1)],
-    size: SMALL,
-  }));
+  const [before, after] = [left, right].map(
+    (part): Block => ({
+      fact: 'part',
+      lines: [body.words.card.headerName(part + 1)],
+      size: SMALL,
+    }),
+  );
   if (!before || !after) return [];
   const both = (turn: 0 | 1): Tried => {
     const [one, other] = [labelOf(before, turn), labelOf(after, turn)];

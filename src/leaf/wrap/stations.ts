@@ -48,7 +48,9 @@ export function stationLabels(body: Body): Mark[] {
     const x = xAt(body.flat, station);
     // Beside a line that is laid on a mark there may be no room for the larger letters.
     const sizes = station === 0 ? [PLAIN, SMALL] : [SMALL];
-    const places = inTurn(sizes, (size) => besideAtBase(body, x, { lines: [text], size }));
+    const places = inTurn(sizes, (size) =>
+      besideAtBase(body, x, { fact: station === 0 ? 'spine' : 'station', lines: [text], size }),
+    );
     return place(body.field, places) ?? [];
   });
 }
@@ -63,7 +65,7 @@ function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: B
 /** Says once what the lines at a tube's corners are. */
 export function foldLabel(body: Body): readonly Mark[] {
   const xs = foldStations(body.flat.section).map((station) => xAt(body.flat, station));
-  const block = { lines: [body.words.leaf.fold], size: SMALL };
+  const block: Block = { fact: 'fold', lines: [body.words.leaf.fold], size: SMALL };
   for (const x of xs) {
     const marks = place(body.field, besideAtBase(body, x, block));
     if (marks) return marks;

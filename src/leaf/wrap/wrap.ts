@@ -128,10 +128,17 @@ function letter(
     { places: identities(body, spine + flat.width / 8, words.names, size) },
     { places: distances(body, spine - flat.width / 8, words) },
     ...[deepFirst, ...furtherOn(flat, cope)].map((each) => ({
-      places: alongCut(body, 'waste', { lines: [leaf.waste], size: PLAIN }, each),
+      places: alongCut(body, 'waste', { fact: 'waste', lines: [leaf.waste], size: PLAIN }, each),
     })),
-    { places: alongCut(body, 'body', { lines: [leaf.cutToTheMiddle], size: SMALL }, shallowFirst) },
-    { places: placesForWords(body, flat.width, [words.seam], SMALL) },
+    {
+      places: alongCut(
+        body,
+        'body',
+        { fact: 'middle', lines: [leaf.cutToTheMiddle], size: SMALL },
+        shallowFirst,
+      ),
+    },
+    { places: placesForWords(body, flat.width, 'seam', [words.seam], SMALL) },
     { places: baseWords(body), otherwise: squareWords(body) },
   ]);
   const all = [over, places, laid, others];
@@ -143,7 +150,7 @@ function letter(
 
 function distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
   const texts = [body.words.leaf.fromBase(distance), shortDistance];
-  return inTurn(texts, (text) => placesForWords(body, near, [text], SMALL));
+  return inTurn(texts, (text) => placesForWords(body, near, 'base-distance', [text], SMALL));
 }
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
@@ -161,7 +168,7 @@ const WASTE_EVERY: Mm = 110;
 function baseWords(body: Body): Iterable<Candidate> {
   const square = squareWords(body);
   const texts = [body.words.leaf.baseProves(square), square];
-  return inTurn(texts, (text) => placesForWords(body, 0, [text], SMALL));
+  return inTurn(texts, (text) => placesForWords(body, 0, 'base-edge', [text], SMALL));
 }
 
 /** A leaf that is laid on a rotation mark has no spine. */
@@ -183,8 +190,8 @@ function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Can
   const copies = names.copies > 1 ? [leaf.make(names.copies)] : [];
   for (const length of [52, 34, 20, 12]) {
     const tube = shortened(names.tube, size, length);
-    yield* placesForWords(body, near, [tube, named, ...copies], size);
+    yield* placesForWords(body, near, 'name', [tube, named, ...copies], size);
   }
   const last = [leaf.nameAndEnd(shortened(names.tube, SMALL, 9), end), ...(paired ? [handName] : [])];
-  yield* placesForWords(body, near, last, SMALL);
+  yield* placesForWords(body, near, 'name', last, SMALL);
 }

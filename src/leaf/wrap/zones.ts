@@ -128,7 +128,7 @@ function barAt(body: Body, { left, right, words }: Stretch, y: Mm): Bar | undefi
 
 /** A level line with words in it, as near its middle as they are free; undefined where they are nowhere. */
 function interrupted({ field }: Body, text: Said, from: Mm, to: Mm, y: Mm): Bar | undefined {
-  const label = labelOf({ lines: [text], size: SMALL });
+  const label = labelOf({ fact: 'weld-angle', lines: [text], size: SMALL });
   const middle = (from + to - label.width) / 2;
   const room = (to - from - label.width) / 2 - ROUND;
   const lefts = liftSteps(0, room, 0.5).flatMap((aside) => [middle + aside, middle - aside]);

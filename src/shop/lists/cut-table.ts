@@ -1,5 +1,6 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { heightOf, PLAIN, SMALL, words } from '../../draw/lettering.ts';
+import type { FactName, Subject } from '../../draw/facts.ts';
+import { heightOf, PLAIN, SMALL, tellingOf, words } from '../../draw/lettering.ts';
 import { DESCENT, spelled, widthOf } from '../../draw/letters.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
@@ -23,6 +24,7 @@ export function cutTable(
   const said = rows.map((row): SaidRow => {
     const { tube, piece, hand, pair, size, wall } = row;
     return {
+      of: { tube, hand },
       name: cut.name(tube, piece, pair ? hand : undefined),
       size: cut.size(size, wall),
       cells: cut.cells(row, units),
@@ -37,7 +39,9 @@ export function cutTable(
   );
   const room = Math.min(width - taken - BOX, longest + GAP);
   if (room < Math.min(LEAST_NAME, longest))
-    return rows.map((row, i) => sentence(said[i]?.name ?? row.tube, cut.sentence(row, units)));
+    return rows.map((row, i) =>
+      sentence({ tube: row.tube, hand: row.hand }, said[i]?.name ?? row.tube, cut.sentence(row, units)),
+    );
   const whole = BOX + room + taken;
   // Right ends of the columns, from the name's.
   const ends = widths.map(
@@ -50,6 +54,7 @@ export function cutTable(
 }
 
 interface SaidRow {
+  readonly of: Subject;
   readonly name: Said;
   readonly size: Said;
   readonly cells: readonly Said[];
@@ -57,10 +62,24 @@ interface SaidRow {
 
 const BOX: Mm = 4.5;
 
+/** Which ends they are about. */
+const ENDS: readonly Subject[] = [{}, {}, {}, {}, { end: 'A' }, { end: 'B' }];
+
+/** What the cells of a row state, in the order of their heads. */
+const CELLS: readonly FactName[] = [
+  'copies',
+  'blank',
+  'long-points',
+  'work-points',
+  'angle',
+  'angle',
+  'twist',
+];
+
 function headRow(heads: readonly Said[], ends: readonly Mm[], at: Point, width: Mm): Laid {
   const base = at.y - SMALL * 1.1;
   const marks = heads.map((head, i) =>
-    words(head, SMALL, { x: at.x + (ends[i] ?? 0) - widthOf(head, SMALL), y: base }),
+    words(head, 'heading', SMALL, { x: at.x + (ends[i] ?? 0) - widthOf(head, SMALL), y: base }),
   );
   const foot = at.y - SMALL * 1.6;
   return {
@@ -70,27 +89,30 @@ function headRow(heads: readonly Said[], ends: readonly Mm[], at: Point, width: 
 }
 
 function tableRow(
-  { name: named, size: sized, cells }: SaidRow,
+  { of, name: named, size: sized, cells }: SaidRow,
   ends: readonly Mm[],
   room: Mm,
   at: Point,
   width: Mm,
 ): Laid {
-  const name = layText(named, PLAIN, { x: at.x + BOX, y: at.y }, room);
-  const size = layText(sized, SMALL, { x: at.x + BOX, y: name.foot + 0.3 }, room);
+  const name = layText(named, 'name', PLAIN, { x: at.x + BOX, y: at.y }, room);
+  const size = layText(sized, 'tube', SMALL, { x: at.x + BOX, y: name.foot + 0.3 }, room);
   const values = cells.flatMap((cell, i): Mark[] =>
     cell === ''
       ? []
       : [
-          words(spelled(cell), PLAIN, {
-            x: at.x + (ends[i] ?? 0) - widthOf(spelled(cell), PLAIN),
-            y: baseOf(at),
-          }),
+          ...tellingOf(ENDS[i] ?? {}, [
+            words(spelled(cell), CELLS[i] ?? 'note', PLAIN, {
+              x: at.x + (ends[i] ?? 0) - widthOf(spelled(cell), PLAIN),
+              y: baseOf(at),
+            }),
+          ]),
         ],
   );
   const foot = size.foot - 0.4;
   const rule = line('frame', { x: at.x, y: foot }, { x: at.x + width, y: foot });
-  return { marks: [tickBox(at, PLAIN), ...name.marks, ...size.marks, ...values, rule], foot: foot - 0.4 };
+  const told = tellingOf(of, [...name.marks, ...size.marks, ...values]);
+  return { marks: [tickBox(at, PLAIN), ...told, rule], foot: foot - 0.4 };
 }
 
 /** The base line of a first line of plain type under a point. */
@@ -98,12 +120,13 @@ function baseOf(at: Point): Mm {
   return at.y - heightOf([{ size: PLAIN }]) + DESCENT * PLAIN;
 }
 
-function sentence(name: Said, text: Said): LaidItem {
+function sentence(of: Subject, name: Said, text: Said): LaidItem {
   return {
     lay: (at, width) => {
-      const over = layText(name, PLAIN, { x: at.x + BOX, y: at.y }, width - BOX);
-      const below = layText(text, SMALL, { x: at.x + BOX, y: over.foot }, width - BOX);
-      return { marks: [tickBox(at, PLAIN), ...over.marks, ...below.marks], foot: below.foot - 0.8 };
+      const over = layText(name, 'name', PLAIN, { x: at.x + BOX, y: at.y }, width - BOX);
+      const below = layText(text, 'blank', SMALL, { x: at.x + BOX, y: over.foot }, width - BOX);
+      const words = tellingOf(of, [...over.marks, ...below.marks]);
+      return { marks: [tickBox(at, PLAIN), ...words], foot: below.foot - 0.8 };
     },
   };
 }

@@ -78,7 +78,7 @@ function small(text: Said): LaidItem {
 function noteOf(text: Said, size: Mm): LaidItem {
   return {
     lay: (at, width) => {
-      const laid = layText(text, size, at, width);
+      const laid = layText(text, 'note', size, at, width);
       return { ...laid, foot: laid.foot - 0.8 };
     },
   };

@@ -31,7 +31,7 @@ export function orderItems(
     {
       lay: (at, width) => {
         const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest));
-        const laid = layText(words.lists.order.note(many, down), PLAIN, at, width);
+        const laid = layText(words.lists.order.note(many, down), 'note', PLAIN, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
       },
     },
@@ -64,7 +64,7 @@ function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language):
 function stageItems(name: Said, rows: readonly Row[], boxes: number): LaidItem[] {
   const head: LaidItem = {
     heading: true,
-    lay: (at, wide) => layText(name, PLAIN, { x: at.x, y: at.y - 1 }, wide),
+    lay: (at, wide) => layText(name, 'order', PLAIN, { x: at.x, y: at.y - 1 }, wide),
   };
   const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)
@@ -111,7 +111,7 @@ function leftOf(boxes: number): Mm {
 const MOST_TOGETHER = 24;
 
 function layRow({ text, boxes }: Row, left: Mm, at: Point, width: Mm): Laid {
-  const laid = layText(text, PLAIN, { x: at.x + left, y: at.y }, width - left);
+  const laid = layText(text, 'order', PLAIN, { x: at.x + left, y: at.y }, width - left);
   const ticks = Array.from({ length: boxes }, (_, i) =>
     tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, PLAIN),
   );

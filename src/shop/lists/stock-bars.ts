@@ -55,7 +55,7 @@ function layBar(
   const left = at.x + names;
   const right = left + bar.length * scale;
   const marks: Mark[] = [
-    words(spelled(bar.name), PLAIN, { x: at.x, y: top - HIGH + 1.2 }),
+    words(spelled(bar.name), 'stock', PLAIN, { x: at.x, y: top - HIGH + 1.2 }),
     outline(
       'frame',
       { x: left, y: top },
@@ -76,6 +76,7 @@ function layBar(
   if (bar.offcutName) marks.push(...fitting(bar.offcutName, x, right - x, top));
   const text = layText(
     said.text,
+    'stock',
     SMALL,
     { x: left, y: top - HIGH - 0.4 },
     Math.min(room, Math.max(SHORT_LINE, bar.length * scale)),
@@ -87,5 +88,5 @@ function layBar(
 function fitting(name: Said, left: Mm, wide: Mm, top: Mm): Mark[] {
   const text = shortened(spelled(name), SMALL, wide - 1.6);
   if (text.length < 3) return [];
-  return [words(text, SMALL, { x: left + 0.8, y: top - HIGH + 1.4 })];
+  return [words(text, 'stock', SMALL, { x: left + 0.8, y: top - HIGH + 1.4 })];
 }

@@ -24,7 +24,10 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
     ...cleanStep(piece, [end]),
     bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad),
   ];
-  return [{ text: scrapStep(piece, end), once: true }, ...texts.map((text) => ({ text }))];
+  return [
+    { fact: 'step:scrap', text: scrapStep(piece, end), once: true },
+    ...texts.map((text): Step => ({ fact: 'step:bend', text })),
+  ];
 }
 
 function firstEnds({ units, words }: Piece, { cope }: NamedEnd, { bend, pieces }: BendJob): Said {

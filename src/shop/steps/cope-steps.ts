@@ -12,7 +12,7 @@ import { shortPointDepth } from './short-point-depth.ts';
 type Edge = Parameters<Language['steps']['cut']['edge']>[0];
 
 /** The first leaf on the tube, why this end comes first, and the cut. */
-export function firstCutSteps(piece: Piece, end: NamedEnd): Said[] {
+export function firstCutSteps(piece: Piece, end: NamedEnd): readonly [Said, Said] {
   const { second, solution, units, words } = piece;
   const { lay, cut } = words.steps;
   const why = second && whyFirst(end, second, words);

@@ -1,6 +1,8 @@
+import type { FactName } from '../../draw/facts.ts';
+import type { EndName } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
-import type { Piece } from '../piece.ts';
+import type { NamedEnd, Piece } from '../piece.ts';
 import { bendSteps } from './bend-steps.ts';
 import { blankStep, scrapStep, spineStep, squareSteps } from './blank-steps.ts';
 import { firstCutSteps, secondCutStep, secondLayStep } from './cope-steps.ts';
@@ -21,23 +23,40 @@ export function stepsOf(piece: Piece): readonly Step[] {
   if (bend && first) return bendSteps(piece, first, bend);
   const copes = [first, second].flatMap((end) => end ?? []);
   return [
-    ...(first ? [{ text: scrapStep(piece, first), once: true } as const] : []),
-    ...each(blankStep(piece), ...squareSteps(piece), ...spineStep(piece)),
-    ...(first ? each(...firstCutSteps(piece, first), seatStep(piece, first)) : []),
-    ...(second ? each(...markSteps(piece, second), secondLayStep(piece, second)) : []),
-    ...(second ? each(facingStep(piece, second), secondCutStep(piece, second)) : []),
-    ...(second ? each(seatStep(piece, second)) : []),
-    ...each(
-      deburrStep(piece),
-      ...knifeStep(piece, copes),
-      ...landingStep(piece),
-      ...ventStep(piece),
-      ...cleanStep(piece, copes),
-      ...setSteps(piece),
-    ),
+    ...(first ? [{ fact: 'step:scrap', text: scrapStep(piece, first), once: true } as const] : []),
+    ...each('step:blank', blankStep(piece)),
+    ...each('step:square', ...squareSteps(piece)),
+    ...each('step:spine', ...spineStep(piece)),
+    ...(first ? cutSteps(first.name, firstCutSteps(piece, first)) : []),
+    ...(first ? of(first.name, each('step:seat', seatStep(piece, first))) : []),
+    ...(second ? secondSteps(piece, second) : []),
+    ...each('step:deburr', deburrStep(piece)),
+    ...each('step:knife', ...knifeStep(piece, copes)),
+    ...each('step:footprint', ...landingStep(piece)),
+    ...each('step:vent', ...ventStep(piece)),
+    ...each('step:clean', ...cleanStep(piece, copes)),
+    ...each('step:set', ...setSteps(piece)),
   ];
 }
 
-function each(...texts: readonly Said[]): readonly Step[] {
-  return texts.map((text) => ({ text }));
+function secondSteps(piece: Piece, second: NamedEnd): readonly Step[] {
+  return of(second.name, [
+    ...each('step:mark', ...markSteps(piece, second)),
+    ...each('step:lay', secondLayStep(piece, second)),
+    ...each('step:facing', facingStep(piece, second)),
+    ...each('step:cut', secondCutStep(piece, second)),
+    ...each('step:seat', seatStep(piece, second)),
+  ]);
+}
+
+function cutSteps(end: EndName, [lay, cut]: readonly [Said, Said]): readonly Step[] {
+  return of(end, [...each('step:lay', lay), ...each('step:cut', cut)]);
+}
+
+function each(fact: FactName, ...texts: readonly Said[]): readonly Step[] {
+  return texts.map((text) => ({ fact, text }));
+}
+
+function of(end: EndName, steps: readonly Step[]): readonly Step[] {
+  return steps.map((step) => ({ ...step, end }));
 }

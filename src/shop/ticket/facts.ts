@@ -1,7 +1,8 @@
 import { across } from '../../draw/boxes.ts';
 import type { Box, Mark } from '../../draw/drawing.ts';
-import { LARGE, PLAIN, SMALL } from '../../draw/lettering.ts';
+import { LARGE, PLAIN, SMALL, tellingOf } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
+import type { EndName } from '../../job/job.ts';
 import { viewsOf } from '../../leaf/picture/side-view.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -93,6 +94,7 @@ function layRow(blocks: readonly Block[], box: Box): Laid {
 
 interface Block {
   readonly title: Said;
+  readonly end?: EndName;
   readonly facts: Ticket['tube'];
   /** How much of a row its picture takes; nothing where there is none to draw. */
   readonly share: number;
@@ -113,11 +115,13 @@ function blocksOf(ticket: Ticket, { blank = false }: TicketStyle): readonly Bloc
       title: words.ticket.end(name),
       facts,
       share: cope ? 1 : 0,
+      end: name,
       draw: (box: Box): Laid => {
         if (!cope) return { marks: [], foot: box.top };
         const [view] = viewsOf(cope, name, words);
         const marks = blank ? [] : view.draw({ ...box, bottom: box.bottom + CAPTION });
-        return captioned(marks, view.caption, box);
+        const laid = captioned(marks, view.caption, box);
+        return { ...laid, marks: tellingOf({ end: name }, laid.marks) };
       },
     })),
   ];
@@ -128,12 +132,19 @@ const CAPTION: Mm = 3.4;
 function captioned(marks: readonly Mark[], caption: Said, box: Box): Laid {
   const wide = widthOf(caption, SMALL);
   const at = { x: Math.max(box.left, (box.left + box.right - wide) / 2), y: box.bottom + CAPTION };
-  const under = layText(caption, SMALL, at, box.right - at.x);
+  const under = layText(caption, 'picture', SMALL, at, box.right - at.x);
   return { marks: [...marks, ...under.marks], foot: under.foot };
 }
 
-function layBlock({ title, facts }: Block, { facts: size = PLAIN }: TicketStyle, box: Box): Laid {
-  const head = layText(title, size === SMALL ? PLAIN : LARGE, { x: box.left, y: box.top }, across(box));
+function layBlock({ title, end, facts }: Block, { facts: size = PLAIN }: TicketStyle, box: Box): Laid {
+  const head = layText(
+    title,
+    end ? 'end' : 'heading',
+    size === SMALL ? PLAIN : LARGE,
+    { x: box.left, y: box.top },
+    across(box),
+  );
   const rows = layFacts(facts, size, { x: box.left, y: head.foot }, across(box));
-  return { marks: [...head.marks, ...rows.marks], foot: rows.foot };
+  const marks = [...head.marks, ...rows.marks];
+  return { marks: end ? tellingOf({ end }, marks) : marks, foot: rows.foot };
 }

@@ -20,12 +20,14 @@ export function layHead(ticket: Ticket, box: Box, size: Mm): Laid {
   const room = badge.left - box.left - 5;
   const title = layText(
     partOf(name, shortened(spelled(name), size, room)),
+    'name',
     size,
     { x: box.left, y: box.top },
     room,
   );
   const second = layText(
     words.ticket.about(ticket),
+    'about',
     size === NAME ? LARGE : PLAIN,
     { x: box.left, y: title.foot },
     room,
@@ -52,7 +54,7 @@ function layHand(text: Said, opposite: boolean, box: Box, size: Mm): Laid & { le
     marks: [
       outline('frame', ...corners(left, wide)),
       solid('frame', ...corners(from, bar)),
-      run(text, size * 0.6, { x: middle, y: foot + size * 0.42 }),
+      run(text, 'name', size * 0.6, { x: middle, y: foot + size * 0.42 }),
     ],
     foot,
     left,

@@ -1,4 +1,5 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
+import { tellingOf } from '../../draw/lettering.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layText, tickBox } from '../laid.ts';
 import type { Step } from '../steps/step.ts';
@@ -20,12 +21,19 @@ export function laySteps(ticket: Ticket, size: Mm, at: Point, width: Mm): Laid {
 }
 
 /** One step under a point. */
-export function layStep({ text, once }: Step, copies: number, size: Mm, at: Point, width: Mm): Laid {
+export function layStep(
+  { text, fact, end, once }: Step,
+  copies: number,
+  size: Mm,
+  at: Point,
+  width: Mm,
+): Laid {
   const most = copies <= MOST_BOXES ? copies : 1;
   const boxes = once ? 1 : most;
   const pitch = 1.05 * size;
   const indent = most * pitch + 0.5 * size;
   const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
-  const laid = layText(text, size, { x: at.x + indent, y: at.y }, width - indent);
-  return { marks: [...ticks, ...laid.marks], foot: laid.foot - 0.16 * size };
+  const laid = layText(text, fact, size, { x: at.x + indent, y: at.y }, width - indent);
+  const words = end ? tellingOf({ end }, laid.marks) : laid.marks;
+  return { marks: [...ticks, ...words], foot: laid.foot - 0.16 * size };
 }

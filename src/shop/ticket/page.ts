@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark } from '../../draw/drawing.ts';
-import { LARGE, PLAIN, SMALL } from '../../draw/lettering.ts';
+import { LARGE, PLAIN, SMALL, tellingOf } from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { FrontPages } from '../../tiler/lay-sheets.ts';
@@ -62,9 +62,13 @@ export function ticketPages(tickets: readonly Ticket[], room: Box): ReturnType<F
   const manner = firstThatFits(whole, fits);
   return tickets.flatMap((ticket) =>
     manner && whole.includes(ticket)
-      ? [() => layTicket(ticket, box, manner).marks]
-      : overPages(ticket, box).map((marks) => () => marks),
+      ? [() => told(ticket, layTicket(ticket, box, manner).marks)]
+      : overPages(ticket, box).map((marks) => () => told(ticket, marks)),
   );
+}
+
+function told({ solution: { tube, hand } }: Ticket, marks: readonly Mark[]): Mark[] {
+  return tellingOf({ place: 'ticket', tube: tube.name, hand }, marks);
 }
 
 /** The first manner for all tickets; the one that did not fit last is tried first in the next. */

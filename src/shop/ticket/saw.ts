@@ -17,11 +17,11 @@ export function laySaw({ saw }: Ticket, size: Mm, box: Box): Laid {
   if (saw.length === 0) return { marks: [], foot: box.top };
   const marks: Mark[] = [];
   let [left, top, foot] = [box.left, box.top, box.top];
-  for (const { label, text } of saw) {
+  for (const { fact, label, text } of saw) {
     const wide = Math.max(widthOf(label, PLAIN), widthOf(spelled(text), size)) + 0.5;
     if (left > box.left && left + wide > box.right) [left, top] = [box.left, foot];
-    const name = layText(label, PLAIN, { x: left, y: top }, box.right - left);
-    const number = layText(text, size, { x: left, y: name.foot + 0.1 * size }, box.right - left);
+    const name = layText(label, fact, PLAIN, { x: left, y: top }, box.right - left);
+    const number = layText(text, fact, size, { x: left, y: name.foot + 0.1 * size }, box.right - left);
     marks.push(...name.marks, ...number.marks);
     foot = Math.min(foot, number.foot);
     left += wide + APART;

@@ -77,9 +77,14 @@ function sawFacts(piece: Piece): Fact[] {
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
-    ...(apart === undefined || apart < 0 ? [] : [{ label: base, text: words.quantities.both(apart, units) }]),
-    ...(twist === undefined ? [] : [{ label: labels.twist, text: words.quantities.twist(twist) }]),
+    ...(apart === undefined || apart < 0
+      ? []
+      : [{ fact: 'base-distance' as const, label: base, text: words.quantities.both(apart, units) }]),
+    ...(twist === undefined
+      ? []
+      : [{ fact: 'twist' as const, label: labels.twist, text: words.quantities.twist(twist) }]),
     ...mitred.map(({ name, cope }) => ({
+      fact: 'mitre' as const,
       label: labels.mitre(name),
       text: words.quantities.angle(Math.PI / 2 - cope.end.parts[0].angle.rad),
     })),
@@ -88,6 +93,7 @@ function sawFacts(piece: Piece): Fact[] {
 
 function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
   return blanksOf(solution).map(({ length, count, piece }) => ({
+    fact: 'blank' as const,
     label: ticket.labels.blank(count, piece),
     text: ticket.times(count, quantities.sawn(length, units)),
   }));
@@ -97,8 +103,14 @@ function tubeFacts(piece: Piece): Fact[] {
   const { tube } = piece.solution;
   const { ticket, quantities } = piece.words;
   return [
-    { label: ticket.labels.tube, text: tubeFactsOf(tube.section).said(piece.words).words },
-    ...(tube.wall ? [{ label: ticket.labels.wall, text: quantities.written(tube.wall) }] : []),
+    {
+      fact: 'tube' as const,
+      label: ticket.labels.tube,
+      text: tubeFactsOf(tube.section).said(piece.words).words,
+    },
+    ...(tube.wall
+      ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.written(tube.wall) }]
+      : []),
     ...lengthFacts(piece),
   ];
 }
@@ -110,14 +122,16 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   const bend = bendJobOf(solution);
   if (bend) {
     return bend.pieces.map(({ kind, long, short }) => ({
+      fact: 'long-points' as const,
       label: labels.piece(kind),
       text: ticket.sides(both(long), both(short)),
     }));
   }
-  if (!lengths) return [{ label: labels.length, text: lists.lengthless(lengthless(solution)) }];
+  if (!lengths)
+    return [{ fact: 'marks' as const, label: labels.length, text: lists.lengthless(lengthless(solution)) }];
   return [
-    { label: labels.longPoints, text: both(lengths.overall) },
-    { label: labels.workPoints, text: both(lengths.between) },
+    { fact: 'long-points' as const, label: labels.longPoints, text: both(lengths.overall) },
+    { fact: 'work-points' as const, label: labels.workPoints, text: both(lengths.between) },
   ];
 }
 
@@ -127,14 +141,16 @@ function endFacts({ solution, words }: Piece, name: EndName): Ticket['ends'] {
   const { labels, square, byItsMark } = words.ticket;
   if (!end) return [];
   if (end.kind === 'plain' || cope?.kind !== 'coped')
-    return [{ name, facts: [{ label: labels.cut, text: square }] }];
+    return [{ name, facts: [{ fact: 'mitre' as const, label: labels.cut, text: square }] }];
   const { fitUp, root, preparation } = end;
   const facts = [
     ...headerFacts(end, unitsOfTube(solution.tube), words),
-    ...(fitUp?.clock ? [{ label: labels.rotation, text: byItsMark }] : []),
-    ...(fitUp?.between ? [{ label: labels.length, text: byItsMark }] : []),
-    { label: labels.edge, text: words.check.edge(preparation) },
-    ...(root && root.mm > 0 ? [{ label: labels.rootGap, text: words.quantities.written(root) }] : []),
+    ...(fitUp?.clock ? [{ fact: 'marks' as const, label: labels.rotation, text: byItsMark }] : []),
+    ...(fitUp?.between ? [{ fact: 'marks' as const, label: labels.length, text: byItsMark }] : []),
+    { fact: 'edge' as const, label: labels.edge, text: words.check.edge(preparation) },
+    ...(root && root.mm > 0
+      ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.written(root) }]
+      : []),
   ];
   return [{ name, cope, facts }];
 }

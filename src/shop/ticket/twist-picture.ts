@@ -62,7 +62,7 @@ function drawn(section: Section, heels: readonly Heel[], spineUp: Said, box: Box
 
 function spineWord(text: Said, onPage: (x: number, y: number) => Point): Mark {
   const at = onPage(0, 0);
-  return words(text, SMALL, { x: at.x - widthOf(text, SMALL) / 2, y: at.y - 0.7 });
+  return words(text, 'picture', SMALL, { x: at.x - widthOf(text, SMALL) / 2, y: at.y - 0.7 });
 }
 
 function heelOf(end: EndSolution | undefined): number | undefined {
@@ -83,5 +83,5 @@ function pointer(
   const wide = widthOf(name, LETTERS);
   const aside = dx < 0 ? -wide - 0.6 : dx > 0 ? 0.6 : -wide / 2;
   const up = Math.abs(to.x - from.x) > Math.abs(dy) ? -1 : dy > 0 ? 0.8 : -2.9;
-  return [line('picture', from, to), words(name, LETTERS, { x: to.x + aside, y: to.y + up })];
+  return [line('picture', from, to), words(name, 'picture', LETTERS, { x: to.x + aside, y: to.y + up })];
 }

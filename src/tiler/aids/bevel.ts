@@ -71,15 +71,15 @@ export function bevelSheet(ask: SheetAsk, words: Language, printer?: Printer): L
 }
 
 function told(width: Mm, twoArcs: boolean, { aids: { bevel } }: Language): TextLine[] {
-  const steps = bevel.steps(twoArcs).flatMap((step) => linesOf(step, PLAIN, width));
-  return [...linesOf(bevel.title, LARGE, width), ...steps];
+  const steps = bevel.steps(twoArcs).flatMap((step) => linesOf(step, 'aid', PLAIN, width));
+  return [...linesOf(bevel.title, 'aid', LARGE, width), ...steps];
 }
 
 function card(centre: Point, radius: Mm, stock: Said): Mark[] {
   const reach = radius + ROUND - 0.5;
   return [
     line('cut', { x: centre.x - reach, y: centre.y }, { x: centre.x + reach, y: centre.y }),
-    set(stock, SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
+    set(stock, 'aid', SMALL, { x: centre.x - widthOf(stock, SMALL) / 2, y: centre.y - 3.4 }),
     line('guide', centre, { x: centre.x, y: centre.y + 8 }),
     ...arc(centre, radius),
     ...degrees(centre, radius, 1),
@@ -121,7 +121,7 @@ function numbers(
     const text = `${reading(angle)}`;
     const { x, y } = polar(centre, radius, angle);
     const em = angle % 10 === 0 ? size : SMALL;
-    return set(asWritten(text), em, { x: x - widthOf(text, em) / 2, y: y - (CAP_HEIGHT * em) / 2 });
+    return set(asWritten(text), 'aid', em, { x: x - widthOf(text, em) / 2, y: y - (CAP_HEIGHT * em) / 2 });
   });
 }
 

@@ -100,7 +100,7 @@ function scale(
     const middle = clearOf([from, next ?? to, to], girth, half + FROM_END);
     if (Math.abs(middle - girth) > half) return [mark];
     const base = place(middle - half, deep + 0.9 + (way < 0 ? PLAIN * 0.76 : DESCENT * 0.3 * PLAIN));
-    return [mark, words(asWritten(text), PLAIN, base)];
+    return [mark, words(asWritten(text), 'aid', PLAIN, base)];
   });
 }
 
@@ -116,9 +116,9 @@ function zeroEdge(at: Point, { zeroEdge: name, diameter, scales }: Language['aid
   const middle = at.y + STRIP_HEIGHT / 2;
   return [
     line('cut', at, { x: at.x, y: at.y + STRIP_HEIGHT }),
-    words(name, SMALL, { x: at.x - 1.4, y: middle - widthOf(name, SMALL) / 2 }, 1),
-    words(diameter, PLAIN, { x: at.x + 4, y: middle + 1.2 }),
-    words(scales, SMALL, { x: at.x + 4, y: middle - 2.6 }),
+    words(name, 'aid', SMALL, { x: at.x - 1.4, y: middle - widthOf(name, SMALL) / 2 }, 1),
+    words(diameter, 'aid', PLAIN, { x: at.x + 4, y: middle + 1.2 }),
+    words(scales, 'aid', SMALL, { x: at.x + 4, y: middle - 2.6 }),
   ];
 }
 
@@ -126,7 +126,7 @@ function trimEdge(text: Said, at: Point): Mark[] {
   const foot = at.y + (STRIP_HEIGHT - widthOf(text, SMALL)) / 2;
   return [
     line('registration', { x: at.x, y: at.y - 2 }, { x: at.x, y: at.y + STRIP_HEIGHT + 2 }),
-    words(text, SMALL, { x: at.x - 1.4, y: foot }, 1),
+    words(text, 'aid', SMALL, { x: at.x - 1.4, y: foot }, 1),
   ];
 }
 
@@ -145,7 +145,7 @@ function layOn(text: Said, at: Point): Mark[] {
       { x: neck, y: middle + POINTER.half },
       { x: neck, y: middle - POINTER.half },
     ),
-    words(text, PLAIN, { x: tail - 1 - widthOf(text, PLAIN), y: middle - PLAIN * 0.36 }),
+    words(text, 'aid', PLAIN, { x: tail - 1 - widthOf(text, PLAIN), y: middle - PLAIN * 0.36 }),
   ];
 }
 

@@ -70,6 +70,6 @@ function stripsOf(length: Mm, most: number, thickness: Mm): Strip[] {
 }
 
 function told(width: Mm, thickness: Mm, strips: number, { aids: { girth } }: Language): TextLine[] {
-  const steps = girth.steps(thickness, strips).flatMap((step) => linesOf(step, PLAIN, width));
-  return [...linesOf(girth.title, LARGE, width), ...steps];
+  const steps = girth.steps(thickness, strips).flatMap((step) => linesOf(step, 'aid', PLAIN, width));
+  return [...linesOf(girth.title, 'aid', LARGE, width), ...steps];
 }

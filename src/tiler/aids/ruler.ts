@@ -95,7 +95,7 @@ function instructions(
   { aids: { ruler } }: Language,
 ): Mark[] {
   const width = Math.min(WIDEST_COLUMN, across(content) - 2 * INDENT);
-  const set = (text: Said, size: Mm = PLAIN): TextLine[] => linesOf(text, size, width);
+  const set = (text: Said, size: Mm = PLAIN): TextLine[] => linesOf(text, 'aid', size, width);
   const [first, second] = [measuring(set, ruler), saving(set, along, aloft, drawn, ruler)];
   const left = content.left + INDENT;
   const needed = heightOf([...first, ...second]) + 2 * ROW + BETWEEN + 2 * INDENT;
@@ -119,7 +119,7 @@ function instructions(
 
 type Set = (text: Said, size?: Mm) => TextLine[];
 
-const GAP: TextLine = { text: asWritten(''), size: PLAIN };
+const GAP: TextLine = { text: asWritten(''), fact: 'aid', size: PLAIN };
 
 function measuring(set: Set, ruler: Language['aids']['ruler']): TextLine[] {
   return [...set(ruler.title, LARGE), GAP, ...ruler.measuring.flatMap((step) => set(step))];
@@ -145,7 +145,7 @@ function saving(
 function blank(text: Said, at: Point): Mark[] {
   const from = at.x + BLANK_FROM;
   return [
-    setWords(text, PLAIN, at),
+    setWords(text, 'aid', PLAIN, at),
     line('frame', { x: from, y: at.y - 0.6 }, { x: from + BLANK, y: at.y - 0.6 }),
   ];
 }

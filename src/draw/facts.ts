@@ -1,0 +1,91 @@
+/** Where a phrase can stand. */
+export type Place = 'leaf' | 'card' | 'footprint' | 'ticket' | 'list' | 'sheet';
+
+/**
+ * What a drawn phrase states, and where in a file it stands: in one place, with the leaf, or on the ticket where that has it. A card
+ * stands only where no ticket is printed.
+ */
+export const FACTS = {
+  // With the leaf in hand.
+  end: ['leaf', 'ticket'],
+  name: ['leaf', 'card', 'footprint', 'ticket', 'list'],
+  copies: ['ticket', 'card'],
+  'to-joint': ['leaf'],
+  waste: ['leaf'],
+  heel: ['leaf', 'footprint'],
+  part: ['leaf'],
+  spine: ['leaf'],
+  station: ['leaf'],
+  fold: ['leaf', 'footprint'],
+  seam: ['leaf'],
+  tab: ['leaf'],
+  middle: ['leaf'],
+  'base-edge': ['leaf'],
+  'base-distance': ['leaf', 'ticket'],
+  'weld-angle': ['leaf', 'card'],
+  'rotation-mark': ['leaf'],
+  'length-mark': ['leaf'],
+  beside: ['card'],
+  // On the header.
+  footprint: ['footprint'],
+  // Of the tube and its ends.
+  job: ['card'],
+  date: ['card'],
+  tube: ['ticket', 'card', 'list'],
+  wall: ['ticket', 'card'],
+  header: ['ticket', 'card', 'list'],
+  angle: ['ticket', 'card', 'list'],
+  clocking: ['ticket', 'card'],
+  offset: ['ticket', 'card'],
+  shift: ['ticket', 'card'],
+  mitre: ['ticket', 'card'],
+  pieces: ['ticket', 'card', 'list'],
+  twist: ['ticket', 'card', 'list'],
+  'work-points': ['ticket', 'card', 'list'],
+  'long-points': ['ticket', 'card', 'list'],
+  blank: ['ticket', 'card', 'list'],
+  edge: ['ticket', 'card'],
+  root: ['ticket', 'card'],
+  girth: ['card'],
+  marks: ['ticket', 'card'],
+  picture: ['ticket', 'card'],
+  about: ['ticket'],
+  'step:scrap': ['ticket'],
+  'step:blank': ['ticket'],
+  'step:square': ['ticket'],
+  'step:spine': ['ticket'],
+  'step:lay': ['ticket'],
+  'step:cut': ['ticket'],
+  'step:seat': ['ticket'],
+  'step:mark': ['ticket'],
+  'step:facing': ['ticket'],
+  'step:deburr': ['ticket'],
+  'step:knife': ['ticket'],
+  'step:footprint': ['ticket'],
+  'step:vent': ['ticket'],
+  'step:clean': ['ticket'],
+  'step:set': ['ticket'],
+  'step:bend': ['ticket'],
+  // Of the job.
+  heading: ['list'],
+  note: ['list'],
+  caution: ['list', 'sheet'],
+  order: ['list'],
+  stock: ['list'],
+  // At the foot of each sheet, and at the head of a tile.
+  sheet: ['sheet'],
+  tile: ['sheet'],
+  aid: ['sheet'],
+} as const satisfies Record<string, readonly [Place, ...Place[]]>;
+
+export type FactName = keyof typeof FACTS;
+
+/** What marks tell of, where what they are drawn on does not say it. */
+export interface Subject {
+  readonly place?: Place;
+  readonly tube?: string;
+  readonly hand?: 'as-drawn' | 'opposite';
+  readonly end?: 'A' | 'B';
+  /** Which of an end's headers, counted from 0. */
+  readonly part?: number;
+}
