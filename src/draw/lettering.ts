@@ -5,6 +5,9 @@ import type { Box, Mark, Point, Words } from './drawing.ts';
 import type { FactName, Subject } from './facts.ts';
 import { ASCENT, DESCENT, widthOf } from './letters.ts';
 
+/** 8 pt: the foot of a sheet, and the heads of tiles. */
+export const FOOT: Mm = (8 * 25.4) / 72;
+
 /** Heights of the em, mm: small print, what is read at the bench, names and numbers, an end's letter. */
 export const SMALL: Mm = 2.2;
 export const PLAIN: Mm = 2.8;

@@ -1,5 +1,6 @@
-import type { Drawing, Mark, Stroke } from '../draw/drawing.ts';
-import { SMALL, words } from '../draw/lettering.ts';
+import type { Drawing, Mark } from '../draw/drawing.ts';
+import { FOOT, words } from '../draw/lettering.ts';
+import { ASCENT, DESCENT, widthOf } from '../draw/letters.ts';
 import { line } from '../draw/strokes.ts';
 import type { Said } from '../measure/said.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
@@ -8,18 +9,15 @@ import type { Language } from '../words/language.ts';
 /** The directions a printer may stretch differently. */
 export type Direction = 'across' | 'up';
 
-/** Half the length of an end tick, of a tick within, and from the bar up to its words. */
-const END_TICK: Mm = 1.2;
+/** How far an end tick and a tick within stand out from the bar, and white between the bar and its words. */
+const END_TICK: Mm = 1.4;
 const INNER_TICK: Mm = 0.8;
-const WORDS_ABOVE: Mm = 0.7;
+const CLEAR: Mm = 0.2;
 
-/** From a bar to the next one over it, at the least. */
-export const BAR_PITCH: Mm = 3.9;
-/** What a bar and its words take below and above the bar's own line. */
-export const BELOW_BAR: Mm = 1.3;
-export const ABOVE_BAR: Mm = 2.8;
-/** What two bars over one another take, at the least. */
-export const BARS_HEIGHT: Mm = BELOW_BAR + BAR_PITCH + ABOVE_BAR;
+/** What the bars take to either side of their line. */
+export const HALF_BARS: Mm = CLEAR + (ASCENT + DESCENT) * FOOT;
+/** What two bars on one line take square to it. */
+export const BARS_HEIGHT: Mm = 2 * HALF_BARS;
 /** What a bar takes along itself: 4 in and the width of its line. */
 export const BARS_LENGTH: Mm = 4 * MM_PER_INCH + 0.2;
 
@@ -32,46 +30,39 @@ export interface BarLengths {
 /** The bars on every sheet. */
 export const SHORT: BarLengths = { mm: 100, inches: 4 };
 
-/** The two calibration bars of one direction on every sheet, 100 mm over 4 in. */
-export function bars(direction: Direction, words: Language, pitch: Mm): Drawing {
-  return pairOfBars(`bars ${direction}`, direction, SHORT, words, pitch);
-}
-
 /**
- * Two bars of one direction, the metric one over the other, as one drawing that lies level; the ones to read upwards are
- * turned when they are placed. Both start at x = 0, where the middle of their end tick is; the lower one lies at y = 0,
- * the upper one at y = `pitch` mm.
+ * Two calibration bars of one direction on one line, as one drawing that lies level; the ones to read upwards are turned when they
+ * are placed. Both start at the origin, where the middle of their first tick is; the metric one has its ticks and its number over
+ * the line, the other one under it.
  */
-export function pairOfBars(
-  name: string,
+export function bars(
   direction: Direction,
-  { mm, inches }: BarLengths,
   { sheets }: Language,
-  pitch: Mm,
+  { mm, inches }: BarLengths = SHORT,
+  name = `bars ${direction}`,
 ): Drawing {
+  const right = Math.max(mm, inches * MM_PER_INCH);
   return {
     name,
-    box: {
-      left: 0,
-      bottom: -BELOW_BAR,
-      right: Math.max(mm, inches * MM_PER_INCH),
-      top: pitch + ABOVE_BAR,
-    },
+    box: { left: 0, bottom: -HALF_BARS, right, top: HALF_BARS },
     marks: [
-      ...bar(pitch, mm, 10, sheets.metricBar(mm, direction)),
-      ...bar(0, inches * MM_PER_INCH, MM_PER_INCH / 2, sheets.inchBar(inches, direction)),
+      ...bar(mm, 10, sheets.metricBar(mm, direction), 1),
+      ...bar(inches * MM_PER_INCH, MM_PER_INCH / 2, sheets.inchBar(inches, direction), -1),
     ],
   };
 }
 
-function bar(y: Mm, length: Mm, step: Mm, name: Said): Mark[] {
-  const tick = (x: Mm, above: Mm, below: Mm): Stroke => line('bar', { x, y: y - below }, { x, y: y + above });
-  const steps = Math.round(length / step) - 1;
+/** Where its number stands, a bar has no ticks. */
+function bar(length: Mm, step: Mm, name: Said, side: 1 | -1): Mark[] {
+  const tick = (x: Mm, long: Mm) => line('bar', { x, y: 0 }, { x, y: side * long });
+  const first = 1;
+  const free = first + widthOf(name, FOOT) + CLEAR;
+  const within = Array.from({ length: Math.round(length / step) - 1 }, (_, index) => (index + 1) * step);
+  const base = side > 0 ? CLEAR + DESCENT * FOOT : -CLEAR - ASCENT * FOOT;
   return [
-    line('bar', { x: 0, y }, { x: length, y }),
-    tick(0, END_TICK, END_TICK),
-    tick(length, END_TICK, END_TICK),
-    ...Array.from({ length: steps }, (_, index) => tick((index + 1) * step, 0, INNER_TICK)),
-    words(name, 'sheet', SMALL, { x: 1, y: y + WORDS_ABOVE }),
+    line('bar', { x: 0, y: 0 }, { x: length, y: 0 }),
+    ...[0, length].map((x) => tick(x, END_TICK)),
+    ...within.filter((x) => x > free).map((x) => tick(x, INNER_TICK)),
+    words(name, 'sheet', FOOT, { x: first, y: base }),
   ];
 }

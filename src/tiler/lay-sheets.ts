@@ -38,9 +38,10 @@ export function laySheets(
   printer?: Printer,
   front?: FrontPages,
 ): LaidSheets {
+  const named = { ...set, cautioned: front === undefined };
   const layout = ask.paper.roll
-    ? layOnRoll(leaves, ask, set, printer, front && ROOM_FOR_FRONT)
-    : fewest(leaves, ask, set, printer);
+    ? layOnRoll(leaves, ask, named, printer, front && ROOM_FOR_FRONT)
+    : fewest(leaves, ask, named, printer);
   const pages = front?.(layout.furniture.content) ?? [];
   const count = pages.length + layout.fillings.length;
   const numbers = new Map(layout.fillings.map((filling, index) => [filling, pages.length + index + 1]));
@@ -87,7 +88,7 @@ function sheetOf(
     turn: 0,
   });
   const laid = filling.placements.map((placement) => lifted(placement, lift));
-  const every = [...furniture.placements, ...(furniture.cautions ? [furniture.cautions] : [])];
+  const every = [...furniture.placements, ...(number === 1 ? furniture.cautions : [])];
   if (spot === undefined) return { placements: [...every, own(line), ...laid] };
 
   const tile = spot.tiling.tiles[spot.index];

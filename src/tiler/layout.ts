@@ -20,6 +20,8 @@ const MANNERS: readonly PackStrategy[] = [true, false].flatMap((inOrder) =>
 export interface SetNames {
   readonly job: string;
   readonly words: Language;
+  /** Whether the first sheet carries the cautions. */
+  readonly cautioned?: boolean;
 }
 
 /** One way to lay all leaves. */
@@ -36,7 +38,7 @@ export interface Layout {
  * can be, then each card beside its own wrap, then the seams that disturb least, then leaves in their order, then an upright page.
  */
 export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames, printer?: Printer): Layout {
-  const named = { ...set, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
+  const named = { ...set, paper: ask.paper.name, ...(printer && { printer }) };
   const tables = pagesOf(ask, printer).map((page) => table(leaves, page, named));
   const usable = tables.flatMap((each) => ('shapes' in each ? [each] : []));
   const tiled = usable.some(({ shapes }) => shapes.some((shape) => 'tilings' in shape));

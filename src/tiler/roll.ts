@@ -40,7 +40,7 @@ function cutOff(layout: Layout, ask: SheetAsk, set: SetNames, least: Mm, printer
   const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
   const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
-  const named = { ...set, paper: ask.paper.name, cutBy: true, ...(printer && { printer }) };
+  const named = { ...set, paper: ask.paper.name, ...(printer && { printer }) };
   const furniture = furnish(page, named);
   return { ...layout, page, furniture, lift: page.printable.top - printable.top };
 }

@@ -1,7 +1,7 @@
-import { shortened } from '../draw/breaking.ts';
+import { broken, shortened } from '../draw/breaking.ts';
 import type { Box, Mark } from '../draw/drawing.ts';
-import { heightOf, linesOf, PLAIN, SMALL, setLines, type TextLine, words } from '../draw/lettering.ts';
-import { DESCENT, spelled, widthOf } from '../draw/letters.ts';
+import { extentOf, FOOT, lettered, words } from '../draw/lettering.ts';
+import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
 import { outline, solid } from '../draw/strokes.ts';
 import type { JointSide } from '../leaf/leaf.ts';
 import type { Said } from '../measure/said.ts';
@@ -10,8 +10,12 @@ import type { Language } from '../words/language.ts';
 import { asWritten } from '../words/said.ts';
 import type { Tile, Tiling } from './tiling.ts';
 
-/** Height of the strip at the head of a tile's sheet: one plain line over three small ones. */
-export const HEAD: Mm = heightOf([PLAIN, SMALL, SMALL, SMALL].map((size) => ({ size })));
+/** Height of the strip at the head of a tile's sheet: four lines. */
+const LINES = 4;
+export const HEAD: Mm = extentOf({
+  lines: Array.from({ length: LINES }, () => asWritten('')),
+  size: FOOT,
+}).height;
 
 const CELL_WIDTH: Mm = 6;
 const CELL_HEIGHT: Mm = 4.2;
@@ -49,13 +53,17 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
   const room = strip.right - left;
   const row = say.place(tile.row, tiling.rows, tile.column, tiling.columns);
   const place = joint ? say.toJoint(row, ARROWS[joint][tiling.turn]) : row;
-  const titleRoom = room - widthOf(`${place} · `, PLAIN);
-  const lines: TextLine[] = [
-    { text: say.titled(place, shortened(spelled(title), PLAIN, titleRoom)), fact: 'tile', size: PLAIN },
-    { text: shortened(say.neighbours(beside), SMALL, room), fact: 'tile', size: SMALL },
-    ...linesOf(say.taping(tiling.rows, tiling.columns, alone), 'tile', SMALL, room),
+  const titleRoom = room - widthOf(`${place} · `, FOOT);
+  const lines = [
+    say.titled(place, shortened(spelled(title), FOOT, titleRoom)),
+    shortened(say.neighbours(beside), FOOT, room),
+    ...broken(say.taping(tiling.rows, tiling.columns, alone), FOOT, room),
   ];
-  return [...map(tiling, tile, sheets, strip, width), ...setLines(lines, { x: left, y: strip.top })];
+  const block = { fact: 'tile' as const, lines: lines.slice(0, LINES), size: FOOT };
+  return [
+    ...map(tiling, tile, sheets, strip, width),
+    ...lettered(block, left, strip.top - extentOf(block).height),
+  ];
 }
 
 /** The way to the joint as it lies on the sheet, by the wrap's quarter turns: a turned wrap's head is to the left. */
@@ -74,10 +82,10 @@ function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, 
     const edge = outline('frame', { x: left, y: top }, ...corners);
     if (tile === here) return [edge, solid('frame', { x: left, y: top }, ...corners)];
     const number = asWritten(`${sheets[index] ?? ''}`);
-    const wide = widthOf(number, SMALL);
+    const wide = widthOf(number, FOOT);
     if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];
-    const at = { x: left + (width - wide) / 2, y: top - height / 2 - SMALL * DESCENT - 0.25 };
-    return [edge, words(number, 'tile', SMALL, at)];
+    const at = { x: left + (width - wide) / 2, y: top - (height + CAP_HEIGHT * FOOT) / 2 };
+    return [edge, words(number, 'tile', FOOT, at)];
   });
 }
 

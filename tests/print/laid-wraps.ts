@@ -67,9 +67,10 @@ export interface RoughLie extends DrawnLeaf {
   readonly diamonds: readonly Point[];
 }
 
-/** A calibration bar on a page: the middles of its end ticks, roughly. */
+/** A calibration bar on a page: the middles of its end ticks, roughly, and whether they stand over its line as it is read or under it. */
 export interface RoughBar {
   readonly axis: 'across' | 'up';
+  readonly side: 1 | -1;
   readonly from: Point;
   readonly to: Point;
 }
@@ -106,16 +107,23 @@ function liesOn(placements: readonly Placement[], page: number, leaves: readonly
   });
 }
 
-/** The longest strokes of the bars' drawings, and no ticks. */
-function barsOn(placements: readonly Placement[]): RoughBar[] {
-  return placements.flatMap((placement) =>
-    placement.drawing.marks.flatMap((mark) => {
-      if (mark.kind !== 'stroke' || mark.purpose !== 'bar') return [];
-      const [from, to] = pointsOf(mark.path).map((point) => onSheet(placement, point));
-      if (!from || !to || Math.hypot(to.x - from.x, to.y - from.y) < 50) return [];
-      return [{ axis: placement.turn === 0 ? 'across' : 'up', from, to } as const];
-    }),
-  );
+/** The longest strokes of the bars' drawings, and no ticks: two on one line, the metric one first. */
+export function barsOn(placements: readonly Placement[]): RoughBar[] {
+  return placements
+    .filter(({ drawing }) => drawing.name.startsWith('bars'))
+    .flatMap((placement) =>
+      placement.drawing.marks
+        .flatMap((mark) => {
+          if (mark.kind !== 'stroke') return [];
+          const [from, to] = pointsOf(mark.path).map((point) => onSheet(placement, point));
+          return from && to && Math.hypot(to.x - from.x, to.y - from.y) > 50 ? [{ from, to }] : [];
+        })
+        .map((ends, index) => ({
+          axis: placement.turn === 0 ? ('across' as const) : ('up' as const),
+          side: index === 0 ? (1 as const) : (-1 as const),
+          ...ends,
+        })),
+    );
 }
 
 /** The box of a wrap is drawn half a line's width, 0.2 mm with some air, outside its edges. */

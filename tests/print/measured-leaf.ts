@@ -89,12 +89,12 @@ export function seamAt(raster: Raster, x: number, { diamonds }: RoughLie): SeamM
   };
 }
 
-/** The length of a printed bar, between the middles of its end ticks as they stand out from the bar on its clear side. */
-export function lengthOf(raster: Raster, { axis, from, to }: RoughBar): number {
+/** The length of a printed bar, between the middles of its end ticks as they stand out to its own side of the line. */
+export function lengthOf(raster: Raster, { axis, side, from, to }: RoughBar): number {
   const [first, last] = [from, to].map((end) =>
     axis === 'across'
-      ? placeOfLine(raster, axis, end.x, steps(end.y - 1, end.y - 0.3, 9))
-      : placeOfLine(raster, axis, end.y, steps(end.x + 0.3, end.x + 1, 9)),
+      ? placeOfLine(raster, axis, end.x, steps(end.y + side * 0.4, end.y + side * 1.1, 9))
+      : placeOfLine(raster, axis, end.y, steps(end.x - side * 0.4, end.x - side * 1.1, 9)),
   );
   return (last ?? Number.NaN) - (first ?? Number.NaN);
 }

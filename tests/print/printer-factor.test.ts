@@ -5,10 +5,9 @@ import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
-import { onSheet, pointsOf } from '../tiler/ink-boxes.ts';
 import { printerOf } from '../tiler/measured-printer.ts';
 import { girthOfPaper, type Landing, outside } from './exact-lines.ts';
-import { type DrawnLeaf, leavesOf, type RoughBar, type RoughLie, spineOf } from './laid-wraps.ts';
+import { barsOn, type DrawnLeaf, leavesOf, type RoughBar, type RoughLie, spineOf } from './laid-wraps.ts';
 import { lengthOf, lieOf, type Strays, seamEdgeOf, straysOf } from './measured-leaf.ts';
 import { PIXEL } from './printed-line.ts';
 
@@ -69,17 +68,6 @@ function roughLie(drawn: DrawnLeaf, placements: readonly Placement[]): RoughLie 
   };
 }
 
-function roughBars(placements: readonly Placement[]): RoughBar[] {
-  return placements.flatMap((placement) =>
-    placement.drawing.marks.flatMap((mark) => {
-      if (mark.kind !== 'stroke' || mark.purpose !== 'bar') return [];
-      const [from, to] = pointsOf(mark.path).map((point) => onSheet(placement, point));
-      if (!from || !to || Math.hypot(to.x - from.x, to.y - from.y) < 50) return [];
-      return [{ axis: placement.turn === 0 ? ('across' as const) : ('up' as const), from, to }];
-    }),
-  );
-}
-
 /** A place as the printer's page has it: without a printer's factors the page itself is drawn smaller or larger. */
 function moved(bar: RoughBar, width: number, height: number): RoughBar {
   const place = ({ x, y }: RoughBar['from']) => ({
@@ -106,7 +94,7 @@ async function measured(printer?: Printer): Promise<Measured> {
   if (!sheet || set.width > set.height) throw new Error('not one upright sheet');
   const pdf = await inkPdf(set, { title: 'stay', jobName: 'stay' });
   const paper = printedBy(await rasterOf(pdf, 0, DPI), SHORT_ACROSS, LONG_UP);
-  const bars = roughBars(sheet.placements).map((bar) => (printer ? bar : moved(bar, set.width, set.height)));
+  const bars = barsOn(sheet.placements).map((bar) => (printer ? bar : moved(bar, set.width, set.height)));
   const rough = roughLie(drawn, sheet.placements);
   const at = printer ? rough : movedLie(rough, set.width, set.height);
   const lie = lieOf(paper, at, STAY, outside, 5);

@@ -27,7 +27,7 @@ function jobOf(file: string, paper: Paper): Job {
 }
 
 /** As on sheets that carry leaves: with the cautions, which take room. */
-const WORDS = { words: ENGLISH, job: 'sea kayak trailer', cutBy: true };
+const WORDS = { words: ENGLISH, job: 'sea kayak trailer', cautioned: true };
 
 /** The pages of a job's pack, in each way that the paper can lie. */
 function packs(job: Job): readonly (readonly Drawing[])[] {

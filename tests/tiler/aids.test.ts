@@ -108,7 +108,7 @@ describe('the scale sheet', () => {
     for (const [axis, room] of [
       ['across', set.width - 20],
       // The strip of the bars across at the head is not to be had.
-      ['up', set.height - 27 - 17],
+      ['up', set.height - 27 - 13],
     ] as const) {
       const long = [...set.sheets][0]?.placements.find(({ drawing }) => drawing.name === `long-bars-${axis}`);
       if (!long) throw new Error('no long bars');

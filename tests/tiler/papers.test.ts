@@ -7,9 +7,10 @@ import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { rasterOf } from '../ink/raster.ts';
+import { barsOn } from '../print/laid-wraps.ts';
 import { lengthOf } from '../print/measured-leaf.ts';
 import { PIXEL } from '../print/printed-line.ts';
-import { boxAround, inkBox, onSheet, pointsOf, shownBox } from './ink-boxes.ts';
+import { boxAround, inkBox, shownBox } from './ink-boxes.ts';
 import { printerOf } from './measured-printer.ts';
 import { ask, leafOf } from './synthetic.ts';
 
@@ -56,16 +57,7 @@ function drawnBox(set: LaidSheets, { left, bottom, right, top }: Box): Box {
 
 /** The bars of a sheet where the file draws them, each from end to end. */
 function barsOf(set: LaidSheets, placements: readonly Placement[]) {
-  return placements
-    .filter(({ drawing }) => drawing.name.startsWith('bars'))
-    .flatMap((placement) =>
-      placement.drawing.marks.flatMap((mark) => {
-        if (mark.kind !== 'stroke') return [];
-        const [from, to] = pointsOf(mark.path).map((point) => drawn(set, onSheet(placement, point)));
-        if (!from || !to || Math.hypot(to.x - from.x, to.y - from.y) < 50) return [];
-        return [{ axis: placement.turn === 0 ? ('across' as const) : ('up' as const), from, to }];
-      }),
-    );
+  return barsOn(placements).map((bar) => ({ ...bar, from: drawn(set, bar.from), to: drawn(set, bar.to) }));
 }
 
 const WAYS = [...PAPERS, ...ROLLS].flatMap((paper) =>

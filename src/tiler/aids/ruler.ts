@@ -17,17 +17,15 @@ import type { Said } from '../../measure/said.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
-import { ABOVE_BAR, type BarLengths, BELOW_BAR, pairOfBars, SHORT } from '../bars.ts';
+import { BARS_HEIGHT, type BarLengths, bars, HALF_BARS, SHORT } from '../bars.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import { LINE_ROOM } from '../page.ts';
 import type { Placement } from '../sheets.ts';
 import { oneSheet, pagesForAid } from './one-sheet.ts';
 
-/** From the bar in inches to the one in mm over it. */
-const PITCH: Mm = 6;
 /** A strip with the long bars and white beside them. */
-const STRIP: Mm = BELOW_BAR + PITCH + ABOVE_BAR + 6;
+const STRIP: Mm = BARS_HEIGHT + 6;
 const WIDEST_COLUMN: Mm = 130;
 /** What a person writes on: a line's length and the height it needs. */
 const BLANK: Mm = 26;
@@ -63,20 +61,20 @@ export function rulerSheet(ask: SheetAsk, words: Language, printer?: Printer): L
   const furniture = furnish({ ...page, printable: inner }, named);
   const along = high ? longest(across(printable)) : undefined;
   const aloft = wide ? longest(upright(printable) - (high ? STRIP : 0)) : undefined;
-  const bars: Placement[] = [];
+  const long: Placement[] = [];
   if (along) {
-    const at = { x: printable.left + LINE_ROOM, y: printable.top - PITCH - ABOVE_BAR };
-    bars.push({ drawing: pairOfBars('long-bars-across', 'across', along, words, PITCH), at, turn: 0 });
+    const at = { x: printable.left + LINE_ROOM, y: printable.top - HALF_BARS };
+    long.push({ drawing: bars('across', words, along, 'long-bars-across'), at, turn: 0 });
   }
   if (aloft) {
-    const at = { x: printable.right - BELOW_BAR, y: printable.bottom + LINE_ROOM };
-    bars.push({ drawing: pairOfBars('long-bars-up', 'up', aloft, words, PITCH), at, turn: 1 });
+    const at = { x: printable.right - HALF_BARS, y: printable.bottom + LINE_ROOM };
+    long.push({ drawing: bars('up', words, aloft, 'long-bars-up'), at, turn: 1 });
   }
   return oneSheet(
     page,
     furniture,
     instructions(furniture.content, along ?? SHORT, aloft ?? SHORT, printer !== undefined, words),
-    bars,
+    long,
   );
 }
 

@@ -13,17 +13,19 @@ export const sheets = {
   /** What must hold before anything is cut. */
   beforeCutting: [
     say`Print at 100 % (actual size), one-sided, borderless off.`,
-    say`Before cutting, measure the bars from the middle of one end tick to the other.`,
+    say`Before cutting, measure the bars between the middles of their end ticks.`,
     say`Cut to the middle of the line.`,
   ],
   cautions: say`Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper template proves no strength.`,
   /** Across and up are saved as they are on upright paper. */
-  sideways: say`This sheet lies sideways: to save a printer, measure the upright one of “copeleaf aid ruler”.`,
+  sideways: say`This sheet lies sideways: to save a printer, measure “copeleaf aid ruler”.`,
   /** Of a card's further pieces. */
   more: (title: Said): Said => say`${title}, more`,
   number: (sheet: number, of: number, paper: Said): Said => say`Sheet ${sheet} of ${of} · ${paper}`,
   drawnFor: (printer: string, across: Said, up: Said): Said =>
     say`Drawn for the printer “${asWritten(printer)}”, which made ${across} across, ${up} up.`,
+  /** Where there is no room for more. */
+  forPrinter: (paper: Said, printer: string): Said => say`${paper} · for the printer “${asWritten(printer)}”`,
   metricBar: (mm: number, axis: 'across' | 'up'): Said => say`${mm} mm ${asWritten(axis)}`,
   inchBar: (inches: number, axis: 'across' | 'up'): Said => say`${inches} in ${asWritten(axis)}`,
 
