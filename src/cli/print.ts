@@ -24,6 +24,7 @@ export interface PrintOptions extends EndFlags {
   readonly as: 'pdf' | 'svg' | 'dxf';
   readonly footprints: boolean;
   readonly leavesOnly: boolean;
+  readonly pack: boolean;
   readonly printer?: string;
   readonly seated?: string;
   readonly out?: string;
@@ -31,7 +32,7 @@ export interface PrintOptions extends EndFlags {
 
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
-  const { as, footprints, leavesOnly, printer: printerName, seated, out, ...flags } = options;
+  const { as, footprints, leavesOnly, pack: asked, printer: printerName, seated, out, ...flags } = options;
   const { words } = shell;
   const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell, seated);
@@ -43,8 +44,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
     const { noLeaf } = words.commandFaults;
     throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }
-  const pack =
-    as === 'pdf' && path !== undefined && !leavesOnly ? shopPack(job, solutions, footprints) : undefined;
+  const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
+  const pack = packed ? shopPack(job, solutions, footprints) : undefined;
   const { bytes, sheets } = await {
     pdf: () => pdfOf(leaves, job, name, printer, pack),
     svg: () => svgOf(leaves),

@@ -37,6 +37,7 @@ function addPrint(program: Command, shell: Shell): void {
     .addOption(asOption(words.as, ['pdf', 'svg', 'dxf']))
     .option('--footprints', words.footprints, false)
     .option('--leaves-only', words.leavesOnly, false)
+    .addOption(new Option('--pack', words.pack).default(false).conflicts('leavesOnly'))
     .addOption(seatedOption(shell.words))
     .option('--printer <name>', words.printer)
     .option('--out <file>', words.out)

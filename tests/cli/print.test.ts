@@ -118,6 +118,23 @@ describe('an end printed from flags', () => {
     expect((await copeleaf(folder, ['print', 'cope.yaml', '--leaves-only'])).code).toBe(0);
     expect(readFileSync(join(folder, 'cope.pdf')).equals(pdf)).toBe(true);
   });
+
+  it('is one sheet with no pack on every paper that has room; with --pack it is what its job file prints', async () => {
+    for (const paper of ['letter', 'A4', 'legal', 'tabloid']) {
+      const pdf = await bytesOf(['print', ...ONE_END, '--paper', paper, '--out', '-']);
+      expect((await reread(pdf)).getPageCount(), paper).toBe(1);
+    }
+    const pdf = await bytesOf(['print', ...ONE_END, '--pack', '--out', '-']);
+    const folder = folderWith({ 'cope.yaml': attachmentOf(await reread(pdf)) });
+    expect((await copeleaf(folder, ['print', 'cope.yaml'])).code).toBe(0);
+    expect(readFileSync(join(folder, 'cope.pdf')).equals(pdf)).toBe(true);
+  });
+
+  it('can have a pack or be without it, not both', async () => {
+    const { code, err } = await copeleaf(folderWith(), ['print', ...ONE_END, '--pack', '--leaves-only']);
+    expect(code).toBe(2);
+    expect(err).toContain('--leaves-only');
+  });
 });
 
 describe('where the sheets go', () => {
