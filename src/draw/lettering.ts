@@ -5,17 +5,32 @@ import type { Box, Mark, Point, Words } from './drawing.ts';
 import type { FactName, Subject } from './facts.ts';
 import { ASCENT, DESCENT, widthOf } from './letters.ts';
 
-/** 8 pt: the foot of a sheet, and the heads of tiles. */
-export const FOOT: Mm = (8 * 25.4) / 72;
+/** Heights of the em, mm, of sizes in points of 1/72 in, before a printer's factor: the foot of a sheet and the heads of tiles. */
+export const FOOT: Mm = points(8);
 
-/** Heights of the em, mm: small print, what is read at the bench, names and numbers, an end's letter. */
+/** The least size of what is read at the bench: leaf, card, ticket, list, footprint. */
+export const TEXT: Mm = points(9);
+
+/** What decides: on leaves of tubes over 60 mm round, and on tickets. */
+export const WORTH: Mm = points(12);
+
+/** Headings. */
+export const TITLE: Mm = points(14);
+
+/** An end's letter. */
+export const LETTER: Mm = 8;
+
+/** Former sizes, until each room has moved to those above. */
 export const SMALL: Mm = 2.2;
 export const PLAIN: Mm = 2.8;
 export const LARGE: Mm = 4;
-export const LETTER: Mm = 8;
 
 /** From one base line to the next, in ems: close where words share a leaf with its lines, open where a page is read. */
 const PITCH = { close: 1.25, open: 1.4 } as const;
+
+function points(size: number): Mm {
+  return (size * 25.4) / 72;
+}
 
 /** The way words run: to the right (0), upwards (1) or downwards (3). */
 export type Turn = 0 | 1 | 3;
