@@ -7,9 +7,9 @@ export type Place = 'leaf' | 'card' | 'footprint' | 'ticket' | 'list' | 'sheet';
  */
 export const FACTS = {
   // With the leaf in hand.
-  end: ['leaf', 'ticket'],
+  end: ['leaf', 'ticket', 'card'],
   name: ['leaf', 'card', 'footprint', 'ticket', 'list'],
-  copies: ['ticket', 'card'],
+  copies: ['ticket', 'card', 'list'],
   'to-joint': ['leaf'],
   waste: ['leaf'],
   heel: ['leaf', 'footprint'],
@@ -21,13 +21,13 @@ export const FACTS = {
   tab: ['leaf'],
   middle: ['leaf'],
   'base-edge': ['leaf'],
-  'base-distance': ['leaf', 'ticket'],
+  'base-distance': ['leaf', 'card', 'ticket'],
   'weld-angle': ['leaf', 'card'],
   'rotation-mark': ['leaf'],
   'length-mark': ['leaf'],
   beside: ['card'],
   // On the header.
-  footprint: ['footprint'],
+  footprint: ['footprint', 'card'],
   // Of the tube and its ends.
   job: ['card'],
   date: ['card'],
@@ -67,7 +67,7 @@ export const FACTS = {
   'step:set': ['ticket'],
   'step:bend': ['ticket'],
   // Of the job.
-  heading: ['list'],
+  heading: ['list', 'ticket'],
   note: ['list'],
   caution: ['list', 'sheet'],
   order: ['list'],
@@ -79,6 +79,21 @@ export const FACTS = {
 } as const satisfies Record<string, readonly [Place, ...Place[]]>;
 
 export type FactName = keyof typeof FACTS;
+
+/** What stands more than once by intent: the table in DEVELOPERS.md says why. */
+export const REPEATED: { readonly [fact in FactName]?: true } = {
+  end: true,
+  waste: true,
+  station: true,
+  part: true,
+  heading: true,
+  note: true,
+  caution: true,
+  order: true,
+  stock: true,
+  sheet: true,
+  tile: true,
+};
 
 /** What marks tell of, where what they are drawn on does not say it. */
 export interface Subject {

@@ -1,0 +1,113 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { FACTS, type FactName, REPEATED } from '../../src/draw/facts.ts';
+import type { Job } from '../../src/job/job.ts';
+import { mirroredTube } from '../../src/job/opposite.ts';
+import { readJob } from '../../src/job/read-job.ts';
+import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
+import { solveTube } from '../../src/saddle/solve.ts';
+import { shopPack } from '../../src/shop/pack.ts';
+import { laySheets } from '../../src/tiler/lay-sheets.ts';
+import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
+import { A4 } from '../job/sample.ts';
+import { dice } from '../leaf/random-tubes.ts';
+import { anyJob } from '../tiler/any-job.ts';
+import { byFact, type Stated, statedIn } from './stated.ts';
+
+const JOBS = howMany({ short: 6, deep: 300, asked: 'LEAF_JOBS' });
+const SEED = Number(process.env.LEAF_SEED ?? 77);
+const SAMPLES = readdirSync('samples').filter((file) => file.endsWith('.yaml'));
+
+function statedOf(job: Job, footprints: boolean): Stated[] {
+  const solutions = job.tubes.flatMap((tube) => [
+    solveTube(tube),
+    ...(tube.pair ? [solveTube(mirroredTube(tube), 'opposite')] : []),
+  ]);
+  const leaves = solutions.flatMap((solution) => leavesOf(solution, contextOf(job), footprints));
+  const front = shopPack(job, solutions, footprints);
+  return statedIn(
+    laySheets(leaves, job.sheet, { job: job.title ?? 'job', words: job.words }, undefined, front),
+  );
+}
+
+/** What is said more than once of one thing, and what stands where the list of facts does not have it. */
+function faultsOf(stated: readonly Stated[]): string[] {
+  const twice = [...byFact(stated)].flatMap(([key, group]) => {
+    const [first] = group;
+    if (!first || group.length === 1 || first.fact in REPEATED || STILL.includes(first.fact)) return [];
+    return [`${key}: ${group.map(({ place, text }) => `${place} "${text}"`).join(', ')}`];
+  });
+  const astray = stated
+    .filter(({ fact, place }) => !placesOf(fact).includes(place))
+    .map(({ fact, place, text }) => `${fact} on a ${place}: "${text}"`);
+  return [...twice, ...astray];
+}
+
+/** Still said more than once: taken off this list as each comes to its one place. */
+const STILL: readonly FactName[] = [
+  'name',
+  'picture',
+  'base-distance',
+  'angle',
+  'header',
+  'footprint',
+  'edge',
+  'heel',
+  'tube',
+  'work-points',
+  'long-points',
+  'blank',
+  'clocking',
+  'twist',
+  'weld-angle',
+  'offset',
+  'shift',
+  'mitre',
+  'step:mark',
+  'step:bend',
+  'pieces',
+  'marks',
+  'copies',
+  'wall',
+  'root',
+  'job',
+  'date',
+  'fold',
+  'beside',
+];
+
+function placesOf(fact: FactName): readonly string[] {
+  return FACTS[fact];
+}
+
+describe('A fact stands once in a file', () => {
+  it.each(SAMPLES)('%s', (file) => {
+    const job = readJob(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
+    expect(faultsOf(statedOf(job, true))).toEqual([]);
+  });
+
+  it(`${JOBS} random jobs, LEAF_SEED=${SEED}`, () => {
+    const roll = dice(SEED);
+    const plain = readJob(readFileSync('samples/rung.yaml', 'utf8'), 'rung.yaml', {
+      words: ENGLISH,
+      paper: A4,
+    });
+    for (let n = 0; n < JOBS; n += 1) {
+      const { tubes, paper, name } = anyJob(roll);
+      const named = tubes.map((tube, i) => ({ ...tube, name: `${tube.name} ${i + 1}` }));
+      const job = { ...plain, title: name, tubes: named, sheet: { ...plain.sheet, paper } };
+      expect(faultsOf(statedOf(job, n % 4 === 0)), `job ${n}`).toEqual([]);
+    }
+  });
+});
+
+it('The table in DEVELOPERS.md shows each fact, where it stands, and why it stands more than once', () => {
+  const rows = readFileSync('DEVELOPERS.md', 'utf8')
+    .split('## Facts')[1]
+    ?.split('## ')[0]
+    ?.matchAll(/^\| ([a-z:-]+) \| ([a-z, ]+) \| (.*)\|$/gm);
+  const shown = [...(rows ?? [])].slice(1).map(([, fact, places, why]) => [fact, places, why?.trim() !== '']);
+  const held = Object.entries(FACTS).map(([fact, places]) => [fact, places.join(', '), fact in REPEATED]);
+  expect(shown).toEqual(held);
+});
