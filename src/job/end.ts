@@ -125,8 +125,14 @@ function readAngleOnto(desk: Desk, spot: Spot, fields: Fields, onto: Header | un
     if (!fields.has('angle')) return mitreAngle(onto);
     return complain(desk, fields.get('angle') ?? spot, 'no-angle', words.mitreHasItsAngle);
   }
-  if (!fields.has('angle')) return missing(desk, spot, 'angle', words.noAngle);
+  if (!fields.has('angle'))
+    return isMitre(fields.get('onto')) ? undefined : missing(desk, spot, 'angle', words.noAngle);
   return jointAngleInWaysAt(desk, fields.get('angle') ?? spot);
+}
+
+/** Whether a mitre is meant, however much of it is lacking. */
+function isMitre(onto: Spot | undefined): boolean {
+  return isMap(onto?.node) && onto.node.has('mitre');
 }
 
 /**

@@ -10,12 +10,13 @@ export interface Rectangle {
   readonly corner: Length;
 }
 
-/** The two sides and the corner of a rectangular tube; without a corner it is the usual one of this wall. */
+/** The two sides and the corner of a rectangular tube; without a corner it is the usual one of this wall, which may stand beside them. */
 export function readRectangle(
   desk: Desk,
   spot: Spot,
   fields: Fields,
   wall: Length | undefined,
+  wallHere = false,
 ): Rectangle | undefined {
   const side = (key: string): Length | undefined =>
     needed(desk, spot, fields, key, (at) => lengthAt(desk, at, 'positive'), '40mm');
@@ -24,7 +25,7 @@ export function readRectangle(
     ? lengthAt(desk, fields.get('corner'), 'zero-or-more')
     : wall && usualCorner(wall, desk.words);
   if (!corner && !fields.has('corner') && !fields.has('wall')) {
-    missing(desk, spot, 'corner', desk.words.tubes.noCorner);
+    missing(desk, spot, wallHere ? 'wall' : 'corner', desk.words.tubes.noCorner);
   }
   if (!wide || !deep || !corner) return undefined;
   const most = Math.min(wide.mm, deep.mm) / 2;
@@ -44,5 +45,5 @@ export function needed<Value>(
   const at = fields.get(key);
   if (at) return read(at);
   if (fields.strange) return undefined;
-  return missing(desk, spot, key, desk.words.tubes.needs(desk.say.key(key), desk.say.setting(key, example)));
+  return missing(desk, spot, key, desk.words.tubes.needs(desk.say.setting(key, example)));
 }

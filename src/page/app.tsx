@@ -7,9 +7,9 @@ import { benchOf } from './bench-of.ts';
 import { Board } from './form/board.tsx';
 import { JobFields } from './form/job-row.tsx';
 import { Tubes } from './form/tubes.tsx';
-import type { Checker } from './job/checker.ts';
-import { ghostTube } from './job/ghost.ts';
-import { useNotes } from './job/notes.ts';
+import type { Aside } from './job/asker.ts';
+import { exampleOf, ghostTube } from './job/ghost.ts';
+import { useNotes, useWarningCount } from './job/notes.ts';
 import type { Printing } from './job/printing.ts';
 import type { Start } from './job/start.ts';
 import { statusOf } from './job/status.ts';
@@ -22,7 +22,7 @@ import { Views } from './views/views.tsx';
 import { useWords } from './words.ts';
 
 /** The whole page, for the job that it begins with. */
-export function App({ start, checker }: { readonly start: Start; readonly checker: Checker }) {
+export function App({ start, aside }: { readonly start: Start; readonly aside: Aside }) {
   const words = useWords();
   const job = useJob(start.text);
   const arrivals = useArrivals(start, job);
@@ -30,8 +30,11 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
   const [printing, setPrinting] = useState<Printing>({ footprints: false });
   const [settingUp, setSettingUp] = useState(false);
   const { text, doc, outcome, place, shown, last, change } = job;
-  const notes = useNotes(checker, text, place, shown !== undefined);
-  const ghost = useMemo(() => ghostTube(words), [words]);
+  const notes = useNotes(aside.check, text, place, shown !== undefined);
+  const warnings = useWarningCount(aside.count, text, shown !== undefined);
+  const tube = job.tubes[place] ?? ['tube'];
+  const example = exampleOf(doc, tube);
+  const ghost = useMemo(() => ghostTube(example, words), [example, words]);
   useUndoKeys(change);
   useKeptFocus();
   const dropping = useFiles(arrivals.open);
@@ -44,6 +47,8 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
         change={change}
         shown={shown}
         printing={printing}
+        makePdf={aside.makePdf}
+        warnings={warnings}
         onOpen={arrivals.open}
         onNew={() => job.replace(start.empty)}
         onPrinter={() => setSettingUp(true)}
@@ -53,6 +58,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
       <Notice
         notice={arrivals.notice}
         guest={arrivals.guest}
+        onClose={arrivals.hush}
         onBack={arrivals.goBack}
         onKeep={arrivals.keepGuest}
       />
@@ -62,7 +68,7 @@ export function App({ start, checker }: { readonly start: Start; readonly checke
       <main class={dropping ? 'is-dropping' : ''}>
         <div class="desk">
           <Tubes place={place} onPlace={job.lookAt} />
-          <Board tube={job.tubes[place] ?? ['tube']} shown={pictured} notes={notes} part={part} />
+          <Board tube={tube} shown={pictured} notes={notes} part={part} />
           <JobFields />
         </div>
         <Views

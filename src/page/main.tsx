@@ -2,19 +2,25 @@ import { render } from 'preact';
 import { ENGLISH } from '../words/english.ts';
 import { App } from './app.tsx';
 import { loadFont } from './font.ts';
-import { answerAsks, checkerOf } from './job/checker.ts';
+import { answerAsks, checkerOf, counterOf } from './job/asker.ts';
 import { keptJob } from './job/keep.ts';
+import { pdfMakerOf } from './job/pdf-maker.ts';
 import { startOf } from './job/start.ts';
 import { WordsContext } from './words.ts';
 
 function begin(): void {
   loadFont();
-  const checker = checkerOf(document.currentScript?.textContent ?? '', ENGLISH);
+  const script = document.currentScript?.textContent ?? '';
+  const aside = {
+    check: checkerOf(script, ENGLISH),
+    count: counterOf(script, ENGLISH),
+    makePdf: pdfMakerOf(script, ENGLISH),
+  };
   const room = document.getElementById('page');
   const start = startOf(location.hash, keptJob(), navigator.language, ENGLISH);
   const page = (
     <WordsContext.Provider value={ENGLISH}>
-      <App start={start} checker={checker} />
+      <App start={start} aside={aside} />
     </WordsContext.Provider>
   );
   if (room) render(page, room);

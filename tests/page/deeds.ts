@@ -129,6 +129,15 @@ async function removes(page: Page, name: string): Promise<void> {
   while ((await stops(page)).at < at) await page.keyboard.press('Tab');
 }
 
+/** The unit that is not in use asks what becomes of the sizes, where there are some. */
+async function goesOver(page: Page, name: string): Promise<void> {
+  const pressed = page.getByRole('button', { name, exact: true }).and(page.locator('[aria-pressed=true]'));
+  if ((await pressed.count()) > 0) return;
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Keep the sizes' }).waitFor();
+  await page.keyboard.press('Escape');
+}
+
 async function downloads(page: Page, name: string): Promise<void> {
   const [file] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
   const ending = { 'Save PDF': 'pdf', 'Save job file': 'yaml', 'Save SVG': 'svg', 'Save DXF': 'dxf' }[name];
@@ -210,7 +219,18 @@ const DEEDS: Readonly<Record<string, (page: Page, name: string) => Promise<void>
   'Add a reading of the angle of end A': writes,
   'Remove reading 1 of the angle of end A': removes,
   'Remove reading 2 of the angle of end A': removes,
-  'Add a stock length': writes,
+  async 'Add a stock length'(page) {
+    const fields = page.getByRole('textbox', { name: /^stock length/ });
+    const before = await fields.count();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => fields.count()).toBeGreaterThanOrEqual(Math.max(1, before));
+  },
+  mm: goesOver,
+  inches: goesOver,
+  async Close(page) {
+    await page.keyboard.press('Enter');
+    await page.locator('.notice p').waitFor({ state: 'detached' });
+  },
   'Large enough to read': enlarges,
   'End A’s leaf': choosesLeaf,
   'End B’s leaf': choosesLeaf,

@@ -109,7 +109,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     await reach(page, 'bend of What end A, header 1 lands on');
     await reach(page, 'box of What end A, header 2 lands on');
     const { all } = await stops(page);
-    const fold = all.find(({ name }) => name.startsWith('Job and paper'));
+    const fold = all.find(({ name }) => name.startsWith('Job, paper and stock'));
     await enter(page, fold?.name ?? '');
     await enter(page, 'Add a stock length');
     await everything(page, 'form');

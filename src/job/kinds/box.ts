@@ -11,7 +11,7 @@ import type { Fields } from '../text/fields.ts';
 import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
 export function readBox(desk: Desk, spot: Spot, fields: Fields): BoxHeader | undefined {
-  const size = readRectangle(desk, spot, fields, wallOf(desk, fields));
+  const size = readRectangle(desk, spot, fields, wallOf(desk, fields), true);
   const roll = fields.has('roll') ? angleAt(desk, fields.get('roll')) : NO_ANGLE;
   return size && roll && { kind: 'box', ...size, roll };
 }

@@ -3,10 +3,14 @@ import { inkSvg } from '../../ink/svg.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
-import { leavesOfJob, pdfOfJob, sheetsOfJob } from '../job/printed.ts';
+import type { PdfMaker } from '../job/pdf-maker.ts';
+import { leavesOfJob } from '../job/printed.ts';
 import type { Printing } from '../job/printing.ts';
 import { openTab, save } from '../job/save.ts';
 import type { Shown } from '../job/shown.ts';
+
+/** From so many tubes on it is told how far the PDF is. */
+const MANY = 12;
 
 /** What a job is printed and saved as. Each tells what came of it, and does nothing where there is no end to cut. */
 export interface Outputs {
@@ -21,32 +25,36 @@ export interface Outputs {
 export function outputsOf(
   shown: Shown | undefined,
   name: string,
-  { footprints, printer }: Printing,
+  printing: Printing,
+  make: PdfMaker,
   tell: (words: Said) => void,
   { page: { notices } }: Language,
 ): Outputs {
   const coped = shown?.solutions.some(({ ends: { A, B } }) => A?.kind === 'coped' || B?.kind === 'coped');
-  const pdf = async ({ job, solutions }: Shown): Promise<Uint8Array> =>
-    pdfOfJob(job, sheetsOfJob(job, solutions, name, footprints, printer), name);
-  const leaves = ({ job, solutions }: Shown) => leavesOfJob(job, solutions, footprints);
-  const out =
-    (ending: string, type: string, make: (job: Shown) => Promise<string | Uint8Array>) => async () => {
-      if (!shown) return;
+  const pdf = ({ job }: Shown): Promise<Uint8Array> =>
+    make({ kind: 'pdf', text: job.source, name, printing }, (drawn, of) => {
+      if (of >= MANY) tell(notices.making(drawn, of));
+    });
+  const leaves = ({ job, solutions }: Shown) => leavesOfJob(job, solutions, printing.footprints);
+  /** Does it, and tells why where a paper, such as one that a printer's factor leaves too small, does not allow it. */
+  const tried = async (act: (job: Shown) => Promise<void>): Promise<void> => {
+    if (!shown) return;
+    try {
+      await act(shown);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      tell(notices.cantPrint(asWritten(error.message)));
+    }
+  };
+  const out = (ending: string, type: string, made: (job: Shown) => Promise<string | Uint8Array>) => () =>
+    tried(async (job) => {
       const file = `${name}.${ending}`;
-      try {
-        save(file, await make(shown), type);
-        tell(notices.saved(asWritten(file)));
-      } catch (error) {
-        // Such as a paper that a printer's factor leaves too small.
-        if (!(error instanceof RangeError)) throw error;
-        tell(notices.cantPrint(asWritten(error.message)));
-      }
-    };
+      save(file, await made(job), type);
+      tell(notices.saved(asWritten(file)));
+    });
   return {
     ready: coped ?? false,
-    async print() {
-      if (shown) tell(openTab(await pdf(shown)) ? notices.inNewTab : notices.noNewTab);
-    },
+    print: () => tried(async (job) => tell(openTab(await pdf(job)) ? notices.inNewTab : notices.noNewTab)),
     savePdf: out('pdf', 'application/pdf', pdf),
     saveSvg: out('svg', 'image/svg+xml', async (job) => inkSvg(leaves(job), window)),
     saveDxf: out('dxf', 'application/dxf', async (job) => inkDxf(leaves(job))),

@@ -5,6 +5,7 @@ import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
 import type { Change, History } from '../job/history.ts';
 import { nameOf } from '../job/job-name.ts';
+import type { PdfMaker } from '../job/pdf-maker.ts';
 import type { Printing } from '../job/printing.ts';
 import { save } from '../job/save.ts';
 import type { Shown } from '../job/shown.ts';
@@ -12,12 +13,16 @@ import { useWords } from '../words.ts';
 import { JobMenu } from './job-menu.tsx';
 import { LinkDialog } from './link-dialog.tsx';
 import { outputsOf } from './outputs.ts';
+import { UnitSwitch } from './unit-switch.tsx';
 
 interface TopBarProps {
   readonly history: History;
   readonly change: (change: Change) => void;
   readonly shown: Shown | undefined;
   readonly printing: Printing;
+  readonly makePdf: PdfMaker;
+  /** How many the job gives. */
+  readonly warnings: number;
   readonly onOpen: (file: File) => void;
   readonly onNew: () => void;
   readonly onPrinter: () => void;
@@ -27,12 +32,12 @@ interface TopBarProps {
 
 /** What is done with the job as a whole. */
 export function TopBar(props: TopBarProps) {
-  const { history, change, shown, printing, tell } = props;
+  const { history, change, shown, printing, makePdf, warnings, tell } = props;
   const words = useWords();
   const { bar, notices } = words.page;
   const [linked, setLinked] = useState(false);
   const name = nameOf(useBench().doc);
-  const outputs = outputsOf(shown, name, printing, tell, words);
+  const outputs = outputsOf(shown, name, printing, makePdf, tell, words);
   const saveJob = (): void => {
     save(`${name}.yaml`, history.present, 'application/yaml');
     tell(notices.saved(asWritten(`${name}.yaml`)));
@@ -40,6 +45,7 @@ export function TopBar(props: TopBarProps) {
   return (
     <header class="top">
       <h1>{bar.name}</h1>
+      <UnitSwitch />
       <div class="tools">
         <Action words={bar.undo} onAct={() => change({ kind: 'undo' })} enabled={history.past.length > 0} />
         <Action words={bar.redo} onAct={() => change({ kind: 'redo' })} enabled={history.future.length > 0} />
@@ -60,6 +66,7 @@ export function TopBar(props: TopBarProps) {
           enabled={outputs.ready}
           kind="main"
         />
+        {warnings > 0 && <p class="count">{bar.warnings(warnings)}</p>}
       </div>
       {linked && <LinkDialog text={history.present} onClose={() => setLinked(false)} />}
     </header>

@@ -4,6 +4,7 @@ import { useBench } from '../bench.ts';
 import { type DocPath, docWordsAt, type JobDoc, keyOf, nodeAt } from '../job/job-doc.ts';
 import type { Problem } from '../job/where.ts';
 import { useWords } from '../words.ts';
+import { isBare } from './bare.ts';
 import { echoOf } from './echo.ts';
 import type { BlankField, Choice, Reads } from './measure.ts';
 
@@ -53,7 +54,7 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
       settle();
     },
     'aria-invalid': wrong ? ('true' as const) : undefined,
-    'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-echo` : undefined,
+    'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-unit ${id}-echo` : undefined,
     'aria-label': fullName ?? (of && form.fieldOf(shown, of)),
   };
   const change = (next: string): void =>
@@ -62,16 +63,19 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
     <div class={`entry${wrong ? ' is-wrong' : ''}${isLacking(doc, path, problems) ? ' is-lacking' : ''}`}>
       <label for={id}>{shown}</label>
       {typeof blank.reads === 'string' ? (
-        <input
-          {...common}
-          type="text"
-          placeholder={field.example}
-          list={blank.list}
-          autocomplete="off"
-          autocapitalize="off"
-          spellcheck={false}
-          onInput={(event) => change(event.currentTarget.value)}
-        />
+        <span class="blank">
+          <input
+            {...common}
+            type="text"
+            placeholder={field.example[units]}
+            list={blank.list}
+            autocomplete="off"
+            autocapitalize="off"
+            spellcheck={false}
+            onInput={(event) => change(event.currentTarget.value)}
+          />
+          <Unit id={`${id}-unit`} text={text} reads={blank.reads} />
+        </span>
       ) : (
         <select {...common} onChange={(event) => change(event.currentTarget.value)}>
           <Choices choices={blank.reads} chosen={text} />
@@ -83,6 +87,19 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
         </span>
       )}
     </div>
+  );
+}
+
+/** In what a number is that has no unit of its own. */
+function Unit({ id, text, reads }: { readonly id: string; readonly text: string; readonly reads: Reads }) {
+  const { units } = useBench();
+  const words = useWords().page.measures.units;
+  const unit = reads === 'angle' ? 'deg' : reads === 'length' || reads === 'wall' ? units : undefined;
+  if (unit === undefined || !isBare(text)) return null;
+  return (
+    <span class="unit" id={id}>
+      {words[unit]}
+    </span>
   );
 }
 

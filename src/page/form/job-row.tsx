@@ -1,7 +1,8 @@
 import { PAPERS } from '../../job/paper/paper.ts';
+import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
-import { docWordsAt, hasAt, unitsOfDoc } from '../job/job-doc.ts';
+import { docWordsAt, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
 import type { BlankOf, KeyAt } from './measure.ts';
@@ -32,16 +33,9 @@ export function JobFields() {
   const own = typeof doc.getIn(['margin']) === 'string' || !hasAt(doc, ['margin']);
   return (
     <details class="job">
-      <summary>
-        {words.summary(
-          title === '' ? undefined : asWritten(title),
-          asWritten(docWordsAt(doc, ['paper'])),
-          unitsOfDoc(doc),
-        )}
-      </summary>
+      <summary>{words.summary(said(title), said(docWordsAt(doc, ['paper'])))}</summary>
       <div class="fields">
         <Entry base={[]} blank={TITLE} part="job" fullName={words.title} />
-        <UnitChoice />
         <Entry base={[]} blank={PAPER} part="job" />
         <datalist id="papers">
           {PAPERS.map(({ name }) => (
@@ -60,21 +54,6 @@ export function JobFields() {
   );
 }
 
-/** In which unit numbers are that are written without one. */
-function UnitChoice() {
-  const { doc, write } = useBench();
-  const words = useWords().page.form.job;
-  return (
-    <div class="entry">
-      <label for="at-units">{words.units}</label>
-      <select
-        id="at-units"
-        value={unitsOfDoc(doc)}
-        onChange={(event) => write([[['units'], event.currentTarget.value]])}
-      >
-        <option value="mm">{words.unit.mm}</option>
-        <option value="in">{words.unit.in}</option>
-      </select>
-    </div>
-  );
+function said(words: string): Said | undefined {
+  return words.trim() === '' ? undefined : asWritten(words);
 }

@@ -1,23 +1,28 @@
+import { useState } from 'preact/hooks';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { countAt, docWordsAt, hasAt } from '../job/job-doc.ts';
+import { countAt, type DocPath, docWordsAt, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry } from './entry.tsx';
 import type { BlankOf, KeyAt } from './measure.ts';
 
 const KERF: BlankOf<KeyAt<'file'>> = { at: ['kerf'], name: 'kerf', reads: 'length' };
 
-/** What the shop has to cut from: lengths, each with how many there are. */
+/** What the shop has to cut from: lengths, each with how many there are. A length begins in an empty field, and stands in the job once it is written. */
 export function StockFields() {
   const { doc, write } = useBench();
   const { form } = useWords().page;
+  const [openAt, setOpenAt] = useState(-1);
+  const single = docWordsAt(doc, ['stock']);
   const count = countAt(doc, ['stock']);
-  const told = hasAt(doc, ['stock']);
   const add = (): void => {
-    if (count > 0) write([[['stock', count], '']]);
-    else write([[['stock'], told ? [docWordsAt(doc, ['stock']), ''] : ['']]]);
+    if (single !== '') write([[['stock'], [single]]]);
+    setOpenAt(single === '' ? count : 1);
   };
-  const places = count > 0 ? Array.from({ length: count }, (_, i) => ['stock', i]) : told ? [['stock']] : [];
+  const places: readonly DocPath[] = [
+    ...(single === '' ? [] : [['stock']]),
+    ...Array.from({ length: openAt === count ? count + 1 : count }, (_, i) => ['stock', i]),
+  ];
   return (
     <>
       {places.map((at, i) => (
@@ -29,7 +34,7 @@ export function StockFields() {
           part="job"
         />
       ))}
-      {told && <Entry base={[]} blank={KERF} part="job" />}
+      {hasAt(doc, ['stock']) && <Entry base={[]} blank={KERF} part="job" />}
       <Action words={form.job.addStock} onAct={add} kind="quiet" />
     </>
   );

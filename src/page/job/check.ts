@@ -13,8 +13,23 @@ export interface Checked {
 
 /** A job file and the place of the tube in it, counted from 0. */
 export interface CheckAsk {
+  readonly kind: 'check';
   readonly text: string;
   readonly place: number;
+}
+
+/** A job file of which it is asked how many warnings it gives altogether. */
+export interface CountAsk {
+  readonly kind: 'count';
+  readonly text: string;
+}
+
+/** How many warnings a job's tubes give, each of one hand; none where it can't be read. */
+export function countWarnings({ text }: CountAsk, words: Language): number {
+  const outcome = workOut(text, words);
+  if (outcome.kind !== 'read') return 0;
+  const asDrawn = outcome.solutions.filter(({ hand }) => hand === 'as-drawn');
+  return asDrawn.reduce((sum, solution) => sum + reportTube(solution, words).warnings.length, 0);
 }
 
 /** Looks how a tube fits, which may take a second; undefined where the job can't be read. */

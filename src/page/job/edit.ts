@@ -1,15 +1,4 @@
-import {
-  Document,
-  isMap,
-  isScalar,
-  isSeq,
-  type Node,
-  Pair,
-  Scalar,
-  visit,
-  YAMLMap,
-  type YAMLSeq,
-} from 'yaml';
+import { Document, isMap, isScalar, isSeq, type Node, Pair, Scalar, visit, YAMLMap, YAMLSeq } from 'yaml';
 import { isPlace, KEYS, type KeyPlace } from '../../job/text/keys.ts';
 import { type DocPath, docOf, type JobDoc, type Value } from './job-doc.ts';
 
@@ -44,8 +33,16 @@ export function replaced(
 function rewritten(text: string, path: DocPath, value: Value | undefined): string {
   const doc = docOf(text);
   if (value !== undefined) put(doc, path, value);
-  else if (doc.hasIn(path)) doc.deleteIn(path);
+  else if (doc.hasIn(path)) takeAway(doc, path);
   return doc.toString({ lineWidth: 0 });
+}
+
+/** What is at a path, and the list that it leaves empty. */
+function takeAway(doc: Document.Parsed, path: DocPath): void {
+  doc.deleteIn(path);
+  const round = path.slice(0, -1);
+  const list = doc.getIn(round);
+  if (isSeq(list) && list.items.length === 0) doc.deleteIn(round);
 }
 
 /** The same for several values, one after the other. */
@@ -63,7 +60,7 @@ function spelled(words: string): string {
 function put(doc: Document.Parsed, path: DocPath, value: Value): void {
   const last = path.at(-1);
   if (last === undefined) return;
-  const parent = collectionAt(doc, path.slice(0, -1));
+  const parent = collectionAt(doc, path.slice(0, -1), typeof last === 'number');
   const node = doc.createNode(value);
   quoteEmptyItems(isSeq(parent) ? doc.createNode([node]) : node);
   if (isSeq(parent) || parent.has(last)) parent.set(last, node);
@@ -79,17 +76,17 @@ function quoteEmptyItems(node: Node): void {
   });
 }
 
-/** The map or list at a path; maps are made where nothing is. */
-function collectionAt(doc: Document.Parsed, path: DocPath): YAMLMap | YAMLSeq {
+/** The map or list at a path; where nothing is, one is made for a key or for a place. */
+function collectionAt(doc: Document.Parsed, path: DocPath, listed = false): YAMLMap | YAMLSeq {
   if (path.length === 0) {
     if (isMap(doc.contents) || isSeq(doc.contents)) return doc.contents;
     throw new Error('a job is a map');
   }
   const last = path.at(-1) ?? '';
-  const parent = collectionAt(doc, path.slice(0, -1));
+  const parent = collectionAt(doc, path.slice(0, -1), typeof last === 'number');
   const standing = parent.get(last, true);
   if (isMap(standing) || isSeq(standing)) return standing;
-  const made = new YAMLMap(doc.schema);
+  const made = listed ? new YAMLSeq(doc.schema) : new YAMLMap(doc.schema);
   if (isSeq(parent) || parent.has(last)) parent.set(last, made);
   else insert(parent, new Pair(doc.createNode(last), made), placeOf(path.slice(0, -1)));
   return made;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Checker, Counter } from './asker.ts';
 import type { Checked } from './check.ts';
-import type { Checker } from './checker.ts';
 
 /** What follows for a tube and what to watch; nothing is said until it is known. */
 export type Notes = Partial<Pick<Checked, 'aloud'>> & Pick<Checked, 'warnings'>;
@@ -20,7 +20,7 @@ export function useNotes(checker: Checker, text: string, place: number, readable
     }
     let wanted = true;
     const waiting = setTimeout(() => {
-      checker({ text, place }, (checked) => {
+      checker({ kind: 'check', text, place }, (checked) => {
         if (wanted) setNotes(checked ?? NONE);
       });
     }, STILL);
@@ -30,4 +30,18 @@ export function useNotes(checker: Checker, text: string, place: number, readable
     };
   }, [checker, text, place, readable]);
   return notes;
+}
+
+/** How many warnings the whole job gives, a while after it was last changed; none while that is not known. */
+export function useWarningCount(counter: Counter, text: string, readable: boolean): number {
+  const [found, setFound] = useState({ text: '', count: 0 });
+  useEffect(() => {
+    if (!readable) return undefined;
+    const waiting = setTimeout(
+      () => counter({ kind: 'count', text }, (count) => setFound({ text, count })),
+      3 * STILL,
+    );
+    return () => clearTimeout(waiting);
+  }, [counter, text, readable]);
+  return found.text === text ? found.count : 0;
 }

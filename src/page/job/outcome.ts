@@ -1,9 +1,12 @@
 import type { Job } from '../../job/job.ts';
 import { PAPERS } from '../../job/paper/paper.ts';
-import { readJob } from '../../job/read-job.ts';
+import { readJobIn } from '../../job/read-job.ts';
 import { Refusal } from '../../job/text/complaint.ts';
+import type { Dialect } from '../../job/text/desk.ts';
+import type { Said } from '../../measure/said.ts';
 import { solveJob, type TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 import { type Problem, problemsOf } from './where.ts';
 
 /** What a job file came to. */
@@ -16,10 +19,17 @@ const [PAPER = { name: 'A4', width: 210, height: 297 }] = PAPERS.filter(({ name 
 /** Reads and solves a job, by the same code as the command. */
 export function workOut(text: string, words: Language): Outcome {
   try {
-    const job = readJob(text, 'job.yaml', { words, paper: PAPER });
+    const job = readJobIn(inTheForm(words), text, 'job.yaml', { words, paper: PAPER });
     return { kind: 'read', job, solutions: solveJob(job) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { kind: 'refused', problems: problemsOf(text, error.complaints) };
   }
+}
+
+/** Values by what their fields are called. */
+function inTheForm({ page: { measures } }: Language): Dialect {
+  const labels: ReadonlyMap<string, Said> = new Map(Object.entries(measures.keys));
+  const key = (name: string): Said => labels.get(name) ?? asWritten(name);
+  return { key, setting: (name, value) => measures.setting(key(name), asWritten(value)) };
 }

@@ -6,15 +6,20 @@ import { contextOf, leavesOf } from '../../leaf/leaves-of.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { shopPack } from '../../shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../tiler/lay-sheets.ts';
+import type { Progress } from './printing.ts';
 
 /** All leaves of a job, in the order in which they are printed. */
 export function leavesOfJob(
   job: Job,
   solutions: readonly TubeSolution[],
   footprints: boolean,
+  progress?: Progress,
 ): readonly Leaf[] {
   const context = contextOf(job);
-  return solutions.flatMap((solution) => leavesOf(solution, context, footprints));
+  return solutions.flatMap((solution, i) => {
+    progress?.(i, solutions.length);
+    return leavesOf(solution, context, footprints);
+  });
 }
 
 /** The sheets of a whole job, as the command lays them. `name` is that of its file without the ending. */
@@ -24,8 +29,9 @@ export function sheetsOfJob(
   name: string,
   footprints: boolean,
   printer?: Printer,
+  progress?: Progress,
 ): LaidSheets {
-  const leaves = leavesOfJob(job, solutions, footprints);
+  const leaves = leavesOfJob(job, solutions, footprints, progress);
   return laySheets(
     leaves,
     job.sheet,

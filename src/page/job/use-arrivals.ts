@@ -5,6 +5,7 @@ import type { NoticeWords } from '../bar/notice.tsx';
 import { useWords } from '../words.ts';
 import { keepJob } from './keep.ts';
 import { openFile } from './opened.ts';
+import { workOut } from './outcome.ts';
 import type { Start } from './start.ts';
 import type { JobAtHand } from './use-job.ts';
 
@@ -14,6 +15,8 @@ export interface Arrivals {
   /** A job that came by a link, which is not kept until that is asked for. */
   readonly guest: boolean;
   readonly tell: (words: Said) => void;
+  /** Takes away what was said. */
+  readonly hush: () => void;
   readonly open: (file: File) => void;
   /** Leaves a link's job for the one that was kept. */
   readonly goBack: () => void;
@@ -24,29 +27,34 @@ export interface Arrivals {
 export function useArrivals(start: Start, { text, replace }: JobAtHand): Arrivals {
   const words = useWords();
   const { notices } = words.page;
-  const [notice, setNotice] = useState<NoticeWords | undefined>(start.notice);
+  const [notice, setNotice] = useState(start.notice && { ...start.notice, of: start.text });
   const [guest, setGuest] = useState(start.guest);
   // At once, and not after the next picture: the window may be shut before that.
   useLayoutEffect(() => {
     if (!guest) keepJob(text);
   }, [text, guest]);
-  const tell = (told: Said): void => setNotice({ words: told, bad: false });
+  /** What is said of a text stands until it is changed. */
+  const tell = (told: Said, of = text, bad = false): void => setNotice({ words: told, bad, of });
   const open = async (file: File): Promise<void> => {
     const opened = await openFile(file, words);
     const name = asWritten(file.name);
-    if (opened.ok) replace(opened.text);
-    if (opened.ok) tell(notices.opened(name));
-    else setNotice({ words: notices.cantOpen(name, opened.why), bad: true });
+    if (!opened.ok) return tell(notices.cantOpen(name, opened.why), text, true);
+    replace(opened.text);
+    const outcome = workOut(opened.text, words);
+    const wrong = outcome.kind === 'read' ? 0 : outcome.problems.filter((each) => !each.missing).length;
+    tell(notices.opened(name, wrong), opened.text, wrong > 0);
   };
   return {
-    notice,
+    notice: notice?.of === text ? notice : undefined,
     guest,
-    tell,
+    tell: (told) => tell(told),
+    hush: () => setNotice(undefined),
     open: (file) => void open(file),
     goBack() {
       setGuest(false);
-      replace(start.kept ?? start.empty);
-      tell(notices.lastJobAgain);
+      const back = start.kept ?? start.empty;
+      replace(back);
+      tell(notices.lastJobAgain, back);
     },
     keepGuest() {
       setGuest(false);

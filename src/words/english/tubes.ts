@@ -53,12 +53,12 @@ export const tubes = {
     instead: say`a wall under ${mm(across.mm / 2)}`,
   }),
 
-  needs: (key: Said, setting: Said): Objection => ({ why: say`it needs ${key}`, instead: setting }),
+  needs: (setting: Said): Objection => ({ why: say`it is needed here`, instead: setting }),
   /** Where none is given: so many times the wall. */
   usualCorner: (times: number): Said => say`${times} x wall, EN 10219-2`,
   noCorner: {
-    why: say`the corners of a rectangular tube need their radius`,
-    instead: say`the outside radius of its corners, 0 if they are sharp, or the wall that it follows from`,
+    why: say`the corners follow from the wall, which is not given`,
+    instead: say`the wall, or the outside radius of the corners, 0 if they are sharp`,
   },
   cornerTooWide: (corner: Length, most: Mm): Objection => ({
     why: say`corners of ${own(corner)} are wider than half of its narrow side`,

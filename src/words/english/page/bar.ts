@@ -1,15 +1,36 @@
 import type { Said } from '../../../measure/said.ts';
-import { say } from '../../said.ts';
+import type { Length } from '../../../measure/units.ts';
+import { asWritten, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
+
+const { mm } = quantities;
 
 /** The bar at the top of the page, its menu, its windows. */
 export const pageBar = {
   name: say`Copeleaf`,
   /** Where scripts are switched off. */
   noScript: say`Copeleaf computes in your browser, so it needs JavaScript.`,
+  units: {
+    name: say`Numbers without a unit are in`,
+    mm: say`mm`,
+    in: say`inches`,
+    /** How to go over to the other unit, and what becomes of one of the sizes in either way. */
+    title: { mm: say`Go over to mm`, in: say`Go over to inches` },
+    /** What has no unit of its own: how many, and the first of them. */
+    bare: (count: number, first: Said): Said =>
+      say`${count === 1 ? say`One size has` : say`${count} sizes have`} no unit of ${count === 1 ? say`its` : say`their`} own: ${first}${count > 3 ? say` ...` : say``}.`,
+    keep: say`Keep the sizes`,
+    kept: (wrote: Said, length: Length): Said =>
+      say`${wrote} stays ${mm(length.mm)}, and is written ${asWritten(length.wrote)}.`,
+    reread: { mm: say`Read the numbers as mm`, in: say`Read the numbers as inches` },
+    becomes: (wrote: Said, { mm: size, unit }: Length): Said =>
+      unit === 'mm' ? say`${wrote} becomes ${mm(size)}.` : say`${wrote} becomes ${wrote} in (${mm(size)}).`,
+  },
   undo: say`Undo`,
   redo: say`Redo`,
   print: say`Print`,
   savePdf: say`Save PDF`,
+  warnings: (count: number): Said => say`${count} ${count === 1 ? say`warning` : say`warnings`}`,
   close: say`Close`,
   menu: {
     name: say`Job`,

@@ -3,8 +3,6 @@ import { say } from '../../said.ts';
 
 type End = 'A' | 'B';
 
-const UNITS = { mm: say`mm`, in: say`inches` };
-
 /** The form round its fields: whose they are, what is chosen, what is added and taken away, what is wrong. */
 export const pageForm = {
   /** Whose a value is. */
@@ -79,11 +77,9 @@ export const pageForm = {
     },
   },
   job: {
-    summary: (title: Said | undefined, paper: Said, units: 'mm' | 'in'): Said =>
-      say`Job and paper: ${title ?? say`no title`}, ${paper}, numbers without a unit in ${UNITS[units]}`,
+    summary: (title: Said | undefined, paper: Said | undefined): Said =>
+      say`Job, paper and stock: ${title ?? say`no title`}${paper === undefined ? say`` : say`, on ${paper}`}`,
     title: say`title of the job`,
-    units: say`unit by default`,
-    unit: UNITS,
     margin: say`margin on all four sides`,
     stock: (number: number): Said => say`stock length ${number}`,
     addStock: say`Add a stock length`,

@@ -6,10 +6,10 @@ import { quantities } from '../quantities.ts';
 
 const { mm } = quantities;
 
-/** What a value is called, and one that may be written there. */
+/** What a value is called, and one that may be written there, by the unit of numbers without one. */
 type Field = {
   readonly label: Said;
-  readonly example: Said;
+  readonly example: { readonly mm: Said; readonly in: Said };
 };
 
 /** What is asked for in the page's form, and how it may have been measured. */
@@ -17,58 +17,58 @@ export const pageMeasures = {
   fields: {
     tubeSize: field(say`size`),
     headerSize: field(say`size of the header`),
-    diameter: field(say`outside diameter`, say`38.1`),
-    girth: field(say`girth`, say`120`),
+    diameter: length(say`outside diameter`, say`38.1`, say`1-1/2`),
+    girth: length(say`girth`, say`120`, say`4-3/4`),
     tape: field(say`tape’s thickness`, say`0`),
     pipe: field(say`pipe size`, say`NPS 1-1/2 sch 40`),
-    wall: field(say`wall`, say`2.4`),
-    wide: field(say`width`, say`50`),
-    deep: field(say`depth`, say`30`),
+    wall: length(say`wall`, say`2.4`, say`.095`),
+    wide: length(say`width`, say`50`, say`2`),
+    deep: length(say`depth`, say`30`, say`1`),
     corner: field(say`corner radius`, say`by default`),
-    boxWall: field(say`wall of the box`, say`4`),
+    boxWall: length(say`wall of the box`, say`4`, say`.125`),
     roll: field(say`rotation on its axis`, say`0`),
     turn: field(say`change of direction`, say`90`),
     pieces: field(say`number of pieces`, say`2`),
-    radius: field(say`centre line radius`, say`150`),
+    radius: length(say`centre line radius`, say`150`, say`6`),
     centre: field(say`centre of the bend at`, say`0`),
     angle: field(say`angle`, say`60`),
     lean: field(say`lean from square`, say`30`),
-    rise: field(say`rise`, say`7in`),
-    run: field(say`run along the header`, say`12in`),
-    alongTube: field(say`along the tube`, say`200`),
-    alongHeader: field(say`along the header`, say`200`),
-    betweenMarks: field(say`between the marks`, say`208`),
+    rise: length(say`rise`, say`175`, say`7`),
+    run: length(say`run along the header`, say`300`, say`12`),
+    alongTube: length(say`along the tube`, say`200`, say`8`),
+    alongHeader: length(say`along the header`, say`200`, say`8`),
+    betweenMarks: length(say`between the marks`, say`208`, say`8-5/16`),
     acute: field(say`acute angle`, say`62`),
     readAt: field(say`read at`),
     clock: field(say`clocking`, say`0`),
-    arc: field(say`round the tube from the spine`, say`9.7`),
+    arc: length(say`round the tube from the spine`, say`9.7`, say`3/8`),
     offset: field(say`offset`, say`0`),
     shift: field(say`shift along the tube`, say`0`),
     length: field(say`length`),
-    workPoints: field(say`between work points`, say`600`),
-    faces: field(say`header to header`, say`560`),
-    straightedge: field(say`along the outside`, say`560`),
+    workPoints: length(say`between work points`, say`600`, say`24`),
+    faces: length(say`header to header`, say`560`, say`22`),
+    straightedge: length(say`along the outside`, say`560`, say`22`),
     station: field(say`at station`, say`90`),
-    overall: field(say`overall`, say`620`),
-    seated: field(say`edge A to the mark`, say`587`),
+    overall: length(say`overall`, say`620`, say`24-1/2`),
+    seated: length(say`edge A to the mark`, say`587`, say`23-1/8`),
     seam: field(say`seam at`, say`automatic`),
     edge: field(say`edge`),
     land: field(say`land`, say`none`),
     from: field(say`cut square from`),
     root: field(say`root gap`, say`0`),
-    allowance: field(say`allowance`, say`10mm`),
+    allowance: length(say`allowance`, say`10`, say`3/8`),
     name: field(say`name`, say`bunk stay`),
     copies: field(say`quantity`, say`1`),
     title: field(say`title`, say`sea kayak trailer`),
     paper: field(say`paper`, say`A4`),
-    margin: field(say`margin`, say`10mm`),
-    marginLeft: field(say`margin left`, say`10mm`),
-    marginRight: field(say`margin right`, say`10mm`),
-    marginTop: field(say`margin top`, say`10mm`),
-    marginBottom: field(say`margin bottom`, say`17mm`),
-    paperThickness: field(say`paper thickness`, say`0.10mm`),
-    stock: field(say`stock length`, say`6m x 3`),
-    kerf: field(say`kerf`, say`3mm`),
+    margin: length(say`margin`, say`10`, say`3/8`),
+    marginLeft: length(say`margin left`, say`10`, say`3/8`),
+    marginRight: length(say`margin right`, say`10`, say`3/8`),
+    marginTop: length(say`margin top`, say`10`, say`3/8`),
+    marginBottom: length(say`margin bottom`, say`17`, say`11/16`),
+    paperThickness: length(say`paper thickness`, say`0.1`, say`.004`),
+    stock: length(say`stock length`, say`6000 x 3`, say`240 x 3`),
+    kerf: length(say`kerf`, say`3`, say`1/8`),
   },
   /** How a value was measured. */
   ways: {
@@ -166,6 +166,8 @@ export const pageMeasures = {
     overall: say`overall`,
     seated: say`edge A to the mark`,
   },
+  /** A value, as it is written in its field. */
+  setting: (key: Said, value: Said): Said => say`${value} as the ${key}`,
   /** Where a value stands, from the outside in. */
   place: (steps: readonly Said[]): Said => joined(steps, ', '),
   /** One of a list, counted from 1, by what the list holds. */
@@ -176,6 +178,8 @@ export const pageMeasures = {
     stock: (number: number): Said => say`length ${number}`,
     reading: (number: number): Said => say`reading ${number}`,
   },
+  /** In what a number without a unit is, in its field. */
+  units: { mm: say`mm`, in: say`in`, deg: say`°` },
   /** What was understood of a value, beside its field. */
   echo: {
     mm,
@@ -191,5 +195,9 @@ export const pageMeasures = {
 };
 
 function field(label: Said, example: Said = say``): Field {
-  return { label, example };
+  return length(label, example, example);
+}
+
+function length(label: Said, metric: Said, inches: Said): Field {
+  return { label, example: { mm: metric, in: inches } };
 }

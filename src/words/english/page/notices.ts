@@ -4,10 +4,14 @@ import { say } from '../../said.ts';
 /** What was just done, what did not come off, and how the job stands. */
 export const pageNotices = {
   saved: (file: Said): Said => say`${file} is saved.`,
+  making: (drawn: number, of: number): Said => say`Making the PDF: ${drawn} of ${of} tubes are drawn.`,
   inNewTab: say`The PDF is in a new tab: print it at 100 %.`,
   noNewTab: say`The browser blocked the tab: save the PDF.`,
   cantPrint: (why: Said): Said => say`Can’t print this: ${why}`,
-  opened: (file: Said): Said => say`${file} is open.`,
+  opened: (file: Said, wrong: number): Said =>
+    wrong === 0
+      ? say`${file} is open.`
+      : say`${file} is open, but ${counted(wrong, 'value')} in it can’t be read.`,
   cantOpen: (file: Said, why: Said): Said => say`${file} can’t be opened. ${why}`,
   lastJobAgain: say`This is your last job again.`,
   guestKept: say`This job is kept in place of your last one.`,

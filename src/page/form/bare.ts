@@ -1,0 +1,68 @@
+import { isMap, isScalar, isSeq } from 'yaml';
+import { type DocPath, hasAt, type JobDoc } from '../job/job-doc.ts';
+import type { BlankField } from './measure.ts';
+import * as measures from './measures.ts';
+
+/** A length of the job that is written without a unit. */
+export interface BareLength {
+  readonly path: DocPath;
+  readonly text: string;
+}
+
+/** Whether a text is a number with no unit of its own, or nothing yet. */
+export function isBare(text: string): boolean {
+  return /^[-+−\d\s.,/]*$/u.test(text);
+}
+
+/** Every length of the job that takes its unit from the file, in the file's order. */
+export function bareLengths(doc: JobDoc): readonly BareLength[] {
+  const found: BareLength[] = [];
+  const walk = (node: unknown, path: DocPath): void => {
+    if (isMap(node))
+      for (const { key, value } of node.items) walk(value, [...path, isScalar(key) ? String(key.value) : '']);
+    else if (isSeq(node)) for (const [i, item] of node.items.entries()) walk(item, [...path, i]);
+    else if (isScalar(node) && isLength(doc, path)) {
+      const text = String(node.value ?? '');
+      if (isBare(sizeOf(text, path)) && /\d/.test(text)) found.push({ path, text });
+    }
+  };
+  walk(doc.contents, []);
+  return found;
+}
+
+/** The same with this unit written behind its number. */
+export function withUnit({ path, text }: BareLength, unit: 'mm' | 'in'): string {
+  const size = sizeOf(text, path);
+  return `${size.trimEnd()}${unit}${text.slice(size.length)}`;
+}
+
+/** The length of a stock may be followed by how many there are. */
+function sizeOf(text: string, path: DocPath): string {
+  return path[0] === 'stock' ? (/^[^x×*]*(?=\s[x×*]|[x×*]|$)/u.exec(text)?.[0] ?? text) : text;
+}
+
+const BLANKS: readonly BlankField[] = Object.values(measures).flatMap((each) =>
+  'ways' in each ? each.ways.flatMap(({ blanks }): readonly BlankField[] => blanks) : [each],
+);
+const READ_AS: ReadonlyMap<string | undefined, BlankField['reads']> = new Map(
+  BLANKS.map(({ at, reads }) => [lastKey(at), reads]),
+);
+
+/** Those of the whole job, which the form asks for beside its measures. */
+const OF_THE_JOB: ReadonlySet<string | undefined> = new Set(['stock', 'kerf', 'margin', 'paper-thickness']);
+
+function isLength(doc: JobDoc, path: DocPath): boolean {
+  if (OF_THE_JOB.has(String(path[0]))) return true;
+  // One value may be read in several ways: a list in place of the value.
+  const reads = READ_AS.get(lastKey(path));
+  if (reads === 'station') return hasAt(doc, [...tubeOf(path), 'section']);
+  return reads === 'length' || reads === 'wall';
+}
+
+function tubeOf(path: DocPath): DocPath {
+  return path.slice(0, path[0] === 'tubes' ? 2 : 1);
+}
+
+function lastKey(path: DocPath): string | undefined {
+  return path.findLast((step): step is string => typeof step === 'string');
+}

@@ -1,0 +1,154 @@
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { fill, pick, press } from './at-the-page.ts';
+import { atThePage } from './page-test.ts';
+
+const INCHES = { locale: 'en-US' };
+
+async function fillInMm(page: Page): Promise<void> {
+  await fill(page, 'outside diameter, the tube', '38.1');
+  await fill(page, 'wall, the tube', '2.4');
+  await fill(page, 'outside diameter, end A', '1-3/4in');
+  await fill(page, 'angle, end A', '60');
+}
+
+const written = (page: Page, name: string): Promise<string> =>
+  page.getByRole('textbox', { name, exact: true }).inputValue();
+
+describe('the unit of numbers without one', () => {
+  atThePage(
+    'stands in each field and in what is shown as an example',
+    async ({ page }) => {
+      const size = page.locator('.entry', {
+        has: page.getByRole('textbox', { name: 'outside diameter, the tube' }),
+      });
+      expect(await size.locator('.unit').textContent()).toBe('in');
+      expect(await size.locator('input').getAttribute('placeholder')).toBe('1-1/2');
+      await press(page, 'mm');
+      expect(await size.locator('.unit').textContent()).toBe('mm');
+      expect(await size.locator('input').getAttribute('placeholder')).toBe('38.1');
+      await fill(page, 'outside diameter, the tube', '1-1/2in');
+      expect(await size.locator('.unit').count()).toBe(0);
+    },
+    INCHES,
+  );
+
+  atThePage(
+    'is switched with the sizes kept',
+    async ({ page }) => {
+      await press(page, 'mm');
+      await fillInMm(page);
+      await press(page, 'inches');
+      const asked = page.getByRole('dialog');
+      expect(await asked.textContent()).toContain('38.1 stays 38.1 mm');
+      expect(await asked.textContent()).toContain('38.1 becomes 38.1 in (967.74 mm)');
+      await press(page, 'Keep the sizes');
+      expect(await written(page, 'outside diameter, the tube')).toBe('38.1mm');
+      expect(await written(page, 'wall, the tube')).toBe('2.4mm');
+      expect(await written(page, 'outside diameter, end A')).toBe('1-3/4in');
+      expect(await written(page, 'angle, end A')).toBe('60');
+      expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    },
+    INCHES,
+  );
+
+  atThePage(
+    'is switched with the numbers read anew, and as one step that is undone',
+    async ({ page }) => {
+      await fillInMm(page);
+      await press(page, 'mm');
+      expect(await page.getByRole('dialog').textContent()).toContain('38.1 becomes 38.1 mm.');
+      await press(page, 'Read the numbers as mm');
+      expect(await written(page, 'outside diameter, the tube')).toBe('38.1');
+      expect(await page.getByRole('button', { name: 'mm', exact: true }).getAttribute('aria-pressed')).toBe(
+        'true',
+      );
+      await press(page, 'Undo');
+      expect(await page.getByRole('button', { name: 'inches' }).getAttribute('aria-pressed')).toBe('true');
+    },
+    INCHES,
+  );
+});
+
+describe('what a first visitor meets', () => {
+  atThePage('an empty stock length is in nobody’s way', async ({ page }) => {
+    await fillInMm(page);
+    await page.locator('details.job summary').click();
+    await press(page, 'Add a stock length');
+    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    await fill(page, 'stock length 1', '6m');
+    await fill(page, 'stock length 1', '');
+    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+  });
+
+  atThePage('a box is asked for its wall, and is shown as a box from the start', async ({ page }) => {
+    const round = await page.locator('.end-A .joint').innerHTML();
+    await pick(page, 'box', 'What end A lands on');
+    expect(await page.locator('.end-A .joint').innerHTML()).not.toBe(round);
+    expect(await page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
+    await fill(page, 'outside diameter, the tube', '38.1');
+    await fill(page, 'angle, end A', '60');
+    await fill(page, 'width, end A', '50');
+    await fill(page, 'depth, end A', '50');
+    await fill(page, 'wall of the box, end A', '3');
+    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+  });
+
+  atThePage('a mitre asks for nothing that has no field', async ({ page }) => {
+    await pick(page, 'mitre', 'What end A lands on');
+    const asked = await page.locator('.lacking button').allTextContents();
+    expect(asked).toEqual(['tube, size', 'end A, header, mitre, change of direction']);
+  });
+
+  atThePage('no key of the job file stands in the form', async ({ page }) => {
+    await pick(page, 'bend', 'What end A lands on');
+    expect(await page.locator('.lacking').textContent()).not.toContain('`');
+  });
+
+  atThePage('what was said goes with the next change, or when it is closed', async ({ page }) => {
+    await fillInMm(page);
+    const notice = page.locator('.notice p');
+    for (const away of [() => press(page, 'Close'), () => fill(page, 'angle, end A', '61')]) {
+      await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
+      await notice.waitFor();
+      await away();
+      await notice.waitFor({ state: 'detached' });
+    }
+  });
+
+  atThePage('warnings are counted beside what saves the job', async ({ page }) => {
+    await fillInMm(page);
+    await fill(page, 'outside diameter, end A', '35');
+    await fill(page, 'angle, end A', '25');
+    await page.locator('.top .count').waitFor();
+    const shown = await page.locator('.watch li').count();
+    expect(shown).toBeGreaterThan(1);
+    expect(await page.locator('.top .count').textContent()).toBe(`${shown} warnings`);
+  });
+
+  atThePage('a job that names no paper says none', async ({ page }) => {
+    await page.locator('details.job summary').click();
+    await page.getByRole('combobox', { name: 'paper', exact: true }).fill('');
+    expect(await page.locator('details.job summary').textContent()).toBe('Job, paper and stock: no title');
+  });
+});
+
+atThePage('a large job is made into a PDF beside the page, which goes on', async ({ page }) => {
+  const tubes = Array.from(
+    { length: 40 },
+    (_, i) =>
+      `  - { name: stay ${i}, od: ${30 + i / 10}mm, wall: 2mm, ends: { A: { onto: { od: 60mm }, angle: 60 } } }`,
+  );
+  await page.getByRole('tab', { name: 'Job file' }).click();
+  await page
+    .getByRole('textbox', { name: 'The job file' })
+    .fill(`copeleaf: 1\ntubes:\n${tubes.join('\n')}\n`);
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    (async () => {
+      await press(page, 'Save PDF');
+      await page.locator('.notice', { hasText: /of 40 tubes are drawn/ }).waitFor();
+    })(),
+  ]);
+  expect(file.suggestedFilename()).toMatch(/\.pdf$/);
+});
