@@ -83,7 +83,10 @@ export function drawFootprint(
     title,
     of: ownerOf(names),
     wrap: { ...sheet.drawing, of },
-    card: { ...drawCard(`card:${key}`, names, facts, sheet.beside, cope, words), of: { ...of, place: 'card' } },
+    card: {
+      ...drawCard(`card:${key}`, names, facts, sheet.beside, cope, words),
+      of: { ...of, place: 'card' },
+    },
     keepWhole: [],
   };
 }

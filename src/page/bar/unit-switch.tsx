@@ -4,7 +4,7 @@ import type { Length } from '../../measure/units.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { type BareLength, bareLengths, withUnit } from '../form/bare.ts';
+import { type BareLength, bareLengths, unitWritten } from '../form/bare.ts';
 import type { DocPath, Value } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
@@ -60,7 +60,7 @@ function UnitDialog({ to, onClose }: { readonly to: Unit; readonly onClose: () =
       </p>
       <Action
         words={words.keep}
-        onAct={() => take(bare.map((each) => [each.path, withUnit(each, units)]))}
+        onAct={() => take(bare.map((each) => [each.path, unitWritten(each, units)]))}
         kind="main"
       />
       {stays && <p class="aside">{words.kept(wrote, stays)}</p>}
@@ -72,6 +72,6 @@ function UnitDialog({ to, onClose }: { readonly to: Unit; readonly onClose: () =
 
 /** A number in this unit; undefined where it is none. */
 function lengthIn(bare: BareLength, unit: Unit): Length | undefined {
-  const reading = readLength(withUnit(bare, unit).replace(/[x×*].*$/u, ''), unit);
+  const reading = readLength(unitWritten(bare, unit).replace(/[x×*].*$/u, ''), unit);
   return reading.ok ? reading.value : undefined;
 }

@@ -31,7 +31,7 @@ export function bareLengths(doc: JobDoc): readonly BareLength[] {
 }
 
 /** The same with this unit written behind its number. */
-export function withUnit({ path, text }: BareLength, unit: 'mm' | 'in'): string {
+export function unitWritten({ path, text }: BareLength, unit: 'mm' | 'in'): string {
   const size = sizeOf(text, path);
   return `${size.trimEnd()}${unit}${text.slice(size.length)}`;
 }

@@ -2,7 +2,7 @@ import type { Language } from '../../words/language.ts';
 import { workOut } from './outcome.ts';
 import { ownWorker } from './own-worker.ts';
 import { pdfOfJob, sheetsOfJob } from './printed.ts';
-import type { Printing, Progress } from './printing.ts';
+import type { Printing, TubesDrawn } from './printing.ts';
 
 /** A job to be made a PDF of; `name` is that of its file without an ending. */
 export interface PdfAsk {
@@ -19,7 +19,7 @@ type Answer =
   | { readonly kind: 'failed'; readonly why: string; readonly mendable: boolean };
 
 /** Makes the PDF of a job that can be read beside the page, which goes on meanwhile. Throws as `laySheets` does. */
-export type PdfMaker = (ask: PdfAsk, progress: Progress) => Promise<Uint8Array>;
+export type PdfMaker = (ask: PdfAsk, progress: TubesDrawn) => Promise<Uint8Array>;
 
 /** A maker in a worker that runs the page's own script; where the browser keeps a page from having one, in the page itself. */
 export function pdfMakerOf(script: string, words: Language): PdfMaker {
@@ -59,7 +59,11 @@ export async function answerPdf(
   }
 }
 
-function makePdf({ text, name, printing }: PdfAsk, words: Language, progress: Progress): Promise<Uint8Array> {
+function makePdf(
+  { text, name, printing }: PdfAsk,
+  words: Language,
+  progress: TubesDrawn,
+): Promise<Uint8Array> {
   const outcome = workOut(text, words);
   if (outcome.kind !== 'read') throw new Error('a job is read before it is printed');
   const { job, solutions } = outcome;

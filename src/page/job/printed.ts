@@ -6,14 +6,14 @@ import { contextOf, leavesOf } from '../../leaf/leaves-of.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { shopPack } from '../../shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../tiler/lay-sheets.ts';
-import type { Progress } from './printing.ts';
+import type { TubesDrawn } from './printing.ts';
 
 /** All leaves of a job, in the order in which they are printed. */
 export function leavesOfJob(
   job: Job,
   solutions: readonly TubeSolution[],
   footprints: boolean,
-  progress?: Progress,
+  progress?: TubesDrawn,
 ): readonly Leaf[] {
   const context = contextOf(job);
   return solutions.flatMap((solution, i) => {
@@ -29,7 +29,7 @@ export function sheetsOfJob(
   name: string,
   footprints: boolean,
   printer?: Printer,
-  progress?: Progress,
+  progress?: TubesDrawn,
 ): LaidSheets {
   const leaves = leavesOfJob(job, solutions, footprints, progress);
   return laySheets(

@@ -1,7 +1,7 @@
 import type { Printer } from '../../job/paper/printer.ts';
 
 /** How many tubes are drawn so far, of how many. */
-export type Progress = (drawn: number, of: number) => void;
+export type TubesDrawn = (drawn: number, of: number) => void;
 
 /** How the job is to be printed, which is no part of the job. */
 export interface Printing {
