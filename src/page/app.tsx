@@ -28,6 +28,7 @@ export function App({ start, aside }: { readonly start: Start; readonly aside: A
   const arrivals = useArrivals(start, job);
   const [part, pointAt] = useState<string | undefined>(undefined);
   const [printing, setPrinting] = useState<Printing>({ footprints: false });
+  const [printed, setPrinted] = useState(false);
   const [settingUp, setSettingUp] = useState(false);
   const { text, doc, outcome, place, shown, last, change } = job;
   const notes = useNotes(aside.check, text, place, shown !== undefined);
@@ -48,6 +49,7 @@ export function App({ start, aside }: { readonly start: Start; readonly aside: A
         shown={shown}
         printing={printing}
         makePdf={aside.makePdf}
+        onPrinted={() => setPrinted(true)}
         warnings={warnings}
         onOpen={arrivals.open}
         onNew={() => job.replace(start.empty)}
@@ -77,6 +79,7 @@ export function App({ start, aside }: { readonly start: Start; readonly aside: A
           notes={notes}
           text={text}
           printing={printing}
+          printed={printed}
           onWrite={job.write}
         />
       </main>

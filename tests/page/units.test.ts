@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { fill, pick, press } from './at-the-page.ts';
+import { fill, fromMenu, pick, press } from './at-the-page.ts';
 import { atThePage } from './page-test.ts';
 
 const INCHES = { locale: 'en-US' };
@@ -114,6 +114,24 @@ describe('what a first visitor meets', () => {
       await away();
       await notice.waitFor({ state: 'detached' });
     }
+  });
+
+  atThePage('the cautions open once, when the first sheet is saved', async ({ page }) => {
+    await fillInMm(page);
+    const open = () => page.locator('details.cautions').evaluate((each) => each.hasAttribute('open'));
+    expect(await open()).toBe(false);
+    await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
+    await expect.poll(open).toBe(true);
+    await page.locator('details.cautions summary').click();
+    await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
+    await page.locator('.notice p').waitFor();
+    expect(await open()).toBe(false);
+  });
+
+  atThePage('a printer without a name is told so in a whole sentence', async ({ page }) => {
+    await fromMenu(page, 'Printer set-up');
+    await press(page, 'Save this printer');
+    await expect.poll(() => page.locator('#printer-wrong').textContent()).toMatch(/^a printer needs a name/);
   });
 
   atThePage('warnings are counted beside what saves the job', async ({ page }) => {

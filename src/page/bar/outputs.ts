@@ -9,6 +9,12 @@ import type { Printing } from '../job/printing.ts';
 import { openTab, save } from '../job/save.ts';
 import type { Shown } from '../job/shown.ts';
 
+/** Who hears of what comes of it. */
+interface Hearers {
+  readonly tell: (words: Said) => void;
+  readonly printed: () => void;
+}
+
 /** From so many tubes on it is told how far the PDF is. */
 const MANY = 12;
 
@@ -27,7 +33,7 @@ export function outputsOf(
   name: string,
   printing: Printing,
   make: PdfMaker,
-  tell: (words: Said) => void,
+  { tell, printed }: Hearers,
   { page: { notices } }: Language,
 ): Outputs {
   const coped = shown?.solutions.some(({ ends: { A, B } }) => A?.kind === 'coped' || B?.kind === 'coped');
@@ -41,6 +47,7 @@ export function outputsOf(
     if (!shown) return;
     try {
       await act(shown);
+      printed();
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       tell(notices.cantPrint(asWritten(error.message)));

@@ -21,6 +21,7 @@ interface TopBarProps {
   readonly shown: Shown | undefined;
   readonly printing: Printing;
   readonly makePdf: PdfMaker;
+  readonly onPrinted: () => void;
   /** How many the job gives. */
   readonly warnings: number;
   readonly onOpen: (file: File) => void;
@@ -37,7 +38,7 @@ export function TopBar(props: TopBarProps) {
   const { bar, notices } = words.page;
   const [linked, setLinked] = useState(false);
   const name = nameOf(useBench().doc);
-  const outputs = outputsOf(shown, name, printing, makePdf, tell, words);
+  const outputs = outputsOf(shown, name, printing, makePdf, { tell, printed: props.onPrinted }, words);
   const saveJob = (): void => {
     save(`${name}.yaml`, history.present, 'application/yaml');
     tell(notices.saved(asWritten(`${name}.yaml`)));

@@ -25,6 +25,8 @@ interface ViewsProps {
   readonly notes: Notes;
   readonly text: string;
   readonly printing: Printing;
+  /** Whether something was printed or saved to cut by. */
+  readonly printed: boolean;
   readonly onWrite: (text: string, typing: string) => void;
 }
 
@@ -47,7 +49,7 @@ export function Views(props: ViewsProps) {
         ) : (
           shown && <ShownView {...props} shown={shown} name={name} />
         )}
-        <Cautions />
+        <Cautions printed={props.printed} />
       </Tabs>
     </section>
   );

@@ -20,7 +20,8 @@ export const pageNotices = {
   noJobInPdf: say`There is no job inside this PDF.`,
   /** A mistake and what to write in its place; its line where it has one. */
   atLine: (line: number, why: Said, instead: Said): Said => say`Line ${line}: ${why}. Write ${instead}.`,
-  wrong: (read: Said, why: Said, instead: Said): Said => say`${read}: ${why}. Write ${instead}.`,
+  wrong: (read: Said, why: Said, instead: Said): Said =>
+    say`${read === '' ? say`` : say`${read}: `}${why}. Write ${instead}.`,
   unread: (count: number): Said => say`${counted(count, 'value')} can’t be read.`,
   unfilled: (count: number): Said => say`${counted(count, 'value')} still to fill in.`,
   drawn: (warnings: number): Said =>
