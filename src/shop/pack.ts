@@ -1,18 +1,17 @@
-import { tellingOf } from '../draw/lettering.ts';
 import type { Job } from '../job/job.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import type { FrontPages } from '../tiler/lay-sheets.ts';
+import type { FrontPages } from '../tiler/front.ts';
 import { cutList } from './lists/cut-list.ts';
-import { listPages } from './lists/list-pages.ts';
+import { listBoxes } from './lists/list-pages.ts';
 import { firstEnds, orderOfWork } from './lists/order.ts';
 import { stockPlan } from './lists/stock.ts';
-import { ticketPages } from './ticket/page.ts';
+import { ticketBoxes } from './ticket/page.ts';
 import { ticketsOf } from './ticket/ticket.ts';
 
 /**
  * The shop pack of a job: its lists, then a ticket for each tube of each hand, which names the
- * footprints where they are printed. Gives what stands on each page in the room
- * that a sheet's furniture leaves, for `laySheets` to put before the leaves.
+ * footprints where they are printed. Gives the boxes of them for the room that a sheet's furniture leaves, for `laySheets` to lay
+ * before the leaves.
  */
 export function shopPack(job: Job, solutions: readonly TubeSolution[], footprints: boolean): FrontPages {
   const stages = orderOfWork(solutions);
@@ -26,8 +25,5 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     ticketOf: ({ solution }: { solution: TubeSolution }) => solutions.indexOf(solution) + 1,
     ...(stock && { stock }),
   };
-  return (room) => [
-    ...listPages(lists, room).map((marks) => () => tellingOf({ place: 'list' }, marks)),
-    ...ticketPages(tickets, room),
-  ];
+  return (room) => [...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
 }

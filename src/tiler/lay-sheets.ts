@@ -1,10 +1,11 @@
 import { moved } from '../draw/boxes.ts';
-import type { Box, Mark } from '../draw/drawing.ts';
+import type { Mark } from '../draw/drawing.ts';
 import type { SheetAsk } from '../job/job.ts';
 import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
+import { type FrontPages, layFront } from './front.ts';
 import { fewest, type Layout, type SetNames } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';
@@ -20,15 +21,9 @@ export interface LaidSheets extends SheetSet {
 }
 
 /**
- * The pages before the leaves, for the room that a sheet's furniture leaves, in the sheet's coordinates. Each is drawn when its
- * sheet is asked for.
- */
-export type FrontPages = (room: Box) => readonly (() => readonly Mark[])[];
-
-/**
  * Lays leaves on as few sheets as it can, all of one orientation, each with its calibration bars and the words that
  * matter. Lengths in mm. A leaf too large for a sheet is cut into tiles; on a roll, pages are as long as they need. Sheets
- * drawn for a printer say so; `front` pages come first and are counted with them. The same leaves give the same sheets. Throws a RangeError
+ * drawn for a printer say so; `front` boxes come first, on sheets of their own that are counted with them. The same leaves give the same sheets. Throws a RangeError
  * where the paper leaves less than 110 mm each way inside its margins, or a leaf's card is larger than a sheet.
  */
 export function laySheets(
@@ -42,7 +37,8 @@ export function laySheets(
   const layout = ask.paper.roll
     ? layOnRoll(leaves, ask, named, printer, front && ROOM_FOR_FRONT)
     : fewest(leaves, ask, named, printer);
-  const pages = front?.(layout.furniture.content) ?? [];
+  const room = layout.furniture.content;
+  const pages = front ? layFront(front(room), room) : [];
   const count = pages.length + layout.fillings.length;
   const numbers = new Map(layout.fillings.map((filling, index) => [filling, pages.length + index + 1]));
   return {

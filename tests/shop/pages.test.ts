@@ -8,6 +8,7 @@ import type { Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
+import { layFront } from '../../src/tiler/front.ts';
 import { furnish } from '../../src/tiler/furniture.ts';
 import { pagesOf } from '../../src/tiler/page.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -33,7 +34,7 @@ const WORDS = { words: ENGLISH, job: 'sea kayak trailer', cautioned: true };
 function packs(job: Job): readonly (readonly Drawing[])[] {
   return pagesOf(job.sheet).map((page) => {
     const room = furnish(page, { ...WORDS, paper: job.sheet.paper.name }).content;
-    return shopPack(job, solveJob(job), true)(room).map((draw) => pageOf(room, draw()));
+    return layFront(shopPack(job, solveJob(job), true)(room), room).map((draw) => pageOf(room, draw()));
   });
 }
 

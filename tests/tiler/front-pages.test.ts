@@ -4,6 +4,7 @@ import { words } from '../../src/draw/lettering.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
+import { type FrontBox, halfOf, layFront } from '../../src/tiler/front.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
@@ -20,9 +21,11 @@ function laid(ask: SheetAsk): { set: LaidSheets; room: Box } {
   let room: Box = { left: 0, right: 0, bottom: 0, top: 0 };
   const set = laySheets(LEAVES, ask, { job: 'trailer', words: ENGLISH }, undefined, (given) => {
     room = given;
-    return [0, 1].map((n) => () => [
-      words(asWritten(`front ${n}`), 'note', 3, { x: given.left, y: given.top - 3 }),
-    ]);
+    return [0, 1].map((n) => ({
+      width: given.right - given.left,
+      height: 0.6 * (given.top - given.bottom),
+      draw: ({ x, y }) => [words(asWritten(`front ${n}`), 'note', 3, { x, y: y - 3 })],
+    }));
   });
   return { set, room };
 }
@@ -54,5 +57,58 @@ describe.each([
   test('have room enough for a ticket', () => {
     const { room } = laid(ask);
     expect(room.top - room.bottom).toBeGreaterThan(230);
+  });
+});
+
+describe('boxes before the leaves', () => {
+  const ROOM: Box = { left: 10, right: 196, bottom: 20, top: 220 };
+  const box = (name: string, width: number, height: number, more: Partial<FrontBox> = {}): FrontBox => ({
+    width,
+    height,
+    ...more,
+    draw: (at) => [words(asWritten(name), 'note', 3, at)],
+  });
+  const laidOn = (boxes: readonly FrontBox[]) =>
+    layFront(boxes, ROOM).map((draw) =>
+      draw().flatMap((mark) => (mark.kind === 'words' ? [[mark.text, mark.at.x, mark.at.y]] : [])),
+    );
+
+  test('stand two to a page where they fit, one to a page where they do not', () => {
+    const [low, high] = [box('low', 186, 96, { white: 8 }), box('high', 186, 97, { white: 8 })];
+    expect(laidOn([low, low, low])).toEqual([
+      [
+        ['low', 10, 220],
+        ['low', 10, 116],
+      ],
+      [['low', 10, 220]],
+    ]);
+    expect(laidOn([high, high])).toHaveLength(2);
+  });
+
+  test('stand side by side where each is half as wide as the room', () => {
+    const half = box('ticket', halfOf(ROOM), 190);
+    expect(laidOn([half, half, half])).toEqual([
+      [
+        ['ticket', 10, 220],
+        ['ticket', 106, 220],
+      ],
+      [['ticket', 10, 220]],
+    ]);
+  });
+
+  test('a list that has room shares its page with the first ticket, and a heading is not left behind', () => {
+    const rows = [box('cut list', 186, 6, { heading: true }), ...[1, 2].map((n) => box(`row ${n}`, 186, 5))];
+    expect(laidOn([...rows, box('ticket', 186, 180)]).map((page) => page.map(([name]) => name))).toEqual([
+      ['cut list', 'row 1', 'row 2', 'ticket'],
+    ]);
+    expect(laidOn([box('ticket', 186, 190), ...rows]).map((page) => page.map(([name]) => name))).toEqual([
+      ['ticket'],
+      ['cut list', 'row 1', 'row 2'],
+    ]);
+  });
+
+  test('one that is higher than the room has a page of its own', () => {
+    const pages = laidOn([box('small', 186, 10), box('huge', 186, 300), box('small', 186, 10)]);
+    expect(pages.map((page) => page.map(([name]) => name))).toEqual([['small'], ['huge'], ['small']]);
   });
 });

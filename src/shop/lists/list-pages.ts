@@ -1,10 +1,11 @@
 import { across } from '../../draw/boxes.ts';
-import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { PLAIN, SMALL } from '../../draw/lettering.ts';
+import type { Box } from '../../draw/drawing.ts';
+import { PLAIN, SMALL, tellingOf } from '../../draw/lettering.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { FrontBox } from '../../tiler/front.ts';
 import type { Language } from '../../words/language.ts';
-import { heading, type Laid, type LaidItem, layText } from '../laid.ts';
+import { heading, type LaidItem, layText } from '../laid.ts';
 import { type CutRow, lengthless, listNote } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
 import type { EndTask, Stage } from './order.ts';
@@ -27,44 +28,26 @@ export interface Lists {
 /** Wider lists than this are tiring to read across. */
 const WIDEST: Mm = 240;
 
-/** The cautions, the cut list, the order of work, and what comes from which length of stock, on as many pages as they need. */
-export function listPages(lists: Lists, room: Box): readonly (readonly Mark[])[] {
-  const box = { ...room, right: Math.min(room.right, room.left + WIDEST) };
+/** The cautions, the cut list, the order of work, and what comes from which length of stock, in rows. */
+export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
+  const width = Math.min(across(room), WIDEST);
   const { units, words, rows, stock } = lists;
-  const { cautions: caution, cut } = words.lists;
-  const cautions = [heading(caution.title), ...caution.notes.map(note)];
-  const wide = across(box) > WIDE;
-  const left = wide ? across(box) - ASIDE - GUTTER : across(box);
+  const { cautions, cut } = words.lists;
   const items = [
-    ...(wide ? [] : cautions),
+    heading(cautions.title),
+    ...cautions.notes.map(note),
     heading(cut.title),
-    ...cutTable(rows, units, left, words),
+    ...cutTable(rows, units, width, words),
     small(listNote(rows, units, words)),
-    ...orderItems(lists.stages, lists.ticketOf, across(box), words),
+    ...orderItems(lists.stages, lists.ticketOf, width, words),
     ...(stock ? stockItems(stock, units, words) : []),
   ];
-  if (!wide) return paged(items, box);
-  const at = { x: box.right - ASIDE, y: box.top };
-  const aside = layAll(cautions, at, ASIDE);
-  const [first = [], ...others] = paged(items, box, { foot: aside.foot, width: left });
-  return [[...aside.marks, ...first], ...others];
-}
-
-/** On wider sheets than this the cautions stand beside the cut list, in a column of this width. */
-const WIDE: Mm = 200;
-const ASIDE: Mm = 66;
-const GUTTER: Mm = 8;
-
-/** Items under one another. */
-function layAll(items: readonly LaidItem[], at: Point, width: Mm): Laid {
-  const marks: Mark[] = [];
-  let foot = at.y;
-  for (const item of items) {
-    const laid = item.lay({ x: at.x, y: foot }, width);
-    marks.push(...laid.marks);
-    foot = laid.foot;
-  }
-  return { marks, foot };
+  return items.map(({ lay, heading }) => ({
+    width: across(room),
+    height: -lay({ x: 0, y: 0 }, width).foot,
+    ...(heading && { heading }),
+    draw: (at) => tellingOf({ place: 'list' }, lay(at, width).marks),
+  }));
 }
 
 function note(text: Said): LaidItem {
@@ -106,36 +89,4 @@ function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): LaidI
     ...sizes,
     ...(unknown.length > 0 ? [note(stock.allLengthless(unknown))] : []),
   ];
-}
-
-/** What stands at the right of the first page, down to its foot, and the width that it leaves. */
-interface Aside {
-  readonly foot: Mm;
-  readonly width: Mm;
-}
-
-/** Items down one page after another; a heading goes over with what follows it. */
-function paged(items: readonly LaidItem[], box: Box, aside?: Aside): readonly (readonly Mark[])[] {
-  const pages: Mark[][] = [[]];
-  const widthAt = (top: Mm): Mm =>
-    aside && pages.length === 1 && top > aside.foot ? aside.width : across(box);
-  let top = box.top;
-  for (const [i, item] of items.entries()) {
-    const needed = footOf(items, i, { x: box.left, y: top }, widthAt);
-    if (needed < box.bottom && top < box.top) {
-      pages.push([]);
-      top = box.top;
-    }
-    const laid = item.lay({ x: box.left, y: top }, widthAt(top));
-    pages.at(-1)?.push(...laid.marks);
-    top = laid.foot;
-  }
-  return pages;
-}
-
-function footOf(items: readonly LaidItem[], place: number, at: Point, widthAt: (top: Mm) => Mm): Mm {
-  const item = items[place];
-  if (!item) return at.y;
-  const { foot } = item.lay(at, widthAt(at.y));
-  return item.heading ? footOf(items, place + 1, { x: at.x, y: foot }, widthAt) : foot;
 }

@@ -1,9 +1,9 @@
-import { across, upright } from '../../draw/boxes.ts';
+import { across, moved, upright } from '../../draw/boxes.ts';
 import type { Box, Mark } from '../../draw/drawing.ts';
 import { LARGE, PLAIN, SMALL, tellingOf } from '../../draw/lettering.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { FrontPages } from '../../tiler/lay-sheets.ts';
+import type { FrontBox } from '../../tiler/front.ts';
 import type { Laid } from '../laid.ts';
 import { layAbreast, layColumn, type TicketStyle } from './facts.ts';
 import { layHead, NAME } from './head.ts';
@@ -52,20 +52,34 @@ const MANNERS: readonly TicketStyle[] = [
 /**
  * Tickets, each on one page where it has room for it at any size, all of these in the largest size in which every one of
  * them has: the ticket of one tube is read beside that of another. The steps of one that has no room go on over as many
- * pages as they need. A page is drawn when it is asked for.
+ * pages as they need. A ticket is drawn when it is asked for.
  */
-export function ticketPages(tickets: readonly Ticket[], room: Box): ReturnType<FrontPages> {
+export function ticketBoxes(tickets: readonly Ticket[], room: Box): readonly FrontBox[] {
   const box = { ...room, right: Math.min(room.right, room.left + (isWide(room) ? 1.45 : 1) * WIDEST) };
   const fits = (ticket: Ticket, manner: TicketStyle): boolean =>
     layTicket(ticket, box, { ...manner, blank: true }).foot >= box.bottom;
   const whole = tickets.filter((ticket) => MANNERS.toReversed().some((manner) => fits(ticket, manner)));
   const manner = firstThatFits(whole, fits);
-  return tickets.flatMap((ticket) =>
-    manner && whole.includes(ticket)
-      ? [() => told(ticket, layTicket(ticket, box, manner).marks)]
-      : overPages(ticket, box).map((marks) => () => told(ticket, marks)),
-  );
+  const width = across(room);
+  return tickets.flatMap((ticket): FrontBox[] => {
+    if (!manner || !whole.includes(ticket)) {
+      return overPages(ticket, box).map((marks) => ({
+        width,
+        height: upright(box),
+        draw: () => told(ticket, marks),
+      }));
+    }
+    const { foot } = layTicket(ticket, box, { ...manner, blank: true });
+    const draw: FrontBox['draw'] = ({ x, y }) => {
+      const place = moved(box, { x: x - box.left, y: y - box.top });
+      return told(ticket, layTicket(ticket, place, manner).marks);
+    };
+    return [{ width, height: box.top - foot, white: BETWEEN_TICKETS, draw }];
+  });
 }
+
+/** Over a ticket that shares its page. */
+const BETWEEN_TICKETS: Mm = 8;
 
 function told({ solution: { tube, hand } }: Ticket, marks: readonly Mark[]): Mark[] {
   return tellingOf({ place: 'ticket', tube: tube.name, hand }, marks);

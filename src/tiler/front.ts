@@ -1,0 +1,58 @@
+import { across } from '../draw/boxes.ts';
+import type { Box, Mark, Point } from '../draw/drawing.ts';
+import type { Mm } from '../measure/units.ts';
+
+/** What is read before leaves are cut, and stays whole: a ticket, a row of a list. */
+export interface FrontBox {
+  /** As wide as the room or, to stand beside another, no more than `halfOf` it. */
+  readonly width: Mm;
+  readonly height: Mm;
+  /** White over it, where it does not stand at the head of a page. */
+  readonly white?: Mm;
+  /** It stays with what follows it. */
+  readonly heading?: boolean;
+  /** Its marks, under a top left corner; asked for when its page is drawn. */
+  readonly draw: (topLeft: Point) => readonly Mark[];
+}
+
+/** The boxes that come before the leaves, made for the room that a sheet's furniture leaves. */
+export type FrontPages = (room: Box) => readonly FrontBox[];
+
+/** A page of boxes: its marks are drawn when they are asked for. */
+export type FrontPage = () => readonly Mark[];
+
+/** Between two boxes side by side. */
+const GUTTER: Mm = 6;
+
+/** Half of a room's width: two boxes of it stand side by side. */
+export function halfOf(room: Box): Mm {
+  return (across(room) - GUTTER) / 2;
+}
+
+/** Boxes in their order, side by side where they are narrow, on as few pages as that takes. One too high for a page has one of its own. */
+export function layFront(boxes: readonly FrontBox[], room: Box): readonly FrontPage[] {
+  const pages: { readonly box: FrontBox; readonly at: Point }[][] = [];
+  let [left, top, foot] = [room.right, room.bottom, Number.NEGATIVE_INFINITY];
+  for (const [place, box] of boxes.entries()) {
+    const isBeside = left + box.width <= room.right + 1e-9 && top - box.height >= room.bottom - 1e-9;
+    if (!isBeside) {
+      [left, top] = [room.left, foot - (box.white ?? 0)];
+      if (top - heightFrom(boxes, place) < room.bottom - 1e-9 && foot < room.top) {
+        pages.push([]);
+        top = room.top;
+        foot = room.top;
+      }
+    }
+    pages.at(-1)?.push({ box, at: { x: left, y: top } });
+    left += box.width + GUTTER;
+    foot = Math.min(foot, top - box.height);
+  }
+  return pages.map((page) => () => page.flatMap(({ box, at }) => box.draw(at)));
+}
+
+/** How high a box is with all that it stays with. */
+function heightFrom(boxes: readonly FrontBox[], place: number): Mm {
+  const box = boxes[place];
+  if (box === undefined) return 0;
+  return box.height + (box.heading ? heightFrom(boxes, place + 1) : 0);
+}
