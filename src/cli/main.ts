@@ -1,4 +1,5 @@
 import { type Command, CommanderError } from 'commander';
+import { nearest } from '../job/text/nearest.ts';
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten } from '../words/said.ts';
@@ -20,12 +21,14 @@ export async function main(args: readonly string[], shell: Shell): Promise<numbe
     await program.parseAsync(args, { from: 'user' });
     return exit;
   } catch (error) {
-    if (error instanceof CommanderError && error.exitCode === 0) {
+    if (!(error instanceof CommanderError)) return tell(error, shell, wantsJson(args));
+    const strange = noSuchCommand(program, args, shell.words);
+    if (error.exitCode === 0 && strange === undefined) {
       await shell.out(asWritten(help));
       return DONE;
     }
-    const trouble = error instanceof CommanderError ? usageTrouble(error, args, shell.words) : error;
-    return tell(trouble, shell, wantsJson(args));
+    const why = strange ?? whyOf(error, args, shell.words);
+    return tell(usageTrouble(why, program, args, shell.words), shell, wantsJson(args));
   }
 }
 
@@ -35,17 +38,27 @@ function quietly(command: Command, write: (text: string) => void): void {
   for (const sub of command.commands) quietly(sub, write);
 }
 
-function usageTrouble(error: CommanderError, args: readonly string[], words: Language): Error {
-  const { seeHelp: instead } = words.commandFaults;
-  const read = ['copeleaf', ...args].join(' ');
-  return refuseArgument('usage', read, { why: whyOf(error, args, words), instead }, words);
+function usageTrouble(why: Said, program: Command, args: readonly string[], words: Language): Error {
+  const instead = words.commandFaults.seeHelp(namedIn(program, args).join(' '));
+  return refuseArgument('usage', ['copeleaf', ...args].join(' '), { why, instead }, words);
+}
+
+/** The command, and the one below it, that the arguments begin with. */
+function namedIn(command: Command, [name, ...rest]: readonly string[]): readonly string[] {
+  const sub = command.commands.find((each) => each.name() === name);
+  return sub && name !== undefined ? [name, ...namedIn(sub, rest)] : [];
+}
+
+/** Why a command that help is asked of is none. Commander would show the help of the whole. */
+function noSuchCommand(program: Command, args: readonly string[], words: Language): Said | undefined {
+  const [name] = args[0] === 'help' ? args.slice(1) : args;
+  const known = program.commands.map((each) => each.name());
+  if (name === undefined || name.startsWith('-') || name === 'help' || known.includes(name)) return undefined;
+  return words.commandFaults.unknownCommand(name, nearest(name, known));
 }
 
 function whyOf({ code, message }: CommanderError, args: readonly string[], words: Language): Said {
-  const { noCommand, unknownCommand } = words.commandFaults;
-  const unhelped = args[0] === 'help' ? args[1] : undefined;
-  if (unhelped !== undefined) return unknownCommand(unhelped);
-  if (args.length === 0 || code === 'commander.help') return noCommand;
+  if (args.length === 0 || code === 'commander.help') return words.commandFaults.noCommand;
   return asWritten(
     message
       .replace(/^error: /, '')

@@ -38,6 +38,9 @@ export async function ordinates(
 
 const USUAL: Spacing = { perTurn: 24, apart: 10 };
 
+/** Every hundredth of a degree. */
+const MOST_STATIONS = 36_000;
+
 /** An angle that goes into a turn without rest, or for tubes round which stations are mm a length. */
 function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spacing {
   if (every === undefined) return USUAL;
@@ -46,7 +49,14 @@ function spacingOf(every: string | undefined, { units, tubes, words }: Job): Spa
     .find((tube) => tube.outline().stations === 'mm');
   const angle = readAngle(every);
   const count = angle.ok ? 360 / degrees(angle.value.rad) : Number.NaN;
-  if (count >= 1 && count <= 36_000 && Math.abs(count - Math.round(count)) < 1e-9) {
+  if (count > MOST_STATIONS + 0.5)
+    throw refuseArgument(
+      'every',
+      `--every ${every}`,
+      words.commandFaults.tooManyStations(MOST_STATIONS),
+      words,
+    );
+  if (count >= 1 && Math.abs(count - Math.round(count)) < 1e-9) {
     return { ...USUAL, perTurn: Math.round(count) };
   }
   const length = readLength(every, units);

@@ -31,6 +31,8 @@ export function readEnd(desk: Desk, spot: Spot, tube: OwnTube, name: EndName): E
   }
   if (isSeq(node)) return readUnion(desk, spot, tube);
   if (!isMap(node)) return notA(desk, spot, desk.words.job.ends.end);
+  if (node.has('plain'))
+    return complain(desk, spot, 'plain', desk.words.job.ends.plainAlone(desk.say.setting(name, 'plain')));
   const fields = fieldsOf(desk, spot, 'end');
   return fields && readCoped(desk, spot, fields, tube, name);
 }

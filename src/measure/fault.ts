@@ -24,9 +24,12 @@ interface Faults {
   'divided-by-zero': object;
   /** `part` is a fraction of 1 or more beside a whole number. */
   'improper-fraction': { part: string };
+  /** What a fraction of 1 or more can have meant. */
+  'improper-alone': { readings: readonly string[] };
   'unfinished-fraction': object;
   /** A spelling that means one thing in one country and another elsewhere: both. */
   'decimals-or-thousands': { decimal: string; grouped: string };
+  'several-points': object;
   sum: object;
   'spaced-number': { joined: string };
   'several-numbers': object;

@@ -16,9 +16,28 @@ export function readNumber(text: string): Reading<Fraction> {
 function readMixed(text: string, whole: string | undefined, top: string, bottom: string): Reading<Fraction> {
   const part = fraction(BigInt(top), BigInt(bottom));
   if (part.bottom === 0n) return refused(text, { kind: 'divided-by-zero' });
-  if (whole === undefined) return taken(part);
+  if (whole === undefined) return improperAlone(text, top, part) ?? taken(part);
   if (part.top >= part.bottom) return refused(text, { kind: 'improper-fraction', part: `${top}/${bottom}` });
   return taken(plus(fraction(BigInt(whole)), part));
+}
+
+/** `11/2` is 5-1/2, or 1-1/2 whose sign between was left out. */
+function improperAlone(
+  text: string,
+  top: string,
+  { top: parts, bottom }: Fraction,
+): Reading<Fraction> | undefined {
+  if (parts < bottom) return;
+  const mixed = (whole: bigint, over: bigint): string =>
+    over === 0n ? `${whole}` : `${whole}-${over}/${bottom}`;
+  const value = mixed(parts / bottom, parts % bottom);
+  const split = Array.from(
+    { length: top.length - 1 },
+    (_, i) => [top.slice(0, i + 1), top.slice(i + 1)] as const,
+  )
+    .filter(([, rest]) => BigInt(rest) > 0n && BigInt(rest) < bottom && !rest.startsWith('0'))
+    .map(([whole, rest]) => mixed(BigInt(whole), BigInt(rest)));
+  return refused(text, { kind: 'improper-alone', readings: [...new Set([...split, value])] });
 }
 
 /** `0,125` and `1234,567` can only be decimals; `1,500` can be two things, and so can `1.234,5`. */
@@ -37,6 +56,8 @@ function ambiguous(text: string): Reading<Fraction> | undefined {
     });
   }
   const oneSign = !(text.includes(',') && text.includes('.'));
+  const thousands = (oneSign ? rest : rest.slice(0, -1)).every((group) => group.length === 3);
+  if (!thousands) return refused(text, { kind: 'several-points' });
   const grouped = oneSign ? groups.join('') : `${groups.slice(0, -1).join('')}.${last}`;
   return refused(text, {
     kind: 'decimals-or-thousands',

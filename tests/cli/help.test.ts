@@ -81,6 +81,10 @@ describe('what is unknown', () => {
     ['a flag', ['print', '--frobnicate'], '--frobnicate', ''],
     ['a flag with a slip', ['print', '--agnle', '60'], '--agnle', '--angle'],
     ['a flag of the whole command', ['--frobnicate'], '--frobnicate', ''],
+    ['a command asked for help', ['chekc', '--help'], 'chekc', 'check'],
+    ['help on a command with a slip', ['help', 'chekc'], 'chekc', 'check'],
+    ['an aid', ['aid', 'rulr'], 'rulr', '`copeleaf aid --help`'],
+    ['a word of a command of several', ['printer', 'ad'], 'ad', '`copeleaf printer --help`'],
     ['a way to write', ['check', 'job.yaml', '--as', 'poem'], 'poem', 'json'],
     ['a second job', ['check', 'job.yaml', 'other.yaml'], 'other.yaml', ''],
   ])('%s: quoted, pointed to help, and to what is near', async (_, args, read, near) => {

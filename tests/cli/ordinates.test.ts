@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { outside } from '../print/exact-lines.ts';
 import { stationsOf, tubesOf } from './read-tables.ts';
 import { copeleaf, folderWith, namesIn } from './run-command.ts';
@@ -254,6 +254,21 @@ describe('--every', () => {
     expect(err).toContain(`--every ${every}`.trimEnd());
     expect(err).toMatch(/^ {2}instead {2}.*15deg/m);
   });
+});
+
+test('a step too small for its thousands of stations is refused for that', async () => {
+  const { err } = await copeleaf(folderWith(), [
+    'ordinates',
+    '--od',
+    '30',
+    '--onto',
+    '40',
+    '--angle',
+    '70',
+    '--every',
+    '0.001deg',
+  ]);
+  expect(err).toContain('more than 36,000 stations');
 });
 
 describe('where it reads and writes', () => {

@@ -43,7 +43,6 @@ const READ: readonly [text: string, mm: number, unit: LengthUnit][] = [
   ['0', 0, 'mm'],
   ['-0', 0, 'mm'],
   ['1 1/2', 1.5, 'mm'],
-  ['11/2', 5.5, 'mm'],
   ['1,5', 1.5, 'mm'],
   ['0,125', 0.125, 'mm'],
   [',125', 0.125, 'mm'],
@@ -91,7 +90,6 @@ describe('a spelling with two meanings is refused with both', () => {
     ['1.234,5', '1.2345', '1234.5'],
     ['1,234.5', '1.2345', '1234.5'],
     ['1,234,567', '1.234567', '1234567'],
-    [',125,5', '0.1255', '1255'],
   ])('%s may be %s or %s', (text, decimal, grouped) => {
     const reading = readLength(text, 'mm');
     expect(reading).toMatchObject({ ok: false, read: text });
@@ -102,12 +100,30 @@ describe('a spelling with two meanings is refused with both', () => {
   });
 });
 
+describe('a fraction of 1 or more is refused with what it can have meant', () => {
+  test.each([
+    ['11/2in', ['1-1/2', '5-1/2']],
+    ['101/2', ['10-1/2', '50-1/2']],
+    ['15/8', ['1-5/8', '1-7/8']],
+    ['3/2', ['1-1/2']],
+    ['13/16in', []],
+    ['8/4', ['2']],
+  ])('%s: %j', (text, readings) => {
+    const reading = readLength(text, 'mm');
+    expect(reading.ok).toBe(readings.length === 0);
+    const instead = reading.ok ? '' : ENGLISH.faults.said(reading.fault).instead;
+    expect(instead.match(/[\d/-]+/g) ?? []).toEqual(readings);
+  });
+});
+
 describe('what is no length is refused with its reason', () => {
   test.each([
     ['', 'nothing'],
     ['   ', 'nothing'],
     ['mm', 'no number'],
     ['1e3', 'exponent'],
+    ['62.5.3', 'more than one decimal point'],
+    [',125,5', 'more than one decimal point'],
     ['1E+3mm', 'exponent'],
     ['NaN', 'not a number'],
     ['.nan', 'not a number'],

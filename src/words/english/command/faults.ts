@@ -34,9 +34,14 @@ export const commandFaults = {
     instead: say`the same again will not help; please report it with the job file`,
   }),
 
-  seeHelp: say`\`copeleaf --help\` and \`copeleaf print --help\` show what there is`,
+  /** Of the command that was meant, or of the whole. */
+  seeHelp: (command: string): Said =>
+    command === ''
+      ? say`\`copeleaf --help\` and \`copeleaf print --help\` show what there is`
+      : say`\`copeleaf ${asWritten(command)} --help\` shows what there is`,
   noCommand: say`no command was given`,
-  unknownCommand: (name: string): Said => say`unknown command '${asWritten(name)}'`,
+  unknownCommand: (name: string, near: string | undefined): Said =>
+    say`unknown command '${asWritten(name)}'${near === undefined ? say`` : say` (Did you mean ${asWritten(near)}?)`}`,
   noJob: {
     read: say`neither a job nor flags`,
     why: say`there is nothing to work on`,
@@ -72,6 +77,10 @@ export const commandFaults = {
     instead: say`\`copeleaf check\` for the lengths to cut`,
   },
   unevenStep: say`it does not go into 360 degrees without rest`,
+  tooManyStations: (most: number): Objection => ({
+    why: say`that makes more than ${asWritten(most.toLocaleString('en'))} stations`,
+    instead: say`a step such as 15deg, or 0.01deg at the least`,
+  }),
   step: say`a step such as 15deg, 22.5deg or 10deg`,
   /** Of a tube round which stations are mm. */
   stepInMm: (tube: Said): Said => say`a step such as 15deg, or 10mm for ${tube}`,

@@ -9,6 +9,10 @@ const AN_END = say`\`plain\`, or a map with \`onto\` and \`angle\``;
 /** The ends of a tube: what they land on, how they are turned, what is marked on them, how their edge is made. */
 export const ends = {
   end: AN_END,
+  plainAlone: (setting: Said): Objection => ({
+    why: say`\`plain\` stands in place of the map`,
+    instead: setting,
+  }),
   list: say`a list of headers, each a map with \`onto\` and \`angle\``,
   noEnd: {
     why: say`there is no end to cope`,

@@ -36,11 +36,16 @@ const BY_KIND: { readonly [Kind in FaultKind]: (fault: Fault<Kind>) => Objection
     why: say`${asWritten(part)} beside a whole number is not less than 1`,
     instead: say`a number such as 1-1/2`,
   }),
+  'improper-alone': ({ readings }) => ({
+    why: say`a fraction of 1 or more can have lost the sign after its whole number`,
+    instead: say`${eitherOf(readings.map(asWritten))}, ${readings.length > 1 ? say`whichever` : say`if that`} is meant`,
+  }),
   'unfinished-fraction': () => ({ why: say`the fraction is not finished`, instead: A_FRACTION }),
   'decimals-or-thousands': ({ decimal, grouped }) => ({
     why: say`the comma or point may begin the decimals or set off thousands`,
     instead: say`${asWritten(decimal)} or ${asWritten(grouped)}, whichever is meant`,
   }),
+  'several-points': () => ({ why: say`there is more than one decimal point`, instead: A_NUMBER }),
   sum: () => ({
     why: say`it looks like a sum`,
     instead: say`one number; one and a half is 1-1/2 with no spaces round the hyphen`,
