@@ -26,7 +26,21 @@ export async function fromMenu(page: Page, name: string): Promise<void> {
   await press(page, name);
 }
 
-/** The brace that the page is for: an end each on tubes of two sizes. */
+/** The brace that the page is for: an end each on tubes of two sizes; as the page keeps it once it is filled in. */
+export const BRACE = `copeleaf: 1
+units: mm
+tube:
+  name: bunk stay
+  od: 31,75
+  wall: .095in
+  between: 619
+  ends:
+    A: { onto: { od: 1-1/2" }, angle: 62 }
+    B: { onto: { od: 44.5mm }, angle: 48°30', clock: 35, offset: -2.5 }
+paper: A4
+`;
+
+/** Fills it in, field by field. */
 export async function fillBrace(page: Page): Promise<void> {
   await fill(page, 'name of the tube', 'bunk stay');
   await fill(page, 'outside diameter, the tube', '31,75');

@@ -65,6 +65,8 @@ export interface Opening {
   readonly height?: number;
   readonly dark?: boolean;
   readonly locale?: string;
+  /** The job that was worked on here before; else the form is empty. */
+  readonly job?: string;
   /** What comes after the address of the page. */
   readonly fragment?: string;
   /** What runs in the page before its own scripts. */
@@ -97,6 +99,7 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
     }));
   context.setDefaultTimeout(60_000);
   if (opening.script) await context.addInitScript(opening.script);
+  if (opening.job) await context.addInitScript(keepFirst, opening.job);
   const page = await context.newPage();
   const requests: string[] = [];
   const troubles: string[] = [];
@@ -110,6 +113,12 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
   });
   await page.goto(`${PAGE}${fragment}`);
   return { page, context, requests, troubles };
+}
+
+/** Runs in the page before its own scripts. */
+function keepFirst(job: string): void {
+  if (location.protocol !== 'file:' || localStorage.getItem('copeleaf.job') !== null) return;
+  localStorage.setItem('copeleaf.job', job);
 }
 
 /** Goes away from the page as people do, so that the browser has what the page kept. */

@@ -60,9 +60,16 @@ export async function reach(page: Page, name: string): Promise<void> {
   await goTo(page, named, name);
 }
 
-/** Moves the focus by Tab to this place in `all`. */
-export async function reachPlace(page: Page, place: number): Promise<void> {
-  await goTo(page, () => place, `place ${place}`);
+/** Moves the focus by Tab to what stood at this place of `then`. */
+export async function reachAgain(page: Page, then: readonly Stop[], at: number): Promise<void> {
+  await goTo(page, ({ all }) => placeNow(all, then, at), `${then[at]?.name} again`);
+}
+
+/** Where what stood at a place stands now, -1 where it is gone: what the page has said since may stand before it. */
+export function placeNow(now: readonly Stop[], then: readonly Stop[], at: number): number {
+  const name = then[at]?.name;
+  const before = then.slice(0, at).filter((each) => each.name === name).length;
+  return now.flatMap((each, i) => (each.name === name ? [i] : []))[before] ?? -1;
 }
 
 async function goTo(page: Page, find: (now: Stops) => number, what: string): Promise<void> {

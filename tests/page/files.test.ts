@@ -2,7 +2,18 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
-import { choose, fill, fillBrace, fromMenu, pick, press, saved, savedJob, savedPdf } from './at-the-page.ts';
+import {
+  BRACE,
+  choose,
+  fill,
+  fillBrace,
+  fromMenu,
+  pick,
+  press,
+  saved,
+  savedJob,
+  savedPdf,
+} from './at-the-page.ts';
 import type { Opened } from './browser.ts';
 import { atThePage } from './page-test.ts';
 
@@ -75,24 +86,27 @@ describe('an end that lands on several headers, of a rectangular tube', () => {
 });
 
 describe('opening', () => {
-  atThePage('a PDF gives back the job it was printed from, by picking and by dropping', async ({ page }) => {
-    await fillBrace(page);
-    const job = await savedJob(page);
-    const pdf = await savedPdf(page);
-    await fromMenu(page, 'New job');
-    const picker = page.locator('input[type=file]');
-    await picker.setInputFiles({ name: 'old.pdf', mimeType: 'application/pdf', buffer: pdf.bytes });
-    await page.locator('.notice', { hasText: 'old.pdf is open' }).waitFor();
-    expect((await savedJob(page)).bytes.equals(job.bytes)).toBe(true);
-    await fromMenu(page, 'New job');
-    await page.evaluate((text) => {
-      const transfer = new DataTransfer();
-      transfer.items.add(new File([text], 'dropped.yaml'));
-      document.body.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true }));
-    }, job.bytes.toString('utf8'));
-    await page.locator('.notice', { hasText: 'dropped.yaml is open' }).waitFor();
-    expect((await savedJob(page)).bytes.equals(job.bytes)).toBe(true);
-  });
+  atThePage(
+    'a PDF gives back the job it was printed from, by picking and by dropping',
+    async ({ page }) => {
+      const job = await savedJob(page);
+      const pdf = await savedPdf(page);
+      await fromMenu(page, 'New job');
+      const picker = page.locator('input[type=file]');
+      await picker.setInputFiles({ name: 'old.pdf', mimeType: 'application/pdf', buffer: pdf.bytes });
+      await page.locator('.notice', { hasText: 'old.pdf is open' }).waitFor();
+      expect((await savedJob(page)).bytes.equals(job.bytes)).toBe(true);
+      await fromMenu(page, 'New job');
+      await page.evaluate((text) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([text], 'dropped.yaml'));
+        document.body.dispatchEvent(new DragEvent('drop', { dataTransfer: transfer, bubbles: true }));
+      }, job.bytes.toString('utf8'));
+      await page.locator('.notice', { hasText: 'dropped.yaml is open' }).waitFor();
+      expect((await savedJob(page)).bytes.equals(job.bytes)).toBe(true);
+    },
+    { job: BRACE },
+  );
 
   atThePage('what is no job says why and leaves the job as it is', async ({ page }) => {
     await fill(page, 'name of the tube', 'mine');
@@ -105,43 +119,52 @@ describe('opening', () => {
   });
 });
 
-atThePage('SVG and DXF are the command’s DXF and an SVG of the same size', async ({ page }) => {
-  await fillBrace(page);
-  const job = await savedJob(page);
-  const dxf = await saved(page, () => fromMenu(page, 'Save DXF'));
-  const svg = await saved(page, () => fromMenu(page, 'Save SVG'));
-  const folder = folderWith({ [job.name]: job.bytes });
-  await copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
-  await copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
-  expect(dxf.bytes.equals(readFileSync(join(folder, 'ours.dxf')))).toBe(true);
-  const size = (text: string): string | undefined => /viewBox="([^"]*)"/.exec(text)?.[1];
-  expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));
-});
+atThePage(
+  'SVG and DXF are the command’s DXF and an SVG of the same size',
+  async ({ page }) => {
+    const job = await savedJob(page);
+    const dxf = await saved(page, () => fromMenu(page, 'Save DXF'));
+    const svg = await saved(page, () => fromMenu(page, 'Save SVG'));
+    const folder = folderWith({ [job.name]: job.bytes });
+    await copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
+    await copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
+    expect(dxf.bytes.equals(readFileSync(join(folder, 'ours.dxf')))).toBe(true);
+    const size = (text: string): string | undefined => /viewBox="([^"]*)"/.exec(text)?.[1];
+    expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));
+  },
+  { job: BRACE },
+);
 
-atThePage('Print opens a new tab with the PDF that would be saved', async ({ page, context }) => {
-  await fillBrace(page);
-  const pdf = await savedPdf(page);
-  // This browser has no viewer for PDF: what the tab would show comes as a file, under its address.
-  const [tab, shown] = await Promise.all([
-    context.waitForEvent('page'),
-    page.waitForEvent('download'),
-    press(page, 'Print'),
-  ]);
-  expect(shown.url()).toMatch(/^blob:/);
-  expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
-  expect(await page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
-  await tab.close();
-});
+atThePage(
+  'Print opens a new tab with the PDF that would be saved',
+  async ({ page, context }) => {
+    const pdf = await savedPdf(page);
+    // This browser has no viewer for PDF: what the tab would show comes as a file, under its address.
+    const [tab, shown] = await Promise.all([
+      context.waitForEvent('page'),
+      page.waitForEvent('download'),
+      press(page, 'Print'),
+    ]);
+    expect(shown.url()).toMatch(/^blob:/);
+    expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
+    expect(await page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
+    await tab.close();
+  },
+  { job: BRACE },
+);
 
-atThePage('stock lengths and a margin of one’s own are in the job file', async (opened) => {
-  const { page } = opened;
-  await fillBrace(page);
-  await page.locator('details.job summary').click();
-  await press(page, 'Add a stock length');
-  await fill(page, 'stock length 1', '6m x 3');
-  await press(page, 'Add a stock length');
-  await fill(page, 'stock length 2', '1.2m');
-  await fill(page, 'margin on all four sides', '12');
-  expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
-  await expectSameAsCommand(opened);
-});
+atThePage(
+  'stock lengths and a margin of one’s own are in the job file',
+  async (opened) => {
+    const { page } = opened;
+    await page.locator('details.job summary').click();
+    await press(page, 'Add a stock length');
+    await fill(page, 'stock length 1', '6m x 3');
+    await press(page, 'Add a stock length');
+    await fill(page, 'stock length 2', '1.2m');
+    await fill(page, 'margin on all four sides', '12');
+    expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
+    await expectSameAsCommand(opened);
+  },
+  { job: BRACE },
+);

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { choose, fill, fillBrace, fromMenu, press } from './at-the-page.ts';
+import { DEEP, someOf } from '../count.ts';
+import { BRACE, choose, fill, fromMenu, press } from './at-the-page.ts';
 import type { Opened } from './browser.ts';
 import { atThePage } from './page-test.ts';
 
@@ -25,15 +26,16 @@ async function findings(page: Page): Promise<readonly string[]> {
   });
 }
 
-describe.each([
+const WINDOWS = [
   [1280, 900, false],
+  [390, 844, true],
   [1280, 900, true],
   [390, 844, false],
-  [390, 844, true],
-] as const)('axe at %i x %i, dark: %s', (width, height, dark) => {
+] as const;
+
+describe.each(DEEP ? WINDOWS : WINDOWS.slice(0, 2))('axe at %i x %i, dark: %s', (width, height, dark) => {
   const what = 'with a mistake, several readings and a warning, in the numbers, in a window';
   const run = async ({ page }: Opened) => {
-    await fillBrace(page);
     await choose(page, 'how the angle of end A was measured', 'in several ways, compared');
     await fill(page, 'angle, reading 2, end A', '62.5');
     await fill(page, 'angle, end B', '20');
@@ -44,30 +46,33 @@ describe.each([
     await fromMenu(page, 'Printer set-up');
     expect(await findings(page)).toEqual([]);
   };
-  atThePage(`finds nothing: ${what}`, run, { width, height, dark });
+  atThePage(`finds nothing: ${what}`, run, { width, height, dark, job: BRACE });
 });
 
-atThePage('axe finds nothing in an empty form, and in any view', async ({ page }) => {
-  expect(await findings(page)).toEqual([]);
-  await fillBrace(page);
-  for (const view of ['Leaf', 'Sheets', '3D', 'Job file']) {
-    await page.getByRole('tab', { name: view }).click();
-    await page
-      .locator({ Leaf: '.paper svg', Sheets: '.sheets svg', '3D': '.afloat span' }[view] ?? '#job-text')
-      .first()
-      .waitFor();
-    expect(await findings(page), view).toEqual([]);
-  }
-});
+atThePage('axe finds nothing in an empty form', async ({ page }) => expect(await findings(page)).toEqual([]));
+
+atThePage(
+  'axe finds nothing in any view',
+  async ({ page }) => {
+    for (const view of ['Leaf', 'Sheets', '3D', 'Job file']) {
+      await page.getByRole('tab', { name: view }).click();
+      await page
+        .locator({ Leaf: '.paper svg', Sheets: '.sheets svg', '3D': '.afloat span' }[view] ?? '#job-text')
+        .first()
+        .waitFor();
+      expect(await findings(page), view).toEqual([]);
+    }
+  },
+  { job: BRACE },
+);
 
 atThePage('axe does find what is wrong: a field without its name', async ({ page }) => {
   await page.evaluate(() => document.querySelector('main')?.append(document.createElement('input')));
   expect(await findings(page)).toMatchObject([expect.stringContaining('label')]);
 });
 
-describe.each([320, 390, 640])('in a window %i pixels wide', (width) => {
+describe.each(someOf([320, 390, 640], { short: 1 }))('in a window %i pixels wide', (width) => {
   const run = async ({ page }: Opened) => {
-    await fillBrace(page);
     for (const view of ['Leaf', 'Sheets', '3D', 'Numbers', 'Job file']) {
       await page.getByRole('tab', { name: view }).click();
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -88,7 +93,7 @@ describe.each([320, 390, 640])('in a window %i pixels wide', (width) => {
     await page.getByRole('button', { name: 'Printer set-up' }).click();
     expect(await outside()).toEqual([]);
   };
-  atThePage('nothing reaches past its side', run, { width, height: 800 });
+  atThePage('nothing reaches past its side', run, { width, height: 800, job: BRACE });
 });
 
 /** The size in pixels of the smallest letters on the leaf, and of those in which the page says what it understood. */
@@ -107,9 +112,8 @@ function letters(page: Page): Promise<{ readonly onLeaf: number; readonly onPage
   });
 }
 
-describe.each([320, 390])('in a window %i pixels wide', (width) => {
+describe.each(someOf([320, 390], { short: 1 }))('in a window %i pixels wide', (width) => {
   const run = async ({ page }: Opened) => {
-    await fillBrace(page);
     const small = await letters(page);
     expect(small.onLeaf).toBeLessThan(0.8 * small.onPage);
     await press(page, 'Large enough to read');
@@ -121,13 +125,12 @@ describe.each([320, 390])('in a window %i pixels wide', (width) => {
   atThePage(
     'the leaf is whole, and its smallest letters as large as the page’s once that is asked for',
     run,
-    { width, height: 800 },
+    { width, height: 800, job: BRACE },
   );
 });
 
 describe.each([1280, 390])('in a window %i pixels wide', (width) => {
   const run = async ({ page }: Opened) => {
-    await fillBrace(page);
     const beside = ['outside diameter, end B', 'angle, end B'];
     const boxes = (): Promise<unknown> =>
       Promise.all(
@@ -149,5 +152,6 @@ describe.each([1280, 390])('in a window %i pixels wide', (width) => {
   atThePage('what is wrong takes the width of its row, and the fields stay where they are', run, {
     width,
     height: 900,
+    job: BRACE,
   });
 });

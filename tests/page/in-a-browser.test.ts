@@ -1,54 +1,67 @@
 import { describe, expect } from 'vitest';
-import { fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
+import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
+import { keptJob } from './by-keyboard.ts';
 import { atThePage } from './page-test.ts';
 
 describe('a mistake', () => {
-  atThePage('stands under its field and is tied to it; the joint stays', async ({ page }) => {
-    await fillBrace(page);
-    await fill(page, 'angle, end A', '480');
-    const field = page.getByRole('textbox', { name: 'angle, end A', exact: true });
-    expect(await field.getAttribute('aria-invalid')).toBe('true');
-    const told = page.locator(`#${await field.getAttribute('aria-describedby')}`);
-    expect(await told.textContent()).toMatch(/under 180 degrees/);
-    expect(await page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
-    await fill(page, 'angle, end A', '48');
-    expect(await field.getAttribute('aria-invalid')).toBeNull();
-    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
-  });
+  atThePage(
+    'stands under its field and is tied to it; the joint stays',
+    async ({ page }) => {
+      await fill(page, 'angle, end A', '480');
+      const field = page.getByRole('textbox', { name: 'angle, end A', exact: true });
+      expect(await field.getAttribute('aria-invalid')).toBe('true');
+      const told = page.locator(`#${await field.getAttribute('aria-describedby')}`);
+      expect(await told.textContent()).toMatch(/under 180 degrees/);
+      expect(await page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
+      await fill(page, 'angle, end A', '48');
+      expect(await field.getAttribute('aria-invalid')).toBeNull();
+      expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    },
+    { job: BRACE },
+  );
 
-  atThePage('that only two ends together make stands under the length', async ({ page }) => {
-    await fillBrace(page);
-    await fill(page, 'between work points, the tube', '12');
-    expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
-  });
+  atThePage(
+    'that only two ends together make stands under the length',
+    async ({ page }) => {
+      await fill(page, 'between work points, the tube', '12');
+      expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
+    },
+    { job: BRACE },
+  );
 });
 
-atThePage('a rectangular tube runs on between its ends as wide as its joints show it', async ({ page }) => {
-  await fillBrace(page);
-  await pick(page, 'rectangular', 'Section of the tube');
-  await fill(page, 'width, the tube', '50');
-  await fill(page, 'depth, the tube', '30');
-  await fill(page, 'clocking, end B', '');
-  await page.locator('.paper svg').first().waitFor();
-  const sides = (of: string): Promise<readonly number[]> =>
-    page
-      .locator(of)
-      .first()
-      .evaluate((each) => [each.getBoundingClientRect().left, each.getBoundingClientRect().right]);
-  const joint = await sides('.end-A .joint .tube');
-  for (const of of ['.end-A .body .tube', '.row.tube .body .tube', '.end-B .body .tube']) {
-    const body = await sides(of);
-    for (const [i, x] of body.entries()) expect(x, of).toBeCloseTo(joint[i] ?? Number.NaN, 0);
-  }
-});
+atThePage(
+  'a rectangular tube runs on between its ends as wide as its joints show it',
+  async ({ page }) => {
+    await pick(page, 'rectangular', 'Section of the tube');
+    await fill(page, 'width, the tube', '50');
+    await fill(page, 'depth, the tube', '30');
+    await fill(page, 'clocking, end B', '');
+    await page.locator('.paper svg').first().waitFor();
+    const sides = (of: string): Promise<readonly number[]> =>
+      page
+        .locator(of)
+        .first()
+        .evaluate((each) => [each.getBoundingClientRect().left, each.getBoundingClientRect().right]);
+    const joint = await sides('.end-A .joint .tube');
+    for (const of of ['.end-A .body .tube', '.row.tube .body .tube', '.end-B .body .tube']) {
+      const body = await sides(of);
+      for (const [i, x] of body.entries()) expect(x, of).toBeCloseTo(joint[i] ?? Number.NaN, 0);
+    }
+  },
+  { job: BRACE },
+);
 
-atThePage('warnings stand beside the end that causes them', async ({ page }) => {
-  await fillBrace(page);
-  await fill(page, 'angle, end B', '20');
-  await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
-  expect(await page.locator('.end-A .watch').count()).toBe(0);
-});
+atThePage(
+  'warnings stand beside the end that causes them',
+  async ({ page }) => {
+    await fill(page, 'angle, end B', '20');
+    await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
+    expect(await page.locator('.end-A .watch').count()).toBe(0);
+  },
+  { job: BRACE },
+);
 
 /** Runs in the page: what its worker answers is kept back while `held` is true. */
 function holdBack(): void {
@@ -73,8 +86,8 @@ function holdBack(): void {
   };
 }
 
-atThePage('typing goes on while a fit is looked at, however long that takes', async ({ page }) => {
-  const job = `copeleaf: 1
+/** Both ends on bends: what takes long to look at. */
+const ON_BENDS = `copeleaf: 1
 units: mm
 tube:
   od: 21.5
@@ -86,22 +99,25 @@ tube:
     B: { onto: { bend: { od: 75.4, radius: 284, centre: 180 } }, angle: 60, offset: 0.3 }
 paper: A4
 `;
-  await page.evaluate((text) => localStorage.setItem('copeleaf.job', text), job);
-  await page.addInitScript(holdBack);
-  await page.reload();
-  await page.getByRole('tab', { name: 'Numbers' }).click();
-  const numbers = page.locator('.numbers pre');
-  const before = (await numbers.textContent()) ?? '';
-  const hold = (held: boolean) => page.evaluate((to) => Reflect.set(globalThis, 'held', to), held);
-  await hold(true);
-  await fill(page, 'offset, end A', '-2.5');
-  await fill(page, 'name of the tube', 'typed meanwhile');
-  await expect.poll(() => page.evaluate(() => localStorage.getItem('copeleaf.job'))).toContain('meanwhile');
-  // Looked at in the page itself, it would have been told by now.
-  expect(await numbers.textContent()).toBe(before);
-  await hold(false);
-  await expect.poll(() => numbers.textContent()).not.toBe(before);
-});
+
+atThePage(
+  'typing goes on while a fit is looked at, however long that takes',
+  async ({ page }) => {
+    await page.getByRole('tab', { name: 'Numbers' }).click();
+    const numbers = page.locator('.numbers pre');
+    const before = (await numbers.textContent()) ?? '';
+    const hold = (held: boolean) => page.evaluate((to) => Reflect.set(globalThis, 'held', to), held);
+    await hold(true);
+    await fill(page, 'offset, end A', '-2.5');
+    await fill(page, 'name of the tube', 'typed meanwhile');
+    await expect.poll(() => page.evaluate(() => localStorage.getItem('copeleaf.job'))).toContain('meanwhile');
+    // Looked at in the page itself, it would have been told by now.
+    expect(await numbers.textContent()).toBe(before);
+    await hold(false);
+    await expect.poll(() => numbers.textContent()).not.toBe(before);
+  },
+  { job: ON_BENDS, script: `(${holdBack})()` },
+);
 
 atThePage('undo takes back a field, redo brings it again, by button and by keys', async ({ page }) => {
   const field = page.getByRole('textbox', { name: 'wall, the tube', exact: true });
@@ -123,6 +139,8 @@ describe('the last job', () => {
     const browser = context.browser();
     if (!browser) throw new Error('the page is in no browser');
     await fillBrace(page);
+    // What the other tests begin with is what this form makes.
+    expect(await keptJob(page)).toBe(BRACE);
     await fromMenu(page, 'Link to this job');
     const link = await page.getByRole('textbox', { name: 'link' }).inputValue();
     await page.keyboard.press('Escape');
@@ -186,17 +204,20 @@ atThePage(
 );
 
 describe('the joint in space', () => {
-  atThePage('is not run before it is asked for, and is turned by keys', async ({ page }) => {
-    await fillBrace(page);
-    await page.locator('.paper svg').first().waitFor();
-    expect(await page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
-    await page.getByRole('tab', { name: '3D' }).click();
-    const canvas = page.locator('.stage canvas');
-    await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
-    const before = await canvas.screenshot();
-    await canvas.focus();
-    await page.keyboard.press('ArrowLeft');
-    await page.keyboard.press('ArrowUp');
-    expect((await canvas.screenshot()).equals(before)).toBe(false);
-  });
+  atThePage(
+    'is not run before it is asked for, and is turned by keys',
+    async ({ page }) => {
+      await page.locator('.paper svg').first().waitFor();
+      expect(await page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
+      await page.getByRole('tab', { name: '3D' }).click();
+      const canvas = page.locator('.stage canvas');
+      await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
+      const before = await canvas.screenshot();
+      await canvas.focus();
+      await page.keyboard.press('ArrowLeft');
+      await page.keyboard.press('ArrowUp');
+      expect((await canvas.screenshot()).equals(before)).toBe(false);
+    },
+    { job: BRACE },
+  );
 });

@@ -9,13 +9,13 @@ import { solveTube } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { howMany } from '../count.ts';
+import { howMany, someOf } from '../count.ts';
 import { A4 } from '../job/sample.ts';
 import { dice } from '../leaf/random-tubes.ts';
 import { anyJob } from '../tiler/any-job.ts';
 import { byFact, type Stated, statedIn } from './stated.ts';
 
-const JOBS = howMany({ short: 6, deep: 300, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 2, deep: 300, asked: 'LEAF_JOBS' });
 const SEED = Number(process.env.LEAF_SEED ?? 77);
 const SAMPLES = readdirSync('samples').filter((file) => file.endsWith('.yaml'));
 
@@ -82,7 +82,7 @@ function placesOf(fact: FactName): readonly string[] {
 }
 
 describe('A fact stands once in a file', () => {
-  it.each(SAMPLES)('%s', (file) => {
+  it.each(someOf(SAMPLES, { short: 5 }))('%s', (file) => {
     const job = readJob(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     expect(faultsOf(statedOf(job, true))).toEqual([]);
   });
