@@ -112,6 +112,7 @@ export async function openPage(browser: Browser, opening: Opening = {}): Promise
     if (message.type() === 'error') troubles.push(message.text());
   });
   await page.goto(`${PAGE}${fragment}`);
+  if (opening.job) await page.locator('.paper svg').first().waitFor();
   return { page, context, requests, troubles };
 }
 
