@@ -72,7 +72,13 @@ export function widestGap(
     if (!counts(station)) return Number.NEGATIVE_INFINITY;
     return gapAt(joint, face, slide, station);
   };
-  const widest = highestOf(gap, joint.section.turn, 0, STATIONS, gap, sideLimits);
+  const widest = highestOf({
+    height: gap,
+    turn: joint.section.turn,
+    start: 0,
+    steps: STATIONS,
+    sideLimits,
+  });
   return { station: widest?.station ?? 0, mm: Math.max(0, widest?.height ?? 0) };
 }
 

@@ -26,7 +26,8 @@ export function slideToTouch(joint: Joint, face: Face, wall: Mm, sideLimits: rea
   };
   const fine = (station: number): Mm => deepestFoul(foulAt(station), wall);
   const { turn } = joint.section;
-  return highestOf(fine, turn, 0, STATIONS, rough, sideLimits)?.height ?? 0;
+  const most = highestOf({ height: fine, rough, turn, start: 0, steps: STATIONS, sideLimits });
+  return most?.height ?? 0;
 }
 
 /** How far the face at one station, by depth, reaches into what is landed on. */

@@ -16,6 +16,7 @@ export function standOffOf({ end, joint, outside, inside, square }: Cope): Mm | 
   const held = (station: number): Mm => square(station).setback - cutTo(station).setback;
   const { turn } = joint.section;
   const sideLimits = [outside, inside].flatMap((line) => sideLimitsOfLine(line, turn));
-  const most = highestOf(held, turn, clockStation(joint, end), STATIONS, held, sideLimits);
+  const start = clockStation(joint, end);
+  const most = highestOf({ height: held, turn, start, steps: STATIONS, sideLimits });
   return Math.max(0, most?.height ?? 0);
 }

@@ -28,20 +28,26 @@ export function ringOf(
   return { start, turn, heights };
 }
 
+/** A function round the tube, and how closely it is looked at. */
+export interface Search {
+  /** It may have kinks and be -Infinity where it does not count. */
+  readonly height: (station: number) => number;
+  /** Stands in for a dear function where that is only looked at, not climbed. */
+  readonly rough?: (station: number) => number;
+  readonly turn: number;
+  /** Where it is likely even: the ring of samples starts here. */
+  readonly start: number;
+  readonly steps: number;
+  /** Where it begins or ceases to count, or has a kink: beside these a hill may be as narrow as it likes. */
+  readonly sideLimits: readonly number[];
+}
+
 /**
- * The highest place of a function round the tube; of equals the one with the least station. It may have kinks and
- * be -Infinity where it does not count. A ring of `steps` samples from station 0 finds the hills; each hill between
- * two samples is climbed. `rough` may stand in for a dear function on the ring. Undefined where the function counts
- * nowhere.
+ * The highest place of a function round the tube; of equals the one with the least station. A ring of samples finds the
+ * hills; each hill between two samples is climbed. Undefined where the function counts nowhere.
  */
-export function highestOf(
-  height: (station: number) => number,
-  turn: number,
-  start: number,
-  steps: number,
-  rough: (station: number) => number = height,
-  sideLimits: readonly number[] = [],
-): Peak | undefined {
+export function highestOf(search: Search): Peak | undefined {
+  const { height, rough = height, turn, start, steps, sideLimits } = search;
   const hills = hillsOf(height, ringOf(rough, turn, start, steps));
   return highest([...hills, ...besideBrinks(height, turn, turn / steps, sideLimits, rough)]);
 }
