@@ -21,9 +21,9 @@ export function wallAt(desk: Desk, spot: Spot): Length | undefined {
   return gauge.ok ? gauge.value : misread(desk, spot, 'gauge', gauge.fault);
 }
 
-/** The wall, if a tube so wide where it is narrowest has room for it. */
+/** The wall, if a tube so wide where it is narrowest has room for it; of half that width it is a solid bar's. */
 export function withinTube(desk: Desk, spot: Spot, wall: Length, narrow: Length): Wall {
-  if (wall.mm < narrow.mm / 2 - 1e-9) return wall;
+  if (wall.mm <= narrow.mm / 2 + 1e-9) return wall;
   complain(desk, spot, 'wall', desk.words.tubes.wallFills(narrow));
   return 'unclear';
 }

@@ -148,7 +148,7 @@ const MISTAKES: readonly [string, string, string, number, number][] = [
   ['a length that is no number', oneTube(ONE, 'job: a', 'wall: .nan'), 'length', 5, 3],
   ['a length in hexadecimal', oneTube(ONE, 'job: a', 'wall: 0x2'), 'length', 5, 3],
   ['a negative allowance', oneTube(ONE, 'job: a', 'allowance: -1'), 'negative', 5, 3],
-  ['a wall that fills the tube', oneTube(ONE, 'job: a', 'wall: 19.05'), 'wall', 5, 3],
+  ['a wall that fills the tube', oneTube(ONE, 'job: a', 'wall: 19.06'), 'wall', 5, 3],
   ['a wall that is a list', oneTube(ONE, 'job: a', 'wall: [2]'), 'shape', 5, 3],
   ['a name that became a comment', oneTube(ONE, 'job: a', 'name: #5'), 'shape', 5, 3],
   ['a name of two lines', oneTube(ONE, 'job: a', 'name: "a\\nb"'), 'words', 5, 3],

@@ -50,7 +50,7 @@ export const tubes = {
   }),
   wallFills: (across: Length): Objection => ({
     why: say`the wall fills the tube: half of ${own(across)} is ${mm(across.mm / 2)}`,
-    instead: say`a wall under ${mm(across.mm / 2)}`,
+    instead: say`a wall of ${mm(across.mm / 2)} at most, which is a solid bar`,
   }),
 
   needs: (setting: Said): Objection => ({ why: say`it is needed here`, instead: setting }),
