@@ -94,14 +94,18 @@ export function textLines(lines: readonly Said[], fact: FactName, size: Mm): Tex
 }
 
 /** Height of lines set under one another, mm. */
-export function heightOf(lines: readonly Pick<TextLine, 'size'>[]): Mm {
-  return lines.reduce((sum, { size }) => sum + size * PITCH.open, 0);
+export function heightOf(lines: readonly Pick<TextLine, 'size'>[], pitch: keyof typeof PITCH = 'open'): Mm {
+  return lines.reduce((sum, { size }) => sum + size * PITCH[pitch], 0);
 }
 
 /** Lines set under one another from `topLeft` down. */
-export function setLines(lines: readonly TextLine[], topLeft: Point): Words[] {
+export function setLines(
+  lines: readonly TextLine[],
+  topLeft: Point,
+  pitch: keyof typeof PITCH = 'open',
+): Words[] {
   return lines.map(({ text, fact, size, more = false }, index) => {
-    const foot = topLeft.y - heightOf(lines.slice(0, index + 1));
+    const foot = topLeft.y - heightOf(lines.slice(0, index + 1), pitch);
     return continued(words(text, fact, size, { x: topLeft.x, y: foot + DESCENT * size }), more);
   });
 }

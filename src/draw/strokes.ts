@@ -1,4 +1,4 @@
-import type { Fill, Path, Point, Purpose, Stroke } from './drawing.ts';
+import type { Box, Fill, Path, Point, Purpose, Stroke } from './drawing.ts';
 import type { Segment } from './path.ts';
 
 /** A line through points, in straight pieces. */
@@ -19,6 +19,27 @@ export function outline(purpose: Purpose, first: Point, ...others: Point[]): Str
 /** A solid shape with corners. */
 export function solid(purpose: Purpose, first: Point, ...others: Point[]): Fill {
   return { kind: 'fill', purpose, path: through(first, others, true) };
+}
+
+/** A box's outline as a frame. */
+export function framed(box: Box): Stroke {
+  const [first, ...others] = cornersOf(box);
+  return outline('frame', first, ...others);
+}
+
+/** A box filled as part of a frame. */
+export function filled(box: Box): Fill {
+  const [first, ...others] = cornersOf(box);
+  return solid('frame', first, ...others);
+}
+
+function cornersOf({ left, right, bottom, top }: Box): readonly [Point, Point, Point, Point] {
+  return [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
 }
 
 function through(start: Point, others: readonly Point[], closed: boolean): Path {

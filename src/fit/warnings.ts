@@ -2,7 +2,7 @@ import type { EndName, Part, Tube, TubeSection } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
-import { type Mm, radians } from '../measure/units.ts';
+import { type Mm, type Radians, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
@@ -24,7 +24,7 @@ const LEAST_HEEL = radians(30);
 /** Below this an edge is as thin as a knife's, and burns away: common practice, no source. */
 const KNIFE_EDGE = radians(15);
 /** More than this is filed for long: common practice, no source. */
-const MOST_STAND_OFF: Mm = 1;
+export const MOST_STAND_OFF: Mm = 1;
 /** A 1/16 in filler rod goes in: common practice, no source. */
 export const ROD: Mm = 1.6;
 
@@ -56,10 +56,15 @@ export function tubeWarnings({ lengths, tube }: TubeSolution, words: Language): 
 type Found = { readonly code: WarningCode; readonly text: Said } | undefined;
 
 function misses({ section }: Tube, { cope }: EndReport, words: Language): Found {
+  const missed = missedBy(section, cope);
+  return missed && { code: 'misses', text: words.warnings.misses(missed.past) };
+}
+
+/** Whether part of an end passes beside its header, and how far where that is one number. */
+export function missedBy(section: TubeSection, cope: Cope): { readonly past: Mm | undefined } | undefined {
   const [part, ...others] = cope.end.parts;
   const past = others.length === 0 ? pastTheSide(section, part) : undefined;
-  if (past === undefined ? !missesSomewhere(cope) : past <= 1e-9) return undefined;
-  return { code: 'misses', text: words.warnings.misses(past) };
+  return (past === undefined ? missesSomewhere(cope) : past > 1e-9) ? { past } : undefined;
 }
 
 /** How far a tube that reaches as far to every side does so past a straight header; else it is no matter of one number. */
@@ -75,29 +80,42 @@ function missesSomewhere({ joint, touching }: Cope): boolean {
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
-function wider({ section }: Tube, { onto }: Part, words: Language): Found {
-  const across = tubeFactsOf(section).across.mm;
+function wider({ section }: Tube, part: Part, words: Language): Found {
+  const room = roomLacking(section, part);
+  return room && { code: 'wider', text: words.warnings.wider(room.by, room) };
+}
+
+/** How much wider a tube is than what its edge may touch all round, and what that is; undefined where it is not. */
+export function roomLacking(
+  section: TubeSection,
+  { onto }: Part,
+): { readonly by: Mm; readonly mm: Mm; readonly of: 'header' | 'flat' } | undefined {
   const { room } = headerFactsOf(onto);
-  if (room === undefined || across - room.mm <= 1e-9) return undefined;
-  return { code: 'wider', text: words.warnings.wider(across - room.mm, room) };
+  const by = tubeFactsOf(section).across.mm - (room?.mm ?? Number.POSITIVE_INFINITY);
+  return room && by > 1e-9 ? { ...room, by } : undefined;
 }
 
-function heelAngle({ angle }: Part, words: Language): Found {
-  const acute = acuteOf(angle.rad);
-  if (acute >= LEAST_HEEL - 1e-12) return undefined;
-  return { code: 'heel-angle', text: words.warnings.heelAngle(acute) };
+function heelAngle(part: Part, words: Language): Found {
+  if (!isTight(part)) return undefined;
+  return { code: 'heel-angle', text: words.warnings.heelAngle(acuteOf(part.angle.rad)) };
 }
 
-/** Whether a bevelled end is left with an edge as thin as a knife's, which is taken off by hand. */
-export function isKnife({ end }: Cope, dihedrals: Dihedrals | undefined): boolean {
+/** Whether a weld at the heel can hardly be made sound. */
+export function isTight({ angle }: Part): boolean {
+  return acuteOf(angle.rad) < LEAST_HEEL - 1e-12;
+}
+
+/** How thin the edge of a bevelled end is where it is as thin as a knife's, which is taken off by hand; else undefined. */
+export function knifeOf({ end }: Cope, dihedrals: Dihedrals | undefined): Radians | undefined {
   const { preparation } = end;
-  if (preparation.edge !== 'bevel' || preparation.land || !dihedrals) return false;
-  return Math.PI - dihedrals.most.angle < KNIFE_EDGE - 1e-12;
+  if (preparation.edge !== 'bevel' || preparation.land || !dihedrals) return undefined;
+  const thin = Math.PI - dihedrals.most.angle;
+  return thin < KNIFE_EDGE - 1e-12 ? thin : undefined;
 }
 
 function feather({ cope, dihedrals }: EndReport, words: Language): Found {
-  if (!dihedrals || !isKnife(cope, dihedrals)) return undefined;
-  const thin = Math.PI - dihedrals.most.angle;
+  const thin = knifeOf(cope, dihedrals);
+  if (thin === undefined || !dihedrals) return undefined;
   return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.most.station, cope, words)) };
 }
 

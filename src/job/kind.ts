@@ -7,8 +7,8 @@ import type { BendHeader, Header } from './job.ts';
 
 /** All that the rest of the program asks of one header, whatever its kind. */
 export interface HeaderFacts {
-  /** It in a language: `words` in the person's words and in the other unit, after `onto`; `name` in few words. */
-  said(language: Language): { readonly words: Said; readonly name: Said };
+  /** It in a language: `words` in the person's words and in the other unit, after `onto`, `brief` without that; `name` in few words. */
+  said(language: Language): { readonly words: Said; readonly brief: Said; readonly name: Said };
   /** Alike for headers that are cut for with one setting; sizes written in different units are one size. */
   readonly setting: string;
   /** How far it reaches from its axis, along w, to either side; endless where it can't be passed beside. */

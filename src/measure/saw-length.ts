@@ -10,3 +10,8 @@ const ON_THE_MARK = 1e-6;
 export function sawLength(mm: Mm, units: 'mm' | 'in'): Mm {
   return Math.ceil((mm - ON_THE_MARK) / STEP[units]) * STEP[units];
 }
+
+/** A length of so many mm to the nearest mark of the tape, mm. */
+export function tapeLength(mm: Mm, units: 'mm' | 'in'): Mm {
+  return Math.round(mm / STEP[units]) * STEP[units];
+}

@@ -1,8 +1,8 @@
 import { brokenTo, measured } from '../draw/breaking.ts';
 import type { Mark, Point } from '../draw/drawing.ts';
 import type { FactName } from '../draw/facts.ts';
-import { heightOf, LARGE, setLines, textLines } from '../draw/lettering.ts';
-import { CAP_HEIGHT, spelled } from '../draw/letters.ts';
+import { heightOf, setLines, tellingOf, textLines, WORTH } from '../draw/lettering.ts';
+import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
 import { outline } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
 import { partOf, type Said } from '../measure/said.ts';
@@ -30,35 +30,33 @@ export function layText(text: Said, fact: FactName, size: Mm, at: Point, width: 
   const bound = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ');
   const words = bound.map((word) => partOf(text, word.replaceAll(BOUND, ' ')));
   const lines = textLines(brokenTo(measured(words, size), width), fact, size);
-  return { marks: setLines(lines, at), foot: at.y - heightOf(lines) };
+  return { marks: setLines(lines, at, 'close'), foot: at.y - heightOf(lines, 'close') };
 }
 
 /** Facts one under the other, their values in line. */
 export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm): Laid {
-  const labels = LABELS * size;
+  const labels = Math.max(0, ...facts.map(({ label }) => widthOf(label, size))) + 1.5;
   const marks: Mark[] = [];
   let foot = at.y;
-  for (const { fact, label, text } of facts) {
+  for (const { fact, part, label, text } of facts) {
     const name = layText(label, fact, size, { x: at.x, y: foot }, labels);
     const value = layText(text, fact, size, { x: at.x + labels, y: foot }, width - labels);
-    marks.push(...name.marks.map(furtherOn), ...value.marks);
+    const told = [...name.marks.map(furtherOn), ...value.marks];
+    marks.push(...(part === undefined ? told : tellingOf({ part }, told)));
     foot = Math.min(name.foot, value.foot) - 0.15 * size;
   }
   return { marks, foot };
 }
 
 /** Words that go on with those beside them. */
-function furtherOn(mark: Mark): Mark {
+export function furtherOn(mark: Mark): Mark {
   return mark.kind === 'words' ? { ...mark, more: true } : mark;
 }
-
-/** Room for the longest label, in ems. */
-const LABELS = 5.9;
 
 /** A box to tick, level with the capitals of the first line under `at`. */
 export function tickBox(at: Point, size: Mm): Mark {
   const side = CAP_HEIGHT * size;
-  const top = at.y - 0.33 * size;
+  const top = at.y - 0.25 * size;
   return outline(
     'frame',
     { x: at.x, y: top },
@@ -73,7 +71,7 @@ export function heading(text: Said): LaidItem {
   return {
     heading: true,
     lay: (at, width) => {
-      const laid = layText(text, 'heading', LARGE, { x: at.x, y: at.y - 2 }, width);
+      const laid = layText(text, 'heading', WORTH, { x: at.x, y: at.y - 2 }, width);
       return { ...laid, foot: laid.foot - 0.6 };
     },
   };

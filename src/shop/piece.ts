@@ -2,7 +2,6 @@ import type { EndName } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
-import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
@@ -22,8 +21,8 @@ export interface Piece {
   readonly footprints: boolean;
   /** The unit of the tube's size. */
   readonly units: 'mm' | 'in';
-  /** A length in that unit, for a step. */
-  readonly say: (mm: Mm) => Said;
+  /** How many blanks are cut for it, of both hands. */
+  readonly blanks: number;
   readonly words: Language;
 }
 
@@ -46,7 +45,7 @@ export function pieceOf(
     ...(two && { second: two }),
     footprints,
     units,
-    say: (mm) => words.quantities.one(mm, units),
+    blanks: solution.tube.copies * (solution.tube.pair ? 2 : 1),
     words,
   };
 }

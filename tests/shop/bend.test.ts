@@ -102,15 +102,15 @@ describe('the ticket of a bend', () => {
   const steps = tickets[0]?.steps.map(({ text }) => text) ?? [];
 
   test('tells of all pieces and mitred ends', () => {
-    expect(tickets[0]?.pieces).toBe('3 middle pieces and 2 end pieces, 8 mitred ends');
+    expect(tickets[0]?.make).toBe('make 1: 3 middle pieces and 2 end pieces, 8 mitred ends');
   });
 
   test('has both cuts of a middle piece on one line, the second by a figure that sets its joint a piece away', () => {
     const second = steps.find((text) => text.startsWith('Then the other end')) ?? '';
-    expect(second).toContain('insides of both cuts are on ONE line');
+    expect(second).toContain('the insides of both cuts on ONE line');
     // The base edges lie 35 mm from their joints, printed on the leaf; the joints 2 x 150 x tan 11.25° = 59.67 apart.
     const apart = 2 * 35 - 2 * 150 * Math.tan((11.25 * Math.PI) / 180);
-    expect(second).toContain(`its base edge ${apart.toFixed(2)} mm`);
+    expect(second).toContain(`its base edge ${(Math.round(apart * 2) / 2).toFixed(1)} mm`);
     expect(second).toContain('nearer to the first cut than the one marked');
   });
 
@@ -118,7 +118,7 @@ describe('the ticket of a bend', () => {
     const at = (words: string) => steps.findIndex((text) => text.includes(words));
     expect(at("rod won't enter")).toBeGreaterThan(at('Cut the other end of each end piece square'));
     expect(at('Cut the other end of each end piece square')).toBeGreaterThan(
-      at('On one end of each of the 5'),
+      at('Lay the leaf on one end of each of the 5'),
     );
     expect(steps.join()).toContain('Scribe a line along each blank');
   });
@@ -133,6 +133,6 @@ describe('the ticket of a bend', () => {
     const second = ticket?.steps.find(({ text }) => text.startsWith('Then the other end'))?.text ?? '';
     // 2 x (60 - 24.15) x tan 11.25° between the insides of the two cuts.
     const inside = 2 * (60 - 24.15) * Math.tan((11.25 * Math.PI) / 180);
-    expect(second).toContain(`crosses the scribed one ${inside.toFixed(2)} mm`);
+    expect(second).toContain(`crosses the scribed one ${(Math.round(inside * 2) / 2).toFixed(1)} mm`);
   });
 });

@@ -64,8 +64,6 @@ const STILL: readonly FactName[] = [
   'offset',
   'shift',
   'mitre',
-  'step:mark',
-  'step:bend',
   'pieces',
   'marks',
   'copies',

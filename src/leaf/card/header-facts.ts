@@ -11,7 +11,11 @@ import type { Fact } from './fact.ts';
 export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', words: Language): Fact[] {
   const name = (i: number): Said | undefined => (parts.length > 1 ? words.card.headerName(i + 1) : undefined);
   const datum = fitUp?.clock ? 'mark' : 'spine';
-  return parts.flatMap((part, i) => partFacts(part, name(i), units, words, datum));
+  return parts.flatMap((part, i) =>
+    partFacts(part, name(i), units, words, datum).map((fact) =>
+      parts.length > 1 ? { ...fact, part: i } : fact,
+    ),
+  );
 }
 
 /** One header of an end, named where the end has several, its stations counted from the spine or from the rotation mark. */
@@ -28,7 +32,7 @@ export function partFacts(
     {
       fact: 'header',
       label: name ?? card.labels.header,
-      text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).words)),
+      text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
     },
     ...angleFacts(part, units, words),
     ...placeFacts(part, ofHeader, datum, words),

@@ -1,7 +1,8 @@
 import { boundsOf } from '../../draw/boxes.ts';
 import { labelOf, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { type Block, SMALL } from '../../draw/lettering.ts';
+import type { FactName } from '../../draw/facts.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
 import { distance, legsOf, onWay, point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, emptyField, type Field, place, withRoom } from '../../draw/placer.ts';
 import { simplified } from '../../draw/simplify.ts';
@@ -13,7 +14,15 @@ import type { Mm } from '../../measure/units.ts';
 export interface Picture {
   readonly lines: readonly PictureLine[];
   readonly axes: readonly Segment[];
-  readonly words: readonly { readonly text: Said; readonly at: Point; readonly way: Point }[];
+  readonly words: readonly PictureWord[];
+}
+
+/** A word, the place of the picture that it names, and the way that it lies from there. */
+export interface PictureWord {
+  readonly text: Said;
+  readonly fact?: FactName;
+  readonly at: Point;
+  readonly way: Point;
 }
 
 /** A line of a picture. */
@@ -53,11 +62,16 @@ export function breakLine(from: Point, to: Point): [Point, ...Point[]] {
 const UNSEEN: Mm = 0.01;
 
 /** Round the lines, room for words. */
-const ROOM: Mm = 4.5;
+const ROOM: Mm = 5;
 
 /** A picture brought to scale, as large as its box lets it, its words clear of its lines; what has no room is left out. */
 export function drawn(picture: Picture, box: Box): Mark[] {
-  const { left, right, bottom: low, top: high } = boundsOf(picture.lines.flat());
+  const {
+    left,
+    right,
+    bottom: low,
+    top: high,
+  } = boundsOf([...picture.lines.flat(), ...picture.axes.flatMap(({ from, to }) => [from, to])]);
   const wide = (box.right - box.left - 2 * ROOM) / (right - left);
   const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
   const scale = Math.min(wide, tall);
@@ -70,8 +84,8 @@ export function drawn(picture: Picture, box: Box): Mark[] {
   const field = emptyField(box);
   for (const line of lines) addBarrier(field, legsOf(line), 0.4);
   addBarrier(field, axes, 0.4);
-  const words = picture.words.flatMap(({ text, at, way }) =>
-    placed(field, { fact: 'picture', lines: [text], size: SMALL }, to(at), way),
+  const words = picture.words.flatMap(({ text, fact = 'picture', at, way }) =>
+    placed(field, { fact, lines: [text], size: TEXT }, to(at), way),
   );
   return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
 }

@@ -45,6 +45,13 @@ export function viewsOf(cope: Cope, end: EndName, words: Language): readonly [Jo
   ];
 }
 
+/** Whether a header lies otherwise to the tube in the opposite hand, seen along itself. */
+export function isHanded({ onto, offset }: Part): boolean {
+  if (offset.mm !== 0) return true;
+  if (onto.kind === 'box') return Math.abs(Math.sin(2 * onto.roll.rad)) > 1e-9;
+  return onto.kind === 'bend' && Math.abs(Math.sin(onto.centre.rad)) > 1e-9;
+}
+
 /** Whether the side view shows a part as well as it shows the first one. */
 function isInPlane({ clock, offset }: Part, first: Part): boolean {
   return offset.mm === 0 && Math.abs(Math.sin(clock.rad - first.clock.rad)) < 1e-9;
@@ -101,6 +108,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
       ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep, words)]),
       awayWord(end, k, body, words),
       ...turnWord(part, k, body, words),
+      ...fitUpWords(cope, acute ? right : left, k, body, words),
     ],
   };
 }
@@ -157,7 +165,7 @@ type Word = Picture['words'][number];
 
 function angleWord(angle: number, k: BodyWay, sweep: Mm, { quantities }: Language): Word {
   const way = point(Math.sin(angle / 2), k * Math.cos(angle / 2));
-  return { text: quantities.angle(angle), at: point(sweep * way.x, sweep * way.y), way };
+  return { text: quantities.angle(angle), fact: 'angle', at: point(sweep * way.x, sweep * way.y), way };
 }
 
 function awayWord(end: EndName, k: BodyWay, body: Mm, { picture }: Language): Word {
@@ -170,6 +178,16 @@ function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm, { pictur
   const { segments, turn } = onto;
   const further = segments && (segments.pieces > 2 ? picture.nextPiece : picture.otherPiece);
   return [{ text: further ?? picture.turns(turn), at: point(body * way.x, body * way.y), way }];
+}
+
+/** Where the marks of a fit-up are made: along the heel's side, and where that meets the header. */
+function fitUpWords({ fitUp }: Cope, heel: Point, k: BodyWay, body: Mm, { picture }: Language): Word[] {
+  if (!fitUp) return [];
+  const out = point(Math.sign(heel.x), 0);
+  return [
+    ...(fitUp.clock ? [{ text: picture.mark(1), at: point(heel.x, 0.75 * k * body), way: out }] : []),
+    ...(fitUp.lengthSetback === undefined ? [] : [{ text: picture.mark(2), at: heel, way: out }]),
+  ];
 }
 
 /** A part of a circle round the work point, from the tube's body to the header's axis. */

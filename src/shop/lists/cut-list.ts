@@ -1,3 +1,4 @@
+import type { Subject } from '../../draw/facts.ts';
 import type { End, EndName } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import { partOf, type Said } from '../../measure/said.ts';
@@ -53,6 +54,35 @@ export function cutList(solutions: readonly TubeSolution[], words: Language): re
     const bend = bendJobOf(solution);
     return bend ? bendRows(solution, bend, words) : [tubeRow(solution, words)];
   });
+}
+
+/** A blank to saw, for paper: what else is known of its tube is on its ticket. */
+export interface BlankRow {
+  readonly of: Subject;
+  readonly name: Said;
+  readonly size: Said;
+  readonly copies: number;
+  /** In words, or why it has none. */
+  readonly blank: Said;
+}
+
+/** The blanks of a job in its order, those of both hands together. */
+export function blankRows(
+  solutions: readonly TubeSolution[],
+  units: 'mm' | 'in',
+  words: Language,
+): readonly BlankRow[] {
+  const { cut } = words.lists;
+  return cutList(
+    solutions.filter(({ hand }) => hand === 'as-drawn'),
+    words,
+  ).map((row) => ({
+    of: { tube: row.tube },
+    name: cut.name(row.tube, row.piece, undefined),
+    size: cut.size(row.size, row.wall),
+    copies: row.copies * (row.pair ? 2 : 1),
+    blank: cut.blankOf(row, units),
+  }));
 }
 
 function tubeRow(solution: TubeSolution, words: Language): CutRow {
@@ -182,7 +212,7 @@ function csvText(text: string): string {
 
 /** How a list is read. */
 export function listNote(rows: readonly CutRow[], units: 'mm' | 'in', words: Language): Said {
-  return words.lists.cut.note(
+  return words.lists.cut.lineNote(
     units,
     rows.some(({ pair }) => pair),
   );

@@ -1,12 +1,13 @@
 import { across } from '../../draw/boxes.ts';
 import type { Box } from '../../draw/drawing.ts';
-import { PLAIN, SMALL, tellingOf } from '../../draw/lettering.ts';
+import type { FactName } from '../../draw/facts.ts';
+import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { FrontBox } from '../../tiler/front.ts';
 import type { Language } from '../../words/language.ts';
 import { heading, type LaidItem, layText } from '../laid.ts';
-import { type CutRow, lengthless, listNote } from './cut-list.ts';
+import { type BlankRow, lengthless } from './cut-list.ts';
 import { cutTable } from './cut-table.ts';
 import type { EndTask, Stage } from './order.ts';
 import { orderItems } from './order-rows.ts';
@@ -18,7 +19,7 @@ import { blankName, boundInWords, leftInWords } from './stock-in-words.ts';
 export interface Lists {
   readonly words: Language;
   readonly units: 'mm' | 'in';
-  readonly rows: readonly CutRow[];
+  readonly rows: readonly BlankRow[];
   readonly stages: readonly Stage[];
   /** The number of each tube's ticket, by its solution. */
   readonly ticketOf: (task: EndTask) => number;
@@ -30,18 +31,39 @@ const WIDEST: Mm = 240;
 
 /** The cautions, the cut list, the order of work, and what comes from which length of stock, in rows. */
 export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
-  const width = Math.min(across(room), WIDEST);
   const { units, words, rows, stock } = lists;
-  const { cautions, cut } = words.lists;
+  const { cut } = words.lists;
+  const width = widthIn(room);
   const items = [
-    heading(cautions.title),
-    ...cautions.notes.map(note),
     heading(cut.title),
     ...cutTable(rows, units, width, words),
-    small(listNote(rows, units, words)),
+    note(cut.note(units)),
     ...orderItems(lists.stages, lists.ticketOf, width, words),
     ...(stock ? stockItems(stock, units, words) : []),
   ];
+  return [...cautionBoxes(words, units, room), ...boxesOf(items, room)];
+}
+
+/** What to beware of, once a file. */
+export function cautionBoxes(
+  { lists: { cautions } }: Language,
+  units: 'mm' | 'in',
+  room: Box,
+): readonly FrontBox[] {
+  return boxesOf([heading(cautions.title), noteOf(cautions.note(units), 'caution')], room);
+}
+
+/** What comes from which length of stock, where there is some. */
+export function stockBoxes({ stock, units, words }: Lists, room: Box): readonly FrontBox[] {
+  return stock ? boxesOf(stockItems(stock, units, words), room) : [];
+}
+
+function widthIn(room: Box): Mm {
+  return Math.min(across(room), WIDEST);
+}
+
+function boxesOf(items: readonly LaidItem[], room: Box): readonly FrontBox[] {
+  const width = widthIn(room);
   return items.map(({ lay, heading }) => ({
     width: across(room),
     height: -lay({ x: 0, y: 0 }, width).foot,
@@ -51,17 +73,13 @@ export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
 }
 
 function note(text: Said): LaidItem {
-  return noteOf(text, PLAIN);
+  return noteOf(text, 'note');
 }
 
-function small(text: Said): LaidItem {
-  return noteOf(text, SMALL);
-}
-
-function noteOf(text: Said, size: Mm): LaidItem {
+function noteOf(text: Said, fact: FactName): LaidItem {
   return {
     lay: (at, width) => {
-      const laid = layText(text, 'note', size, at, width);
+      const laid = layText(text, fact, TEXT, at, width);
       return { ...laid, foot: laid.foot - 0.8 };
     },
   };

@@ -1,5 +1,5 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { PLAIN } from '../../draw/lettering.ts';
+import { TEXT } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -12,18 +12,22 @@ import type { EndTask, Stage } from './order.ts';
 
 /** More boxes than this in a row are not told apart: then there is one, for all. */
 const MOST_BOXES = 8;
-const PITCH: Mm = 3.4;
+const PITCH: Mm = 3.6;
 const INDENT: Mm = 4.5;
 const APART: Mm = 8;
 
-/** The order of work: a heading for each setting, and under it each end with a box for every copy. */
+/** The order of work: a heading for each setting, and under it each end with a box for every copy of both hands. */
 export function orderItems(
   stages: readonly Stage[],
   ticketOf: (task: EndTask) => number,
   widest: Mm,
   words: Language,
 ): readonly LaidItem[] {
-  const rows = stages.map(({ tasks }) => tasks.map((task) => rowOf(task, ticketOf(task), words)));
+  const rows = stages.map(({ tasks }) =>
+    tasks
+      .filter(({ solution: { hand } }) => hand === 'as-drawn')
+      .map((task) => rowOf(task, ticketOf(task), words)),
+  );
   const boxes = Math.max(1, ...rows.flat().map(({ boxes }) => boxes));
   const many = rows.flat().some(({ boxes, ends }) => boxes < ends);
   return [
@@ -31,7 +35,7 @@ export function orderItems(
     {
       lay: (at, width) => {
         const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest));
-        const laid = layText(words.lists.order.note(many, down), 'note', PLAIN, at, width);
+        const laid = layText(words.lists.order.note(many, down), 'note', TEXT, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
       },
     },
@@ -49,12 +53,11 @@ interface Row {
 }
 
 function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language): Row {
-  const { tube, hand } = solution;
+  const { tube } = solution;
   const bend = bendJobOf(solution);
-  const ends = tube.copies * (bend?.ends ?? 1);
-  const own = tube.pair ? hand : undefined;
+  const ends = tube.copies * (bend?.ends ?? 1) * (tube.pair ? 2 : 1);
   return {
-    text: lists.order.task(bend ? 'mitred' : end, asWritten(tube.name), own, ends, ticket),
+    text: lists.order.task(bend ? 'mitred' : end, asWritten(tube.name), ends, ticket),
     ends,
     boxes: ends <= MOST_BOXES ? ends : 1,
   };
@@ -64,7 +67,7 @@ function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language):
 function stageItems(name: Said, rows: readonly Row[], boxes: number): LaidItem[] {
   const head: LaidItem = {
     heading: true,
-    lay: (at, wide) => layText(name, 'order', PLAIN, { x: at.x, y: at.y - 1 }, wide),
+    lay: (at, wide) => layText(name, 'order', TEXT, { x: at.x, y: at.y - 1 }, wide),
   };
   const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)
@@ -74,7 +77,7 @@ function stageItems(name: Said, rows: readonly Row[], boxes: number): LaidItem[]
 
 /** How wide a column of a setting is, and how many rows deep. */
 function columnsOf(rows: readonly Row[], left: Mm, width: Mm): { column: Mm; deep: number } {
-  const longest = Math.max(...rows.map(({ text }) => widthOf(spelled(text), PLAIN))) + 1;
+  const longest = Math.max(...rows.map(({ text }) => widthOf(spelled(text), TEXT))) + 1;
   const column = Math.min(width, left + longest);
   const columns = Math.max(1, Math.floor((width + APART) / (column + APART)));
   return { column, deep: Math.ceil(rows.length / columns) };
@@ -111,9 +114,9 @@ function leftOf(boxes: number): Mm {
 const MOST_TOGETHER = 24;
 
 function layRow({ text, boxes }: Row, left: Mm, at: Point, width: Mm): Laid {
-  const laid = layText(text, 'order', PLAIN, { x: at.x + left, y: at.y }, width - left);
+  const laid = layText(text, 'order', TEXT, { x: at.x + left, y: at.y }, width - left);
   const ticks = Array.from({ length: boxes }, (_, i) =>
-    tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, PLAIN),
+    tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, TEXT),
   );
   return { marks: [...ticks, ...laid.marks], foot: laid.foot };
 }

@@ -1,6 +1,6 @@
 import { shortened } from '../../draw/breaking.ts';
 import type { Mark, Point } from '../../draw/drawing.ts';
-import { PLAIN, SMALL, words } from '../../draw/lettering.ts';
+import { TEXT, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
 import { line, outline } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
@@ -10,7 +10,7 @@ import { type Laid, type LaidItem, layText } from '../laid.ts';
 import type { PlannedBar, SizePlan, StockPlan } from './stock.ts';
 import { barInWords, blankName } from './stock-in-words.ts';
 
-const HIGH: Mm = 4.4;
+const HIGH: Mm = 5;
 /** Under a shorter bar the words may be wider than it. */
 const SHORT_LINE: Mm = 90;
 
@@ -24,7 +24,7 @@ export function barScale({ sizes }: StockPlan): BarScale {
   const bars = sizes.flatMap((size) => size.bars);
   return {
     longest: Math.max(...bars.map(({ length }) => length)),
-    names: Math.max(...bars.map(({ name }) => widthOf(spelled(name), PLAIN))) + 3,
+    names: Math.max(...bars.map(({ name }) => widthOf(spelled(name), TEXT))) + 3,
   };
 }
 
@@ -55,7 +55,7 @@ function layBar(
   const left = at.x + names;
   const right = left + bar.length * scale;
   const marks: Mark[] = [
-    words(spelled(bar.name), 'stock', PLAIN, { x: at.x, y: top - HIGH + 1.2 }),
+    words(spelled(bar.name), 'stock', TEXT, { x: at.x, y: top - HIGH + 1.2 }),
     outline(
       'frame',
       { x: left, y: top },
@@ -77,7 +77,7 @@ function layBar(
   const text = layText(
     said.text,
     'stock',
-    SMALL,
+    TEXT,
     { x: left, y: top - HIGH - 0.4 },
     Math.min(room, Math.max(SHORT_LINE, bar.length * scale)),
   );
@@ -86,7 +86,7 @@ function layBar(
 
 /** A name inside its piece, cut short where it must be; none where not even a few letters go in. */
 function fitting(name: Said, left: Mm, wide: Mm, top: Mm): Mark[] {
-  const text = shortened(spelled(name), SMALL, wide - 1.6);
+  const text = shortened(spelled(name), TEXT, wide - 1.6);
   if (text.length < 3) return [];
-  return [words(text, 'stock', SMALL, { x: left + 0.8, y: top - HIGH + 1.4 })];
+  return [words(text, 'stock', TEXT, { x: left + 0.8, y: top - HIGH + 1.4 })];
 }

@@ -1,42 +1,39 @@
+import { dihedralsOf } from '../../fit/dihedrals.ts';
+import { knifeOf } from '../../fit/warnings.ts';
 import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import type { Said } from '../../measure/said.ts';
 import type { BendJob, BendPiece } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { scrapStep } from './blank-steps.ts';
-import { cleanStep, knifeStep } from './finishing-steps.ts';
-import type { Step } from './step.ts';
+import { cleanStep } from './finishing-steps.ts';
+import { type Step, step } from './step.ts';
 
 /** What is done to make a bend of straight pieces with one leaf: all first ends, then the other ends, then the fit. */
 export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly Step[] {
   const { units, words } = piece;
-  const { bend } = words.steps;
+  const { bend, warnings } = words.steps;
   const [middle] = job.pieces.filter(({ kind }) => kind === 'middle');
   const [last] = job.pieces.filter(({ kind }) => kind === 'end');
   const { root } = job.cope.end;
-  const texts = [
-    bend.blanks(job.pieces, units),
-    bend.line,
-    firstEnds(piece, end, job),
-    ...(middle ? [bend.secondEnds(secondPlace(piece, job, middle), middle, units)] : []),
-    ...(last ? [bend.squareEnds(last, job.base > last.centre, units)] : []),
-    bend.deburr,
-    ...knifeStep(piece, [end]),
-    ...cleanStep(piece, [end]),
-    bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad),
-  ];
+  const thin = knifeOf(end.cope, dihedralsOf(end.cope));
   return [
-    { fact: 'step:scrap', text: scrapStep(piece, end), once: true },
-    ...texts.map((text): Step => ({ fact: 'step:bend', text })),
+    ...scrapStep(piece),
+    step('step:blank', bend.blanks),
+    step('step:spine', bend.line),
+    step('step:first', firstEnds(piece, end, job)),
+    ...(middle ? [step('step:second', bend.secondEnds(secondPlace(piece, job, middle)))] : []),
+    ...(last ? [step('step:square', bend.squareEnds(job.base > last.centre))] : []),
+    step('step:seat', bend.deburr, thin === undefined ? [] : [warnings.feather(thin)]),
+    ...cleanStep(piece, [end]),
+    step('step:set', bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad, units)),
   ];
 }
 
-function firstEnds({ units, words }: Piece, { cope }: NamedEnd, { bend, pieces }: BendJob): Said {
+function firstEnds({ words: { steps } }: Piece, { cope }: NamedEnd, { bend, pieces }: BendJob): Said {
   const [{ clock }] = cope.end.parts;
-  const { steps } = words;
-  const how =
-    cope.end.preparation.edge === 'bevel'
-      ? steps.cut.edge({ kind: 'bevel', inner: innerEdgeOf(cope) }, units)
-      : steps.cut.edge({ kind: 'square' }, units);
+  const how = steps.cut.edge(
+    cope.end.preparation.edge === 'bevel' ? { kind: 'bevel', inner: innerEdgeOf(cope) } : { kind: 'square' },
+  );
   return steps.bend.firstEnds(bend.segments.pieces, clock.rad !== 0, pieces.length > 1, how);
 }
 

@@ -1,29 +1,55 @@
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
-import { sawLength } from '../../measure/saw-length.ts';
-import type { NamedEnd, Piece } from '../piece.ts';
+import { sawLength, tapeLength } from '../../measure/saw-length.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Piece } from '../piece.ts';
 import { shortPointDepth } from './short-point-depth.ts';
+import { type Step, step } from './step.ts';
 
-/** Cutting the blank, and how much longer it is than the finished tube, and why. */
-export function blankStep({ solution, first, second, say, units, words }: Piece): Said {
-  const { lengths, tube, ends } = solution;
+/** All leaves of the tube on scrap, before a blank is cut. */
+export function scrapStep({ first, second, words }: Piece): Step[] {
+  if (!first) return [];
+  return [{ ...step('step:scrap', words.steps.blank.scrap(second ? 2 : 1)), once: true }];
+}
+
+/** Cutting the blank, how much longer it is than the finished tube, and what is too short to be sound or to be held. */
+export function blankStep(piece: Piece): Step {
+  return step('step:blank', blankWords(piece), [...shortOf(piece), ...smallOf(piece)]);
+}
+
+function blankWords({ solution, first, second, blanks, units, words }: Piece): Said {
+  const { lengths, ends } = solution;
   const { blank } = words.steps;
   if (!lengths) {
-    if (ends.A && ends.B) return blank.marked(tube.copies);
-    return blank.unmeasured(tube.copies, first ? shortPointDepth(first.cope) : 0, units);
+    if (ends.A && ends.B) return blank.marked(blanks);
+    return blank.unmeasured(blanks, first ? shortPointDepth(first.cope) : 0, units);
   }
-  if (!first && !second) return blank.square(tube.copies, say(lengths.between));
-  const sawn = sawLength(lengths.blank, units);
-  const over = sawn - lengths.overall;
-  return over > 0.05 ? blank.over(tube.copies, say(sawn), say(over)) : blank.exact(tube.copies, say(sawn));
+  if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.between, units));
+  const over = tapeLength(sawLength(lengths.blank, units) - lengths.overall, units);
+  return over > 0 ? blank.over(blanks, words.quantities.tape(over, units)) : blank.exact(blanks);
+}
+
+function shortOf({ solution: { lengths, tube }, units, words }: Piece): Said[] {
+  if (!lengths || lengths.throats >= tubeFactsOf(tube.section).across.mm) return [];
+  return [words.steps.warnings.short(words.quantities.tape(lengths.throats, units))];
+}
+
+/** Two hands hold no less; nor less than three diameters: common practice, no source. */
+const HELD: Mm = 150;
+
+/** A piece that is never held by hand. */
+function smallOf({ solution: { lengths, tube }, first, second, words }: Piece): Said[] {
+  if (!lengths || !first) return [];
+  if (lengths.overall >= Math.max(HELD, 3 * tubeFactsOf(tube.section).across.mm)) return [];
+  return [words.steps.warnings.small(first.name, second?.name)];
 }
 
 /** A square end beside a coped one: it is what the length is measured from. */
-export function squareSteps({ solution, first, words }: Piece): Said[] {
+export function squareSteps({ solution, first, words }: Piece): Step[] {
   if (!first) return [];
   const { A, B } = solution.ends;
   const plain = A?.kind === 'plain' ? 'A' : B?.kind === 'plain' ? 'B' : undefined;
-  return plain ? [words.steps.blank.squareEnd(plain)] : [];
+  return plain ? [step('step:square', words.steps.blank.squareEnd(plain))] : [];
 }
 
 /** Whether the tube needs a line to lay its leaves on; a round tube with one coped end, or one whose other end is laid on a mark, can do without. */
@@ -33,13 +59,8 @@ export function hasSpine({ solution, second }: Piece): boolean {
 }
 
 /** The reference line for both ends. */
-export function spineStep(piece: Piece): Said[] {
+export function spineStep(piece: Piece): Step[] {
   if (!hasSpine(piece)) return [];
   const { turned } = tubeFactsOf(piece.solution.tube.section);
-  return [piece.words.steps.blank.spine(turned?.(piece.words).spine)];
-}
-
-/** Proves leaf, scale and tube before a blank is cut. */
-export function scrapStep({ solution, say, words }: Piece, { name }: NamedEnd): Said {
-  return words.steps.blank.scrap(name, say(solution.section.girth));
+  return [step('step:spine', piece.words.steps.blank.spine(turned?.(piece.words).spine))];
 }

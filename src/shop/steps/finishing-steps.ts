@@ -1,27 +1,17 @@
-import { dihedralsOf } from '../../fit/dihedrals.ts';
-import { isKnife } from '../../fit/warnings.ts';
+import { isTight } from '../../fit/warnings.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { isHollow, ventOf } from '../../leaf/footprint/vent.ts';
 import type { Said } from '../../measure/said.ts';
 import { isMitred, landingName, type NamedEnd, type Piece } from '../piece.ts';
-
-export function deburrStep({ solution: { ends }, words }: Piece): Said {
-  return words.steps.finish.deburr(ends.A && ends.B ? 2 : 1);
-}
-
-/** Only where an end is bevelled to an edge like a knife's and nothing takes it off. */
-export function knifeStep({ words }: Piece, ends: readonly NamedEnd[]): Said[] {
-  const sharp = ends.filter(({ cope }) => isKnife(cope, dihedralsOf(cope)));
-  return sharp.length === 0 ? [] : [words.steps.finish.knife(sharp.map(({ name }) => name))];
-}
+import { type Step, step } from './step.ts';
 
 /** By the printed footprints where they are asked for, else round the tube itself. */
-export function landingStep(piece: Piece): Said[] {
+export function landingStep(piece: Piece): Step[] {
   const [landing, other] = landed(copesOf(piece));
   const { finish } = piece.words.steps;
   if (!landing) return [];
-  if (piece.footprints) return [footprintWords(piece, landing, other)];
-  return [other ? finish.scribeBoth : finish.scribe(landingName(landing, piece.words))];
+  const scribed = other ? finish.scribeBoth : finish.scribe(landingName(landing, piece.words));
+  return [step('step:footprint', piece.footprints ? footprintWords(piece, landing, other) : scribed)];
 }
 
 /** Which of them are printed and how each lies is on their cards. */
@@ -40,34 +30,46 @@ function copesOf({ first, second }: Piece): readonly NamedEnd[] {
   return [first, second].flatMap((end) => end ?? []).toSorted((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-/** A tube that is welded shut at both ends needs a way out for its air: one, into the first hollow header. */
-export function ventStep(piece: Piece): Said[] {
+/** A tube that is welded shut at both ends needs a way out for its air: one, into the first hollow header; one that is capped, later. */
+export function ventStep(piece: Piece): Step[] {
+  const { ends } = piece.solution;
+  const { finish } = piece.words.steps;
+  const text = ventWords(piece);
+  if (text) return [step('step:vent', text)];
+  const plain = ends.A?.kind === 'plain' ? 'A' : ends.B?.kind === 'plain' ? 'B' : undefined;
+  const [landing] = landed(copesOf(piece));
+  return plain && landing ? [step('step:vent', finish.ventLater(plain))] : [];
+}
+
+function ventWords(piece: Piece): Said | undefined {
   const vent = ventOf(piece.solution);
   const { finish } = piece.words.steps;
-  if (!vent) return [];
+  if (!vent) return undefined;
   const hollow = copesOf(piece).find(({ cope }) => cope.end.parts.some(isHollow));
-  if (vent === 'tube' || !hollow) return [finish.ventTube];
+  if (vent === 'tube' || !hollow) return finish.ventTube;
   const { parts } = hollow.cope.end;
-  return [finish.vent(hollow.name, parts.length > 1 ? parts.findIndex(isHollow) + 1 : undefined)];
+  return finish.vent(hollow.name, parts.length > 1 ? parts.findIndex(isHollow) + 1 : undefined);
 }
 
-export function cleanStep({ words }: Piece, ends: readonly NamedEnd[]): Said[] {
+export function cleanStep({ units, words }: Piece, ends: readonly NamedEnd[]): Step[] {
   if (ends.length === 0) return [];
-  return [words.steps.finish.clean(landed(ends).flatMap(({ cope }) => cope.end.parts).length)];
+  const footprints = landed(ends).flatMap(({ cope }) => cope.end.parts).length;
+  return [step('step:clean', words.steps.finish.clean(footprints, units))];
 }
 
-/** How it goes in: between two headers it is held by both, on one its angle is set. */
-export function setSteps(piece: Piece): Said[] {
+/** How it goes in, between two headers held by both, on one its angle is set; and the hot work that follows. */
+export function setStep(piece: Piece): Step[] {
   const [landing, other] = landed(copesOf(piece));
-  const { finish } = piece.words.steps;
+  const { finish, warnings } = piece.words.steps;
   if (!landing) return [];
-  if (other) return [finish.setBetween];
   const { parts } = landing.cope.end;
   const angles = parts.map(({ onto, angle }, i) => ({
     rad: angle.rad,
     to: parts.length > 1 ? finish.header(i + 1) : headerFactsOf(onto).said(piece.words).name,
   }));
-  return [finish.set(angles)];
+  const tight = [landing, ...(other ? [other] : [])].some(({ cope }) => cope.end.parts.some(isTight));
+  const text = finish.watched(other ? finish.setBetween : finish.set(angles));
+  return [step('step:set', text, tight ? [warnings.heel] : [])];
 }
 
 function landed(ends: readonly NamedEnd[]): readonly NamedEnd[] {

@@ -1,42 +1,75 @@
+import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
-import { ROD } from '../../fit/warnings.ts';
+import { knifeOf, missedBy, ROD } from '../../fit/warnings.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { stationSaid } from '../../saddle/station.ts';
 import { landingName, type NamedEnd, type Piece } from '../piece.ts';
+import { type Step, step } from './step.ts';
 
-/** Trying one end where it goes: which of its edges touches, and what gap stays. */
-export function seatStep(piece: Piece, end: NamedEnd): Said {
-  const { name, cope } = end;
+/** An end deburred and tried where it goes: which of its edges touches, what gap stays, and what passes beside the header. */
+export function seatStep(piece: Piece, end: NamedEnd): Step {
   const { words } = piece;
-  const { seat } = words.steps;
-  const { preparation, root } = cope.end;
-  const on = landingName(end, words);
-  if (root && root.mm > 0) return seat.hold(name, on, root);
-  const gap = gapLeft(piece, cope);
-  const { first } = piece;
-  if (first && first !== end && isFiled(piece, first) && isFiled(piece, end))
-    return seat.alike(name, on, first.name);
-  return preparation.edge === 'square'
-    ? seat.touching(name, on, touching(piece, cope), gap)
-    : seat.file(name, on, gap);
+  const gap = gapLeft(piece, end.cope);
+  const warnings = [
+    ...featherOf(piece, end),
+    ...missOf(piece, end),
+    ...heldOff(piece, end),
+    ...(gap ? [gap] : []),
+  ];
+  return step(
+    'step:seat',
+    words.steps.seat.deburred(end.name, seated(piece, end, gap !== undefined)),
+    warnings,
+  );
 }
 
-/** Whether an end is filed until no rod goes in: bevelled, with no gap that is meant or stays. */
+function seated(piece: Piece, end: NamedEnd, gapStays: boolean): Said {
+  const { first, units, words } = piece;
+  const { seat } = words.steps;
+  const { preparation, root } = end.cope.end;
+  const on = landingName(end, words);
+  if (root && root.mm > 0) return seat.hold(on, root);
+  if (preparation.edge === 'square') return seat.touching(on, touching(end.cope, words));
+  if (gapStays) return seat.file(on, seat.itTouches);
+  const missed = missedBy(piece.solution.tube.section, end.cope) !== undefined;
+  if (first && first !== end && !missed && isFiled(piece, first)) return seat.alike(on, first.name);
+  return seat.file(on, seat.noRod(missed ? 'touching' : 'anywhere', units));
+}
+
+/** Whether an end is filed until no rod goes in anywhere: bevelled, with no gap that is meant or stays. */
 function isFiled(piece: Piece, { cope }: NamedEnd): boolean {
   const { preparation, root } = cope.end;
-  return preparation.edge === 'bevel' && !(root && root.mm > 0) && gapLeft(piece, cope) === undefined;
+  if (preparation.edge !== 'bevel' || (root && root.mm > 0)) return false;
+  return missedBy(piece.solution.tube.section, cope) === undefined && gapLeft(piece, cope) === undefined;
 }
 
-function touching({ say, words }: Piece, cope: Cope): Said {
-  const { touches, heldOff } = words.steps.seat;
+function featherOf({ words }: Piece, { cope }: NamedEnd): Said[] {
+  const thin = knifeOf(cope, dihedralsOf(cope));
+  return thin === undefined ? [] : [words.steps.warnings.feather(thin)];
+}
+
+function missOf({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {
+  const missed = missedBy(tube.section, cope);
+  if (!missed) return [];
+  const past = missed.past === undefined ? undefined : words.quantities.tape(missed.past, units);
+  return [words.steps.warnings.misses(past)];
+}
+
+function heldOff({ units, words }: Piece, { cope }: NamedEnd): Said[] {
   const { preparation } = cope.end;
-  if (preparation.edge === 'square' && preparation.from === 'inside') {
-    const off = standOffOf(cope) ?? 0;
-    return off > SEEN ? heldOff(say(off)) : touches.inner;
-  }
+  if (preparation.edge !== 'square' || preparation.from !== 'inside') return [];
+  const off = standOffOf(cope) ?? 0;
+  return off > SEEN ? [words.steps.warnings.heldOff(words.quantities.gap(off, units))] : [];
+}
+
+function touching(cope: Cope, words: Piece['words']): Said {
+  const { touches } = words.steps.seat;
+  const { preparation } = cope.end;
+  if (preparation.edge === 'square' && preparation.from === 'inside')
+    return (standOffOf(cope) ?? 0) > SEEN ? touches.outer : touches.inner;
   const { outer, inner } = edgesThatTouch(cope);
   if (outer && inner) return touches.either;
   if (outer || inner) return outer ? touches.outer : touches.inner;
@@ -77,8 +110,8 @@ function deepestCutBack({ cut, outside, joint }: Cope): Mm {
 /** A wider gap is not filled but mended: 3/16 in, AWS D1.1, from memory. */
 const MOST_FILLED: Mm = 5;
 
-/** A gap that a rod goes into, where it is widest; undefined where none stays. */
-function gapLeft({ solution, say, words }: Piece, cope: Cope): Said | undefined {
+/** A gap that a rod goes into, how much and where it is widest, and what to do; undefined where none stays. */
+function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefined {
   const { wall } = solution.tube;
   if (!wall) return undefined;
   const { preparation } = cope.end;
@@ -89,5 +122,5 @@ function gapLeft({ solution, say, words }: Piece, cope: Cope): Said | undefined 
   const at = [station, ...(twin === undefined ? [] : [twin])]
     .sort((a, b) => a - b)
     .map((each) => stationSaid(each, cope.joint.section, words));
-  return words.steps.seat.gap(say(mm), at, mm > MOST_FILLED);
+  return words.steps.warnings.gap(words.quantities.gap(mm, units), at, units, mm > MOST_FILLED);
 }

@@ -1,62 +1,63 @@
 import { shortened } from '../../draw/breaking.ts';
-import type { Box, Point } from '../../draw/drawing.ts';
-import { LARGE, PLAIN, words as run } from '../../draw/lettering.ts';
+import type { Mark, Point } from '../../draw/drawing.ts';
+import { TEXT, TITLE, WORTH, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { line, outline, solid } from '../../draw/strokes.ts';
-import { partOf, type Said } from '../../measure/said.ts';
+import { line } from '../../draw/strokes.ts';
+import type { Fact } from '../../leaf/card/fact.ts';
+import { partOf } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { type Laid, layText } from '../laid.ts';
+import { furtherOn, type Laid, layText } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
 
-/** The name of a tube is read from the other side of the bench. */
-export const NAME: Mm = 8;
-
-/** Which tube, how many, and which hand, told apart by where the black bar stands. */
-export function layHead(ticket: Ticket, box: Box, size: Mm): Laid {
-  const { name, hand, words } = ticket;
-  const badge = hand
-    ? layHand(words.ticket.hand(hand.own), hand.own === 'opposite', box, size)
-    : { marks: [], foot: box.top, left: box.right };
-  const room = badge.left - box.left - 5;
-  const title = layText(
-    partOf(name, shortened(spelled(name), size, room)),
-    'name',
-    size,
-    { x: box.left, y: box.top },
-    room,
-  );
-  const second = layText(
-    words.ticket.about(ticket),
-    'about',
-    size === NAME ? LARGE : PLAIN,
-    { x: box.left, y: title.foot },
-    room,
-  );
-  const foot = Math.min(second.foot, badge.foot) - 1;
-  const rule = line('frame', { x: box.left, y: foot }, { x: box.right, y: foot });
-  return { marks: [...badge.marks, ...title.marks, ...second.marks, rule], foot };
+/** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
+export function layHead(ticket: Ticket, at: Point, width: Mm): Laid {
+  const { name, make, words: language } = ticket;
+  const about = language.ticket.about(ticket.number, ticket.of, make);
+  const beside = widthOf(about, TEXT);
+  const room = width - beside - 6 > LEAST_NAME ? width - beside - 6 : width;
+  const title = layText(partOf(name, shortened(spelled(name), TITLE, room)), 'name', TITLE, at, room);
+  const below = room === width;
+  const aside = below
+    ? layText(about, 'about', TEXT, { x: at.x, y: title.foot }, width)
+    : {
+        marks: [words(about, 'about', TEXT, { x: at.x + width - beside, y: baseOf(title) })],
+        foot: title.foot,
+      };
+  const tube = layInRow(ticket.tube, TEXT, { x: at.x, y: Math.min(title.foot, aside.foot) }, width);
+  const saw = layInRow(ticket.saw, WORTH, { x: at.x, y: tube.foot - 0.6 }, width);
+  return { marks: [...title.marks, ...aside.marks, ...tube.marks, ...saw.marks], foot: saw.foot - AIR };
 }
 
-/** A frame with a black bar at its left as drawn, at its right for the opposite hand. */
-function layHand(text: Said, opposite: boolean, box: Box, size: Mm): Laid & { left: Mm } {
-  const wide = widthOf(text, size * 0.6) + size * 1.6;
-  const [left, top, foot] = [box.right - wide, box.top, box.top - size * 1.3];
-  const bar = size * 0.55;
-  const from = opposite ? box.right - bar : left;
-  const corners = (x: Mm, width: Mm): [Point, Point, Point, Point] => [
-    { x, y: top },
-    { x: x + width, y: top },
-    { x: x + width, y: foot },
-    { x, y: foot },
-  ];
-  const middle = left + (opposite ? 0 : bar) + (wide - bar - widthOf(text, size * 0.6)) / 2;
-  return {
-    marks: [
-      outline('frame', ...corners(left, wide)),
-      solid('frame', ...corners(from, bar)),
-      run(text, 'name', size * 0.6, { x: middle, y: foot + size * 0.42 }),
-    ],
-    foot,
-    left,
-  };
+/** A shorter name would be cut short for what stands beside it. */
+const LEAST_NAME: Mm = 50;
+const AIR: Mm = 1.5;
+
+function baseOf({ marks, foot }: Laid): Mm {
+  const [first] = marks;
+  return first?.kind === 'words' ? first.at.y : foot;
+}
+
+/** Between two facts of a row. */
+const APART: Mm = 6;
+
+/** Facts one after the other, each behind its name, on as many lines as they take. */
+export function layInRow(facts: readonly Fact[], size: Mm, at: Point, width: Mm): Laid {
+  const marks: Mark[] = [];
+  let [left, top, foot] = [at.x, at.y, at.y];
+  for (const { fact, label, text } of facts) {
+    const named = widthOf(label, TEXT) + 1.5;
+    const wide = named + widthOf(spelled(text), size) + 0.5;
+    if (left > at.x && left + wide > at.x + width) [left, top] = [at.x, foot];
+    const value = layText(text, fact, size, { x: left + named, y: top }, at.x + width - left - named);
+    marks.push(words(label, fact, TEXT, { x: left, y: baseOf(value) }), ...value.marks.map(furtherOn));
+    foot = Math.min(foot, value.foot);
+    left += wide + APART;
+  }
+  return { marks, foot };
+}
+
+/** A rule under what stands above it. */
+export function ruled(laid: Laid, at: Point, width: Mm): Laid {
+  const rule = line('frame', { x: at.x, y: laid.foot }, { x: at.x + width, y: laid.foot });
+  return { marks: [...laid.marks, rule], foot: laid.foot - AIR };
 }

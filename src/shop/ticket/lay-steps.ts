@@ -1,19 +1,20 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { tellingOf } from '../../draw/lettering.ts';
+import { filled, framed } from '../../draw/strokes.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Laid, layText, tickBox } from '../laid.ts';
 import type { Step } from '../steps/step.ts';
-import type { Ticket } from './ticket.ts';
 
 /** More boxes than this beside a step are not told apart. */
 const MOST_BOXES = 4;
 
 /** The steps, each with a box to tick for each copy. */
-export function laySteps(ticket: Ticket, size: Mm, at: Point, width: Mm): Laid {
+export function laySteps(steps: readonly Step[], copies: number, size: Mm, at: Point, width: Mm): Laid {
   const marks: Mark[] = [];
   let foot = at.y;
-  for (const step of ticket.steps) {
-    const laid = layStep(step, ticket.copies, size, { x: at.x, y: foot }, width);
+  for (const step of steps) {
+    const laid = layStep(step, copies, size, { x: at.x, y: foot }, width);
     marks.push(...laid.marks);
     foot = laid.foot;
   }
@@ -22,7 +23,7 @@ export function laySteps(ticket: Ticket, size: Mm, at: Point, width: Mm): Laid {
 
 /** One step under a point. */
 export function layStep(
-  { text, fact, end, once }: Step,
+  { text, fact, end, hand, once, warnings }: Step,
   copies: number,
   size: Mm,
   at: Point,
@@ -34,6 +35,29 @@ export function layStep(
   const indent = most * pitch + 0.5 * size;
   const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
   const laid = layText(text, fact, size, { x: at.x + indent, y: at.y }, width - indent);
-  const words = end ? tellingOf({ end }, laid.marks) : laid.marks;
-  return { marks: [...ticks, ...words], foot: laid.foot - 0.16 * size };
+  const marks = [...ticks, ...laid.marks];
+  let foot = laid.foot - 0.16 * size;
+  for (const warning of warnings) {
+    const boxed = layWarning(warning, size, { x: at.x + indent, y: foot }, width - indent);
+    marks.push(...boxed.marks);
+    foot = boxed.foot;
+  }
+  return { marks: tellingOf({ ...(end && { end }), ...(hand && { hand }) }, marks), foot };
+}
+
+/** A frame with a solid bar at its left, which no other frame on a ticket has but a hand's. */
+function layWarning(text: Said, size: Mm, at: Point, width: Mm): Laid {
+  const [inset, bar] = [0.5 * size, 0.45 * size];
+  const laid = layText(
+    text,
+    'warning',
+    size,
+    { x: at.x + bar + inset, y: at.y - 0.2 * size },
+    width - bar - 2 * inset,
+  );
+  const box = { left: at.x, right: at.x + width, top: at.y - 0.1 * size, bottom: laid.foot - 0.3 * size };
+  return {
+    marks: [framed(box), filled({ ...box, right: at.x + bar }), ...laid.marks],
+    foot: box.bottom - 0.4 * size,
+  };
 }

@@ -1,9 +1,9 @@
+import type { FactName } from '../../draw/facts.ts';
 import type { EndName } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
@@ -12,31 +12,45 @@ import { bendJobOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
 import { isMitred, type Piece, pieceOf } from '../piece.ts';
-import { baseApart } from '../steps/cope-steps.ts';
 import type { Step } from '../steps/step.ts';
 import { stepsOf } from '../steps/steps.ts';
 
-/** What a person needs to make one tube of one hand, from blank to fit. */
+/** What a person needs to make one tube, of both hands where it is a pair, from blank to fit. */
 export interface Ticket {
-  readonly solution: TubeSolution;
   readonly number: number;
   readonly of: number;
   readonly name: Said;
-  /** Only of a pair. */
-  readonly hand?: { readonly own: Hand; readonly twin: number };
+  /** How many of what. */
+  readonly make: Said;
+  /** Of both hands together. */
   readonly copies: number;
-  /** Of what each is put together, where that is several pieces. */
-  readonly pieces?: Said;
-  /** What is read from afar while the tube is cut. */
+  /** What both hands have alike: what is read from afar while the tube is cut, and what is read from near. */
   readonly saw: readonly Fact[];
   readonly tube: readonly Fact[];
-  readonly ends: readonly { readonly name: EndName; readonly facts: readonly Fact[]; readonly cope?: Cope }[];
+  readonly ends: readonly TicketEnd[];
+  readonly hands: readonly TicketHand[];
   readonly steps: readonly Step[];
   readonly words: Language;
 }
 
+/** A coped end, and what is alike of it in both hands. */
+export interface TicketEnd {
+  readonly name: EndName;
+  readonly cope: Cope;
+  readonly facts: readonly Fact[];
+}
+
+/** One hand, and what it has otherwise than its twin. */
+export interface TicketHand {
+  readonly solution: TubeSolution;
+  /** Only of a pair. */
+  readonly hand?: Hand;
+  readonly saw: readonly Fact[];
+  readonly facts: readonly { readonly end: EndName; readonly fact: Fact }[];
+}
+
 /**
- * A ticket for each tube of each hand, in the order of the job; `first` says which end of each is cut first, `footprints`
+ * A ticket for each tube, in the order of the job; `first` says which end of each is cut first, `footprints`
  * whether they are printed too.
  */
 export function ticketsOf(
@@ -45,41 +59,94 @@ export function ticketsOf(
   footprints: boolean,
   words: Language,
 ): readonly Ticket[] {
-  return solutions.map((solution, place) => {
-    const { tube, hand } = solution;
-    const piece = pieceOf(solution, first.get(solution), footprints, words);
-    const bend = bendJobOf(solution);
-    const twin = solutions.findIndex((other) => other.tube.name === tube.name && other.hand !== hand);
+  const tubes = tubesOf(solutions);
+  return tubes.map(([drawn, ...twins], place) => {
+    const all = [drawn, ...twins];
+    const pieces = all.map((solution) => pieceOf(solution, first.get(drawn), footprints, words));
+    const bend = bendJobOf(drawn);
+    const { tube } = drawn;
+    const saws = pieces.map(sawFacts);
+    const ends = (['A', 'B'] as const).map((name) => ({
+      name,
+      own: pieces.map((each) => endFacts(each, name)),
+    }));
     return {
-      solution,
       number: place + 1,
-      of: solutions.length,
+      of: tubes.length,
       name: asWritten(tube.name),
-      ...(tube.pair && { hand: { own: hand, twin: twin + 1 } }),
-      copies: tube.copies,
-      ...(bend && { pieces: words.ticket.piecesAndEnds(bend.pieces, bend.ends) }),
-      saw: sawFacts(piece),
-      tube: tubeFacts(piece),
-      ends: (['A', 'B'] as const).flatMap((name) => endFacts(piece, name)),
-      steps: stepsOf(piece),
+      make: words.ticket.make(
+        tube.copies,
+        twins.length > 0,
+        bend && words.ticket.piecesAndEnds(bend.pieces, bend.ends),
+      ),
+      copies: tube.copies * all.length,
+      saw: alike(saws),
+      tube: pieces.slice(0, 1).flatMap(tubeFacts),
+      ends: ends.flatMap(({ name, own }): TicketEnd[] => {
+        const cope = drawn.ends[name];
+        return cope?.kind === 'coped' ? [{ name, cope, facts: alike(own) }] : [];
+      }),
+      hands: all.map((solution, i) => ({
+        solution,
+        ...(tube.pair && { hand: solution.hand }),
+        saw: otherwise(saws, i),
+        facts: ends.flatMap(({ name, own }) => otherwise(own, i).map((fact) => ({ end: name, fact }))),
+      })),
+      steps: stepsOfHands(pieces),
       words,
     };
   });
 }
 
+/** Each tube with its opposite hand, where it has one. */
+function tubesOf(solutions: readonly TubeSolution[]): [TubeSolution, ...TubeSolution[]][] {
+  const tubes: [TubeSolution, ...TubeSolution[]][] = [];
+  for (const solution of solutions) {
+    const last = tubes.at(-1);
+    if (last && solution.hand === 'opposite') last.push(solution);
+    else tubes.push([solution]);
+  }
+  return tubes;
+}
+
+/** The facts that every hand has in the same words. */
+function alike(hands: readonly (readonly Fact[])[]): Fact[] {
+  const [first = [], ...others] = hands;
+  return first.filter((fact) => others.every((facts) => facts.some((other) => isSame(fact, other))));
+}
+
+/** Those that one hand has in words of its own. */
+function otherwise(hands: readonly (readonly Fact[])[], place: number): Fact[] {
+  const same = alike(hands);
+  return (hands[place] ?? []).filter((fact) => !same.some((other) => isSame(fact, other)));
+}
+
+function isSame(one: Fact, other: Fact): boolean {
+  return one.label === other.label && one.text === other.text;
+}
+
+/** The steps, once where all hands have them in the same words, else once for each hand. */
+function stepsOfHands(pieces: readonly Piece[]): readonly Step[] {
+  const [steps = [], ...others] = pieces.map(stepsOf);
+  return steps.flatMap((step, i) => {
+    const own = [step, ...others.flatMap((each) => each[i] ?? [])];
+    const told = own.map(({ text, warnings }) => [text, ...warnings].join());
+    if (told.every((text) => text === told[0])) return [step];
+    return own.map((each, hand): Step => {
+      const { hand: which } = pieces[hand]?.solution ?? {};
+      const { words } = pieces[0] ?? {};
+      return which && words ? { ...each, hand: which, text: words.ticket.ofHand(which, each.text) } : each;
+    });
+  });
+}
+
 function sawFacts(piece: Piece): Fact[] {
-  const { solution, first, second, units, words } = piece;
+  const { solution, first, second, words } = piece;
   const { labels } = words.ticket;
   const { twist } = solution;
-  const apart = baseApart(piece);
-  const square = solution.ends.A?.kind === 'plain' ? 'A' : 'B';
-  const base = second ? labels.baseToBase : labels.baseToEnd(square);
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
-    ...(apart === undefined || apart < 0
-      ? []
-      : [{ fact: 'base-distance' as const, label: base, text: words.quantities.both(apart, units) }]),
     ...(twist === undefined
       ? []
       : [{ fact: 'twist' as const, label: labels.twist, text: words.quantities.twist(twist) }]),
@@ -91,11 +158,13 @@ function sawFacts(piece: Piece): Fact[] {
   ];
 }
 
+/** Of a pair both hands together. */
 function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
+  const hands = solution.tube.pair ? 2 : 1;
   return blanksOf(solution).map(({ length, count, piece }) => ({
     fact: 'blank' as const,
-    label: ticket.labels.blank(count, piece),
-    text: ticket.times(count, quantities.sawn(length, units)),
+    label: ticket.labels.blank(hands * count, piece),
+    text: ticket.times(hands * count, quantities.sawn(length, units)),
   }));
 }
 
@@ -103,54 +172,47 @@ function tubeFacts(piece: Piece): Fact[] {
   const { tube } = piece.solution;
   const { ticket, quantities } = piece.words;
   return [
-    {
-      fact: 'tube' as const,
-      label: ticket.labels.tube,
-      text: tubeFactsOf(tube.section).said(piece.words).words,
-    },
+    { fact: 'tube', label: ticket.labels.tube, text: tubeFactsOf(tube.section).said(piece.words).words },
     ...(tube.wall
-      ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.written(tube.wall) }]
+      ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.sized(tube.wall) }]
       : []),
     ...lengthFacts(piece),
   ];
 }
 
 function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: Piece): Fact[] {
-  const both = (mm: Mm): Said => quantities.both(mm, units);
   const { lengths } = solution;
   const { labels } = ticket;
   const bend = bendJobOf(solution);
   if (bend) {
     return bend.pieces.map(({ kind, long, short }) => ({
       fact: 'long-points' as const,
-      label: labels.piece(kind),
-      text: ticket.sides(both(long), both(short)),
+      label: ticket.piece(kind),
+      text: ticket.sides(quantities.tape(long, units), quantities.tape(short, units)),
     }));
   }
   if (!lengths)
-    return [{ fact: 'marks' as const, label: labels.length, text: lists.lengthless(lengthless(solution)) }];
+    return [{ fact: 'long-points', label: labels.length, text: lists.lengthless(lengthless(solution)) }];
   return [
-    { fact: 'long-points' as const, label: labels.longPoints, text: both(lengths.overall) },
-    { fact: 'work-points' as const, label: labels.workPoints, text: both(lengths.between) },
+    { fact: 'long-points', label: labels.longPoints, text: quantities.tape(lengths.overall, units) },
+    { fact: 'work-points', label: labels.workPoints, text: quantities.tape(lengths.between, units) },
   ];
 }
 
-function endFacts({ solution, words }: Piece, name: EndName): Ticket['ends'] {
+/** The angle of a single header stands in its picture, that of a mitre with the numbers for the saw, a bend's pieces with its lengths. */
+function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
   const end = solution.tube.ends[name];
-  const cope = solution.ends[name];
-  const { labels, square, byItsMark } = words.ticket;
-  if (!end) return [];
-  if (end.kind === 'plain' || cope?.kind !== 'coped')
-    return [{ name, facts: [{ fact: 'mitre' as const, label: labels.cut, text: square }] }];
-  const { fitUp, root, preparation } = end;
-  const facts = [
-    ...headerFacts(end, unitsOfTube(solution.tube), words),
-    ...(fitUp?.clock ? [{ fact: 'marks' as const, label: labels.rotation, text: byItsMark }] : []),
-    ...(fitUp?.between ? [{ fact: 'marks' as const, label: labels.length, text: byItsMark }] : []),
-    { fact: 'edge' as const, label: labels.edge, text: words.check.edge(preparation) },
+  const { labels } = words.ticket;
+  if (end?.kind !== 'coped') return [];
+  const { root, preparation, parts } = end;
+  const single = parts.length === 1;
+  const shown = (fact: FactName): boolean =>
+    single && (fact === 'angle' || fact === 'mitre' || fact === 'pieces');
+  return [
+    ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
+    { fact: 'edge', label: labels.edge, text: words.check.edge(preparation) },
     ...(root && root.mm > 0
-      ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.written(root) }]
+      ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.own(root) }]
       : []),
   ];
-  return [{ name, cope, facts }];
 }

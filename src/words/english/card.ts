@@ -66,11 +66,7 @@ export const card = {
   },
 
   offSquare: (tilt: Radians): Said => say`${angle(tilt)} off square`,
-  /** With the angle that a bevel gauge laid on the tube's other side reads. */
-  angle: (written: Angle): Said =>
-    written.rad === Math.PI / 2
-      ? degreeSigns(writtenAngle(written))
-      : say`${degreeSigns(writtenAngle(written))}; from the other side ${angle(Math.PI - written.rad)}`,
+  angle: (written: Angle): Said => degreeSigns(writtenAngle(written)),
   degreeSigns,
   /** How long the pieces of a bend are on its centre line; `half` is an end piece's length. */
   pieces: (count: number, half: Mm, units: Units): Said => {
@@ -88,9 +84,9 @@ export const card = {
   onTheSpine: say`on the spine`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
   passes: (offset: Length, way: Radians, datum: 'spine' | 'mark'): Said =>
-    say`${written(offset)}: the header passes on the side ${angle(way)} round from the ${datum === 'spine' ? say`spine` : say`mark`}`,
+    say`${quantities.unsigned(offset)}: passes ${angle(way)} round from the ${datum === 'spine' ? say`spine` : say`mark`}`,
   moved: (shift: Length): Said =>
-    say`${written(shift)}: the header is moved along the tube ${shift.mm > 0 ? say`towards` : say`away from`} its body`,
+    say`${quantities.unsigned(shift)}: moved along the tube ${shift.mm > 0 ? say`towards` : say`away from`} its body`,
 
   rotationMark: (side: Said | undefined): Said =>
     say`marked with end A seated, where the header's centre line comes nearest the heel${side ?? say``}.`,

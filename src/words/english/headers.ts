@@ -8,6 +8,8 @@ const { own, written, writtenAngle } = quantities;
 /** A header in the person's words and in the other unit, as it stands after `onto`; and in few words. */
 type Spoken = {
   readonly words: Said;
+  /** In the person's words alone. */
+  readonly brief: Said;
   readonly name: Said;
 };
 
@@ -15,19 +17,23 @@ type Spoken = {
 export const headers = {
   round: ({ od }: { readonly od: Length }): Spoken => ({
     words: written(od),
+    brief: own(od),
     name: say`the ${own(od)} header`,
   }),
-  plate: (): Spoken => ({ words: say`a plate`, name: say`the plate` }),
+  plate: (): Spoken => ({ words: say`a plate`, brief: say`a plate`, name: say`the plate` }),
   mitre: ({ turn, segments }: Mitre): Spoken => ({
     words: say`a mitre that turns ${writtenAngle(turn)}${segments ? say` in ${segments.pieces} pieces round a centre line of ${written(segments.radius)}` : say``}`,
+    brief: say`a mitre that turns ${writtenAngle(turn)}${segments ? say`, ${segments.pieces} pieces round ${own(segments.radius)}` : say``}`,
     name: say`the next piece`,
   }),
   box: ({ wide, deep, corner, roll }: Box): Spoken => ({
     words: say`a box ${written(wide)} wide, ${written(deep)} deep, corners ${written(corner)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
+    brief: say`a box ${own(wide)} x ${own(deep)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
     name: say`the ${own(wide)} x ${own(deep)} box`,
   }),
   bend: ({ od, radius, centre }: Bend): Spoken => ({
     words: say`a bend of ${written(od)}, bent to ${written(radius)} on its centre line, its centre ${writtenAngle(centre)} round from the tube`,
+    brief: say`a bend of ${own(od)}, radius ${own(radius)}, its centre ${writtenAngle(centre)} round`,
     name: say`the bent ${own(od)} header`,
   }),
 

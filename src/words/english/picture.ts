@@ -13,6 +13,11 @@ export const picture = {
   seenFrom: (station: Said): Said => say`seen from station ${station}`,
   alongHeader: (station: Said): Said => say`along the header, from station ${station}`,
   offset: say`offset`,
+  /** An end, or one of its headers. */
+  letter: (end: 'A' | 'B', header: number | undefined): Said =>
+    header === undefined ? say`${end}` : say`${end}${header}`,
+  /** The marks of a fit-up: 1 for the rotation, 2 for the length. */
+  mark: (number: 1 | 2): Said => say`mark ${number}`,
   number: (number: number): Said => say`${number}`,
   towardsEnd: (end: 'A' | 'B'): Said => say`to ${end}`,
   turns: (turn: Angle): Said => say`turns ${quantities.writtenAngle(turn)}`,

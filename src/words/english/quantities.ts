@@ -1,7 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import { sawLength } from '../../measure/saw-length.ts';
+import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import { plainSpelling } from '../../measure/spelling.ts';
-import { type Angle, degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
+import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import {
   decimalInches,
   inchFraction,
@@ -22,13 +22,22 @@ export const quantities = {
   one: (mm: Mm, units: Units): Said => one(mm, units),
   /** In the job's unit and the other: `512.3 mm (~20-5/32 in)`. */
   both: (mm: Mm, units: Units): Said => both(mm, units),
+  /** In the job's unit, to what a tape is read to: `512.5 mm`, `20-5/32 in`. */
+  tape: (mm: Mm, units: Units): Said => one(tapeLength(mm, units), units),
+  /** Up to the next millimetre or sixteenth. */
+  roundedUp: (mm: Mm, units: Units): Said => {
+    const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
+    return one(Math.ceil(mm / step - 1e-6) * step, units);
+  },
+  /** A gap, where a tenth decides: `2.3 mm`, `3/32 in`. */
+  gap: (mm: Mm, units: Units): Said => one(units === 'mm' ? toATenth(mm) : tapeLength(mm, units), units),
   /** The same to a tenth of a millimetre. */
   bothToATenth: (mm: Mm, units: Units): Said => {
     const [metric, inch] = [one(toATenth(mm), 'mm'), one(mm, 'in')];
     return units === 'mm' ? say`${metric} (${inch})` : say`${inch} (${metric})`;
   },
-  /** A blank as it is sawn, in both units: `432 mm (~17 in)`. */
-  sawn: (mm: Mm, units: Units): Said => both(sawLength(mm, units), units),
+  /** A blank as it is sawn: `432 mm`. */
+  sawn: (mm: Mm, units: Units): Said => one(sawLength(mm, units), units),
   /** As the person wrote it, and in the other unit; a named size in both: `16 BWG (1.65 mm, ~1/16 in, 0.065)`. */
   written: (length: Length): Said => {
     const { mm, wrote, unit, byName } = length;
@@ -36,6 +45,11 @@ export const quantities = {
     if (byName) return say`${asWritten(wrote)} (${one(mm, 'mm')}, ${inches})`;
     return say`${own(length)} (${isMetric(unit) ? inches : one(mm, 'mm')})`;
   },
+  /** In the person's own words alone, without a sign where words beside it say which way. */
+  unsigned: (length: Length): Said => asWritten(own(length).replace(/^[-−]\s*/, '')),
+  /** The same in the person's own words alone; a named size in millimetres too. */
+  sized: (length: Length): Said =>
+    length.byName ? say`${asWritten(length.wrote)} (${one(length.mm, 'mm')})` : own(length),
   /** In the person's own words alone, with the unit that was meant. */
   own,
   /** To at most two decimals: `60.25°`. */

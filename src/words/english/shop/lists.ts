@@ -91,24 +91,10 @@ const cut = {
   title: say`Cut list`,
   name,
   size,
-  cells,
-  /** Over the columns on paper, from the right of a tube's name. */
-  heads: (units: Units): readonly Said[] => [
-    say`qty`,
-    say`blank, ${asWritten(units)}`,
-    ...LENGTHS,
-    say`end A`,
-    say`end B`,
-    ROTATION,
-  ],
-  /** Cells and sizes in one sentence, where a sheet is too narrow for columns. */
-  sentence: (row: Row, units: Units): Said => {
-    const labels = [say`make`, say`blank`, ...LENGTHS, say`end A`, say`end B`, ROTATION];
-    const facts = cells(row, units).flatMap((cell, i) =>
-      cell === '' ? [] : [say`${labels[i] ?? NOTHING} ${cell}`],
-    );
-    return say`${size(row.size, row.wall)}; ${joined(facts, ', ')}`;
-  },
+  /** A blank in a row's cell. */
+  blankOf: blank,
+  /** Over the columns on paper. */
+  heads: (units: Units): readonly [Said, Said] => [say`qty`, say`blank, ${asWritten(units)}`],
   /** In a terminal, over all columns and in them. */
   columns: [
     ...[say`tube`, say`hand`, say`qty`, say`size`, say`wall`, say`blank`],
@@ -127,14 +113,17 @@ const cut = {
       ...others,
     ];
   },
-  /** How the list is read. */
-  note: (units: Units, pairs: boolean): Said => {
+  /** How the list is read in a terminal. */
+  lineNote: (units: Units, pairs: boolean): Said => {
     const lengths =
       units === 'mm'
         ? say`Lengths in mm; blanks rounded up to 0.5 mm.`
         : say`Lengths in inches; blanks rounded up to 1/32 in.`;
     return say`${lengths} ${pairs ? say`Quantities are of each hand; angles` : say`Angles`} are to the header.`;
   },
+  /** And on paper. */
+  note: (units: Units): Said =>
+    units === 'mm' ? say`Blanks rounded up to 0.5 mm.` : say`Blanks rounded up to 1/32 in.`,
   /** What an end lands on, as that is said; a mitre is no header. */
   onto: (names: readonly Said[], mitred: boolean): Said =>
     mitred ? joined(names, ' and ') : say`onto ${joined(names, ' and ')}`,
@@ -150,10 +139,10 @@ const order = {
   },
   setting: (number: number, name: Said): Said => say`${number}. ${name}`,
   /** One end of a tube, or the mitred ends of a bend. */
-  task: (end: 'A' | 'B' | 'mitred', tube: Said, hand: Hand | undefined, ends: number, on: number): Said => {
+  task: (end: 'A' | 'B' | 'mitred', tube: Said, ends: number, on: number): Said => {
     const which = end === 'mitred' ? say`mitred ends` : say`end ${end}`;
     const times = ends > 1 ? say` (${ends})` : say``;
-    return say`${which} of ${name(tube, undefined, hand)}${times}, ticket ${on}`;
+    return say`${which} of ${tube}${times}, ticket ${on}`;
   },
 };
 
@@ -225,11 +214,8 @@ export const lists = {
   cautions: {
     title: say`Before you begin`,
     // Half an hour of watching: 29 CFR 1910.252(a)(2)(iii)(B), from memory. 25 mm of bare steel: common practice, no source.
-    notes: [
-      say`Measure the bars of a sheet before you cut by it. Guard eyes, ears, hands and lungs; cut edges are sharp.`,
-      say`Hot work sets things alight: clear away what burns, and stay at least 30 minutes after the last of it, longer where your rules ask it. Fumes of zinc and plating are poisonous: strip both 25 mm (1 in) back from the weld, inside and out, outdoors or with extraction and a respirator; never heat cadmium plating. Vent a sealed tube before you weld it.`,
-      say`What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code. It is designed by those licensed and welded by those qualified for it: a paper template proves neither strength nor weld.`,
-    ] as readonly Said[],
+    note: (units: Units): Said =>
+      say`Measure the bars of a sheet before you cut by it. Guard eyes, ears, hands and lungs; cut edges are sharp. Hot work sets things alight: clear away what burns, and stay at least 30 minutes after the last of it, longer where your rules ask it. Fumes of zinc and plating are poisonous: strip both ${units === 'mm' ? say`25 mm` : say`1 in`} back from the weld, inside and out, outdoors or with extraction and a respirator; never heat cadmium plating. Vent a sealed tube before you weld it. What carries people or loads (cages, trailers, pressure, lifting) follows the governing rules and local code. It is designed by those licensed and welded by those qualified for it: a paper template proves neither strength nor weld.`,
   },
   cut,
   order,

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Words } from '../../src/draw/drawing.ts';
+import { heelsPicture } from '../../src/leaf/picture/heels-picture.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
-import { twistPicture } from '../../src/shop/ticket/twist-picture.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
@@ -12,7 +12,7 @@ function seen(heelA: number, heelB: number): { says: string; A: readonly number[
   const end = (clock: number): string => `{ onto: { od: 60.3 }, angle: 60, clock: ${clock} }`;
   const tube = `{ od: 42.4, between: 500, ends: { A: ${end(heelA)}, B: ${end(heelB)} } }`;
   const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
-  const marks = solution && twistPicture(solution, ENGLISH)?.(BOX);
+  const marks = solution && heelsPicture(solution, ENGLISH)?.(BOX);
   const letter = (name: string): readonly number[] => {
     const found = marks?.find((mark): mark is Words => mark.kind === 'words' && mark.text === name);
     return found ? [found.at.x - 20, found.at.y - 20] : [];

@@ -1,0 +1,81 @@
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { point, type Segment } from '../../draw/path.ts';
+import type { EndName, Part } from '../../job/job.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { exactCosine } from '../../space/round.ts';
+import type { Language } from '../../words/language.ts';
+import { drawn, lineOf, type Picture } from './picture.ts';
+
+const STEPS = 72;
+
+/** How far a header is drawn from the tube's axis, on the heel's side and on the toe's, in the tube's reach. */
+const OUT = { heel: 1.5, toe: 1.25 } as const;
+
+/**
+ * The tube seen from end A along its axis, its spine up, and each header as it runs across it, solid on the heel's side with the end's
+ * letter: a turn to the right is one to the right in it too, so that a tube and its opposite hand can't be taken for one another.
+ * Undefined where there is nothing to tell: of one end alone without a twin, or where no header's clocking is known.
+ */
+export function heelsPicture(solution: TubeSolution, words: Language): ((box: Box) => Mark[]) | undefined {
+  const { ends, section, tube } = solution;
+  const { reach } = section;
+  const headers = (['A', 'B'] as const).flatMap((end) => {
+    const own = ends[end];
+    if (own?.kind !== 'coped' || own.fitUp?.clock) return [];
+    const { parts } = own.end;
+    return parts.flatMap((part, i) =>
+      headerAcross(part, reach, words.picture.letter(end, parts.length > 1 ? i + 1 : undefined), end),
+    );
+  });
+  const several = new Set(headers.map(({ end }) => end)).size > 1;
+  if (headers.length === 0 || !(several || tube.pair || headers.length > 1)) return undefined;
+  const ring = Array.from({ length: STEPS + 1 }, (_, i) => {
+    const { x, y } = section.at((i * section.turn) / STEPS);
+    return onPage(x, y);
+  });
+  const top = section.at(0).x;
+  const picture: Picture = {
+    lines: [lineOf(ring), [onPage(0.8 * top, 0), onPage(top, 0)], ...headers.map(({ line }) => line)],
+    axes: headers.flatMap(({ axis }) => axis),
+    words: headers.map(({ word }) => word),
+  };
+  return (box) => drawn(picture, box);
+}
+
+/** Looking from A to B with the spine up, stations grow to the right: they are right-handed about that way. */
+function onPage(x: Mm, y: Mm): Point {
+  return point(y, x);
+}
+
+interface HeaderAcross {
+  readonly end: EndName;
+  readonly line: readonly [Point, Point];
+  readonly axis: readonly Segment[];
+  readonly word: Picture['words'][number];
+}
+
+/** A header's axis as it lies across the tube; of a plate and a mitre, which have none, the heel's side alone, where they lean. */
+function headerAcross(part: Part, reach: Mm, text: Said, end: EndName): HeaderAcross[] {
+  const { onto, angle, clock, offset } = part;
+  const flat = headerFactsOf(onto).shape().kind === 'plane';
+  if (flat && angle.rad === Math.PI / 2) return [];
+  const side = angle.rad <= Math.PI / 2 ? 1 : -1;
+  const [c, s] = [exactCosine(clock.rad), Math.sin(clock.rad)];
+  const at = (out: Mm): Point => {
+    const along = out * side;
+    return onPage(along * c - offset.mm * s, along * s + offset.mm * c);
+  };
+  const rim = Math.sqrt(Math.max(0, reach * reach - offset.mm * offset.mm));
+  const tip = at(OUT.heel * reach);
+  return [
+    {
+      end,
+      line: [at(rim), tip],
+      axis: flat ? [] : [{ from: at(-OUT.toe * reach), to: at(rim) }],
+      word: { text, fact: 'picture', at: tip, way: point(tip.x, tip.y) },
+    },
+  ];
+}

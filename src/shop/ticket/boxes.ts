@@ -1,0 +1,105 @@
+import { across, upright } from '../../draw/boxes.ts';
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { TEXT, tellingOf } from '../../draw/lettering.ts';
+import type { Mm } from '../../measure/units.ts';
+import { type FrontBox, halfOf } from '../../tiler/front.ts';
+import type { Laid, LaidItem } from '../laid.ts';
+import { layHead, ruled } from './head.ts';
+import { layStep, laySteps } from './lay-steps.ts';
+import { panelRows } from './panels.ts';
+import type { Ticket } from './ticket.ts';
+
+/** Between two tickets. */
+const BETWEEN: Mm = 8;
+/** On wider sheets the steps stand in two columns. */
+const TWO_COLUMNS: Mm = 215;
+const GUTTER: Mm = 8;
+
+/**
+ * Tickets, each in one box where a sheet has room for all of it, half as wide as the sheet where two stand beside one another; else in
+ * its rows, which go on over as many pages as they need. What is in a box is drawn when it is asked for.
+ */
+export function ticketBoxes(tickets: readonly Ticket[], room: Box): readonly FrontBox[] {
+  const half = halfOf(room);
+  const inHalves = tickets.length > 1 && across(room) > upright(room);
+  return tickets.flatMap((ticket) => {
+    if (inHalves && half > LEAST_HALF) {
+      const rows = rowsOf(ticket, half);
+      if (heightOf(rows, half) <= upright(room)) return [whole(ticket, rows, half)];
+    }
+    const width = across(room);
+    const rows = rowsOf(ticket, width, width >= TWO_COLUMNS);
+    if (heightOf(rows, width) <= upright(room)) return [whole(ticket, rows, width)];
+    return parted(ticket, rowsOf(ticket, width), width);
+  });
+}
+
+/** Narrower columns are tiring to read. */
+const LEAST_HALF: Mm = 110;
+
+function whole(ticket: Ticket, rows: readonly LaidItem[], width: Mm): FrontBox {
+  return {
+    width,
+    height: heightOf(rows, width),
+    white: BETWEEN,
+    draw: (at) => told(ticket, stacked(rows, at, width).marks),
+  };
+}
+
+function parted(ticket: Ticket, rows: readonly LaidItem[], width: Mm): FrontBox[] {
+  return rows.map((row, i) => ({
+    width,
+    height: heightOf([row], width),
+    ...(i === 0 && { white: BETWEEN }),
+    ...(row.heading && { heading: true }),
+    draw: (at) => told(ticket, row.lay(at, width).marks),
+  }));
+}
+
+function told({ name }: Ticket, marks: readonly Mark[]): Mark[] {
+  return tellingOf({ place: 'ticket', tube: name }, marks);
+}
+
+/** The head, the pictures, and the steps, one under the other where they stand in one column. */
+function rowsOf(ticket: Ticket, width: Mm, twoColumns = false): readonly LaidItem[] {
+  const panels = panelRows(ticket, width);
+  const last = panels.at(-1);
+  const head: LaidItem = { heading: true, lay: (at, wide) => ruled(layHead(ticket, at, wide), at, wide) };
+  const pictures = panels.map((row) =>
+    row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
+  );
+  const steps = twoColumns
+    ? [{ lay: (at: Point, wide: Mm) => inTwo(ticket, at, wide) }]
+    : ticket.steps.map((step) => ({
+        lay: (at: Point, wide: Mm) => layStep(step, ticket.copies, TEXT, at, wide),
+      }));
+  return [head, ...pictures, ...steps];
+}
+
+/** The steps in two columns, the first the shortest that is as high as the second. */
+function inTwo({ steps, copies }: Ticket, at: Point, width: Mm): Laid {
+  const wide = (width - GUTTER) / 2;
+  const heights = steps.map((step) => -layStep(step, copies, TEXT, { x: 0, y: 0 }, wide).foot);
+  const whole = heights.reduce((sum, height) => sum + height, 0);
+  let [count, high] = [0, 0];
+  while (2 * high < whole) high += heights[count++] ?? whole;
+  const one = laySteps(steps.slice(0, count), copies, TEXT, at, wide);
+  const right = { x: at.x + wide + GUTTER, y: at.y };
+  const other = laySteps(steps.slice(count), copies, TEXT, right, wide);
+  return { marks: [...one.marks, ...other.marks], foot: Math.min(one.foot, other.foot) };
+}
+
+function stacked(rows: readonly LaidItem[], at: Point, width: Mm): Laid {
+  const marks: Mark[] = [];
+  let foot = at.y;
+  for (const row of rows) {
+    const laid = row.lay({ x: at.x, y: foot }, width);
+    marks.push(...laid.marks);
+    foot = laid.foot;
+  }
+  return { marks, foot };
+}
+
+function heightOf(rows: readonly LaidItem[], width: Mm): Mm {
+  return -stacked(rows, { x: 0, y: 0 }, width).foot;
+}

@@ -1,0 +1,152 @@
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import type { Subject } from '../../draw/facts.ts';
+import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
+import { widthOf } from '../../draw/letters.ts';
+import { filled, framed } from '../../draw/strokes.ts';
+import type { Fact } from '../../leaf/card/fact.ts';
+import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
+import { isHanded, viewsOf } from '../../leaf/picture/side-view.ts';
+import { wholeBendPicture } from '../../leaf/picture/whole-bend.ts';
+import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Hand } from '../../saddle/solve.ts';
+import { bendJobOf } from '../bend-pieces.ts';
+import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
+import { layInRow } from './head.ts';
+import type { Ticket, TicketEnd, TicketHand } from './ticket.ts';
+
+/** A picture, and under it from where it is seen where it does not show that. */
+interface Pictured {
+  readonly draw: (box: Box) => Mark[];
+  readonly caption?: Said;
+}
+
+/** A picture or two, with a name over them and their facts under them. */
+interface Panel {
+  readonly of: Subject;
+  readonly title?: (at: Point, width: Mm) => Laid;
+  readonly pictures: readonly Pictured[];
+  readonly saw: readonly Fact[];
+  readonly facts: readonly Fact[];
+}
+
+const HIGH: Mm = 28;
+/** A picture in less room is not read at arm's length. */
+const LEAST: Mm = 26;
+const WIDEST: Mm = 56;
+const GUTTER: Mm = 4;
+
+/** The pictures of a ticket with what they don't say, side by side, in as many rows as they take. */
+export function panelRows(ticket: Ticket, width: Mm): readonly LaidItem[] {
+  const panels = [
+    ...ticket.ends.map((end) => endPanel(ticket, end)),
+    ...ticket.hands.flatMap((hand) => handPanel(ticket, hand)),
+  ];
+  const rows: Panel[][] = [];
+  const room = (count: number): Mm => (width + GUTTER) / count - GUTTER;
+  for (const panel of panels) {
+    const row = rows.at(-1);
+    if (row && room(shares([...row, panel])) >= LEAST) row.push(panel);
+    else rows.push([panel]);
+  }
+  return rows.map((row) => ({
+    lay: (at) => layPanels(row, Math.min(WIDEST, room(shares(row))), at),
+  }));
+}
+
+function shares(panels: readonly Panel[]): number {
+  return panels.reduce((sum, { pictures }) => sum + Math.max(1, pictures.length), 0);
+}
+
+function layPanels(panels: readonly Panel[], share: Mm, at: Point): Laid {
+  const marks: Mark[] = [];
+  let [left, foot] = [at.x, at.y];
+  for (const panel of panels) {
+    const width = (share + GUTTER) * Math.max(1, panel.pictures.length) - GUTTER;
+    const laid = layPanel(panel, { x: left, y: at.y }, width);
+    marks.push(...tellingOf(panel.of, laid.marks));
+    foot = Math.min(foot, laid.foot);
+    left += width + GUTTER;
+  }
+  return { marks, foot: foot - 1 };
+}
+
+function layPanel({ title, pictures, saw, facts }: Panel, at: Point, width: Mm): Laid {
+  const head = title?.(at, width) ?? { marks: [], foot: at.y };
+  const share = (width + GUTTER) / Math.max(1, pictures.length);
+  const drawn = pictures.map((picture, i) =>
+    layPicture(picture, { x: at.x + i * share, y: head.foot }, share - GUTTER),
+  );
+  const foot = Math.min(head.foot, ...drawn.map((each) => each.foot));
+  const far = layInRow(saw, WORTH, { x: at.x, y: foot }, width);
+  const near = layFacts(facts, TEXT, { x: at.x, y: far.foot }, width);
+  return { marks: [head, ...drawn, far, near].flatMap(({ marks }) => marks), foot: near.foot };
+}
+
+function layPicture({ draw, caption }: Pictured, { x, y }: Point, width: Mm): Laid {
+  const foot = y - HIGH;
+  const drawn = draw({ left: x, right: x + width, bottom: foot, top: y });
+  if (!caption) return { marks: drawn, foot };
+  const left = x + Math.max(0, (width - widthOf(caption, TEXT)) / 2);
+  const under = layText(caption, 'picture', TEXT, { x: left, y: foot - 0.5 }, x + width - left);
+  return { marks: [...drawn, ...under.marks], foot: under.foot };
+}
+
+/** The joint from its side, and along its header where that shows what the first can't; of a pair that stands with its hand. */
+function endPanel({ words: language, hands }: Ticket, { name, cope, facts }: TicketEnd): Panel {
+  const [side, ...others] = viewsOf(cope, name, language);
+  const paired = hands.length > 1;
+  const second =
+    !paired && cope.end.parts.some((part, _, { length }) => length > 1 || isHanded(part)) ? others : [];
+  return {
+    of: { end: name },
+    title: (at, width) => layText(language.ticket.end(name), 'end', WORTH, at, width),
+    pictures: [{ draw: side.draw }, ...second],
+    saw: [],
+    facts,
+  };
+}
+
+/** Both ends as they lie to one another; of a pair each hand's, and what the hands have otherwise. */
+function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: TicketHand): Panel[] {
+  const heels = heelsPicture(solution, language);
+  const bend = bendJobOf(solution);
+  const second = (['A', 'B'] as const).flatMap((name) => {
+    const cope = solution.ends[name];
+    if (!hand || cope?.kind !== 'coped' || !cope.end.parts.some(isHanded)) return [];
+    return viewsOf(cope, name, language)
+      .slice(1)
+      .map(({ draw }) => ({ draw, caption: language.ticket.alongHeader(name) }));
+  });
+  const pictures: Pictured[] = [
+    ...(heels ? [{ draw: heels, caption: language.ticket.seenFromA }] : []),
+    ...(bend ? [{ draw: wholeBendPicture(bend.bend, solution.section.reach) }] : []),
+    ...second,
+  ];
+  if (pictures.length === 0 && !hand) return [];
+  return [
+    {
+      of: hand ? { hand } : {},
+      ...(hand && { title: (at: Point) => layHand(language.ticket.hand(hand), hand, at) }),
+      pictures,
+      saw: hand ? saw : [],
+      facts: facts.map(({ end, fact }) => ({ ...fact, label: language.ticket.ofEnd(end, fact.label) })),
+    },
+  ];
+}
+
+/** A frame with a black bar at its left as drawn, at its right for the opposite hand. */
+function layHand(text: Said, hand: Hand, { x, y }: Point): Laid {
+  const [bar, high] = [0.5 * WORTH, 1.35 * WORTH];
+  const wide = widthOf(text, TEXT) + bar + 3;
+  const box = { left: x, right: x + wide, top: y, bottom: y - high };
+  const opposite = hand === 'opposite';
+  return {
+    marks: [
+      framed(box),
+      filled(opposite ? { ...box, left: box.right - bar } : { ...box, right: x + bar }),
+      words(text, 'hand', TEXT, { x: x + 1.5 + (opposite ? 0 : bar), y: y - 0.95 * WORTH }),
+    ],
+    foot: box.bottom - 0.3,
+  };
+}
