@@ -17,7 +17,6 @@ import {
   copedEnd,
   endUnderTest,
   FROM_INSIDE,
-  reportOn,
   SQUARE,
   tubeWithEnds,
 } from './ends-under-test.ts';
@@ -191,7 +190,7 @@ describe('lengths', () => {
 
   function lengthsFor(ask: Ask, root = 0) {
     const end = copedEnd(ask, BEVEL, root);
-    const { lengths } = reportOn(tubeWithEnds(ask, { A: end, B: end }, between)).solution;
+    const { lengths } = solveTube(tubeWithEnds(ask, { A: end, B: end }, between));
     if (!lengths) throw new Error('a tube with two ends has lengths');
     return lengths;
   }
@@ -226,7 +225,7 @@ describe('lengths', () => {
 
   test('of one end alone, none', () => {
     const ask = { od: 40, wall: 2, onto: 50, angle: 90 };
-    expect(reportOn(tubeWithEnds(ask, { A: copedEnd(ask, BEVEL) })).solution).not.toHaveProperty('lengths');
+    expect(solveTube(tubeWithEnds(ask, { A: copedEnd(ask, BEVEL) }))).not.toHaveProperty('lengths');
   });
 
   test('a report needs no wall', () => {

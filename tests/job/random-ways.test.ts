@@ -49,7 +49,7 @@ function pick<Value>(random: Random, values: readonly Value[]): Value {
   return value;
 }
 
-const JOBS = howMany({ short: 400, deep: 1500 });
+const JOBS = howMany({ short: 200, deep: 1500 });
 
 /** A measuring object of up to three keys, a list of some, or a value. */
 function randomWay(random: Random, deep = 0): string {

@@ -154,7 +154,7 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
       const random = randomFrom(SEED + 22);
       const kinds = bars.map(([length, count]) => ({ length, count }));
       const lengths = bars.flatMap(([length, count]) => Array.from({ length: count }, () => length));
-      for (let n = 0; n < howMany({ short: 15, deep: 60 }); n++) {
+      for (let n = 0; n < howMany({ short: 6, deep: 60 }); n++) {
         const pieces = Array.from({ length: 6 }, () => piece(random));
         const nesting = nest(pieces, kinds, KERF);
         const least = leastByTrying(pieces, lengths, KERF);
@@ -192,7 +192,7 @@ describe(`blanks nested into stock (JOINT_SEED=${SEED})`, () => {
 
   test('stock that is just enough is enough', () => {
     const random = randomFrom(SEED + 25);
-    for (let n = 0; n < howMany({ short: 15, deep: 40 }); n++) {
+    for (let n = 0; n < howMany({ short: 6, deep: 40 }); n++) {
       // Four lengths cut up at random, the pieces mixed: they go back into the four.
       const cuts = Array.from({ length: 4 }, () => {
         const first = Math.round(between(random, 500, 1500));

@@ -60,7 +60,7 @@ async function everything(page: Page, within?: Stop['place']): Promise<void> {
   expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
   if (within === undefined) expect(unreached(await walk(page, 'Shift+Tab'))).toEqual([]);
   const own = there.filter(({ all, at }) => within === undefined || all[at]?.place === within);
-  for (const { all, at } of someOf(own, { short: 10 })) {
+  for (const { all, at } of someOf(own, { short: 8 })) {
     const stop = all[at];
     if (!stop) continue;
     await unfold(page, all, at);

@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { type EndTask, firstEnds, orderOfWork, type Stage } from '../../src/shop/lists/order.ts';
 import { type Before, settingsInOrder } from '../../src/shop/lists/settings-order.ts';
+import { howMany } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 import { type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 
+const JOBS = howMany({ short: 4, deep: 15 });
 const DIAMETERS = ['33.7', '38.1', '1-1/2in', '42.4', '48.3', '60.3'];
 
 function pick<Value>(random: Random, values: readonly Value[]): Value {
@@ -33,7 +35,7 @@ function stagesOf(job: string): readonly Stage[] {
 describe(`the order of work (JOINT_SEED=${SEED})`, () => {
   test('changes the header as often as there are diameters, over jobs of 40 ends and more', () => {
     const random = randomFrom(SEED + 11);
-    for (let n = 0; n < 15; n++) {
+    for (let n = 0; n < JOBS; n++) {
       const job = randomJob(random, 20);
       const asked = [...job.matchAll(/onto: \{ od: ([^ ]+) \}/g)].map(([, od]) =>
         od === '1-1/2in' ? '38.1' : od,
@@ -48,7 +50,7 @@ describe(`the order of work (JOINT_SEED=${SEED})`, () => {
 
   test('has both hands of a pair one after the other', () => {
     const random = randomFrom(SEED + 12);
-    for (let n = 0; n < 15; n++) {
+    for (let n = 0; n < JOBS; n++) {
       for (const { tasks } of stagesOf(randomJob(random, 20))) {
         for (const [i, { solution, end }] of tasks.entries()) {
           if (!solution.tube.pair || solution.hand === 'opposite') continue;

@@ -211,7 +211,7 @@ const LEAVES = [
   [2, leafOf(114.3, 60)],
 ] as const;
 
-describe.each(someOf(LEAVES, { short: 2 }))(
+describe.each(someOf(LEAVES, { short: 1 }))(
   'a leaf cut into %d tiles, rastered and laid by its registration marks',
   (count, leaf) => {
     it('shows what the leaf shows in one piece', async () => {
