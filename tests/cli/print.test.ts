@@ -147,14 +147,14 @@ describe('where the sheets go', () => {
     expect({ code, out, err }).toEqual({
       code: 0,
       out: '',
-      err: 'side rail.v2.pdf: 1 leaf and the shop pack on 3 sheets\n',
+      err: 'side rail.v2.pdf: 1 leaf and the shop pack on 2 sheets\n',
     });
     expect([namesIn(folder), namesIn(elsewhere)]).toEqual([['side rail.v2.pdf'], ['side rail.v2.yaml']]);
   });
 
   it.each([
     ['flags', ONE_END, '', '1 leaf on 1 sheet'],
-    ['standard input', ['-'], job, '1 leaf and the shop pack on 3 sheets'],
+    ['standard input', ['-'], job, '1 leaf and the shop pack on 2 sheets'],
   ] as const)('is cope.pdf for %s', async (_, args, input, what) => {
     const folder = folderWith();
     const { code, out, err } = await copeleaf(folder, ['print', ...args], { input });
@@ -165,7 +165,7 @@ describe('where the sheets go', () => {
   it('is the file that --out names, in place of an older one', async () => {
     const folder = folderWith({ 'job.yaml': job, 'mine.pdf': 'old' });
     const { err } = await copeleaf(folder, ['print', 'job.yaml', '--out', 'mine.pdf']);
-    expect(err).toBe('mine.pdf: 1 leaf and the shop pack on 3 sheets\n');
+    expect(err).toBe('mine.pdf: 1 leaf and the shop pack on 2 sheets\n');
     expect(readFileSync(join(folder, 'mine.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
     expect(namesIn(folder)).toEqual(['job.yaml', 'mine.pdf']);
   });

@@ -1,5 +1,5 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { point, type Segment } from '../../draw/path.ts';
+import { distance, point, type Segment } from '../../draw/path.ts';
 import type { EndName, Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
@@ -7,7 +7,8 @@ import type { Mm } from '../../measure/units.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { exactCosine } from '../../space/round.ts';
 import type { Language } from '../../words/language.ts';
-import { drawn, lineOf, type Picture } from './picture.ts';
+import { joined } from '../../words/said.ts';
+import { drawn, lineOf, type Picture, type PictureWord } from './picture.ts';
 
 const STEPS = 72;
 
@@ -40,7 +41,7 @@ export function heelsPicture(solution: TubeSolution, words: Language): ((box: Bo
   const picture: Picture = {
     lines: [lineOf(ring), [onPage(0.8 * top, 0), onPage(top, 0)], ...headers.map(({ line }) => line)],
     axes: headers.flatMap(({ axis }) => axis),
-    words: headers.map(({ word }) => word),
+    words: joinedWords(headers.map(({ word }) => word)),
   };
   return (box) => drawn(picture, box);
 }
@@ -50,11 +51,26 @@ function onPage(x: Mm, y: Mm): Point {
   return point(y, x);
 }
 
+/** Headers that lie on one line have their letters in one word. */
+function joinedWords(words: readonly PictureWord[]): PictureWord[] {
+  const apart: PictureWord[] = [];
+  for (const word of words) {
+    const same = apart.findIndex(({ at }) => distance(at, word.at) < ON_ONE_LINE);
+    const other = apart[same];
+    if (other) apart[same] = { ...other, text: joined([other.text, word.text], ', ') };
+    else apart.push(word);
+  }
+  return apart;
+}
+
+/** Nearer than this, mm in the tube's size, two headers' lines are one. */
+const ON_ONE_LINE: Mm = 0.5;
+
 interface HeaderAcross {
   readonly end: EndName;
   readonly line: readonly [Point, Point];
   readonly axis: readonly Segment[];
-  readonly word: Picture['words'][number];
+  readonly word: PictureWord;
 }
 
 /** A header's axis as it lies across the tube; of a plate and a mitre, which have none, the heel's side alone, where they lean. */

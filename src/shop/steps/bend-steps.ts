@@ -4,7 +4,7 @@ import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import type { Said } from '../../measure/said.ts';
 import type { BendJob, BendPiece } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
-import { scrapStep } from './blank-steps.ts';
+import { leastHeld, scrapStep } from './blank-steps.ts';
 import { cleanStep } from './finishing-steps.ts';
 import { type Step, step } from './step.ts';
 
@@ -20,13 +20,18 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
     ...scrapStep(piece),
     step('step:blank', bend.blanks),
     step('step:spine', bend.line),
-    step('step:first', firstEnds(piece, end, job)),
+    step('step:first', firstEnds(piece, end, job), isSmall(piece, job) ? [warnings.smallPieces] : []),
     ...(middle ? [step('step:second', bend.secondEnds(secondPlace(piece, job, middle)))] : []),
     ...(last ? [step('step:square', bend.squareEnds(job.base > last.centre))] : []),
     step('step:seat', bend.deburr, thin === undefined ? [] : [warnings.feather(thin)]),
     ...cleanStep(piece, [end]),
     step('step:set', bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad, units)),
   ];
+}
+
+/** Whether one of its pieces is too short to be held by hand. */
+function isSmall({ solution }: Piece, { pieces }: BendJob): boolean {
+  return pieces.some(({ long }) => long < leastHeld(solution.tube));
 }
 
 function firstEnds({ words: { steps } }: Piece, { cope }: NamedEnd, { bend, pieces }: BendJob): Said {

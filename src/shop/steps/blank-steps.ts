@@ -1,3 +1,4 @@
+import type { Tube } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
@@ -34,13 +35,15 @@ function shortOf({ solution: { lengths, tube }, units, words }: Piece): Said[] {
   return [words.steps.warnings.short(words.quantities.tape(lengths.throats, units))];
 }
 
-/** Two hands hold no less; nor less than three diameters: common practice, no source. */
-const HELD: Mm = 150;
+/** Two hands hold no less than 150 mm, nor than three diameters: common practice, no source. */
+export function leastHeld({ section }: Tube): Mm {
+  return Math.max(150, 3 * tubeFactsOf(section).across.mm);
+}
 
 /** A piece that is never held by hand. */
 function smallOf({ solution: { lengths, tube }, first, second, words }: Piece): Said[] {
   if (!lengths || !first) return [];
-  if (lengths.overall >= Math.max(HELD, 3 * tubeFactsOf(tube.section).across.mm)) return [];
+  if (lengths.overall >= leastHeld(tube)) return [];
   return [words.steps.warnings.small(first.name, second?.name)];
 }
 

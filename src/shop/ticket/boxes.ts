@@ -6,7 +6,7 @@ import { type FrontBox, halfOf } from '../../tiler/front.ts';
 import type { Laid, LaidItem } from '../laid.ts';
 import { layHead, ruled } from './head.ts';
 import { layStep, laySteps } from './lay-steps.ts';
-import { panelRows } from './panels.ts';
+import { type Pictured, panelRows } from './panels.ts';
 import type { Ticket } from './ticket.ts';
 
 /** Between two tickets. */
@@ -20,27 +20,39 @@ const GUTTER: Mm = 8;
  * its rows, which go on over as many pages as they need. What is in a box is drawn when it is asked for.
  */
 export function ticketBoxes(tickets: readonly Ticket[], room: Box): readonly FrontBox[] {
-  const half = halfOf(room);
-  const inHalves = tickets.length > 1 && across(room) > upright(room);
+  const [width, half, high] = [across(room), halfOf(room), upright(room)];
+  const ways: readonly Way[] = [
+    ...(tickets.length === 1 ? [{ width, pictured: 'alone', high: high - CAUTIONS } as const] : []),
+    ...(tickets.length > 1 && half > LEAST_HALF ? [{ width: half, pictured: 'shared', high } as const] : []),
+    { width, pictured: 'shared', high },
+  ];
   return tickets.flatMap((ticket) => {
-    if (inHalves && half > LEAST_HALF) {
-      const rows = rowsOf(ticket, half);
-      if (heightOf(rows, half) <= upright(room)) return [whole(ticket, rows, half)];
+    for (const way of ways) {
+      const rows = rowsOf(ticket, way, way.width >= TWO_COLUMNS);
+      const needed = heightOf(rows, way.width);
+      if (needed <= way.high) return [whole(ticket, rows, way.width, needed)];
     }
-    const width = across(room);
-    const rows = rowsOf(ticket, width, width >= TWO_COLUMNS);
-    if (heightOf(rows, width) <= upright(room)) return [whole(ticket, rows, width)];
-    return parted(ticket, rowsOf(ticket, width), width);
+    return parted(ticket, rowsOf(ticket, { width, pictured: 'shared' }, false), width);
   });
 }
+
+/** A way to lay a ticket, and what height it may take. */
+interface Way {
+  readonly width: Mm;
+  readonly pictured: Pictured;
+  readonly high: Mm;
+}
+
+/** What the cautions take over the one ticket of a job. */
+const CAUTIONS: Mm = 46;
 
 /** Narrower columns are tiring to read. */
 const LEAST_HALF: Mm = 110;
 
-function whole(ticket: Ticket, rows: readonly LaidItem[], width: Mm): FrontBox {
+function whole(ticket: Ticket, rows: readonly LaidItem[], width: Mm, height: Mm): FrontBox {
   return {
     width,
-    height: heightOf(rows, width),
+    height,
     white: BETWEEN,
     draw: (at) => told(ticket, stacked(rows, at, width).marks),
   };
@@ -61,8 +73,12 @@ function told({ name }: Ticket, marks: readonly Mark[]): Mark[] {
 }
 
 /** The head, the pictures, and the steps, one under the other where they stand in one column. */
-function rowsOf(ticket: Ticket, width: Mm, twoColumns = false): readonly LaidItem[] {
-  const panels = panelRows(ticket, width);
+function rowsOf(
+  ticket: Ticket,
+  { width, pictured }: Pick<Way, 'width' | 'pictured'>,
+  twoColumns: boolean,
+): readonly LaidItem[] {
+  const panels = panelRows(ticket, width, pictured);
   const last = panels.at(-1);
   const head: LaidItem = { heading: true, lay: (at, wide) => ruled(layHead(ticket, at, wide), at, wide) };
   const pictures = panels.map((row) =>

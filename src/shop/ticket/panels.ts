@@ -16,7 +16,7 @@ import { layInRow } from './head.ts';
 import type { Ticket, TicketEnd, TicketHand } from './ticket.ts';
 
 /** A picture, and under it from where it is seen where it does not show that. */
-interface Pictured {
+interface View {
   readonly draw: (box: Box) => Mark[];
   readonly caption?: Said;
 }
@@ -25,19 +25,21 @@ interface Pictured {
 interface Panel {
   readonly of: Subject;
   readonly title?: (at: Point, width: Mm) => Laid;
-  readonly pictures: readonly Pictured[];
+  readonly pictures: readonly View[];
   readonly saw: readonly Fact[];
   readonly facts: readonly Fact[];
 }
 
-const HIGH: Mm = 28;
+/** How high a picture is: where a ticket has its sheet to itself, and where it shares it. */
+const HIGH = { alone: 38, shared: 28 } as const;
+export type Pictured = keyof typeof HIGH;
 /** A picture in less room is not read at arm's length. */
 const LEAST: Mm = 26;
 const WIDEST: Mm = 56;
 const GUTTER: Mm = 4;
 
 /** The pictures of a ticket with what they don't say, side by side, in as many rows as they take. */
-export function panelRows(ticket: Ticket, width: Mm): readonly LaidItem[] {
+export function panelRows(ticket: Ticket, width: Mm, pictured: Pictured): readonly LaidItem[] {
   const panels = [
     ...ticket.ends.map((end) => endPanel(ticket, end)),
     ...ticket.hands.flatMap((hand) => handPanel(ticket, hand)),
@@ -50,7 +52,7 @@ export function panelRows(ticket: Ticket, width: Mm): readonly LaidItem[] {
     else rows.push([panel]);
   }
   return rows.map((row) => ({
-    lay: (at) => layPanels(row, Math.min(WIDEST, room(shares(row))), at),
+    lay: (at) => layPanels(row, HIGH[pictured], Math.min(WIDEST, room(shares(row))), at),
   }));
 }
 
@@ -58,12 +60,12 @@ function shares(panels: readonly Panel[]): number {
   return panels.reduce((sum, { pictures }) => sum + Math.max(1, pictures.length), 0);
 }
 
-function layPanels(panels: readonly Panel[], share: Mm, at: Point): Laid {
+function layPanels(panels: readonly Panel[], high: Mm, share: Mm, at: Point): Laid {
   const marks: Mark[] = [];
   let [left, foot] = [at.x, at.y];
   for (const panel of panels) {
     const width = (share + GUTTER) * Math.max(1, panel.pictures.length) - GUTTER;
-    const laid = layPanel(panel, { x: left, y: at.y }, width);
+    const laid = layPanel(panel, high, { x: left, y: at.y }, width);
     marks.push(...tellingOf(panel.of, laid.marks));
     foot = Math.min(foot, laid.foot);
     left += width + GUTTER;
@@ -71,11 +73,11 @@ function layPanels(panels: readonly Panel[], share: Mm, at: Point): Laid {
   return { marks, foot: foot - 1 };
 }
 
-function layPanel({ title, pictures, saw, facts }: Panel, at: Point, width: Mm): Laid {
+function layPanel({ title, pictures, saw, facts }: Panel, high: Mm, at: Point, width: Mm): Laid {
   const head = title?.(at, width) ?? { marks: [], foot: at.y };
   const share = (width + GUTTER) / Math.max(1, pictures.length);
   const drawn = pictures.map((picture, i) =>
-    layPicture(picture, { x: at.x + i * share, y: head.foot }, share - GUTTER),
+    layPicture(picture, high, { x: at.x + i * share, y: head.foot }, share - GUTTER),
   );
   const foot = Math.min(head.foot, ...drawn.map((each) => each.foot));
   const far = layInRow(saw, WORTH, { x: at.x, y: foot }, width);
@@ -83,8 +85,8 @@ function layPanel({ title, pictures, saw, facts }: Panel, at: Point, width: Mm):
   return { marks: [head, ...drawn, far, near].flatMap(({ marks }) => marks), foot: near.foot };
 }
 
-function layPicture({ draw, caption }: Pictured, { x, y }: Point, width: Mm): Laid {
-  const foot = y - HIGH;
+function layPicture({ draw, caption }: View, high: Mm, { x, y }: Point, width: Mm): Laid {
+  const foot = y - high;
   const drawn = draw({ left: x, right: x + width, bottom: foot, top: y });
   if (!caption) return { marks: drawn, foot };
   const left = x + Math.max(0, (width - widthOf(caption, TEXT)) / 2);
@@ -118,7 +120,7 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
       .slice(1)
       .map(({ draw }) => ({ draw, caption: language.ticket.alongHeader(name) }));
   });
-  const pictures: Pictured[] = [
+  const pictures: View[] = [
     ...(heels ? [{ draw: heels, caption: language.ticket.seenFromA }] : []),
     ...(bend ? [{ draw: wholeBendPicture(bend.bend, solution.section.reach) }] : []),
     ...second,
