@@ -20,20 +20,46 @@ const SHOWN = 0.05;
 /** What follows for one end: its marks, where its edge reaches, how it meets the header, what a slip would open. */
 export function endLines(report: EndReport, units: Units, words: Language): readonly Said[] {
   const { check, quantities } = words;
-  const { cope, gap, standOff, dihedrals, sensitivity } = report;
+  const { cope, standOff, dihedrals } = report;
   const at = (station: number): Said => quantities.station(station, cope.joint.section.stations);
   const place = ({ setback, station }: Extreme): Said => check.place(setback, at(station), units);
   const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
   return [
     ...markLines(cope, units, check).flatMap((line) => wrapped(line, LONGEST)),
     check.extremes(place(cope.throat), place(cope.longPoint)),
-    ...(dihedrals
-      ? [check.surfaces(dihedrals.least.angle, dihedrals.most.angle, weldFor(dihedrals, gap.mm, check))]
-      : []),
-    gap.mm >= SHOWN ? check.gap(gap.mm, at(gap.station), units) : check.noGap,
+    ...(dihedrals ? wrapped(surfacesLine(dihedrals, openingOf(report), check), LONGEST) : []),
+    gapLine(report, units, words),
     ...(held >= SHOWN ? [check.wouldStandOff(held, units)] : []),
-    ...check.slips(slipsOf(sensitivity)).flatMap((line) => wrapped(line, LONGEST)),
+    ...slipLines(report, check),
   ];
+}
+
+function surfacesLine(dihedrals: Dihedrals, opening: Mm, check: Words): Said {
+  const { least, most } = dihedrals;
+  return check.surfaces(least.angle, most.angle, weldFor(dihedrals, opening, check));
+}
+
+/** The gap that is meant or stays, in words that hold for as much of the tube as touches. */
+function gapLine({ cope, missed, gap }: EndReport, units: Units, { check, quantities }: Language): Said {
+  const { root } = cope.end;
+  const at = quantities.station(gap.station, cope.joint.section.stations);
+  if (root && root.mm > 0)
+    return gap.mm >= SHOWN
+      ? check.wideRoot(root, gap.mm, at, units)
+      : check.evenRoot(root, missed !== undefined);
+  return gap.mm >= SHOWN ? check.gap(gap.mm, at, units) : check.noGap(missed !== undefined);
+}
+
+function openingOf({ cope, gap }: EndReport): Mm {
+  return gap.mm + (cope.end.root?.mm ?? 0);
+}
+
+/** Less of the way round than this touches too little for a figure of what a slip opens there to mean anything. */
+const TELLING_SHARE = 0.5;
+
+function slipLines({ contact, sensitivity }: EndReport, check: Words): readonly Said[] {
+  if (contact < TELLING_SHARE) return [];
+  return check.slips(slipsOf(sensitivity)).flatMap((line) => wrapped(line, LONGEST));
 }
 
 /** What is marked on the tube at the frame, and where. */

@@ -1,6 +1,7 @@
 import type { Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
+import { contactShare, missedBy } from './contact.ts';
 import { type Dihedrals, dihedralsOf } from './dihedrals.ts';
 import { type Gap, gapOf } from './gap.ts';
 import { type Sensitivity, sensitivityOf } from './sensitivity.ts';
@@ -9,6 +10,10 @@ import { standOffOf } from './stand-off.ts';
 /** What follows from one coped end as asked: how it fits, and what would spoil it. Angles in radians, lengths in mm. */
 export interface EndReport {
   readonly cope: Cope;
+  /** How much of the tube's way round touches, from 0 to 1. */
+  readonly contact: number;
+  /** Where part of it passes beside the header: how far, where that is one number. */
+  readonly missed?: { readonly past: Mm | undefined };
   readonly gap: Gap;
   readonly sensitivity: Sensitivity;
   readonly standOff?: Mm;
@@ -17,11 +22,14 @@ export interface EndReport {
 
 export function reportEnd(tube: Tube, cope: Cope): EndReport {
   const wall = tube.wall?.mm ?? 0;
+  const missed = missedBy(tube.section, cope);
   const gap = gapOf(cope, wall);
   const standOff = standOffOf(cope);
   const dihedrals = dihedralsOf(cope);
   return {
     cope,
+    contact: contactShare(cope),
+    ...(missed && { missed }),
     gap,
     sensitivity: sensitivityOf(cope, tube.section, wall, gap.mm),
     ...(standOff !== undefined && { standOff }),

@@ -37,7 +37,7 @@ export function endWarnings(
 ): readonly Warning[] {
   const { end } = report.cope;
   const found = [
-    misses(tube, report, words),
+    misses(report, words),
     ...end.parts.flatMap((part) => [wider(tube, part, words), heelAngle(part, words)]),
     feather(report, words),
     standOff(report, words),
@@ -55,28 +55,8 @@ export function tubeWarnings({ lengths, tube }: TubeSolution, words: Language): 
 
 type Found = { readonly code: WarningCode; readonly text: Said } | undefined;
 
-function misses({ section }: Tube, { cope }: EndReport, words: Language): Found {
-  const missed = missedBy(section, cope);
+function misses({ missed }: EndReport, words: Language): Found {
   return missed && { code: 'misses', text: words.warnings.misses(missed.past) };
-}
-
-/** Whether part of an end passes beside its header, and how far where that is one number. */
-export function missedBy(section: TubeSection, cope: Cope): { readonly past: Mm | undefined } | undefined {
-  const [part, ...others] = cope.end.parts;
-  const past = others.length === 0 ? pastTheSide(section, part) : undefined;
-  return (past === undefined ? missesSomewhere(cope) : past > 1e-9) ? { past } : undefined;
-}
-
-/** How far a tube that reaches as far to every side does so past a straight header; else it is no matter of one number. */
-function pastTheSide(section: TubeSection, { onto, offset }: Part): Mm | undefined {
-  const { radius } = tubeFactsOf(section);
-  if (radius === undefined || onto.kind === 'bend') return undefined;
-  return Math.abs(offset.mm) + radius - headerFactsOf(onto).across;
-}
-
-function missesSomewhere({ joint, touching }: Cope): boolean {
-  const { turn } = joint.section;
-  return Array.from({ length: 720 }, (_, i) => touching((i * turn) / 720)).some(({ contact }) => !contact);
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
@@ -109,14 +89,14 @@ export function isTight({ angle }: Part): boolean {
 export function knifeOf({ end }: Cope, dihedrals: Dihedrals | undefined): Radians | undefined {
   const { preparation } = end;
   if (preparation.edge !== 'bevel' || preparation.land || !dihedrals) return undefined;
-  const thin = Math.PI - dihedrals.most.angle;
+  const thin = dihedrals.thinnest.angle;
   return thin < KNIFE_EDGE - 1e-12 ? thin : undefined;
 }
 
 function feather({ cope, dihedrals }: EndReport, words: Language): Found {
   const thin = knifeOf(cope, dihedrals);
   if (thin === undefined || !dihedrals) return undefined;
-  return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.most.station, cope, words)) };
+  return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.thinnest.station, cope, words)) };
 }
 
 function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): Found {

@@ -4,11 +4,23 @@ import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
 import { touchedOrDeeper } from './line.ts';
 
 /**
- * The angle between the tube's outer surface and the header's, across the weld, at a station: that of the two
- * outward normals, taken from the other side. Where the outside passes beside the header, the angle of the nearest
- * graze. No published formula was found; it is the definition.
+ * The angle between the two outer surfaces across the weld, at a station: the tube's and the header's, that of their
+ * outward normals taken from the other side. At a mitre it is tube to tube: twice the angle to the plane, in [0, 2 pi].
+ * Where the outside passes beside the header, the angle of the nearest graze. No published formula was found; it is the
+ * definition.
  */
 export function dihedralAt(joint: Joint, station: number): Radians {
+  const { mitred, toFace } = meetingAt(joint, station);
+  return mitred ? 2 * toFace : toFace;
+}
+
+/** How thick the tube's edge stands at a station: the angle in its metal between the outside and what it is cut to. */
+export function edgeAngleAt(joint: Joint, station: number): Radians {
+  return Math.PI - meetingAt(joint, station).toFace;
+}
+
+/** The angle to the surface that the outside meets at a station, and whether that is a mitre's plane. */
+function meetingAt(joint: Joint, station: number): { readonly mitred: boolean; readonly toFace: Radians } {
   const { x, y, nx, ny } = joint.section.at(station);
   const [first, ...others] = joint.landings;
   const deepest = others.reduce(
@@ -16,7 +28,7 @@ export function dihedralAt(joint: Joint, station: number): Radians {
     normalOn(first, x, y),
   );
   const cosine = -(nx * deepest.normal[0] + ny * deepest.normal[1]);
-  return Math.acos(Math.min(1, Math.max(-1, cosine)));
+  return { mitred: deepest.mitred, toFace: Math.acos(Math.min(1, Math.max(-1, cosine))) };
 }
 
 interface Meeting {
@@ -24,15 +36,16 @@ interface Meeting {
   readonly setback: Mm;
   /** The header's outward normal, in the frame of the tube's section. */
   readonly normal: Vector;
+  readonly mitred: boolean;
 }
 
 function normalOn(landing: Landing, sx: Mm, sy: Mm): Meeting {
-  const { solid, cosClock, sinClock, trimClimb, offset, shift } = landing;
+  const { solid, cosClock, sinClock, trimClimb, offset, shift, mitred } = landing;
   const x = towardsClock(landing, sx, sy);
   const y = pastClock(landing, sx, sy);
   const entry = solid.enter(x, y);
   const { nx, ny, nz } = entry ?? { nx: 0, ny: Math.sign(y - offset), nz: 0 };
   const normal: Vector = [nx * cosClock - ny * sinClock, nx * sinClock + ny * cosClock, nz];
   const setback = (entry ? entry.z : x * trimClimb) + shift;
-  return { contact: entry !== undefined, setback, normal };
+  return { contact: entry !== undefined, setback, normal, mitred };
 }

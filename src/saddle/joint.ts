@@ -25,6 +25,8 @@ export interface Landing {
   readonly offset: Mm;
   /** The header's work point, from the tube's, along the tube. */
   readonly shift: Mm;
+  /** Whether it is the plane of a mitre, on which another tube meets this one alike. */
+  readonly mitred: boolean;
 }
 
 /** What of a direction of the section's frame points to the landing's clock: its x there. */
@@ -54,13 +56,14 @@ export function toCut(joint: Joint): Joint {
 }
 
 function landingOf(part: Part, root: Mm): Landing {
-  const solid = headerFactsOf(part.onto).solid(part.angle.rad, part.offset.mm, root);
-  return landing(solid, part.angle.rad, part.clock.rad, part.offset.mm, part.shift.mm);
+  const { solid, wall } = headerFactsOf(part.onto);
+  const { angle, clock, offset, shift } = part;
+  const lies = placed(angle.rad, clock.rad, offset.mm, shift.mm);
+  return { solid: solid(angle.rad, offset.mm, root), ...lies, mitred: !wall };
 }
 
-function landing(solid: Solid, angle: Radians, clock: Radians, offset: Mm, shift: Mm): Landing {
+function placed(angle: Radians, clock: Radians, offset: Mm, shift: Mm): Omit<Landing, 'solid' | 'mitred'> {
   return {
-    solid,
     cosClock: Math.cos(clock),
     sinClock: Math.sin(clock),
     trimClimb: exactCosine(angle) / Math.sin(angle),
@@ -71,5 +74,5 @@ function landing(solid: Solid, angle: Radians, clock: Radians, offset: Mm, shift
 
 /** A landing on a round header of this outside radius. Lengths in mm, angles in radians. */
 export function roundLanding(radius: Mm, angle: Radians, clock: Radians, offset: Mm): Landing {
-  return landing(roundHeader(radius, angle, offset), angle, clock, offset, 0);
+  return { solid: roundHeader(radius, angle, offset), ...placed(angle, clock, offset, 0), mitred: false };
 }

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
-import { dihedralAt } from './dihedral.ts';
+import { edgeAngleAt } from './dihedral.ts';
 import { type Joint, type Landing, pastClock, toCut, towardsClock } from './joint.ts';
 import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
 
@@ -115,7 +115,7 @@ const REGIONS = PATCHES * PARTS;
 export function landLine(joint: Joint, land: Mm): Line {
   const outside = wallLine(toCut(joint), 0);
   const squared = squareLine(toCut(joint), land);
-  const shareAt = (station: number): number => landShare(Math.PI - dihedralAt(joint, station));
+  const shareAt = (station: number): number => landShare(edgeAngleAt(joint, station));
   return (station) => {
     const plain = outside(station);
     const share = shareAt(station);

@@ -1,5 +1,6 @@
+import { missedBy } from '../../fit/contact.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
-import { MOST_STAND_OFF, missedBy, roomLacking } from '../../fit/warnings.ts';
+import { MOST_STAND_OFF, roomLacking } from '../../fit/warnings.ts';
 import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';

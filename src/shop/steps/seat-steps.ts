@@ -1,7 +1,8 @@
+import { missedBy } from '../../fit/contact.ts';
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
-import { knifeOf, missedBy, ROD } from '../../fit/warnings.ts';
+import { knifeOf, ROD } from '../../fit/warnings.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';

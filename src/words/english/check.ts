@@ -130,7 +130,14 @@ export const checkWords = {
     return joined([...groove, say`fillet at the sides`, ...corner, ...legs], ', ');
   },
   gap: (gap: Mm, station: Said, units: Units): Said => say`a gap of ${both(gap, units)} stays at ${station}`,
-  noGap: say`full contact with this edge: no gap stays`,
+  noGap: (misses: boolean): Said =>
+    misses
+      ? say`full contact where it touches: no gap stays there`
+      : say`full contact with this edge: no gap stays`,
+  evenRoot: (root: Length, misses: boolean): Said =>
+    say`the root gap of ${written(root)} is the same ${misses ? say`wherever it reaches the header` : say`all round`}`,
+  wideRoot: (root: Length, by: Mm, station: Said, units: Units): Said =>
+    say`the root gap of ${written(root)} is wider by ${both(by, units)} at ${station}`,
   wouldStandOff: (by: Mm, units: Units): Said =>
     say`cut square to the outside line by mistake, it would stand off ${both(by, units)}`,
   /** What a full step of each error opens, the worst first. */
