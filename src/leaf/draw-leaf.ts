@@ -9,7 +9,7 @@ import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { Leaf } from './leaf.ts';
 import { namesOf, ownerOf, subjectOf } from './names.ts';
-import { baseEdgesApart, baseSetbackOf } from './wrap/base-edge.ts';
+import { baseEdgeOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
 import { foldStations } from './wrap/folds.ts';
 import { keepWholeOf } from './wrap/keep-whole.ts';
@@ -48,26 +48,27 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     solution.hand === 'opposite' ? -1 : 1,
   );
   const flat = flatOf(endName, section, seam, context.paperThickness);
-  const base = baseSetbackOf(cope, units);
+  const edge = baseEdgeOf(solution, endName);
+  const base = edge.setback;
   const facts = cardFactsOf(solution, cope, context.job, units, words);
   const title = words.leaf.title(names.tube, endName, names.hand === 'opposite');
   const key = drawingKey(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
-  const distances = distanceWords(solution, endName, base, units, words);
+  const distances = words.leaf.fromBase({ ...edge, other: endName === 'A' ? 'B' : 'A' }, units);
   const wrap = drawWrap(`wrap:${key}`, flat, cope, base, {
     names,
-    ...distances,
+    distances,
     seam: words.leaf.seam(girth, units),
     language: words,
   });
-  const edge = {
+  const measured = {
     fact: 'base-distance' as const,
     label: words.card.labels.baseEdge,
-    text: distances.distance,
+    text: distances[0],
   };
   const ticks = wrap.ticked
     ? [{ fact: 'beside' as const, label: words.card.labels.ticks, text: words.card.ticks }]
     : [];
-  const card = drawCard(`card:${key}`, names, [...facts, ...ticks, edge], wrap.beside, cope, words);
+  const card = drawCard(`card:${key}`, names, [...facts, ...ticks, measured], wrap.beside, cope, words);
   const of = subjectOf(solution, endName);
   return {
     title,
@@ -84,25 +85,4 @@ function changes(cope: Cope): number[] {
   if (cope.end.parts.length === 1) return [];
   const { turn, girth } = cope.joint.section;
   return changesOf(cope.cut, curveOf(cope, cope.cut, 0, girth / turn)).map(({ station }) => station);
-}
-
-/** How far along the spine the base edge is from the other end's leaf, or from what there is in its place. */
-function distanceWords(
-  { ends, lengths }: TubeSolution,
-  end: EndName,
-  base: Mm,
-  units: 'mm' | 'in',
-  { leaf }: Language,
-): ReturnType<Language['leaf']['toWorkPoint']> {
-  const otherName = end === 'A' ? 'B' : 'A';
-  const other = ends[otherName];
-  const own = ends[end];
-  const mark = own?.kind === 'coped' ? own.fitUp?.lengthSetback : undefined;
-  if (mark !== undefined) return leaf.toLengthMark(base - mark, units);
-  if (own?.kind !== 'coped' || !other || !lengths) return leaf.toWorkPoint(base, units);
-  if (other.kind === 'plain') return leaf.toSquareEnd(lengths.between - base, units, otherName);
-  const apart = baseEdgesApart(lengths.between, own, other, units);
-  return apart >= 0
-    ? leaf.toBaseEdge(apart, units, otherName)
-    : leaf.backToBaseEdge(-apart, units, otherName);
 }

@@ -1,6 +1,5 @@
-import { unitsOfTube } from '../job/sections.ts';
 import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
-import { baseSetbackOf } from '../leaf/wrap/base-edge.ts';
+import { baseEdgeOf } from '../leaf/wrap/base-edge.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -43,7 +42,7 @@ export function bendJobOf(solution: TubeSolution): BendJob | undefined {
   const cope = solution.ends.A ?? solution.ends.B;
   if (!bend || cope?.kind !== 'coped') return undefined;
   const half = endPieceLength(bend);
-  const base = baseSetbackOf(cope, unitsOfTube(solution.tube));
+  const base = baseEdgeOf(solution, solution.ends.A ? 'A' : 'B').setback;
   const leaf = base - cope.longPoint.setback;
   const piece = (kind: PieceKind, count: number, cuts: number): BendPiece => {
     const long = cuts * (half - cope.longPoint.setback);

@@ -1,5 +1,5 @@
 import type { Point } from '../../src/draw/drawing.ts';
-import { baseSetbackOf } from '../../src/leaf/wrap/base-edge.ts';
+import { baseEdgeOf } from '../../src/leaf/wrap/base-edge.ts';
 import { type Case, PAPER } from '../leaf/random-tubes.ts';
 import { spineOf } from '../print/laid-wraps.ts';
 
@@ -24,10 +24,10 @@ export interface Edges {
  * Points of the exact line that an end is cut to: the solved line itself, no drawing of it, laid by the edges that a file shows.
  * The base edge's setback and the spine's place between the edges are the leaf's; the bent paper is pi (D + paper) round.
  */
-export function exactCut({ cope, end, ask, leaf }: Case, { left, baseEdge }: Edges): Point[] {
+export function exactCut({ cope, end, ask, leaf, solution }: Case, { left, baseEdge }: Edges): Point[] {
   const width = Math.PI * (ask.od + PAPER);
   const seam = (-spineOf(leaf.wrap) / width) * 2 * Math.PI;
-  const base = baseSetbackOf(cope, 'mm');
+  const base = baseEdgeOf(solution, end).setback;
   return Array.from({ length: STEPS + 1 }, (_, i) => ({
     x: left + (width * i) / STEPS,
     y: baseEdge + (end === 'A' ? 1 : -1) * (cope.cut(seam + (2 * Math.PI * i) / STEPS).setback - base),

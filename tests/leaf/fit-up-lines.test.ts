@@ -127,7 +127,7 @@ tube:
   test('a leaf has no line for a length mark, and says how far it lies from the other', () => {
     const texts = textsOf(wrapOf(job));
     expect(texts.filter((text) => text.includes('length mark'))).toEqual([]);
-    expect(texts.join(' ')).toContain('to the base edge of end A');
+    expect(texts.join(' ')).toContain('to base edge A');
   });
 });
 

@@ -37,7 +37,7 @@ export function straysOf(
 
 /**
  * Where a leaf lies by its own printed spine and base edge. The base edge is known to stand a whole number of `step` mm from
- * the work point; of these, the one at which most of a cut line is found is meant.
+ * the work point; of these, the one at which a cut line is found most nearly in its place all along is meant.
  */
 export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: Line, step: number): Lie {
   const { end } = rough;
@@ -46,15 +46,22 @@ export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: L
   const baseEdge = placeOfLine(raster, 'up', rough.baseEdge, steps(left, right, 60));
   const downSpine = steps(1, 60, 200).map((depth) => baseEdge + (end === 'A' ? -depth : depth));
   const spine = placeOfLine(raster, 'across', rough.spine, downSpine);
-  const bases = steps(1, 60, 60).map((times) => times * step);
+  const most = Math.round(FURTHEST / step);
+  const bases = steps(1, most, most).map((times) => times * step);
   const found = bases.map((baseSetback) => {
     const lie = { end, spine, baseEdge, baseSetback };
-    return { lie, clear: straysOf(raster, lie, landing, line, [left, right], 60).each.length };
+    return { lie, strays: straysOf(raster, lie, landing, line, [left, right], 60) };
   });
-  const [best] = found.sort((a, b) => b.clear - a.clear);
-  if (!best || best.clear < 20) throw new Error(`No cut line is found for ${rough.leaf.title}.`);
+  const clear = Math.max(...found.map(({ strays }) => strays.each.length));
+  const [best] = found
+    .filter(({ strays }) => strays.each.length > 0.9 * clear)
+    .sort((a, b) => a.strays.worst - b.strays.worst);
+  if (!best || clear < 20) throw new Error(`No cut line is found for ${rough.leaf.title}.`);
   return best.lie;
 }
+
+/** No base edge of the samples is further from its work point, mm. */
+const FURTHEST = 300;
 
 /** Where the left or the right seam edge of a leaf stands, measured from near its base edge to its cut. */
 export function seamEdgeOf(

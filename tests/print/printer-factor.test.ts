@@ -97,7 +97,7 @@ async function measured(printer?: Printer): Promise<Measured> {
   const bars = barsOn(sheet.placements).map((bar) => (printer ? bar : moved(bar, set.width, set.height)));
   const rough = roughLie(drawn, sheet.placements);
   const at = printer ? rough : movedLie(rough, set.width, set.height);
-  const lie = lieOf(paper, at, STAY, outside, 5);
+  const lie = lieOf(paper, at, STAY, outside, 1);
   // Where the right edge is looked for; seamEdgeOf takes a tube.
   const girth = girthOfPaper(STAY) * (printer ? 1 : SHORT_ACROSS);
   const asWide = { ...STAY, radius: (girth / Math.PI - 0.1) / 2 };

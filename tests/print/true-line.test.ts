@@ -39,6 +39,12 @@ function mirrored(landing: Landing): Landing {
   return { ...landing, clock: -landing.clock, offset: -landing.offset };
 }
 
+/** As on a tape: `18-3/8`. */
+function mixed(whole: number, top: number, bottom: number): string {
+  if (top === 0) return `${whole}`;
+  return top % 2 === 0 ? mixed(whole, top / 2, bottom / 2) : `${whole}-${top}/${bottom}`;
+}
+
 /** The lengths of the bars of one page in each axis, the shorter first. */
 function barLengths(raster: Raster, { bars }: RoughPages, page: number): number[][] {
   return (['across', 'up'] as const).map((axis) =>
@@ -82,7 +88,7 @@ describe('a brace with its opposite hand on letter, rastered by another program 
       for (const rough of pages.lies.filter((each) => each.page === page)) {
         const asDrawn = rough.end === 'A' ? STAY_A : STAY_B;
         const landing = rough.hand === 'opposite' ? mirrored(asDrawn) : asDrawn;
-        const lie = lieOf(raster, rough, landing, outside, INCH / 4);
+        const lie = lieOf(raster, rough, landing, outside, INCH / 16);
         const across = [rough.left + OFF_EDGE, rough.left + girthOfPaper(landing) - OFF_EDGE] as const;
         const strays = straysOf(raster, lie, landing, outside, across, STATIONS);
         const girth =
@@ -111,10 +117,10 @@ describe('a brace with its opposite hand on letter, rastered by another program 
       const [a, b] = measured.filter(({ rough }) => rough.hand === hand);
       if (!a || !b) throw new Error('no leaves');
       const apart = 24.375 - (a.lie.baseSetback + b.lie.baseSetback) / INCH;
-      const eighths = Math.round((apart % 1) * 8);
-      expect(Math.abs(apart - Math.floor(apart) - eighths / 8)).toBeLessThan(1e-9);
+      const sixteenths = Math.round((apart % 1) * 16);
+      expect(Math.abs(apart - Math.floor(apart) - sixteenths / 16)).toBeLessThan(1e-9);
       const text = (await textOf(pdf, a.rough.page)).replace(/\s+/g, ' ');
-      expect(text).toContain(`From this base edge ${Math.floor(apart)}-${eighths}/8 in`);
+      expect(text).toContain(`base edge: ${mixed(Math.floor(apart), sixteenths, 16)} in to base edge B`);
     }
   });
 
@@ -138,7 +144,7 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
     if (!first?.clip || !second?.clip || pages.lies.length > 2) throw new Error('not two tiles');
 
     const rightTile = await rasterOf(pdf, second.page, DPI);
-    const lie = lieOf(rightTile, second, FOOT, square, 5);
+    const lie = lieOf(rightTile, second, FOOT, square, 1);
     trim = seamAt(rightTile, second.clip.left, second);
     const edge = second.left + girthOfPaper(FOOT);
     right = straysOf(rightTile, lie, FOOT, square, [trim.x + OFF_EDGE, edge - OFF_EDGE], STATIONS);

@@ -1,24 +1,76 @@
+import type { EndName } from '../../job/job.ts';
+import { unitsOfTube } from '../../job/sections.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { endPieceLength, wholeBend } from '../bend-pieces.ts';
 
-/**
- * The setback of the base edge: far enough beyond the deepest point of both lines for a leaf's words, more on a narrow leaf where they
- * stand above one another, and rounded up to what is easily set on a tape (5 mm, a quarter of an inch).
- */
-export function baseSetbackOf(cope: Cope, units: 'mm' | 'in'): Mm {
-  const { girth } = cope.joint.section;
-  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, cope.heel === undefined ? 26 : 30];
-  const step = units === 'mm' ? 5 : MM_PER_INCH / 4;
-  return Math.ceil((deepestOf(cope) + room) / step) * step;
+/** Where a leaf's base edge is, and the one distance that it is laid by, along the spine. */
+export interface BaseEdge {
+  /** From the work point towards the body, mm. */
+  readonly setback: Mm;
+  /** To what it is measured to, mm: a whole number of millimetres, of sixteenths in a job in inches; below nought it lies back. */
+  readonly distance: Mm;
+  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base';
 }
 
 /**
- * How far apart the base edges of a tube's two leaves lie along the spine, `between` its work points; negative where the leaves overlap.
- * The same to the last bit whichever end is named first: a sum in another order can round to another hundredth.
+ * The base edge of one end's leaf: beyond the deepest point of both lines by the room that its words take, and on from there until
+ * its distance is round. Where both ends have a leaf it is end B's edge that takes up the rest; where one leaf serves both ends of
+ * a bend's pieces each takes half. Throws a RangeError where the end is not coped.
  */
-export function baseEdgesApart(between: Mm, one: Cope, other: Cope, units: 'mm' | 'in'): Mm {
-  const [near, far] = [baseSetbackOf(one, units), baseSetbackOf(other, units)].sort((a, b) => a - b);
-  return between - (near ?? 0) - (far ?? 0);
+export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
+  const { tube, ends, lengths } = solution;
+  const cope = ends[end];
+  const other = ends[end === 'A' ? 'B' : 'A'];
+  if (cope?.kind !== 'coped') throw new RangeError(`End ${end} of ${tube.name} is not coped.`);
+  const step = stepOf(solution);
+  const least = leastOf(cope);
+  const mark = cope.fitUp?.lengthSetback;
+  if (mark !== undefined) return from(mark, least, step, 'length-mark');
+  const bend = wholeBend(tube);
+  if (bend && bend.segments.pieces > 2) {
+    const half = endPieceLength(bend);
+    const distance = down(2 * (half - least), step);
+    return { setback: half - distance / 2, distance, to: 'same-base' };
+  }
+  if (!lengths || !other) return from(0, least, step, 'work-point');
+  const { between } = lengths;
+  if (other.kind === 'plain') {
+    const distance = down(between - least, step);
+    return { setback: between - distance, distance, to: 'square-end' };
+  }
+  const [a, b] = end === 'A' ? [least, leastOf(other)] : [leastOf(other), least];
+  const first = up(a, step);
+  const distance = down(between - first - b, step);
+  return { setback: end === 'A' ? first : between - first - distance, distance, to: 'other-base' };
+}
+
+function from(datum: Mm, least: Mm, step: Mm, to: BaseEdge['to']): BaseEdge {
+  const distance = up(least - datum, step);
+  return { setback: datum + distance, distance, to };
+}
+
+function stepOf({ tube }: TubeSolution): Mm {
+  return unitsOfTube(tube) === 'mm' ? 1 : MM_PER_INCH / 16;
+}
+
+/** Twins differ in the last bits only, and round alike. */
+const HAIR = 1e-6;
+
+function up(mm: Mm, step: Mm): Mm {
+  return Math.ceil(mm / step - HAIR) * step;
+}
+
+function down(mm: Mm, step: Mm): Mm {
+  return Math.floor(mm / step + HAIR) * step;
+}
+
+/** The least setback of a base edge: more on a narrow leaf, where words stand above one another. */
+function leastOf(cope: Cope): Mm {
+  const { girth } = cope.joint.section;
+  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, cope.heel === undefined ? 26 : 30];
+  return deepestOf(cope) + room;
 }
 
 const STATIONS = 72;

@@ -29,10 +29,8 @@ import { zoneBar, zonesOf, zoneWords } from './zones.ts';
 /** What a wrap says besides what its lines say. */
 export interface WrapWords {
   readonly names: Names;
-  /** How far the base edge is from the other end's, in words. */
-  readonly distance: Said;
-  /** The same, where there is little room. */
-  readonly shortDistance: Said;
+  /** How far the base edge is from what it is measured to, the longest first. */
+  readonly distances: readonly Said[];
   /** What it proves that the seam edges meet. */
   readonly seam: Said;
   readonly language: Language;
@@ -126,7 +124,7 @@ function letter(
   const others = placeAll(field, [
     { places: arrows(body, spine + flat.width / 8) },
     { places: identities(body, spine + flat.width / 8, words.names, size) },
-    { places: distances(body, spine - flat.width / 8, words) },
+    { places: distances(body, spine - flat.width / 8, words.distances) },
     ...[deepFirst, ...furtherOn(flat, cope)].map((each) => ({
       places: alongCut(body, 'waste', { fact: 'waste', lines: [leaf.waste], size: PLAIN }, each),
     })),
@@ -148,8 +146,7 @@ function letter(
   };
 }
 
-function distances(body: Body, near: Mm, { distance, shortDistance }: WrapWords): Iterable<Candidate> {
-  const texts = [body.words.leaf.fromBase(distance), shortDistance];
+function distances(body: Body, near: Mm, texts: readonly Said[]): Iterable<Candidate> {
   return inTurn(texts, (text) => placesForWords(body, near, 'base-distance', [text], SMALL));
 }
 

@@ -5,13 +5,15 @@ import { quantities } from './quantities.ts';
 
 type Units = 'mm' | 'in';
 
-/** A distance along the spine, and the same where there is little room. */
-type Distance = {
-  readonly distance: Said;
-  readonly shortDistance: Said;
+/** How far along the spine a base edge lies from what it is measured to, mm; below nought it lies back. */
+type FromBase = {
+  readonly distance: Mm;
+  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base';
+  /** The tube's other end. */
+  readonly other: 'A' | 'B';
 };
 
-const { both } = quantities;
+const { both, one } = quantities;
 
 /** The flat pattern of one end. */
 export const leaf = {
@@ -58,20 +60,12 @@ export const leaf = {
   base: (markedRotation: boolean): Said =>
     say`Base edge: square to the ${markedRotation ? say`tube` : say`spine`}`,
   baseProves: (base: Said): Said => say`${base}. Its ends meet when the leaf is wrapped true.`,
-  fromBase: (distance: Said): Said => say`From this base edge ${distance}.`,
-  toWorkPoint: (mm: Mm, units: Units): Distance => along(mm, units, say`the work point`),
-  toLengthMark: (mm: Mm, units: Units): Distance => {
-    const distance = say`${both(mm, units)} to the length mark`;
-    return { distance, shortDistance: distance };
+  /** Its one distance, longest first. */
+  fromBase: (edge: FromBase, units: Units): readonly [Said, Said] => {
+    const back = edge.distance < 0 ? say` back` : say``;
+    const short = say`${one(Math.abs(edge.distance), units)}${back} to ${measuredTo(edge)}`;
+    return [say`base edge: ${short}`, short];
   },
-  toSquareEnd: (mm: Mm, units: Units, end: 'A' | 'B'): Distance =>
-    along(mm, units, say`end ${end}, cut square`),
-  toBaseEdge: (mm: Mm, units: Units, end: 'A' | 'B'): Distance =>
-    along(mm, units, say`the base edge of end ${end}`),
-  backToBaseEdge: (mm: Mm, units: Units, end: 'A' | 'B'): Distance => ({
-    distance: say`${both(mm, units)} back along the spine to the base edge of end ${end}: the leaves overlap`,
-    shortDistance: say`${both(mm, units)} back to the base edge of end ${end}`,
-  }),
 
   /** Fit-up: longest first. */
   onLengthMark: [say`length mark: lay this line on it`, say`on the length mark`, say`length mark`],
@@ -79,9 +73,12 @@ export const leaf = {
   lengthMarkHere: [say`the length mark lies on this line`, say`mark on this line`],
 };
 
-function along(mm: Mm, units: Units, to: Said): Distance {
+function measuredTo({ to, other }: FromBase): Said {
   return {
-    distance: say`${both(mm, units)} along the spine to ${to}`,
-    shortDistance: say`${both(mm, units)} to ${to}`,
-  };
+    'work-point': say`the work point`,
+    'length-mark': say`the length mark`,
+    'square-end': say`end ${other}, cut square`,
+    'other-base': say`base edge ${other}`,
+    'same-base': say`the base edge of the piece's other end`,
+  }[to];
 }
