@@ -6,7 +6,7 @@ import type { End, EndName, Header, MitreHeader, Part, TubeSection } from './job
 import { headerFactsOf } from './kinds.ts';
 import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
-import { rootAt } from './root.ts';
+import { complainOfTightBend, rootAt } from './root.ts';
 import { tubeFactsOf } from './sections.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA } from './text/fields.ts';
@@ -48,6 +48,7 @@ function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
   const [first, ...others] = parts.filter((part) => part !== undefined);
   if (spots.length === 0) return complain(desk, spot, 'no-header', desk.words.job.ends.emptyList);
   if (!first || !preparation || 1 + others.length < spots.length) return undefined;
+  complainOfTightBend(desk, spot, [first, ...others], tube.root);
   return { kind: 'coped', parts: [first, ...others], preparation, ...(tube.root && { root: tube.root }) };
 }
 
@@ -57,6 +58,7 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
   const root = fields.has('root') ? rootAt(desk, fields.get('root')) : tube.root;
   const preparation = prepare(desk, readEdgeAsk(desk, fields), tube.edges, tube.wall);
   if (part === undefined || preparation === undefined) return undefined;
+  complainOfTightBend(desk, fields.get('root') ?? spot, [part], root);
   const fitUp = isMark(fields.get('clock')) && { clock: true, between: false };
   return {
     kind: 'coped',

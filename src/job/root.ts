@@ -1,4 +1,5 @@
 import type { Length } from '../measure/units.ts';
+import type { Part } from './job.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { lengthAt } from './text/values.ts';
 
@@ -10,4 +11,20 @@ export function rootAt(desk: Desk, spot: Spot | undefined): Length | undefined {
   const root = lengthAt(desk, spot, 'zero-or-more');
   if (spot === undefined || root === undefined || root.mm < TOO_WIDE) return root;
   return complain(desk, spot, 'too-large', desk.words.job.ends.rootTooWide(TOO_WIDE));
+}
+
+/** Complains of a bend so tight that on its inside no tube can stand so far off it all along. */
+export function complainOfTightBend(
+  desk: Desk,
+  spot: Spot,
+  parts: readonly Part[],
+  root: Length | undefined,
+): void {
+  for (const { onto } of parts) {
+    if (!root || onto.kind !== 'bend') continue;
+    const { od, radius } = onto;
+    const room = radius.mm - od.mm / 2;
+    if (root.mm >= room)
+      complain(desk, spot, 'root', desk.words.headers.bentTooTightForRoot(od, radius, room));
+  }
 }

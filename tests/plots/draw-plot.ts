@@ -63,6 +63,11 @@ export function packPlot(name: string, source: string, page: number): Plot {
   return { name, draw };
 }
 
+/** A drawing by itself. */
+export function drawingPlot(name: string, draw: () => Drawing): Plot {
+  return { name, draw: () => small(alone(draw()), 0) };
+}
+
 /** A measuring aid on the sheet that a job asks for. */
 export function aidPlot(
   name: string,
@@ -133,6 +138,12 @@ function leafSet({ wrap, card }: Leaf): LaidSheets {
   const width = 2 * EDGE + widthOf(wrap.box) + GAP + widthOf(card.box);
   const height = 2 * EDGE + Math.max(heightOf(wrap.box), heightOf(card.box));
   return { width, height, count: 1, sheets: [{ placements }] };
+}
+
+function alone(drawing: Drawing): LaidSheets {
+  const { box } = drawing;
+  const sheets = [{ placements: [placed(drawing, EDGE)] }];
+  return { width: widthOf(box) + 2 * EDGE, height: heightOf(box) + 2 * EDGE, count: 1, sheets };
 }
 
 function placed(drawing: Drawing, left: number): Placement {

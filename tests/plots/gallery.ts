@@ -5,6 +5,7 @@ import { rulerSheet } from '../../src/tiler/aids/ruler.ts';
 import type { Raster } from '../ink/raster.ts';
 import {
   aidPlot,
+  drawingPlot,
   footprintPlot,
   leafPicture,
   leafPlot,
@@ -12,6 +13,7 @@ import {
   packPlot,
   sheetPlot,
 } from './draw-plot.ts';
+import { rootGapDrawing } from './root-gap-plot.ts';
 
 const TUBE = '  name: bunk stay\n  od: 31.75\n  wall: 2.4\n';
 const one = (end: string, tube = TUBE): string =>
@@ -73,6 +75,7 @@ export const PLOTS: readonly Plot[] = [
     `copeleaf: 1\npaper: A4\ntube:\n${TUBE}  between: mark\n  ends: { A: { ${ROUND} }, B: { ${ROUND}, offset: 2, clock: mark } }\n`,
     'B',
   ),
+  drawingPlot('root', rootGapDrawing),
   footprintPlot('footprint', one(`{ ${ROUND}, offset: 3 }`)),
   sheetPlot('sheet-a4', sample('rung'), 0),
   sheetPlot('sheet-letter', sample('brace'), 0),

@@ -1,5 +1,5 @@
 import type { Said } from '../../measure/said.ts';
-import type { Angle, Length } from '../../measure/units.ts';
+import type { Angle, Length, Mm } from '../../measure/units.ts';
 import { type Objection, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
@@ -58,6 +58,11 @@ export const headers = {
   bentTooTight: (od: Length, radius: Length): Objection => ({
     why: say`a tube of ${own(od)} can't be bent round a centre line of ${own(radius)}`,
     instead: say`a radius over half the diameter`,
+  }),
+  /** On the inside of the bend there is so much from its wall to the bend's centre. */
+  bentTooTightForRoot: (od: Length, radius: Length, room: Mm): Objection => ({
+    why: say`a bend of ${own(od)} round a centre line of ${own(radius)} leaves ${quantities.mm(room)} inside it, no more than the root gap`,
+    instead: say`a root gap under ${quantities.mm(room)}`,
   }),
 };
 
