@@ -4,7 +4,8 @@ import { namesPipe, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
 import { complain, type Desk, IN_A_FILE, type Spot } from './text/desk.ts';
 import { isMapAt } from './text/fields.ts';
-import { lengthAt } from './text/values.ts';
+import { unusual } from './text/usual.ts';
+import { askUnit, lengthAt } from './text/values.ts';
 import { comparedLengths } from './ways/agreement.ts';
 import { agreed } from './ways/several.ts';
 import { givenAt, measuredAt, type Way } from './ways/ways.ts';
@@ -16,7 +17,7 @@ import { givenAt, measuredAt, type Way } from './ways/ways.ts';
 export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
   if (spot === undefined) return undefined;
   const read = (way: Spot): Length | undefined =>
-    isMapAt(way) ? measuredAt(desk, way, 'girth', [GIRTH]) : plainDiameterAt(desk, way, of);
+    isMapAt(way) ? measuredAt(desk, way, 'girth', [girthOf(of)]) : plainDiameterAt(desk, way, of);
   return agreed(
     desk,
     spot,
@@ -26,25 +27,28 @@ export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'hea
 }
 
 /** From the way round it by a tape, which is taken to be without thickness unless that is told. */
-const GIRTH: Way<Length> = {
-  key: 'girth',
-  options: ['tape'],
-  read(desk, at, fields) {
-    const girth = lengthAt(desk, at('girth'), 'positive');
-    const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
-    if (!girth || !tape) return undefined;
-    const mm = diameterOfGirth(girth.mm, tape.mm);
-    const words = desk.words.job.ways;
-    if (mm > 0) return { mm, wrote: words.girth(girth, tape), unit: girth.unit, byName: true };
-    return complain(desk, at('tape'), 'girth', words.tapeOverGirth(tape, girth));
-  },
-};
+function girthOf(of: 'tube' | 'header'): Way<Length> {
+  return {
+    key: 'girth',
+    options: ['tape'],
+    read(desk, at, fields) {
+      const girth = lengthAt(desk, at('girth'), 'positive');
+      const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
+      if (!girth || !tape) return undefined;
+      const mm = diameterOfGirth(girth.mm, tape.mm);
+      const words = desk.words.job.ways;
+      if (mm <= 0) return complain(desk, at('tape'), 'girth', words.tapeOverGirth(tape, girth));
+      if (unusual({ ...girth, mm }, of)) return askUnit(desk, at('girth'), girth, of);
+      return { mm, wrote: words.girth(girth, tape), unit: girth.unit, byName: true };
+    },
+  };
+}
 
 const NO_TAPE: Length = { mm: 0, wrote: '0', unit: 'mm' };
 
 function plainDiameterAt(desk: Desk, spot: Spot, of: 'tube' | 'header'): Length | undefined {
   const text = isScalar(spot.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
-  if (spot.misread || !namesPipe(text)) return lengthAt(desk, spot, 'positive');
+  if (spot.misread || !namesPipe(text)) return lengthAt(desk, spot, 'positive', of);
   const pipe = readPipe(text, desk.bareUnit);
   const od = pipe.ok ? pipe.value.od.mm : undefined;
   // No flag names a header by its pipe.

@@ -10,22 +10,22 @@ export interface Rectangle {
   readonly corner: Length;
 }
 
-/** The two sides and the corner of a rectangular tube; without a corner it is the usual one of this wall, which may stand beside them. */
+/** The two sides and the corner of a rectangular tube; without a corner it is the usual one of this wall, which of a header stands beside them. */
 export function readRectangle(
   desk: Desk,
   spot: Spot,
   fields: Fields,
   wall: Length | undefined,
-  wallHere = false,
+  of: 'tube' | 'header',
 ): Rectangle | undefined {
   const side = (key: string): Length | undefined =>
-    needed(desk, spot, fields, key, (at) => lengthAt(desk, at, 'positive'), '40mm');
+    needed(desk, spot, fields, key, (at) => lengthAt(desk, at, 'positive', of), '40mm');
   const [wide, deep] = [side('wide'), side('deep')];
   const corner = fields.has('corner')
     ? lengthAt(desk, fields.get('corner'), 'zero-or-more')
     : wall && usualCorner(wall, desk.words);
   if (!corner && !fields.has('corner') && !fields.has('wall')) {
-    missing(desk, spot, wallHere ? 'wall' : 'corner', desk.words.tubes.noCorner);
+    missing(desk, spot, of === 'header' ? 'wall' : 'corner', desk.words.tubes.noCorner);
   }
   if (!wide || !deep || !corner) return undefined;
   const most = Math.min(wide.mm, deep.mm) / 2;

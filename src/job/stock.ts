@@ -4,7 +4,7 @@ import type { Length } from '../measure/units.ts';
 import type { Stock, StockLength } from './job.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { type Fields, itemsOf, textOf } from './text/fields.ts';
-import { lengthAt } from './text/values.ts';
+import { lengthAt, usualSize } from './text/values.ts';
 
 /** What a chop saw's or a grinder's disc takes: common practice. */
 const KERF: Length = { mm: 3, wrote: '3 mm', unit: 'mm' };
@@ -38,9 +38,11 @@ function stockLengthAt(desk: Desk, spot: Spot): StockLength | undefined {
     return complain(desk, spot, 'length', words.misread(desk.words.faults.said(reading.fault).why));
   }
   if (reading.value.mm <= 0) return complain(desk, spot, 'not-positive', words.notPositive);
-  if (many === undefined) return { length: reading.value, count: 1 };
-  const count = /^\d{1,6}$/.test(many.trim()) ? Number(many) : 0;
-  if (count >= 1 && count <= MOST_OF_ONE) return { length: reading.value, count };
-  const isLength = readLength(many, desk.bareUnit).ok && /[\p{L}"']/u.test(many);
+  const count = many === undefined ? 1 : /^\d{1,6}$/.test(many.trim()) ? Number(many) : 0;
+  if (count >= 1 && count <= MOST_OF_ONE) {
+    const length = usualSize(desk, spot, reading.value, 'stock');
+    return length && { length, count };
+  }
+  const isLength = readLength(many ?? '', desk.bareUnit).ok && /[\p{L}"']/u.test(many ?? '');
   return complain(desk, spot, 'stock', isLength ? words.lengthFirst : words.noCount(MOST_OF_ONE));
 }

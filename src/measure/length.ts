@@ -40,7 +40,8 @@ export function readLength(text: string, bareUnit: 'mm' | 'in'): Reading<Length>
   if (!sum.ok) return sum;
   const size = toNumber(sum.value.total);
   if (size > LONGEST_MM) return refused(read, { kind: 'over-a-kilometre' });
-  return taken({ mm: negative && size !== 0 ? -size : size, wrote: read, unit: sum.value.unit });
+  const bare = terms[0].unit === '' ? ({ bare: true } as const) : {};
+  return taken({ mm: negative && size !== 0 ? -size : size, wrote: read, unit: sum.value.unit, ...bare });
 }
 
 function addTerms(

@@ -17,6 +17,8 @@ export interface Length {
   readonly mm: Mm;
   readonly wrote: string;
   readonly unit: LengthUnit;
+  /** No unit was written: it is the file's. */
+  readonly bare?: true;
   /** The words are not the length itself: they name a size, `16 BWG`, or what was measured, `girth 120mm`. */
   readonly byName?: true;
   /** Where it was measured in another way, or in several: what was read and what it came to, for the person. */

@@ -63,7 +63,7 @@ describe('a size that does not stand is told once', () => {
     ['two walls', rail('pipe: NPS 1-1/2 sch 40\n  wall: 3'), 'wall-twice', /`pipe: NPS 1-1\/2`, or no wall/],
     ['two walls, European', rail('pipe: EN 48.3 x 2.6\n  wall: 3'), 'wall-twice', /EN 48.3/],
     ['an unknown size', rail('pipe: NPS 1-3/4'), 'pipe', /NPS 1-1\/2 or NPS 2/],
-    ['a wall that fills the pipe', rail('pipe: EN 48.3 x 25'), 'wall', /under 24.15 mm/],
+    ['a wall that fills the pipe', rail('pipe: EN 48.3 x 25'), 'wall', /24.15 mm at most/],
     ['a gauge of no kind', rail('od: 38.1\n  wall: 16 ga'), 'gauge', /16 BWG/],
     ['a size under od', rail('od: NPS 1-1/2 sch 40'), 'length', /48.3mm, or `pipe: NPS 1-1\/2 sch 40`/],
     ['a pipe that is a list', rail('pipe: [NPS 2]'), 'shape', /NPS/],

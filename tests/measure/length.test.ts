@@ -52,7 +52,10 @@ const READ: readonly [text: string, mm: number, unit: LengthUnit][] = [
 
 describe('a length is read as people write it', () => {
   test.each(READ)('%s is %d mm', (text, mm, unit) => {
-    expect(readLength(text, 'mm')).toStrictEqual({ ok: true, value: { mm, wrote: text, unit } });
+    expect(readLength(text, 'mm')).toStrictEqual({
+      ok: true,
+      value: { mm, wrote: text, unit, ...(/[\p{L}"'″′]/u.test(text) ? {} : { bare: true }) },
+    });
   });
 
   test('a bare number takes the unit it is told', () => {

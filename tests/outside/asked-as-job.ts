@@ -10,8 +10,8 @@ import { between, type Random } from './random-joints.ts';
 /** A job file that asks for this end. */
 export function jobFileOf({ tube, wall, end, parts }: AskedEnd): string {
   const ends = parts.length === 1 ? partInWords(parts[0], false) : listInWords(parts);
-  const size = 'od' in tube ? `od: ${tube.od}` : `section: ${map(tube)}`;
-  return `copeleaf: 1\nunits: mm\ntube:\n  ${size}\n  wall: ${wall}\n  ends:\n    ${end}: ${ends}\n`;
+  const size = 'od' in tube ? `od: ${tube.od}mm` : `section: ${map(tube)}`;
+  return `copeleaf: 1\nunits: mm\ntube:\n  ${size}\n  wall: ${wall}mm\n  ends:\n    ${end}: ${ends}\n`;
 }
 
 function listInWords(parts: readonly AskedPart[]): string {
@@ -50,7 +50,7 @@ function ontoInWords(onto: Onto): string {
 
 function map(values: Readonly<Record<string, string | number>>): string {
   return `{ ${Object.entries(values)
-    .map(([key, value]) => `${key}: ${value}`)
+    .map(([key, value]) => `${key}: ${value}${typeof value === 'number' && key !== 'pieces' ? 'mm' : ''}`)
     .join(', ')} }`;
 }
 

@@ -68,6 +68,19 @@ describe('the unit of numbers without one', () => {
     },
     INCHES,
   );
+
+  atThePage(
+    'that makes a size nobody has is asked about at its field, and nothing is printed meanwhile',
+    async ({ page }) => {
+      await fillInMm(page);
+      const size = page.getByRole('textbox', { name: 'outside diameter, the tube' });
+      expect(await size.getAttribute('aria-invalid')).toBe('true');
+      const told = page.locator(`#${await size.getAttribute('aria-describedby')}`);
+      expect(await told.textContent()).toContain('38.1mm or 38.1in (967.74 mm)');
+      expect(await page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
+    },
+    INCHES,
+  );
 });
 
 describe('what a first visitor meets', () => {

@@ -11,13 +11,13 @@ import type { Fields } from '../text/fields.ts';
 import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
 export function readBox(desk: Desk, spot: Spot, fields: Fields): BoxHeader | undefined {
-  const size = readRectangle(desk, spot, fields, wallOf(desk, fields), true);
+  const size = readRectangle(desk, spot, fields, wallOf(desk, fields), 'header');
   const roll = fields.has('roll') ? angleAt(desk, fields.get('roll')) : NO_ANGLE;
   return size && roll && { kind: 'box', ...size, roll };
 }
 
 function wallOf(desk: Desk, fields: Fields): Length | undefined {
-  return lengthAt(desk, fields.get('wall'), 'positive');
+  return lengthAt(desk, fields.get('wall'), 'positive', 'wall');
 }
 
 export function boxFacts(header: BoxHeader): HeaderFacts {

@@ -10,7 +10,7 @@ import { wallAt, withinTube } from '../wall.ts';
 export function readRectangularTube(desk: Desk, spot: Spot, wallSpot: Spot | undefined): TubeSize {
   const wall = wallSpot && wallAt(desk, wallSpot);
   const fields = fieldsOf(desk, spot, 'section');
-  const size = fields && readRectangle(desk, spot, fields, wall);
+  const size = fields && readRectangle(desk, spot, fields, wall, 'tube');
   if (!size) return { section: undefined, wall: 'unclear' };
   const section: RectangularSection = { kind: 'rectangular', ...size };
   if (!wallSpot) return { section, wall: 'none' };

@@ -5,6 +5,7 @@ import { type Angle, degrees, type Length, type Mm } from '../../measure/units.t
 import type { Objection } from '../../words/said.ts';
 import { complain, complainOf, type Desk, type Spot } from './desk.ts';
 import { textOf } from './fields.ts';
+import { inOtherUnit, type SizeOf, unusual } from './usual.ts';
 
 // Each reader takes the spot of a key, undefined where the key is not there, and gives back the value; undefined
 // stands for a key that is not there and for a value that has been complained about.
@@ -12,7 +13,8 @@ import { textOf } from './fields.ts';
 /** What a length must be to make sense where it stands. */
 export type Sign = 'positive' | 'zero-or-more' | 'any';
 
-export function lengthAt(desk: Desk, spot: Spot | undefined, sign: Sign): Length | undefined {
+/** `of` says what it is the size of: a bare number that makes a size which nobody has is asked about. */
+export function lengthAt(desk: Desk, spot: Spot | undefined, sign: Sign, of?: SizeOf): Length | undefined {
   const text = spot && textOf(desk, spot, desk.words.job.values.length);
   if (spot === undefined || text === undefined) return undefined;
   const reading = readLength(text, desk.bareUnit);
@@ -21,7 +23,17 @@ export function lengthAt(desk: Desk, spot: Spot | undefined, sign: Sign): Length
   const { notPositive, negative } = desk.words.job.values;
   if (sign === 'positive' && mm <= 0) return complain(desk, spot, 'not-positive', notPositive);
   if (sign === 'zero-or-more' && mm < 0) return complain(desk, spot, 'negative', negative);
-  return reading.value;
+  return of ? usualSize(desk, spot, reading.value, of) : reading.value;
+}
+
+/** Asks about a bare number that makes a size which nobody has; gives back any other length. */
+export function usualSize(desk: Desk, spot: Spot, length: Length, of: SizeOf): Length | undefined {
+  return unusual(length, of) ? askUnit(desk, spot, length, of) : length;
+}
+
+export function askUnit(desk: Desk, spot: Spot, length: Length, of: SizeOf): undefined {
+  const objection = desk.words.job.values.whichUnit(length, inOtherUnit(length), of);
+  return complain(desk, spot, 'which-unit', objection);
 }
 
 /** A length that may not be longer than some bound. */

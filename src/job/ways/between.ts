@@ -23,7 +23,7 @@ export function betweenAt(
   const read = (way: Spot): BetweenReading | undefined => {
     if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
     if (isMapAt(way)) return measuredAt(desk, way, 'between', ways);
-    const length = lengthAt(desk, way, 'positive');
+    const length = lengthAt(desk, way, 'positive', 'between');
     return length && { way: 'work-points', length };
   };
   const readings = givenAt(desk, spot, desk.words.job.ways.between, read);
@@ -46,7 +46,7 @@ function waysOf(section: TubeSection | undefined): readonly Way<BetweenReading>[
       key: 'straightedge',
       companions: ['at'],
       read(desk, at) {
-        const length = lengthAt(desk, at('straightedge'), 'positive');
+        const length = lengthAt(desk, at('straightedge'), 'positive', 'between');
         const station = stationAt(desk, at('at'), section);
         return length && station && { way: 'straightedge', length, at: station };
       },
@@ -60,7 +60,7 @@ function plainWay(key: 'faces' | 'overall' | 'seated'): Way<BetweenReading> {
   return {
     key,
     read(desk, at) {
-      const length = lengthAt(desk, at(key), 'positive');
+      const length = lengthAt(desk, at(key), 'positive', 'between');
       return length && { way: key, length };
     },
   };

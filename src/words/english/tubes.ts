@@ -2,6 +2,7 @@ import type { Said } from '../../measure/said.ts';
 import type { Length, Mm } from '../../measure/units.ts';
 import { millimetres } from '../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../said.ts';
+import { values } from './job/values.ts';
 import { quantities } from './quantities.ts';
 
 const { mm, own, written } = quantities;
@@ -51,6 +52,12 @@ export const tubes = {
   wallFills: (across: Length): Objection => ({
     why: say`the wall fills the tube: half of ${own(across)} is ${mm(across.mm / 2)}`,
     instead: say`a wall of ${mm(across.mm / 2)} at most, which is a solid bar`,
+  }),
+
+  /** A number without a unit, in the file's unit and in the other. */
+  thickWall: (here: Length, other: Length, across: Length): Objection => ({
+    why: say`that is ${Math.round((100 * here.mm) / across.mm)} % of the tube, ${own(across)}: hardly a tube has such a wall`,
+    instead: values.eitherReading(here, other),
   }),
 
   needs: (setting: Said): Objection => ({ why: say`it is needed here`, instead: setting }),

@@ -1,6 +1,7 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Mm } from '../../../measure/units.ts';
+import type { Length, Mm } from '../../../measure/units.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
 
 const TRUE_OR_FALSE = say`true or false`;
 const ONE_OR_MORE = say`a whole number, 1 or more`;
@@ -24,6 +25,16 @@ export const values = {
     why: say`it is more than ${most} mm`,
     instead: say`a length up to ${most} mm`,
   }),
+  /** A number without a unit, in the file's unit and in the other. */
+  whichUnit: (
+    here: Length,
+    other: Length,
+    of: 'tube' | 'header' | 'wall' | 'between' | 'stock',
+  ): Objection => ({
+    why: say`without a unit that is ${inBoth(here)}, and ${NOBODY_HAS[of]}`,
+    instead: eitherReading(here, other),
+  }),
+  eitherReading,
   noJointAngle: {
     why: say`at 0 or 180 degrees the tube runs along the header, and beyond there is no joint`,
     instead: say`an angle over 0 and under 180 degrees, such as 60deg`,
@@ -47,4 +58,29 @@ export const values = {
 
 function oneOf(choices: readonly string[]): Said {
   return joined(choices.map(asWritten), ' or ');
+}
+
+const NOBODY_HAS = {
+  tube: say`hardly a tube is that size`,
+  header: say`hardly a header is that size`,
+  wall: say`hardly a tube has such a wall`,
+  between: say`hardly a tube is that long`,
+  stock: say`hardly a stock length is that long`,
+};
+
+function eitherReading(here: Length, other: Length): Said {
+  return say`${withUnit(other)} or ${withUnit(here)}: write the unit, whichever you mean`;
+}
+
+/** As it is to be written, and what it is then in mm: `38.1in (967.74 mm)`. */
+function withUnit(length: Length): Said {
+  const { wrote, unit, mm } = length;
+  const size = unit === 'mm' ? say`` : say` (${quantities.mm(mm)})`;
+  return say`${asWritten(wrote)}${asWritten(unit)}${size}`;
+}
+
+function inBoth(length: Length): Said {
+  return length.unit === 'mm'
+    ? quantities.mm(length.mm)
+    : say`${quantities.own(length)} (${quantities.mm(length.mm)})`;
 }
