@@ -76,7 +76,7 @@ export const FACTS = {
   stock: ['list'],
   // At the foot of each sheet, and at the head of a tile.
   sheet: ['sheet'],
-  tile: ['sheet'],
+  tile: ['sheet', 'card'],
   aid: ['sheet'],
 } as const satisfies Record<string, readonly [Place, ...Place[]]>;
 

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FACTS, type FactName, REPEATED } from '../../src/draw/facts.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { Job, Tube } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
@@ -42,6 +42,23 @@ function faultsOf(stated: readonly Stated[]): string[] {
     .filter(({ fact, place }) => !placesOf(fact).includes(place))
     .map(({ fact, place, text }) => `${fact} on a ${place}: "${text}"`);
   return [...twice, ...astray];
+}
+
+/** Ends whose angle no ticket has, in its picture or beside it. */
+function withoutAngle(tubes: readonly Tube[], stated: readonly Stated[]): string[] {
+  const told = (tube: string, end: string): boolean =>
+    stated.some(
+      ({ fact, place, of }) =>
+        (fact === 'angle' || fact === 'mitre') &&
+        place === 'ticket' &&
+        of.tube === tube &&
+        (fact === 'mitre' || of.end === end),
+    );
+  return tubes.flatMap(({ name, ends }) =>
+    (['A', 'B'] as const).flatMap((end) =>
+      ends[end]?.kind === 'coped' && !told(name, end) ? [`${name} ${end}`] : [],
+    ),
+  );
 }
 
 /** Still said more than once: taken off this list as each comes to its one place. */
@@ -95,7 +112,9 @@ describe('A fact stands once in a file', () => {
       const { tubes, paper, name } = anyJob(roll);
       const named = tubes.map((tube, i) => ({ ...tube, name: `${tube.name} ${i + 1}` }));
       const job = { ...plain, title: name, tubes: named, sheet: { ...plain.sheet, paper } };
-      expect(faultsOf(statedOf(job, n % 4 === 0)), `job ${n}`).toEqual([]);
+      const stated = statedOf(job, n % 4 === 0);
+      expect(faultsOf(stated), `job ${n}`).toEqual([]);
+      expect(withoutAngle(named, stated), `job ${n}`).toEqual([]);
     }
   });
 });

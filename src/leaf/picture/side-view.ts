@@ -108,7 +108,6 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
       ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep, words)]),
       awayWord(end, k, body, words),
       ...turnWord(part, k, body, words),
-      ...fitUpWords(cope, acute ? right : left, k, body, words),
     ],
   };
 }
@@ -178,16 +177,6 @@ function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm, { pictur
   const { segments, turn } = onto;
   const further = segments && (segments.pieces > 2 ? picture.nextPiece : picture.otherPiece);
   return [{ text: further ?? picture.turns(turn), at: point(body * way.x, body * way.y), way }];
-}
-
-/** Where the marks of a fit-up are made: along the heel's side, and where that meets the header. */
-function fitUpWords({ fitUp }: Cope, heel: Point, k: BodyWay, body: Mm, { picture }: Language): Word[] {
-  if (!fitUp) return [];
-  const out = point(Math.sign(heel.x), 0);
-  return [
-    ...(fitUp.clock ? [{ text: picture.mark(1), at: point(heel.x, 0.75 * k * body), way: out }] : []),
-    ...(fitUp.lengthSetback === undefined ? [] : [{ text: picture.mark(2), at: heel, way: out }]),
-  ];
 }
 
 /** A part of a circle round the work point, from the tube's body to the header's axis. */

@@ -5,6 +5,7 @@ import { widthOf } from '../../draw/letters.ts';
 import { filled, framed } from '../../draw/strokes.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
+import { marksPicture } from '../../leaf/picture/marks-picture.ts';
 import { isHanded, viewsOf } from '../../leaf/picture/side-view.ts';
 import { wholeBendPicture } from '../../leaf/picture/whole-bend.ts';
 import type { Said } from '../../measure/said.ts';
@@ -81,7 +82,11 @@ function layPanel({ title, pictures, saw, facts }: Panel, high: Mm, at: Point, w
   );
   const foot = Math.min(head.foot, ...drawn.map((each) => each.foot));
   const far = layInRow(saw, WORTH, { x: at.x, y: foot }, width);
-  const near = layFacts(facts, TEXT, { x: at.x, y: far.foot }, width);
+  const pictured = drawn.flatMap(({ marks }) =>
+    marks.map((mark) => (mark.kind === 'words' ? mark.fact : undefined)),
+  );
+  const left = facts.filter(({ fact }) => !pictured.includes(fact));
+  const near = layFacts(left, TEXT, { x: at.x, y: far.foot }, width);
   return { marks: [head, ...drawn, far, near].flatMap(({ marks }) => marks), foot: near.foot };
 }
 
@@ -97,13 +102,14 @@ function layPicture({ draw, caption }: View, high: Mm, { x, y }: Point, width: M
 /** The joint from its side, and along its header where that shows what the first can't; of a pair that stands with its hand. */
 function endPanel({ words: language, hands }: Ticket, { name, cope, facts }: TicketEnd): Panel {
   const [side, ...others] = viewsOf(cope, name, language);
+  const marks = marksPicture(cope, name, language);
   const paired = hands.length > 1;
   const second =
     !paired && cope.end.parts.some((part, _, { length }) => length > 1 || isHanded(part)) ? others : [];
   return {
     of: { end: name },
     title: (at, width) => layText(language.ticket.end(name), 'end', WORTH, at, width),
-    pictures: [{ draw: side.draw }, ...second],
+    pictures: [{ draw: side.draw }, ...second, ...(marks ? [{ draw: marks }] : [])],
     saw: [],
     facts,
   };

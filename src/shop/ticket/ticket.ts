@@ -199,15 +199,14 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   ];
 }
 
-/** The angle of a single header stands in its picture, that of a mitre with the numbers for the saw, a bend's pieces with its lengths. */
+/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths. */
 function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
   const end = solution.tube.ends[name];
   const { labels } = words.ticket;
   if (end?.kind !== 'coped') return [];
   const { root, preparation, parts } = end;
   const single = parts.length === 1;
-  const shown = (fact: FactName): boolean =>
-    single && (fact === 'angle' || fact === 'mitre' || fact === 'pieces');
+  const shown = (fact: FactName): boolean => single && (fact === 'mitre' || fact === 'pieces');
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
     { fact: 'edge', label: labels.edge, text: words.check.edge(preparation) },
