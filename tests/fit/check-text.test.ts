@@ -1,0 +1,96 @@
+import { describe, expect, test } from 'vitest';
+import { checkReport } from '../../src/fit/check-report.ts';
+import { reportJob } from '../../src/fit/report.ts';
+import { wrapped } from '../../src/fit/wrapped.ts';
+import { ENGLISH } from '../../src/words/english.ts';
+import { asWritten } from '../../src/words/said.ts';
+import { readSample } from '../job/sample.ts';
+
+/** What `check` prints of a tube, by its headings, a line each; of its opposite hand the lines alone. */
+function checked(tube: string, pair = false): { drawn: Record<string, string[]>; opposite: string } {
+  const [drawn, opposite] = reportJob(readSample(`copeleaf: 1\npair: ${pair}\ntube: ${tube}\n`));
+  if (!drawn) throw new Error('no report');
+  const parts = checkReport(drawn, ENGLISH).split('\n\n').slice(1);
+  return {
+    drawn: Object.fromEntries(
+      parts.map((part) => {
+        const [heading = '', ...lines] = part.split('\n');
+        return [heading, lines];
+      }),
+    ),
+    opposite: opposite ? checkReport(opposite, ENGLISH) : '',
+  };
+}
+
+describe('two ends', () => {
+  // At 90 degrees the short point is the header's radius, 25; what is left square to the outside line lies at the sides
+  // where its inside lands: sqrt(25^2 - 18^2) = 17.35; its outer edge stays sqrt(20^2 + 17.35^2) - 25 = 1.48 off.
+  const LIKE = '{ onto: { od: 50 }, angle: 90 }';
+
+  test('that come out alike are told once, with the gap that stays', () => {
+    const { drawn } = checked(
+      `{ od: 40, wall: 2, edge: square, between: 500, ends: { A: ${LIKE}, B: ${LIKE} } }`,
+    );
+    const follows = drawn['What follows'] ?? [];
+    expect(follows.filter((line) => line.includes('short point'))).toEqual([
+      expect.stringMatching(/^ {2}both {3}short point 25 mm .* at 0°; long point 17\.3 mm .* at 90°$/),
+    ]);
+    expect(follows.filter((line) => line.includes('gap of'))).toEqual([
+      expect.stringContaining('a gap of 1.5 mm'),
+    ]);
+    expect(follows.join()).not.toContain('no gap');
+  });
+
+  test('that do not are told one by one', () => {
+    const other = '{ onto: { od: 60 }, angle: 90 }';
+    const { drawn } = checked(`{ od: 40, wall: 2, between: 500, ends: { A: ${LIKE}, B: ${other} } }`);
+    const follows = drawn['What follows'] ?? [];
+    expect(follows.filter((line) => line.includes('short point'))).toEqual([
+      expect.stringMatching(/^ {2}end A {2}short point 25 mm/),
+      expect.stringMatching(/^ {2}end B {2}short point 30 mm/),
+    ]);
+    expect(follows.filter((line) => line.includes('no gap stays'))).toHaveLength(2);
+  });
+});
+
+test('what follows begins with the blank, and names each of the four slips once', () => {
+  const end = '{ onto: { od: 50 }, angle: 90, offset: 3 }';
+  const { drawn } = checked(`{ od: 40, wall: 2, between: 500, ends: { A: ${end}, B: plain } }`);
+  const [first = '', ...follows] = drawn['What follows'] ?? [];
+  expect(first).toMatch(/^ {2}Cut the blank /);
+  const slips = follows.map((line) => line.trim()).join(' ');
+  for (const slip of ['1 mm in offset', '1° in angle', '1° in rotation', '1 % in print scale'])
+    expect(slips.split(slip)).toHaveLength(2);
+});
+
+describe('what was understood', () => {
+  const ends = '{ A: { onto: { od: 50 }, angle: 90, offset: 3mm }, B: { onto: { od: 60 }, angle: 90 } }';
+
+  test('has the length as it was written, and an offset where there is one, on its other side in the opposite hand', () => {
+    const { drawn, opposite } = checked(`{ od: 40, wall: 2, between: 1-1/2ft, ends: ${ends} }`, true);
+    const understood = drawn.Understood ?? [];
+    // 18 in of 25.4 mm.
+    expect(understood.join('\n')).toContain('1-1/2ft (457.2 mm) from work point to work point');
+    expect(understood.filter((line) => line.includes('offset'))).toEqual([
+      expect.stringMatching(/^ {2}end A .*, offset 3mm/),
+    ]);
+    expect(opposite.split('\n').filter((line) => line.includes('offset'))).toEqual([
+      expect.stringMatching(/^ {2}end A {2}offset -3mm/),
+    ]);
+  });
+
+  test('tells of readings only where something was measured: pi goes into 188.5 mm 60.0 times', () => {
+    expect(checked(`{ od: 40, between: 500, ends: ${ends} }`).drawn.Understood?.join()).not.toContain(
+      '  read ',
+    );
+    const girth = '{ A: plain, B: { onto: { od: { girth: 188.5mm } }, angle: 90 } }';
+    const { drawn } = checked(`{ od: 40, between: 500, ends: ${girth} }`);
+    expect(drawn.Understood).toContain('  read   end B onto: girth 188.5mm, that is 60 mm');
+  });
+});
+
+test('a line is filled as far as it goes, and broken before a word that is too long for it', () => {
+  const text = asWritten('one two three');
+  expect(wrapped(text, 7)).toEqual(['one two', 'three']);
+  expect(wrapped(text, 6)).toEqual(['one', 'two', 'three']);
+});
