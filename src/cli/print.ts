@@ -5,6 +5,7 @@ import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper/paper.ts';
 import type { Printer } from '../job/paper/printer.ts';
+import type { LeafContext } from '../leaf/draw-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import { solveJob, type TubeSolution } from '../saddle/solve.ts';
@@ -40,12 +41,13 @@ export async function print(path: string | undefined, options: PrintOptions, she
   refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
   const solutions = solveJob(job);
-  const leaves = drawLeaves(job, solutions, footprints, shell);
+  const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
+  const context = { ...contextOf(job), ticketed: packed };
+  const leaves = drawLeaves(solutions, context, footprints, shell);
   if (leaves.length === 0) {
     const { noLeaf } = words.commandFaults;
     throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }
-  const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
   const pack = packed ? shopPack(job, solutions, footprints) : undefined;
   const { bytes, sheets } = await {
     pdf: () => pdfOf(leaves, job, name, printer, pack),
@@ -95,13 +97,12 @@ async function svgOf(leaves: readonly Leaf[]): Promise<Inked> {
 }
 
 function drawLeaves(
-  job: Job,
   solutions: readonly TubeSolution[],
+  context: LeafContext,
   footprints: boolean,
   shell: Shell,
 ): readonly Leaf[] {
   const progress = progressOn(shell, solutions.length);
-  const context = contextOf(job);
   const leaves = solutions.flatMap((solution) => {
     const drawn = leavesOf(solution, context, footprints);
     progress.step();

@@ -30,7 +30,7 @@ export function inkDxf(leaves: readonly Leaf[]): string {
   const entities = rows.flatMap(({ wrap, card }) => [
     ...drawn(wrap),
     ...patternOf(wrap.drawing).flatMap((path) => polyline(PATTERN, path, wrap.at)),
-    ...drawn(card),
+    ...(card ? drawn(card) : []),
   ]);
   const groups = [
     ...header(Math.max(width, BAR), height),

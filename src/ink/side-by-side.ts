@@ -17,7 +17,7 @@ export interface SideBySide {
 export interface Row {
   readonly leaf: Leaf;
   readonly wrap: Placement;
-  readonly card: Placement;
+  readonly card?: Placement;
 }
 
 /** Leaves below one another, the first on top, none cut or turned. No leaves make a sheet of no size. */
@@ -28,8 +28,8 @@ export function sideBySide(leaves: readonly Leaf[]): SideBySide {
   const rows = leaves.map((leaf) => {
     const { wrap, card } = leaf;
     const cardLeft = wrap.box.right - wrap.box.left + GAP;
-    const row = { leaf, wrap: placed(wrap, 0, top), card: placed(card, cardLeft, top) };
-    width = Math.max(width, cardLeft + card.box.right - card.box.left);
+    const row = { leaf, wrap: placed(wrap, 0, top), ...(card && { card: placed(card, cardLeft, top) }) };
+    width = Math.max(width, cardLeft + (card ? card.box.right - card.box.left : -GAP));
     top -= heightOf(leaf) + GAP;
     return row;
   });
@@ -41,7 +41,7 @@ function placed(drawing: Leaf['wrap'], left: Mm, top: Mm): Placement {
 }
 
 function heightOf({ wrap, card }: Leaf): Mm {
-  return Math.max(tall(wrap.box), tall(card.box));
+  return Math.max(tall(wrap.box), card ? tall(card.box) : 0);
 }
 
 function tall({ bottom, top }: Box): Mm {

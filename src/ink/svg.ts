@@ -39,7 +39,8 @@ function addLeaf(group: G, id: string, { leaf, wrap, card }: Row, sheet: SideByS
   group.attr({ id });
   group.element('title').words(leaf.title);
   const layers: Layers = { group, id, made: new Map() };
-  for (const placement of [wrap, card]) addMarks(layers, placement.drawing.marks, toPage(placement, sheet));
+  for (const placement of card ? [wrap, card] : [wrap])
+    addMarks(layers, placement.drawing.marks, toPage(placement, sheet));
 }
 
 /** A drawing's y runs up, the file's runs down: it is turned over here. */

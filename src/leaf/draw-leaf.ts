@@ -7,7 +7,7 @@ import type { Language } from '../words/language.ts';
 import { drawCard } from './card/card.ts';
 import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
-import type { Leaf } from './leaf.ts';
+import type { CardedLeaf } from './leaf.ts';
 import { namesOf, ownerOf, subjectOf } from './names.ts';
 import { baseEdgeOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
@@ -25,13 +25,15 @@ export interface LeafContext {
   readonly job?: string;
   readonly paperThickness: Mm;
   readonly words: Language;
+  /** Whether tickets are printed in the same file: what they say stands on no card. */
+  readonly ticketed?: boolean;
 }
 
 /**
  * One coped end as a leaf. Lengths are written in the unit in which the tube's size was, and in the other. Throws a
  * RangeError where the end is plain or not asked for: it has no leaf.
  */
-export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): Leaf {
+export function drawLeaf(solution: TubeSolution, endName: EndName, context: LeafContext): CardedLeaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
   const { words } = context;
@@ -75,6 +77,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     of: ownerOf(names),
     wrap: { ...wrap.drawing, of: { ...of, place: 'leaf' } },
     card: { ...card, of: { ...of, place: 'card' } },
+    beside: wrap.beside.length > 0,
     joint: flat.bodyWay === 1 ? 'down' : 'up',
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };

@@ -12,10 +12,17 @@ export interface Leaf {
   readonly of?: string;
   /** The flat pattern with its tab and hatch: may be turned, may be cut into tiles. */
   readonly wrap: Drawing;
-  /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. */
-  readonly card: Drawing;
+  /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. Left out where a ticket says it. */
+  readonly card?: Drawing;
   /** Which way the joint lies on the wrap, unturned; left out where it is not to cut by. */
   readonly joint?: JointSide;
   /** Places of the wrap that a seam keeps off: heel, toe, words at the spine, a steep cut; in the wrap's coordinates. */
   readonly keepWhole: readonly Box[];
+}
+
+/** A leaf as it is drawn, its card with it. */
+export interface CardedLeaf extends Leaf {
+  readonly card: Drawing;
+  /** Whether the card says what has no room on the wrap. */
+  readonly beside: boolean;
 }

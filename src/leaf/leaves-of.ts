@@ -6,7 +6,7 @@ import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
 import { drawLeaf, type LeafContext } from './draw-leaf.ts';
 import { drawFootprint, landings } from './footprint/leaf.ts';
-import type { Leaf } from './leaf.ts';
+import type { CardedLeaf, Leaf } from './leaf.ts';
 
 /** What every leaf of a job needs to know of it. */
 export function contextOf(job: Job): LeafContext {
@@ -25,7 +25,9 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
     const marked = footprints
       ? landings(end).map((part) => drawFootprint(solution, name, part, context))
       : [];
-    return [drawLeaf(solution, name, context), ...marked].map(kept);
+    return [drawLeaf(solution, name, context), ...marked].map((leaf) =>
+      kept(leaf, context.ticketed ?? false),
+    );
   });
 }
 
@@ -42,6 +44,7 @@ export function withoutFootprint(solution: TubeSolution, words: Language): reado
   });
 }
 
-function kept(leaf: Leaf): Leaf {
-  return { ...leaf, wrap: compact(leaf.wrap), card: compact(leaf.card) };
+/** What a ticket says is not said again: a card stands beside a leaf only for what has no room on it. */
+function kept({ card, beside, ...leaf }: CardedLeaf, ticketed: boolean): Leaf {
+  return { ...leaf, wrap: compact(leaf.wrap), ...(!(ticketed && !beside) && { card: compact(card) }) };
 }

@@ -5,7 +5,7 @@ import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import { type FrontPages, layFront } from './front.ts';
+import type { FrontPages } from './front.ts';
 import { fewest, type Layout, type SetNames } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';
@@ -29,16 +29,13 @@ export interface LaidSheets extends SheetSet {
 export function laySheets(
   leaves: readonly Leaf[],
   ask: SheetAsk,
-  set: SetNames,
+  set: Pick<SetNames, 'job' | 'words'>,
   printer?: Printer,
   front?: FrontPages,
 ): LaidSheets {
-  const named = { ...set, cautioned: front === undefined };
-  const layout = ask.paper.roll
-    ? layOnRoll(leaves, ask, named, printer, front && ROOM_FOR_FRONT)
-    : fewest(leaves, ask, named, printer);
-  const room = layout.furniture.content;
-  const pages = front ? layFront(front(room), room) : [];
+  const named = { ...set, ...(printer && { printer }), ...(front && { front }) };
+  const layout = ask.paper.roll ? layOnRoll(leaves, ask, named) : fewest(leaves, ask, named);
+  const pages = layout.front;
   const count = pages.length + layout.fillings.length;
   const numbers = new Map(layout.fillings.map((filling, index) => [filling, pages.length + index + 1]));
   return {
@@ -54,9 +51,6 @@ export function laySheets(
     },
   };
 }
-
-/** How high a roll's pages are at least where pages of words come before the leaves. */
-const ROOM_FOR_FRONT: Mm = 240;
 
 function frontSheet({ page, furniture }: Layout, marks: readonly Mark[], number: number, of: number): Sheet {
   const drawing = {

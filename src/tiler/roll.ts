@@ -1,32 +1,25 @@
 import { moved, turned, upright } from '../draw/boxes.ts';
 import type { SheetAsk } from '../job/job.ts';
-import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import { BARS_LENGTH } from './bars.ts';
-import { furnish } from './furniture.ts';
-import { fewest, type Layout, type SetNames, tiles } from './layout.ts';
+import { bare, fewest, type Layout, type SetNames, tiles } from './layout.ts';
 import type { Filling } from './pack.ts';
 import { pagesOf } from './page.ts';
 
 /** As long as a bench takes. Pages off a roll are longer only where a leaf would have to be cut for it. */
 const HANDY: Mm = 1200;
+/** Left inside the furniture at the least where pages of words come before the leaves; else there is room for the bars to read up. */
+const ROOM_FOR_FRONT: Mm = 240;
 
 /**
- * Lays leaves on pages off a roll: as long as the fullest needs, to a whole millimetre, and all of one length; at least so long
- * that `least` mm are left inside the furniture.
+ * Lays leaves on pages off a roll: as long as the fullest needs, to a whole millimetre, and all of one length.
  */
-export function layOnRoll(
-  leaves: readonly Leaf[],
-  ask: SheetAsk,
-  set: SetNames,
-  printer?: Printer,
-  least: Mm = BARS_LENGTH,
-): Layout {
-  const handy = fewest(leaves, ofLength(ask, HANDY), set, printer);
-  if (tiles(handy) === 0) return cutOff(handy, ask, set, least, printer);
-  const longest = fewest(leaves, ask, set, printer);
-  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, set, least, printer);
+export function layOnRoll(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): Layout {
+  const handy = fewest(leaves, ofLength(ask, HANDY), set);
+  if (tiles(handy) === 0) return cutOff(handy, ask, set);
+  const longest = fewest(leaves, ask, set);
+  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, set);
 }
 
 function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
@@ -34,15 +27,14 @@ function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
 }
 
 /** The same layout on pages that end under what lies lowest, and leave room for the bars to read up. */
-function cutOff(layout: Layout, ask: SheetAsk, set: SetNames, least: Mm, printer?: Printer): Layout {
+function cutOff(layout: Layout, ask: SheetAsk, set: SetNames): Layout {
+  const least = set.front ? ROOM_FOR_FRONT : BARS_LENGTH;
   const { content, printable, height, stretch } = { ...layout.page, content: layout.furniture.content };
   const lowest = Math.min(...layout.fillings.map(lowestOf));
   const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
-  const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), printer);
-  const named = { ...set, paper: ask.paper.name, ...(printer && { printer }) };
-  const furniture = furnish(page, named);
-  return { ...layout, page, furniture, lift: page.printable.top - printable.top };
+  const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), set.printer);
+  return { ...layout, ...bare(page, ask, set), lift: page.printable.top - printable.top };
 }
 
 /** How far down a sheet is used. */

@@ -1,7 +1,7 @@
 import type { EndName, Header, Part, Tube, TubeSection } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -13,8 +13,8 @@ export interface KindCase {
   readonly solution: TubeSolution;
   readonly cope: Cope;
   readonly end: EndName;
-  readonly leaf: Leaf;
-  readonly footprints: readonly Leaf[];
+  readonly leaf: CardedLeaf;
+  readonly footprints: readonly CardedLeaf[];
 }
 
 export function kindCasesOf(tube: Tube): KindCase[] {

@@ -1,7 +1,7 @@
 import type { EndName, Job, Tube } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { type Angle, type Length, radians } from '../../src/measure/units.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
@@ -84,7 +84,7 @@ export interface Case {
   readonly solution: TubeSolution;
   readonly cope: Cope;
   readonly end: EndName;
-  readonly leaf: Leaf;
+  readonly leaf: CardedLeaf;
 }
 
 export function casesOf(ask: Ask, job?: string): Case[] {

@@ -25,7 +25,7 @@ function told(a: string, b: string | undefined): { footprints: string[]; ticket:
   if (!solution) throw new Error('one tube');
   const footprints = leavesOf(solution, contextOf(job), true)
     .filter(({ title }) => title.includes('footprint'))
-    .map(({ wrap, card }) => [...textsOf(wrap), ...textsOf(card)].join(' '));
+    .map(({ wrap, card }) => [...textsOf(wrap), ...(card ? textsOf(card) : [])].join(' '));
   const steps = stepsOf(pieceOf(solution, 'A', true, ENGLISH)).map(({ text }) => text);
   return { footprints, ticket: steps.some((text) => text.startsWith('Drill one vent')) };
 }

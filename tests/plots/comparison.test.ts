@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Mark } from '../../src/draw/drawing.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import type { Raster } from '../ink/raster.ts';
 import { leafOf, leafRaster } from './draw-plot.ts';
 import { sample } from './gallery.ts';
@@ -16,11 +16,11 @@ beforeAll(async () => {
   right = await leafRaster(leaf);
 });
 
-function changed(change: (mark: Mark) => Mark): Leaf {
+function changed(change: (mark: Mark) => Mark): CardedLeaf {
   return { ...leaf, wrap: { ...leaf.wrap, marks: leaf.wrap.marks.map(change) } };
 }
 
-async function apart(other: Leaf): Promise<number> {
+async function apart(other: CardedLeaf): Promise<number> {
   return compare(pictureOf(right), pictureOf(await leafRaster(other))).apart;
 }
 

@@ -5,7 +5,7 @@ import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { type Hand, solveJob } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
@@ -83,7 +83,7 @@ export async function leafPicture(source: string, end: EndName, dpi: number): Pr
 }
 
 /** A leaf with its card as small as it is kept. */
-export function leafRaster(leaf: Leaf): Promise<Raster> {
+export function leafRaster(leaf: CardedLeaf): Promise<Raster> {
   return small(leafSet(leaf), 0);
 }
 
@@ -114,14 +114,14 @@ function contextOf(job: Job) {
 }
 
 /** One end's leaf as a job asks for it. */
-export function leafOf(source: string, end: EndName, hand: Hand): Leaf {
+export function leafOf(source: string, end: EndName, hand: Hand): CardedLeaf {
   const job = read(source);
   const solution = solveJob(job).find((each) => each.hand === hand);
   if (!solution) throw new Error(`the plot's job has no tube of the ${hand} hand`);
   return drawLeaf(solution, end, contextOf(job));
 }
 
-function leavesOf(job: Job): Leaf[] {
+function leavesOf(job: Job): CardedLeaf[] {
   return solveJob(job).flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) =>
       solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, contextOf(job))] : [],
@@ -133,7 +133,7 @@ function leavesOf(job: Job): Leaf[] {
 const EDGE = 4;
 const GAP = 6;
 
-function leafSet({ wrap, card }: Leaf): LaidSheets {
+function leafSet({ wrap, card }: CardedLeaf): LaidSheets {
   const placements = [placed(wrap, EDGE), placed(card, EDGE + widthOf(wrap.box) + GAP)];
   const width = 2 * EDGE + widthOf(wrap.box) + GAP + widthOf(card.box);
   const height = 2 * EDGE + Math.max(heightOf(wrap.box), heightOf(card.box));

@@ -3,7 +3,7 @@ import { mirroredTube } from '../../src/job/opposite.ts';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint, landings } from '../../src/leaf/footprint/leaf.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { randomKind } from '../leaf/random-kinds.ts';
@@ -12,7 +12,7 @@ import { angle, length, PAPER, randomAsk, tubeOf } from '../leaf/random-tubes.ts
 /** A job as its sheets are laid: its tubes, their leaves, its paper and its name. */
 export interface AnyJob {
   readonly tubes: readonly Tube[];
-  readonly leaves: readonly Leaf[];
+  readonly leaves: readonly CardedLeaf[];
   readonly paper: Paper;
   readonly name: string;
 }
@@ -50,7 +50,7 @@ function handsOf(tube: Tube): TubeSolution[] {
   return [solveTube(tube), ...(tube.pair ? [solveTube(mirroredTube(tube), 'opposite')] : [])];
 }
 
-function leavesOf(solution: TubeSolution, job: string, footprints: boolean): Leaf[] {
+function leavesOf(solution: TubeSolution, job: string, footprints: boolean): CardedLeaf[] {
   const context = { words: ENGLISH, job, paperThickness: PAPER };
   return (['A', 'B'] as const).flatMap((end) => {
     const cope = solution.ends[end];

@@ -18,15 +18,18 @@ const ROLL: SheetAsk = { ...JOB.sheet, paper: { name: 'roll', width: 300, height
 
 /** Two pages with a word in each upper corner of the room, and what room that was. */
 function laid(ask: SheetAsk): { set: LaidSheets; room: Box } {
-  let room: Box = { left: 0, right: 0, bottom: 0, top: 0 };
+  const rooms: Box[] = [];
   const set = laySheets(LEAVES, ask, { job: 'trailer', words: ENGLISH }, undefined, (given) => {
-    room = given;
+    rooms.push(given);
     return [0, 1].map((n) => ({
       width: given.right - given.left,
       height: 0.6 * (given.top - given.bottom),
       draw: ({ x, y }) => [words(asWritten(`front ${n}`), 'note', 3, { x, y: y - 3 })],
     }));
   });
+  // They are made for each way that the paper can lie, and laid in one.
+  const room = rooms.find(({ right, top }) => right < set.width && top < set.height);
+  if (!room) throw new Error('no room');
   return { set, room };
 }
 

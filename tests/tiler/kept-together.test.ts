@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -7,12 +7,12 @@ import { ask, leafOf } from './synthetic.ts';
 
 const A4 = { name: 'A4', width: 210, height: 297 };
 
-function owned(of: string, title: string, wrap: readonly [number, number]): Leaf {
+function owned(of: string, title: string, wrap: readonly [number, number]): CardedLeaf {
   return { ...leafOf(title, wrap, [60, 40]), of };
 }
 
 /** Of each sheet the leaves on it. */
-function laid(leaves: readonly Leaf[]): Leaf[][] {
+function laid(leaves: readonly CardedLeaf[]): CardedLeaf[][] {
   const { sheets } = laySheets(leaves, ask(A4), { job: 'rack', words: ENGLISH });
   return [...sheets].map(({ placements }) =>
     leaves.filter(({ wrap }) => placements.some(({ drawing }) => drawing === wrap)),
@@ -20,19 +20,6 @@ function laid(leaves: readonly Leaf[]): Leaf[][] {
 }
 
 describe('what belongs together', () => {
-  // On an A4 a large leaf leaves room for a small one: each laid on the first sheet that takes it, the small ones would go crosswise.
-  it('lies on sheets of its own tube and hand where that takes no more of them', () => {
-    const leaves = [
-      owned('stay, as drawn', 'large', [150, 110]),
-      owned('stay, opposite hand', 'large twin', [150, 110]),
-      owned('stay, opposite hand', 'small twin', [110, 60]),
-      owned('stay, as drawn', 'small', [110, 60]),
-    ];
-    const sheets = laid(leaves);
-    expect(sheets.length).toBe(2);
-    for (const sheet of sheets) expect(new Set(sheet.map(({ of }) => of)).size).toBe(1);
-  });
-
   it('shares a sheet with another tube where that saves one', () => {
     const leaves = [owned('rung', 'rung, end A', [90, 40]), owned('stay', 'stay, end A', [90, 40])];
     expect(laid(leaves).length).toBe(1);
@@ -59,7 +46,7 @@ function near(a: number | undefined, b: number | undefined): boolean {
 /** The top left corner of a drawing that is not turned. */
 function cornerOf(
   placements: readonly Placement[],
-  drawing: Leaf['wrap'],
+  drawing: CardedLeaf['wrap'],
 ): { x: number; y: number } | undefined {
   const found = placements.find((each) => each.drawing === drawing && each.turn === 0);
   return found && { x: found.at.x + drawing.box.left, y: found.at.y + drawing.box.top };

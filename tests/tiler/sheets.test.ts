@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Box, Drawing, Mark } from '../../src/draw/drawing.ts';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement, Sheet } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -27,7 +27,7 @@ const paper: fc.Arbitrary<Paper> = fc.oneof(
     .map(({ width, more }) => ({ name: 'a roll’s end', width, height: width + more })),
 );
 const side = (most: number) => fc.double({ min: 15, max: most, noNaN: true });
-const leaves: fc.Arbitrary<Leaf[]> = fc
+const leaves: fc.Arbitrary<CardedLeaf[]> = fc
   .array(
     fc.record({
       wrap: fc.oneof(fc.tuple(side(160), side(90)), fc.tuple(side(700), side(300))),
@@ -54,7 +54,7 @@ interface Laid {
 
 /** Holds that no set of sheets a random job gives has any of the faults that `faults` finds. */
 function forRandomJobs(
-  faults: (set: Laid, leaves: Leaf[], paper: Paper, job: string) => readonly unknown[],
+  faults: (set: Laid, leaves: CardedLeaf[], paper: Paper, job: string) => readonly unknown[],
 ): void {
   fc.assert(
     fc.property(leaves, paper, jobName, (leaves, paper, job) => {
@@ -65,12 +65,15 @@ function forRandomJobs(
   );
 }
 
-function isBlock({ drawing }: Placement, leaves: readonly Leaf[]): boolean {
+function isBlock({ drawing }: Placement, leaves: readonly CardedLeaf[]): boolean {
   return leaves.some(({ wrap, card }) => drawing === wrap || drawing === card);
 }
 
 /** All marks of a sheet that are not a leaf's, with their boxes. */
-function marksOf(placements: readonly Placement[], leaves: readonly Leaf[]): { mark: Mark; box: Box }[] {
+function marksOf(
+  placements: readonly Placement[],
+  leaves: readonly CardedLeaf[],
+): { mark: Mark; box: Box }[] {
   return placements
     .filter((each) => !isBlock(each, leaves))
     .flatMap((each) => each.drawing.marks.map((mark) => ({ mark, box: inkBox(each, mark) })));
@@ -171,11 +174,11 @@ describe('random jobs on random papers', () => {
 describe('a few leaves', () => {
   const [letter, A4] = PAPERS;
   if (letter === undefined || A4 === undefined) throw new Error('letter and A4 are the papers to begin with');
-  const lay = (leaves: Leaf[], paper: Paper) => {
+  const lay = (leaves: CardedLeaf[], paper: Paper) => {
     const set = laySheets(leaves, ask(paper), { job: JOB, words: ENGLISH });
     return { ...set, sheets: [...set.sheets] };
   };
-  const placementsOf = ({ sheets }: Laid, { wrap }: Leaf) =>
+  const placementsOf = ({ sheets }: Laid, { wrap }: CardedLeaf) =>
     sheets.flatMap(({ placements }) => placements.filter(({ drawing }) => drawing === wrap));
 
   it('share a sheet, in their order', () => {

@@ -1,7 +1,7 @@
 import type { Box, Drawing, Mark } from '../../src/draw/drawing.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import type { Paper } from '../../src/job/paper/paper.ts';
-import type { Leaf } from '../../src/leaf/leaf.ts';
+import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import type { Length } from '../../src/measure/units.ts';
 import { asWritten } from '../../src/words/said.ts';
 
@@ -11,11 +11,12 @@ export function leafOf(
   wrap: readonly [width: number, height: number],
   card: readonly [width: number, height: number] = [60, 40],
   keepWhole: readonly Box[] = [],
-): Leaf {
+): CardedLeaf {
   return {
     title: asWritten(title),
     wrap: wrapOf(`${title}, wrap`, ...wrap),
     card: cardOf(`${title}, card`, ...card),
+    beside: false,
     keepWhole,
   };
 }

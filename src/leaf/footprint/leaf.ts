@@ -16,7 +16,7 @@ import { jobFacts } from '../card/facts.ts';
 import { partFacts } from '../card/header-facts.ts';
 import type { LeafContext } from '../draw-leaf.ts';
 import { drawingKey } from '../key.ts';
-import type { Leaf } from '../leaf.ts';
+import type { CardedLeaf } from '../leaf.ts';
 import { namesOf, ownerOf, subjectOf } from '../names.ts';
 import { headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
@@ -36,7 +36,7 @@ export function drawFootprint(
   endName: EndName,
   part: number,
   context: LeafContext,
-): Leaf {
+): CardedLeaf {
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
   const asked = cope.end.parts[part];
@@ -87,6 +87,7 @@ export function drawFootprint(
       ...drawCard(`card:${key}`, names, facts, sheet.beside, cope, words),
       of: { ...of, place: 'card' },
     },
+    beside: true,
     keepWhole: [],
   };
 }

@@ -41,7 +41,7 @@ export function outputsOf(
     make({ kind: 'pdf', text: job.source, name, printing }, (drawn, of) => {
       if (of >= MANY) tell(notices.making(drawn, of));
     });
-  const leaves = ({ job, solutions }: Shown) => leavesOfJob(job, solutions, printing.footprints);
+  const leaves = ({ job, solutions }: Shown) => leavesOfJob(job, solutions, printing.footprints, false);
   /** Does it, and tells why where a paper, such as one that a printer's factor leaves too small, does not allow it. */
   const tried = async (act: (job: Shown) => Promise<void>): Promise<void> => {
     if (!shown) return;

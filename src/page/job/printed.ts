@@ -8,14 +8,15 @@ import { shopPack } from '../../shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../tiler/lay-sheets.ts';
 import type { TubesDrawn } from './printing.ts';
 
-/** All leaves of a job, in the order in which they are printed. */
+/** All leaves of a job, in the order in which they are printed; `ticketed` where tickets come with them. */
 export function leavesOfJob(
   job: Job,
   solutions: readonly TubeSolution[],
   footprints: boolean,
+  ticketed: boolean,
   progress?: TubesDrawn,
 ): readonly Leaf[] {
-  const context = contextOf(job);
+  const context = { ...contextOf(job), ticketed };
   return solutions.flatMap((solution, i) => {
     progress?.(i, solutions.length);
     return leavesOf(solution, context, footprints);
@@ -31,7 +32,7 @@ export function sheetsOfJob(
   printer?: Printer,
   progress?: TubesDrawn,
 ): LaidSheets {
-  const leaves = leavesOfJob(job, solutions, footprints, progress);
+  const leaves = leavesOfJob(job, solutions, footprints, true, progress);
   return laySheets(
     leaves,
     job.sheet,
