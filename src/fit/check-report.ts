@@ -92,8 +92,9 @@ function landing(name: EndName, part: Part, end: CopedEnd, words: Language): rea
     ...(end.fitUp?.clock ? [check.rotationMarked] : []),
     ...(end.fitUp?.between ? [check.lengthMarked] : []),
   ];
+  const flat = end.toFlat ? [check.toFlat] : [];
   const root = end.root && end.root.mm > 0 ? [check.root(end.root)] : [];
-  return check.lines(check.end(name), [check.asked(where, [check.edge(end.preparation), ...root])]);
+  return check.lines(check.end(name), [check.asked(where, [check.edge(end.preparation), ...flat, ...root])]);
 }
 
 /** Past its work points by less than this, nobody would see that a tube is. */

@@ -47,6 +47,7 @@ function gapLine({ cope, missed, gap }: EndReport, units: Units, { check, quanti
     return gap.mm >= SHOWN
       ? check.wideRoot(root, gap.mm, at, units)
       : check.evenRoot(root, missed !== undefined);
+  if (cope.end.toFlat && gap.mm >= SHOWN) return check.cornerGap(gap.mm, at, units);
   return gap.mm >= SHOWN ? check.gap(gap.mm, at, units) : check.noGap(missed !== undefined);
 }
 

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { type Joint, type Landing, pastClock, toCut, towardsClock } from '../saddle/joint.ts';
+import { type Joint, type Landing, pastClock, toMeet, towardsClock } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
 import { highestOf, wrapStation } from '../saddle/peaks.ts';
 import { cutFaceOf, type Face } from './face.ts';
@@ -20,16 +20,16 @@ const STATIONS = 360;
 /**
  * The gap of this end as prepared: slid along its axis until any point of its face touches, the distance from the
  * cut's outer edge to the header, over the stations with contact. With a root gap it is held at its work point and not
- * slid, and the gap is what there is beyond the root. A bevel all round leaves none.
+ * slid, and the gap is what there is beyond the root. A bevel all round leaves none, but for a corner that it leaves to be filled.
  */
 export function gapOf(cope: Cope, wall: Mm): Gap {
-  const { preparation } = cope.end;
-  if (preparation.edge === 'bevel' && !preparation.land) return { station: 0, mm: 0 };
+  const { preparation, toFlat } = cope.end;
+  if (preparation.edge === 'bevel' && !preparation.land && !toFlat) return { station: 0, mm: 0 };
   const face = cutFaceOf(cope);
-  const joint = toCut(cope.joint);
+  const joint = toMeet(cope.joint);
   const sideLimits = allSideLimitsOf(cope.joint, wall);
   // The square line touches everywhere as it stands: that is how it is made.
-  const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside';
+  const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside' && !toFlat;
   const slide = cope.joint.rooted || touchesAsCut ? 0 : slideToTouch(joint, face, wall, sideLimits);
   const gap = widestGap(joint, face, slide, touches(cope.joint), sideLimits);
   const twin = twinOf(cope, gap, (station) => gapAt(joint, face, slide, station));

@@ -1,7 +1,7 @@
 import type { CopedEnd, Part, TubeSection } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { type Joint, jointOf, toCut } from '../saddle/joint.ts';
+import { type Joint, jointOf, toMeet } from '../saddle/joint.ts';
 import { cutFaceOf, type Face, scaledFace } from './face.ts';
 import { touches, widestGap } from './gap.ts';
 import { slideToTouch } from './seat.ts';
@@ -67,6 +67,6 @@ function opening(meant: Joint, met: Joint, face: Face, wall: Mm, ofFace: readonl
   const meantTouches = touches(meant);
   const metTouches = touches(met);
   const counts = (station: number): boolean => meantTouches(station) && metTouches(station);
-  const slide = slideToTouch(toCut(met), face, wall, sideLimits);
-  return widestGap(toCut(met), face, slide, counts, sideLimits).mm;
+  const slide = slideToTouch(toMeet(met), face, wall, sideLimits);
+  return widestGap(toMeet(met), face, slide, counts, sideLimits).mm;
 }

@@ -16,10 +16,10 @@ export function sideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
   return layers.flatMap((layer) => sideLimitsOfLine(wallLine(joint, layer * wall), joint.section.turn));
 }
 
-/** Those of the headers themselves, and of the ones that are larger by the root gap. */
+/** Those of the headers themselves, and of what the end is cut to in their place. */
 export function allSideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
-  const { rooted } = joint;
-  return [...sideLimitsOf(joint, wall), ...(rooted ? sideLimitsOf(rooted, wall) : [])];
+  const { rooted, filled } = joint;
+  return [joint, rooted, filled].flatMap((each) => (each ? sideLimitsOf(each, wall) : []));
 }
 
 /** The stations, in [0, turn), where one line begins or ceases to touch: between samples of a ring, by halving. */

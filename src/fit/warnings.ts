@@ -1,4 +1,5 @@
-import type { EndName, Part, Tube, TubeSection } from '../job/job.ts';
+import type { CopedEnd, EndName, Part, Tube, TubeSection } from '../job/job.ts';
+import type { Room } from '../job/kind.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
@@ -38,7 +39,7 @@ export function endWarnings(
   const { end } = report.cope;
   const found = [
     misses(report, words),
-    ...end.parts.flatMap((part) => [wider(tube, part, words), heelAngle(part, words)]),
+    ...end.parts.flatMap((part) => [wider(tube, end, part, words), heelAngle(part, words)]),
     feather(report, words),
     standOff(report, words),
     wideGap(report, words),
@@ -60,17 +61,24 @@ function misses({ missed }: EndReport, words: Language): Found {
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
-function wider({ section }: Tube, part: Part, words: Language): Found {
-  const room = roomLacking(section, part);
-  return room && { code: 'wider', text: words.warnings.wider(room.by, room) };
+function wider({ section }: Tube, end: CopedEnd, part: Part, words: Language): Found {
+  const room = roomLacking(section, end, part);
+  if (!room) return undefined;
+  const name = headerFactsOf(part.onto).said(words).name;
+  const { by, face } = room;
+  const boxOnBox = section.kind === 'rectangular' && face !== undefined && room.mm + by <= face + 1e-9;
+  const text = boxOnBox ? words.warnings.boxOnBox(by, room.mm, name) : words.warnings.wider(by, room, name);
+  return { code: 'wider', text };
 }
 
 /** How much wider a tube is than what its edge may touch all round, and what that is; undefined where it is not. */
 export function roomLacking(
   section: TubeSection,
+  { toFlat }: CopedEnd,
   { onto }: Part,
-): { readonly by: Mm; readonly mm: Mm; readonly of: 'header' | 'flat' } | undefined {
-  const { room } = headerFactsOf(onto);
+): (Room & { readonly by: Mm }) | undefined {
+  const { room: whole } = headerFactsOf(onto);
+  const room: Room | undefined = toFlat && whole?.face ? { mm: whole.face, of: 'header' } : whole;
   const by = tubeFactsOf(section).across.mm - (room?.mm ?? Number.POSITIVE_INFINITY);
   return room && by > 1e-9 ? { ...room, by } : undefined;
 }
@@ -108,7 +116,9 @@ function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): 
 
 function wideGap({ gap, cope }: EndReport, words: Language): Found {
   if (gap.mm <= ROD) return undefined;
-  return { code: 'gap', text: words.warnings.gap(gap.mm, at(gap.station, cope, words)) };
+  const { gap: wide, cornerGap } = words.warnings;
+  const says = cope.end.toFlat ? cornerGap : wide;
+  return { code: 'gap', text: says(gap.mm, at(gap.station, cope, words)) };
 }
 
 function at(station: number, { joint }: Cope, { quantities }: Language): Said {

@@ -1,8 +1,9 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { Angle, Length } from '../measure/units.ts';
 import { writeAngle } from '../measure/write.ts';
+import { isOntoBox, noFlat, toFlatAt } from './flat.ts';
 import { readHeader } from './header.ts';
-import type { End, EndName, Header, MitreHeader, Part, TubeSection } from './job.ts';
+import type { CopedEnd, End, EndName, Header, MitreHeader, Part, TubeSection } from './job.ts';
 import { headerFactsOf } from './kinds.ts';
 import { markedClock, noMark } from './mark.ts';
 import { type EdgeAsk, prepare, readEdgeAsk, type Wall } from './preparation.ts';
@@ -20,6 +21,8 @@ export interface OwnTube {
   readonly wall: Wall;
   readonly edges: EdgeAsk;
   readonly root?: Length;
+  /** Where it lands on a box. */
+  readonly toFlat?: true;
 }
 
 /** Reads one end: `plain`, or a map with `onto` and `angle`. */
@@ -49,7 +52,12 @@ function readUnion(desk: Desk, spot: Spot, tube: OwnTube): End | undefined {
   if (spots.length === 0) return complain(desk, spot, 'no-header', desk.words.job.ends.emptyList);
   if (!first || !preparation || 1 + others.length < spots.length) return undefined;
   complainOfTightBend(desk, spot, [first, ...others], tube.root);
-  return { kind: 'coped', parts: [first, ...others], preparation, ...(tube.root && { root: tube.root }) };
+  return { kind: 'coped', parts: [first, ...others], preparation, ...asTube(tube, [first, ...others]) };
+}
+
+/** What a tube asks for all its ends. */
+function asTube({ root, toFlat }: OwnTube, parts: readonly Part[]): Pick<CopedEnd, 'root' | 'toFlat'> {
+  return { ...(root && { root }), ...(toFlat && isOntoBox(parts) && { toFlat }) };
 }
 
 function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: EndName): End | undefined {
@@ -58,12 +66,16 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
   const root = fields.has('root') ? rootAt(desk, fields.get('root')) : tube.root;
   const preparation = prepare(desk, readEdgeAsk(desk, fields), tube.edges, tube.wall);
   if (part === undefined || preparation === undefined) return undefined;
+  const ownFlat = fields.get('to');
+  if (ownFlat && !isOntoBox([part])) return noFlat(desk, ownFlat);
   complainOfTightBend(desk, fields.get('root') ?? spot, [part], root);
   const fitUp = isMark(fields.get('clock')) && { clock: true, between: false };
   return {
     kind: 'coped',
     parts: [part],
     preparation,
+    ...asTube(tube, [part]),
+    ...(toFlatAt(desk, fields) && { toFlat: true }),
     ...(root && { root }),
     ...(seam && { seam }),
     ...(fitUp && { fitUp }),

@@ -120,6 +120,8 @@ export interface CopedEnd {
   readonly preparation: Preparation;
   /** The gap meant for the weld, the same all round, square to the header's surface; from 0 to under 10 mm. */
   readonly root?: Length;
+  /** Cut to the flat of the boxes that it lands on, and their corners are left to be filled. */
+  readonly toFlat?: true;
   /** Where the leaf's seam is, if the job says so: a station, or where these are mm round the outside such a length. */
   readonly seam?: Angle | Length;
   /** What is marked on the tube at the frame, with end A seated, and not known as a number. End B only. */

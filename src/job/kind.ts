@@ -16,7 +16,7 @@ export interface HeaderFacts {
   /** How far it reaches from its axis towards the tube's body. */
   readonly towards: Mm;
   /** How wide a tube may be whose edge is to touch all round, and what is so wide; not known of every header. */
-  readonly room?: { readonly mm: Mm; readonly of: 'header' | 'flat' };
+  readonly room?: Room;
   /** Whether the end lands on a wall: on that it leaves a footprint, and there is something to vent and to clean. */
   readonly wall: boolean;
   /** The same for the opposite hand. */
@@ -25,6 +25,15 @@ export interface HeaderFacts {
   shape(): HeaderShape;
   /** As a solid in the frame of an end that meets it so; and larger by a root gap, square to its surface. */
   solid(angle: Radians, offset: Mm, root: Mm): Solid;
+  /** The same with its corners filled square, of a header that has any; larger by a root gap on its flats. */
+  filled?(angle: Radians, offset: Mm, root: Mm): Solid;
+}
+
+export interface Room {
+  readonly mm: Mm;
+  readonly of: 'header' | 'flat';
+  /** How wide the whole face is that such a flat lies in. */
+  readonly face?: Mm;
 }
 
 /** What a header looks like, and how paper is wrapped round it. */

@@ -1,6 +1,7 @@
 import type { Length } from '../measure/units.ts';
 import { type OwnTube, readEnd } from './end.ts';
-import type { End, Ends, MeasuredBetween, Preparation, Tube, TubeSection } from './job.ts';
+import { isOntoBox, noFlat, toFlatAt } from './flat.ts';
+import type { Ends, MeasuredBetween, Tube, TubeSection } from './job.ts';
 import { withLengthMark } from './mark.ts';
 import { complainOfIdleAsk, readEdgeAsk } from './preparation.ts';
 import { rootAt } from './root.ts';
@@ -28,7 +29,9 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
   const pair = yesOrNoAt(desk, fields.get('pair')) ?? defaults.pair;
   const copies = copiesAt(desk, fields.get('copies')) ?? defaults.copies;
   const root = rootAt(desk, fields.get('root'));
-  const own = { section, wall, edges: readEdgeAsk(desk, fields), ...(root && { root }) };
+  const toFlat = toFlatAt(desk, fields);
+  const edges = readEdgeAsk(desk, fields);
+  const own = { section, wall, edges, ...(root && { root }), ...(toFlat && { toFlat }) };
   const ends = readEnds(desk, spot, fields, own, between);
   if (section === undefined || ends === undefined) return undefined;
   const known = typeof wall === 'string' ? {} : { wall };
@@ -72,15 +75,14 @@ function readEnds(
   if (lengthAsk && between && 'ways' in between && !(A && B) && !named.strange) {
     complain(desk, lengthAsk, 'one-end', desk.words.job.ends.lengthOfOneEnd);
   }
-  const preparations = [A, B].flatMap(preparationOf);
+  const coped = [A, B].flatMap((end) => (end?.kind === 'coped' ? [end] : []));
+  const preparations = coped.map(({ preparation }) => preparation);
   complainOfIdleAsk(desk, own.edges, preparations);
+  const flatAsk = fields.get('to');
+  if (flatAsk && !named.strange && !coped.some(({ parts }) => isOntoBox(parts))) noFlat(desk, flatAsk);
   // With nothing to cope and both ends named it is a blank, which is cut to length all the same.
   if (preparations.length === 0 && !(A && B) && !named.strange) {
     return complain(desk, spot, 'no-end', desk.words.job.ends.noEnd);
   }
   return { ...(A && { A }), ...(B && { B }) };
-}
-
-function preparationOf(end: End | undefined): Preparation[] {
-  return end?.kind === 'coped' ? [end.preparation] : [];
 }

@@ -16,7 +16,7 @@ export function dihedralAt(joint: Joint, station: number): Radians {
 
 /** How thick the tube's edge stands at a station: the angle in its metal between the outside and what it is cut to. */
 export function edgeAngleAt(joint: Joint, station: number): Radians {
-  return Math.PI - meetingAt(joint, station).toFace;
+  return Math.PI - meetingAt(joint.filled ?? joint, station).toFace;
 }
 
 /** The angle to the surface that the outside meets at a station, and whether that is a mitre's plane. */

@@ -12,6 +12,8 @@ export interface Joint {
   readonly landings: readonly [Landing, ...Landing[]];
   /** The same with headers larger by the end's root gap, on which its lines to cut are taken; none where no gap is meant. */
   readonly rooted?: Joint;
+  /** The same with boxes whose corners are filled square, where the end is cut to their flats. */
+  readonly filled?: Joint;
 }
 
 /** One header as the end meets it: turned to its clock. Both ends of a tube use the same formulae. */
@@ -42,21 +44,31 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
 export function jointOf(section: SectionAsk, end: CopedEnd): Joint {
   const [first, ...others] = end.parts;
   const outline = tubeFactsOf(section).outline();
-  const joint = (gap: Mm): Joint => ({
+  const joint = (gap: Mm, toFlat = false): Joint => ({
     section: outline,
-    landings: [landingOf(first, gap), ...others.map((part) => landingOf(part, gap))],
+    landings: [landingOf(first, gap, toFlat), ...others.map((part) => landingOf(part, gap, toFlat))],
   });
   const root = end.root?.mm ?? 0;
-  return root > 0 ? { ...joint(0), rooted: joint(root) } : joint(0);
+  return {
+    ...joint(0),
+    ...(root > 0 && { rooted: joint(root) }),
+    ...(end.toFlat && { filled: joint(root, true) }),
+  };
 }
 
-/** What a tube is cut to: the headers, larger by the root gap where one is meant. */
+/** What a tube is cut to: the headers, larger by the root gap where one is meant, with corners filled where they are to be. */
 export function toCut(joint: Joint): Joint {
+  return joint.filled ?? toMeet(joint);
+}
+
+/** What a tube would touch all round if it were held there: the headers, larger by the root gap where one is meant. */
+export function toMeet(joint: Joint): Joint {
   return joint.rooted ?? joint;
 }
 
-function landingOf(part: Part, root: Mm): Landing {
-  const { solid, wall } = headerFactsOf(part.onto);
+function landingOf(part: Part, root: Mm, toFlat: boolean): Landing {
+  const { solid: asIs, filled, wall } = headerFactsOf(part.onto);
+  const solid = (toFlat ? filled : undefined) ?? asIs;
   const { angle, clock, offset, shift } = part;
   const lies = placed(angle.rad, clock.rad, offset.mm, shift.mm);
   return { solid: solid(angle.rad, offset.mm, root), ...lies, mitred: !wall };

@@ -81,7 +81,9 @@ function hillsOf(height: (station: number) => number, { start, turn, heights }: 
     const after = heights[i + 1] ?? heights[0] ?? highest;
     const drop = Math.max(finite(here - before), finite(here - after)) + STEADY;
     if (here >= before && here >= after && here + 2 * drop >= highest) {
-      hills.push(climbed(height, start + i * step, step, here, turn));
+      const isLevel = Math.abs(here - before) < SAME && Math.abs(here - after) < SAME;
+      const middle = start + i * step;
+      hills.push(isLevel ? peakAt(height, middle, turn) : climbed(height, middle, step, here, turn));
     }
     before = here;
   }

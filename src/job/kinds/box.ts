@@ -29,11 +29,13 @@ export function boxFacts(header: BoxHeader): HeaderFacts {
     setting: `box ${keyed(wide.mm)} ${keyed(deep.mm)} ${keyed(corner.mm)}`,
     across: reachOf(size.wide, size.deep, size),
     towards: reachOf(size.deep, size.wide, size),
-    ...(flat !== undefined && { room: { mm: flat, of: 'flat' } }),
+    ...(flat && { room: { ...flat, of: 'flat' } }),
     wall: true,
     mirrored: { ...header, roll: mirroredAngle(roll) },
     shape: () => shapeOf(size),
     solid: (angle, offset, root) => prism(boxProfile(largerBox(size, root)), angle, offset),
+    filled: (angle, offset, root) =>
+      prism(boxProfile({ ...largerBox(size, root), corner: 0 }), angle, offset),
   };
 }
 
@@ -48,12 +50,12 @@ function reachOf(along: Mm, square: Mm, { corner, roll }: BoxSize): Mm {
   return core + corner;
 }
 
-/** The flat of the face that is landed on; a box that is rolled shows no one flat. */
-function flatOf({ wide, deep, corner, roll }: BoxHeader): Mm | undefined {
+/** The flat of the face that is landed on, and that face; a box that is rolled shows no one flat. */
+function flatOf({ wide, deep, corner, roll }: BoxHeader): { mm: Mm; face: Mm } | undefined {
   const quarters = roll.rad / (Math.PI / 2);
   if (Math.abs(quarters - Math.round(quarters)) > 1e-9) return undefined;
   const face = Math.round(quarters) % 2 === 0 ? wide : deep;
-  return face.mm - 2 * corner.mm;
+  return { mm: face.mm - 2 * corner.mm, face: face.mm };
 }
 
 function shapeOf(size: BoxSize): HeaderShape {

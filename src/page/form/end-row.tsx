@@ -9,7 +9,7 @@ import { AddHeader, HeaderFields } from './header-fields.tsx';
 import { type EndKind, endKindAt, partPaths } from './kinds.ts';
 import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { EDGE, FROM, LAND, ROOT, SEAM } from './measures.ts';
+import { EDGE, FROM, LAND, ROOT, SEAM, TO } from './measures.ts';
 
 interface EndRowProps {
   readonly tube: DocPath;
@@ -71,7 +71,7 @@ function EndKindChoice({ end, name, kind }: { end: DocPath; name: EndName; kind:
 /** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
 function EdgeFields({ end, name }: { end: DocPath; name: EndName }) {
   const { doc } = useBench();
-  const keys: readonly KeyAt<'end'>[] = ['edge', 'land', 'from', 'root', 'seam'];
+  const keys: readonly KeyAt<'end'>[] = ['edge', 'land', 'from', 'root', 'to', 'seam'];
   const told = keys.some((key) => hasAt(doc, [...end, key]));
   const part = `${name}.edge`;
   const words = useWords().page.form;
@@ -83,6 +83,7 @@ function EdgeFields({ end, name }: { end: DocPath; name: EndName }) {
         <MeasureRow base={end} measure={LAND} part={part} of={of} />
         <Entry base={end} blank={FROM} part={part} fullName={words.end.from(name)} />
         <MeasureRow base={end} measure={ROOT} part={part} of={of} />
+        <Entry base={end} blank={TO} part={part} fullName={words.end.to(name)} />
         <MeasureRow base={end} measure={SEAM} part={part} of={of} />
       </div>
     </Fold>

@@ -121,6 +121,14 @@ export const EDGE: BlankOf<OfTubeOrEnd> = {
   optional: true,
 };
 
+/** Whether an end on a box is cut to its flat. */
+export const TO: BlankOf<KeyAt<'end'>> = {
+  at: ['to'],
+  name: 'to',
+  reads: ['', 'flat'],
+  optional: true,
+};
+
 /** From which side a square edge is cut. */
 export const FROM: BlankOf<OfTubeOrEnd> = {
   at: ['from'],

@@ -52,7 +52,7 @@ export function secondCutStep(piece: Piece, end: NamedEnd): Step {
 function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {
   const { steps, quantities } = words;
   const missed = missedBy(tube.section, cope);
-  const lacking = cope.end.parts.flatMap((part) => roomLacking(tube.section, part) ?? []);
+  const lacking = cope.end.parts.flatMap((part) => roomLacking(tube.section, cope.end, part) ?? []);
   const { preparation } = cope.end;
   const off = preparation.edge === 'square' && preparation.from === 'outside' ? (standOffOf(cope) ?? 0) : 0;
   return [

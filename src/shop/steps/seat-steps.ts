@@ -117,7 +117,7 @@ function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefine
   if (!wall) return undefined;
   const { preparation } = cope.end;
   const isHeldOff = preparation.edge === 'square' && preparation.from === 'inside';
-  if (!isHeldOff && deepestCutBack(cope) < NEAR_ROD) return undefined;
+  if (!isHeldOff && !cope.end.toFlat && deepestCutBack(cope) < NEAR_ROD) return undefined;
   const { mm, station, twin } = gapOf(cope, wall.mm);
   if (mm <= ROD) return undefined;
   const at = [station, ...(twin === undefined ? [] : [twin])]

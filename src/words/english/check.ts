@@ -89,6 +89,7 @@ export const checkWords = {
     if (asked.edge === 'bevel') return asked.land ? say`bevel, land ${written(asked.land)}` : say`bevel`;
     return asked.from === 'inside' ? say`square, from the inside` : say`square`;
   },
+  toFlat: say`to the box's flat`,
   root: (gap: Length): Said => say`root gap ${written(gap)}`,
 
   reading: (of: string, reading: Said): Said => say`${asWritten(of)}: ${reading}`,
@@ -130,6 +131,8 @@ export const checkWords = {
     return joined([...groove, say`fillet at the sides`, ...corner, ...legs], ', ');
   },
   gap: (gap: Mm, station: Said, units: Units): Said => say`a gap of ${both(gap, units)} stays at ${station}`,
+  cornerGap: (gap: Mm, station: Said, units: Units): Said =>
+    say`at the box's corner a gap of ${both(gap, units)} is left to be filled, at ${station}`,
   noGap: (misses: boolean): Said =>
     misses
       ? say`full contact where it touches: no gap stays there`

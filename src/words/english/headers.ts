@@ -45,6 +45,10 @@ export const headers = {
     why: say`${key} gives the header already`,
     instead: say`one of the two`,
   }),
+  noFlat: (toFlat: Said): Objection => ({
+    why: say`${toFlat} is for an end on a box, whose corners are left to be filled`,
+    instead: say`no such key, or \`box\` as the header`,
+  }),
   noTurn: {
     why: say`a corner turns by more than 0 and less than 180 degrees`,
     instead: say`a turn such as 90deg`,

@@ -11,8 +11,10 @@ export const warnings = {
     say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check \`between\`, or use one solid piece.`,
   misses: (past: Mm | undefined): Said =>
     say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
-  wider: (by: Mm, than: { readonly mm: Mm; readonly of: 'header' | 'flat' }): Said =>
-    say`The tube is ${mm(by)} wider than ${than.of === 'flat' ? say`the flat of the box's face` : say`the header it lands on`}, which is ${mm(than.mm)}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+  boxOnBox: (by: Mm, flat: Mm, header: Said): Said =>
+    say`The tube is ${mm(by)} wider than the flat of ${header}, which is ${mm(flat)}: along the header's corners its lips come out as thin as knives. Write \`to: flat\` to cut to the flat and fill the corners, or choose a smaller tube.`,
+  wider: (by: Mm, than: { readonly mm: Mm; readonly of: 'header' | 'flat' }, header: Said): Said =>
+    say`The tube is ${mm(by)} wider than ${than.of === 'flat' ? say`the flat of ${header}` : header}, which is ${mm(than.mm)}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
   heelAngle: (acute: Radians): Said =>
     say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
   feather: (thin: Radians, where: Said): Said =>
@@ -21,6 +23,8 @@ export const warnings = {
     say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
   wouldStandOff: (by: Mm): Said =>
     say`Cut square to the outside line by mistake, the end would stand off by ${mm(by)}. Cut to the solid line.`,
+  cornerGap: (gap: Mm, where: Said): Said =>
+    say`Cut to the flat, a gap of ${mm(gap)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
   gap: (gap: Mm, where: Said): Said =>
     say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. Bevel the inside edge instead (\`edge: bevel\`), or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
 };

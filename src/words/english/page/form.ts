@@ -61,6 +61,7 @@ export const pageForm = {
     more: (end: End): Said => say`Edge and seam of end ${end}`,
     edge: (end: End): Said => say`edge of end ${end}`,
     from: (end: End): Said => say`cut square from which side, end ${end}`,
+    to: (end: End): Said => say`cut to which surface, end ${end}`,
   },
   header: {
     title: (number: number): Said => say`Header ${number}`,
