@@ -7,8 +7,8 @@ import type { Wall } from './preparation.ts';
 
 /** All that the rest of the program asks of the tube's section, whatever its kind; the rest it asks of the outline. */
 export interface TubeFacts {
-  /** It in a language: `words` in the person's words and in the other unit; `name` such a tube, `a rectangular tube`. */
-  said(language: Language): { readonly words: Said; readonly name: Said };
+  /** It in a language: `words` in the person's words and in the other unit, `brief` without that; `name` such a tube, `a rectangular tube`. */
+  said(language: Language): { readonly words: Said; readonly brief: Said; readonly name: Said };
   /** Its own lengths by their keys, and the key under which these stand; without one they are the tube's. */
   readonly lengths: Readonly<Record<string, Length>>;
   readonly under?: string;

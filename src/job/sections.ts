@@ -1,3 +1,4 @@
+import type { Length } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
 import type { TubeSection } from './job.ts';
 import type { TubeFacts, TubeSize } from './section.ts';
@@ -22,6 +23,18 @@ export function tubeFactsOf(section: TubeSection): TubeFacts {
     case 'rectangular':
       return rectangularTubeFacts(section);
   }
+}
+
+/** Whether a tube's wall is all of it: a round bar has no inside. */
+export function isSolid({
+  section,
+  wall,
+}: {
+  readonly section: TubeSection;
+  readonly wall?: Length;
+}): boolean {
+  const { radius } = tubeFactsOf(section);
+  return radius !== undefined && wall !== undefined && wall.mm >= radius - 1e-9;
 }
 
 /** The unit in which a tube's computed lengths are told: the one of those two that its size was written in or near. */

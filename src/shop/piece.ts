@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
-import { unitsOfTube } from '../job/sections.ts';
+import { isSolid, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -21,6 +21,8 @@ export interface Piece {
   readonly footprints: boolean;
   /** The unit of the tube's size. */
   readonly units: 'mm' | 'in';
+  /** A bar has no inside to deburr, clean or vent. */
+  readonly hollow: boolean;
   /** How many blanks are cut for it, of both hands. */
   readonly blanks: number;
   readonly words: Language;
@@ -45,6 +47,7 @@ export function pieceOf(
     ...(two && { second: two }),
     footprints,
     units,
+    hollow: !isSolid(solution.tube),
     blanks: solution.tube.copies * (solution.tube.pair ? 2 : 1),
     words,
   };

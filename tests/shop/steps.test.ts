@@ -321,6 +321,14 @@ describe('where a tube lands is marked by its footprint where that is printed', 
   });
 });
 
+test('a bar has no inside to deburr, clean or vent', () => {
+  const bar = ticketsFor(`tube:\n  od: 30\n  wall: 15\n${BY_NUMBERS}`)[0]
+    ?.steps.map(({ text }) => text)
+    .join('\n');
+  expect(bar).toContain('Deburr end A. Seat it');
+  expect(bar).not.toMatch(/inside and out|vent/);
+});
+
 test('a blank of no known length is left longer by what the cut takes up, rounded up', () => {
   // From heel to toe the cut is the tube's width by the cotangent of its angle deep: 30 cot 35° = 42.84 mm, 1.687 in.
   const slant = (units: string, od: string) =>
@@ -375,5 +383,5 @@ test('a rotation mark is made on the heel side; a square joint has none, and it 
   expect(marked(50, 0)).toContain('its heel side, which faces the acute corner');
   expect(marked(90, 0)).not.toContain('acute');
   expect(marked(90, 0)).toContain('a side that faces along the header: either side');
-  expect(marked(90, 3)).toContain('the side from which the header passes 3 mm (~1/8 in) to the right');
+  expect(marked(90, 3)).toContain('the side from which the header passes 3 mm to the right');
 });

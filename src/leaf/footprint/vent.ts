@@ -1,11 +1,13 @@
 import type { Part } from '../../job/job.ts';
+import { isSolid } from '../../job/sections.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 
 /** Where the air of a sealed tube gets out: through a header's wall inside one of the tube's landings, or through the tube's own. */
 export type Vent = 'footprint' | 'tube';
 
-/** How a tube that is welded shut at both ends is vented; undefined where an end stays open, is cut square or is mitred. */
-export function ventOf({ ends: { A, B } }: Pick<TubeSolution, 'ends'>): Vent | undefined {
+/** How a tube that is welded shut at both ends is vented; undefined of a bar, and where an end stays open, is cut square or is mitred. */
+export function ventOf({ tube, ends: { A, B } }: Pick<TubeSolution, 'tube' | 'ends'>): Vent | undefined {
+  if (isSolid(tube)) return undefined;
   if (A?.kind !== 'coped' || B?.kind !== 'coped') return undefined;
   const ends = [A.end.parts, B.end.parts];
   if (ends.some((parts) => parts.every(({ onto }) => onto.kind === 'mitre'))) return undefined;
@@ -13,7 +15,7 @@ export function ventOf({ ends: { A, B } }: Pick<TubeSolution, 'ends'>): Vent | u
 }
 
 /** Whether this header is one through whose wall the tube may be vented. */
-export function isVentedInto(solution: Pick<TubeSolution, 'ends'>, header: Part): boolean {
+export function isVentedInto(solution: Pick<TubeSolution, 'tube' | 'ends'>, header: Part): boolean {
   return ventOf(solution) === 'footprint' && isHollow(header);
 }
 

@@ -21,6 +21,8 @@ export interface CutRow {
   readonly copies: number;
   /** `31.75 mm (1-1/4 in, 1.250)`. */
   readonly size: Said;
+  /** The same in the person's words alone. */
+  readonly brief: Said;
   readonly wall?: Length;
   readonly blank?: Mm;
   /** Why it has none. */
@@ -78,8 +80,8 @@ export function blankRows(
     words,
   ).map((row) => ({
     of: { tube: row.tube },
-    name: cut.name(row.tube, row.piece, undefined),
-    size: cut.size(row.size, row.wall),
+    name: cut.name(row.tube, row.piece),
+    size: cut.size(row.brief, row.wall),
     copies: row.copies * (row.pair ? 2 : 1),
     blank: cut.blankOf(row, units),
   }));
@@ -119,12 +121,13 @@ function bendRows(solution: TubeSolution, { cope, pieces }: BendJob, words: Lang
 function whatOf(
   { tube, hand }: TubeSolution,
   words: Language,
-): Pick<CutRow, 'tube' | 'hand' | 'pair' | 'size' | 'wall'> {
+): Pick<CutRow, 'tube' | 'hand' | 'pair' | 'size' | 'brief' | 'wall'> {
   return {
     tube: asWritten(tube.name),
     hand,
     pair: tube.pair,
     size: tubeFactsOf(tube.section).said(words).words,
+    brief: tubeFactsOf(tube.section).said(words).brief,
     ...(tube.wall && { wall: tube.wall }),
   };
 }

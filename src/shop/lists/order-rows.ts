@@ -1,6 +1,8 @@
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { TEXT } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
+import type { End } from '../../job/job.ts';
+import { headerSign } from '../../leaf/picture/header-sign.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
@@ -41,7 +43,7 @@ export function orderItems(
     },
     ...stages.flatMap(({ like }, i) => {
       const name = words.lists.order.setting(i + 1, settingName(like, words));
-      return stageItems(name, rows[i] ?? [], boxes);
+      return stageItems(like, name, rows[i] ?? [], boxes);
     }),
   ];
 }
@@ -64,16 +66,29 @@ function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language):
 }
 
 /** Side by side where the sheet is wide, to be read down one column after the other, as long as they stay on one page. */
-function stageItems(name: Said, rows: readonly Row[], boxes: number): LaidItem[] {
+function stageItems(like: End, name: Said, rows: readonly Row[], boxes: number): LaidItem[] {
   const head: LaidItem = {
     heading: true,
-    lay: (at, wide) => layText(name, 'order', TEXT, { x: at.x, y: at.y - 1 }, wide),
+    lay: ({ x, y }, wide) => {
+      const sign = headerSign(like, { left: x, right: x + SIGN, top: y - 1, bottom: y - 1 - SIGN });
+      const laid = layText(
+        name,
+        'order',
+        TEXT,
+        { x: x + SIGN + 2, y: y - 1 - (SIGN - TEXT) / 2 },
+        wide - SIGN - 2,
+      );
+      return { marks: [...sign, ...laid.marks], foot: Math.min(laid.foot, y - 1.5 - SIGN) };
+    },
   };
   const left = leftOf(boxes);
   if (rows.length > MOST_TOGETHER)
     return [head, ...rows.map((row): LaidItem => ({ lay: (at, wide) => layRow(row, left, at, wide) }))];
   return [head, { lay: (at, wide) => layBlock(rows, left, at, wide) }];
 }
+
+/** How large the sign of a setting's header is. */
+const SIGN: Mm = 6;
 
 /** How wide a column of a setting is, and how many rows deep. */
 function columnsOf(rows: readonly Row[], left: Mm, width: Mm): { column: Mm; deep: number } {

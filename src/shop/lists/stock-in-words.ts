@@ -6,12 +6,9 @@ import { asWritten, endedLines } from '../../words/said.ts';
 import { lengthless, pieceAsData } from './cut-list.ts';
 import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
 
-/** A blank's name: the tube's, which piece of it, and the hand where there are two. */
-export function blankName(
-  { solution: { tube, hand }, piece }: Omit<Blank, 'length'>,
-  { lists }: Language,
-): Said {
-  return lists.cut.name(asWritten(tube.name), piece, tube.pair ? hand : undefined);
+/** A blank's name: the tube's, and which piece of it; blanks of both hands are alike. */
+export function blankName({ solution: { tube }, piece }: Omit<Blank, 'length'>, { lists }: Language): Said {
+  return lists.cut.name(asWritten(tube.name), piece);
 }
 
 /** What is cut from one length, as it is sawn, and what is left of it. */

@@ -20,7 +20,7 @@ export interface StockPlan {
 
 /** All blanks of one size of tube, nested. */
 export interface SizePlan {
-  /** `31.75 mm (1-1/4 in, 1.250), wall 2.4 mm`. */
+  /** `31.75 mm, wall 2.4 mm`. */
   readonly size: Said;
   readonly bars: readonly PlannedBar[];
   /** Blanks that are longer than any length of stock, or for which there is not enough. */
@@ -64,7 +64,7 @@ export function stockPlan(
     const kinds = blanksOf(solution);
     if (kinds.length === 0) continue;
     const { tube } = solution;
-    const size = words.lists.cut.size(tubeFactsOf(tube.section).said(words).words, tube.wall);
+    const size = words.lists.cut.size(tubeFactsOf(tube.section).said(words).brief, tube.wall);
     const blanks = sizes.get(size) ?? [];
     sizes.set(size, blanks);
     for (const { length, count, piece } of kinds) {

@@ -38,7 +38,7 @@ export function ventStep(piece: Piece): Step[] {
   if (text) return [step('step:vent', text)];
   const plain = ends.A?.kind === 'plain' ? 'A' : ends.B?.kind === 'plain' ? 'B' : undefined;
   const [landing] = landed(copesOf(piece));
-  return plain && landing ? [step('step:vent', finish.ventLater(plain))] : [];
+  return plain && landing && piece.hollow ? [step('step:vent', finish.ventLater(plain))] : [];
 }
 
 function ventWords(piece: Piece): Said | undefined {
@@ -51,10 +51,10 @@ function ventWords(piece: Piece): Said | undefined {
   return finish.vent(hollow.name, parts.length > 1 ? parts.findIndex(isHollow) + 1 : undefined);
 }
 
-export function cleanStep({ units, words }: Piece, ends: readonly NamedEnd[]): Step[] {
+export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedEnd[]): Step[] {
   if (ends.length === 0) return [];
   const footprints = landed(ends).flatMap(({ cope }) => cope.end.parts).length;
-  return [step('step:clean', words.steps.finish.clean(footprints, units))];
+  return [step('step:clean', words.steps.finish.clean(footprints, hollow, units))];
 }
 
 /** How it goes in, between two headers held by both, on one its angle is set; and the hot work that follows. */

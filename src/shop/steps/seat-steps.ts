@@ -22,7 +22,7 @@ export function seatStep(piece: Piece, end: NamedEnd): Step {
   ];
   return step(
     'step:seat',
-    words.steps.seat.deburred(end.name, seated(piece, end, gap !== undefined)),
+    words.steps.seat.deburred(end.name, piece.hollow, seated(piece, end, gap !== undefined)),
     warnings,
   );
 }

@@ -96,7 +96,7 @@ export const card = {
   sideTaken: (offset: Mm, units: Units): Said =>
     offset === 0
       ? say`: either side, for at 90° both are alike`
-      : say`: at 90° the side from which the header passes ${both(Math.abs(offset), units)} to the ${offset > 0 ? say`right` : say`left`} with B up`,
+      : say`: at 90° the side from which the header passes ${quantities.tape(Math.abs(offset), units)} to the ${offset > 0 ? say`right` : say`left`} with B up`,
 };
 
 const TO_THE_LINE = say`cut to the middle of the solid line`;

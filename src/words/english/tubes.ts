@@ -10,6 +10,8 @@ const { mm, own, written } = quantities;
 /** A tube in the person's words and in the other unit; what such a tube is called. */
 type Spoken = {
   readonly words: Said;
+  /** In the person's words alone. */
+  readonly brief: Said;
   readonly name: Said;
 };
 
@@ -17,9 +19,14 @@ const ONE_OF_THE_TWO = say`one of the two`;
 
 /** Tubes, each kind by its sizes, and what is wrong with these. */
 export const tubes = {
-  round: ({ od }: { readonly od: Length }): Spoken => ({ words: written(od), name: say`a round tube` }),
+  round: ({ od }: { readonly od: Length }): Spoken => ({
+    words: written(od),
+    brief: own(od),
+    name: say`a round tube`,
+  }),
   rectangular: ({ wide, deep, corner }: Rectangle): Spoken => ({
     words: say`${own(wide)} x ${own(deep)}, corners ${written(corner)}`,
+    brief: say`${own(wide)} x ${own(deep)}, corners ${own(corner)}`,
     name: say`a rectangular tube`,
   }),
   /** Of a tube with faces: where its spine runs, and why no rotation is marked on it. */

@@ -77,9 +77,9 @@ function angles(end: RowEnd | undefined): Said {
   );
 }
 
-/** A tube's name, which of its pieces, and which hand where there are two. */
-function name(tube: Said, piece: 'middle' | 'end' | undefined, hand: Hand | undefined): Said {
-  return joined([tube, ...(piece ? [ticket.piece(piece)] : []), ...(hand ? [ticket.hand(hand)] : [])], ', ');
+/** A tube's name, and which of its pieces. */
+function name(tube: Said, piece: 'middle' | 'end' | undefined): Said {
+  return joined([tube, ...(piece ? [ticket.piece(piece)] : [])], ', ');
 }
 
 /** `31.75 mm (1-1/4 in, 1.250), wall 2.4 mm`. */
@@ -104,14 +104,7 @@ const cut = {
     const { tube, piece, hand, wall } = row;
     const [copies = NOTHING, ...others] = cells(row, units);
     const thick = wall && (units === 'mm' ? millimetres(wall.mm) : (wall.mm / MM_PER_INCH).toFixed(3));
-    return [
-      name(tube, piece, undefined),
-      ticket.hand(hand),
-      copies,
-      row.size,
-      asWritten(thick ?? ''),
-      ...others,
-    ];
+    return [name(tube, piece), ticket.hand(hand), copies, row.size, asWritten(thick ?? ''), ...others];
   },
   /** How the list is read in a terminal. */
   lineNote: (units: Units, pairs: boolean): Said => {

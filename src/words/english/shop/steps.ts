@@ -74,7 +74,8 @@ const cut = {
 
 const seat = {
   /** Knife edges and burrs come off before the last seating, or the proven fit opens again. */
-  deburred: (end: EndName, seated: Said): Said => say`Deburr end ${end} inside and out. ${seated}`,
+  deburred: (end: EndName, hollow: boolean, seated: Said): Said =>
+    say`Deburr end ${end}${hollow ? say` inside and out` : NOTHING}. ${seated}`,
   hold: (on: Said, root: Length): Said =>
     say`Hold it at ${on} with a root gap of ${own(root)} all round; file where it is less.`,
   /** Where the end is known to touch. */
@@ -161,10 +162,10 @@ const finish = {
     return say`Drill one vent, inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
   },
   ventLater: (end: EndName): Said => say`If end ${end} is capped later, drill a vent before that.`,
-  clean: (footprints: number, units: Units): Said => {
+  clean: (footprints: number, hollow: boolean, units: Units): Said => {
     const each = footprints > 1 ? say`each` : say`its`;
     const back = units === 'mm' ? say`25 mm` : say`1 in`;
-    return say`Clean bright ${back} back from the edges${footprints > 0 ? say` and round ${each} footprint` : NOTHING}: no zinc, plating or paint, inside and out.`;
+    return say`Clean bright ${back} back from the edges${footprints > 0 ? say` and round ${each} footprint` : NOTHING}: no zinc, plating or paint${hollow ? say`, inside and out` : NOTHING}.`;
   },
   setBetween: say`Set it in by hand: do not spring the frame. Tack, and check again.`,
   set: (angles: readonly { readonly rad: Radians; readonly to: Said }[]): Said => {
