@@ -48,6 +48,7 @@ describe('what is no angle is refused with its reason', () => {
     [`60°30.5'15"`, 'decimals'],
     ['60°15"', 'more than one'],
     ['1rad 2', 'more than one'],
+    [`60°30'15"10"`, 'more than one'],
     ['60 30', 'several'],
     ['1,500', 'thousands'],
     ['NaN', 'not a number'],

@@ -142,6 +142,7 @@ describe('what is no length is refused with its reason', () => {
     ['1 5/4', 'not less than 1'],
     ['1 4/4', 'not less than 1'],
     ['1.5 1/2', 'not a number'],
+    ['1,5/8', 'not a number'],
     ['10²', 'not a number'],
     ['1_000', 'not a number'],
     ['1 500', 'space'],
