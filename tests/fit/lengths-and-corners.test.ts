@@ -124,6 +124,18 @@ describe('stand-off', () => {
   });
 });
 
+// Of a tube of 20 beside the axis of a header of 25 by 15, the wall within 25 of that axis touches: sin(phi) over -1/2.
+test.each([90, 50])(
+  'how much of the way round touches does not hang on the angle: two thirds, at %d',
+  (angle) => {
+    const { contact } = endUnderTest(
+      { od: 40, wall: 2, onto: 50, angle, clock: 70, offset: 15 },
+      BEVEL,
+    ).report;
+    expect(Math.abs(contact - 2 / 3)).toBeLessThan(1 / 360);
+  },
+);
+
 describe('the corner between tube and header, least and most', () => {
   // cos psi = cos(theta) cos(phi) sqrt(1 - q^2) - q sin(phi), q = r sin(phi) / R (derived by a second program). On the
   // whole degrees of its tables: 1/2 at 90: 90 to 120, at phi 0 and 90. Least is at the heel: theta itself.
