@@ -15,6 +15,7 @@ const BENCHES = [
   'one-end-process',
   'thousand-tubes',
   'nesting',
+  'sheet-counts',
   'changed-number',
 ];
 
