@@ -187,6 +187,14 @@ describe('what may disappoint stands in its step, with what to do', () => {
     ).toContain("The tube is 12 mm wider than the flat of the box's face");
   });
 
+  test('the corner of a box that a cut to its flat leaves to be filled', () => {
+    // A tube as wide as the box: 0.41 of a corner of 8 at full width.
+    const box = 'onto: { box: { wide: 30, deep: 30, corner: 8 } }';
+    expect(stepsFor(`  to: flat\n  ends: { A: { ${box}, angle: 90 } }\n`)).toMatch(
+      /A gap of 3\.\d mm stays outside/,
+    );
+  });
+
   test('a heel under 30°', () => {
     expect(stepsFor(`  ends: { A: { ${ROUND}, angle: 29 } }\n`)).toContain('Under 30°');
     expect(stepsFor(`  ends: { A: { ${ROUND}, angle: 30 } }\n`)).not.toContain('Under 30°');

@@ -23,7 +23,9 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box): readonly Fro
   const [width, half, high] = [across(room), halfOf(room), upright(room)];
   const ways: readonly Way[] = [
     ...(tickets.length === 1 ? [{ width, pictured: 'alone', high: high - CAUTIONS } as const] : []),
-    ...(tickets.length > 1 && half > LEAST_HALF ? [{ width: half, pictured: 'shared', high } as const] : []),
+    ...(tickets.length > 1 && half > LEAST_HALF
+      ? (['shared', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
+      : []),
     { width, pictured: 'shared', high },
   ];
   return tickets.flatMap((ticket) => {

@@ -7,7 +7,7 @@ import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten } from '../../words/said.ts';
+import { asWritten, joined } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
@@ -204,12 +204,16 @@ function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
   const end = solution.tube.ends[name];
   const { labels } = words.ticket;
   if (end?.kind !== 'coped') return [];
-  const { root, preparation, parts } = end;
+  const { root, preparation, parts, toFlat } = end;
   const single = parts.length === 1;
   const shown = (fact: FactName): boolean => single && (fact === 'mitre' || fact === 'pieces');
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
-    { fact: 'edge', label: labels.edge, text: words.check.edge(preparation) },
+    {
+      fact: 'edge',
+      label: labels.edge,
+      text: joined([words.check.edge(preparation), ...(toFlat ? [words.check.toFlat] : [])], ', '),
+    },
     ...(root && root.mm > 0
       ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.own(root) }]
       : []),
