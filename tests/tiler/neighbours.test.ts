@@ -3,11 +3,15 @@ import type { Box, Mark } from '../../src/draw/drawing.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { inkBox } from './ink-boxes.ts';
+import { inkBox, shownBox } from './ink-boxes.ts';
 import { ask, leafOf } from './synthetic.ts';
 
 /** Neighbouring tiles show the same 10 mm, so that one can be laid on the other. */
 const OVERLAP = 10;
+/** Half of the widest line that a leaf is drawn with. */
+const HALF_LINE = 0.15;
+/** How far a box of words reaches beyond digits, which have nothing under their base line. */
+const DESCENT = 0.7;
 
 /** A tile as it is printed: its sheet, its place by its head, what its head says of its neighbours, and its seams. */
 interface Printed {
@@ -17,12 +21,16 @@ interface Printed {
   readonly told: string;
   readonly seams: Placement;
   readonly clip: Box;
+  /** What the sheet shows of the leaf, from its lower left corner as it lies there; and how large all of it is. */
+  readonly shown: Box & { readonly width: number; readonly height: number };
+  /** Numbers in the map of the sheets, and its cells. */
+  readonly map: { readonly numbers: readonly Box[]; readonly cells: readonly Box[] };
 }
 
 const textOf = (mark: Mark): string => (mark.kind === 'words' ? mark.text : '');
 
-function printed(): Printed[] {
-  const leaf = leafOf('mast foot', [420, 700]);
+function printed(wide = 420, high = 700): Printed[] {
+  const leaf = leafOf('mast foot', [wide, high]);
   const set = laySheets([leaf], ask({ name: 'A4', width: 210, height: 297 }), {
     job: 'trailer',
     words: ENGLISH,
@@ -34,8 +42,44 @@ function printed(): Printed[] {
     const said = placements.flatMap(({ drawing }) => drawing.marks.map(textOf));
     const [, row, column] = /row (\d+) of \d+, column (\d+)/.exec(said.join('\n')) ?? [];
     const told = said.find((text) => /^(left|right|above|below): sheet/.test(text)) ?? '';
-    return [{ sheet: index + 1, row: Number(row), column: Number(column), told, seams, clip: wrap.clip }];
+    return [
+      {
+        sheet: index + 1,
+        row: Number(row),
+        column: Number(column),
+        told,
+        seams,
+        clip: wrap.clip,
+        shown: shownOf(wrap),
+        map: mapIn(placements),
+      },
+    ];
   });
+}
+
+function shownOf(wrap: Placement): Printed['shown'] {
+  const { clip = shownBox(wrap), ...rest } = wrap;
+  const whole = shownBox(rest);
+  return {
+    left: clip.left - whole.left,
+    bottom: clip.bottom - whole.bottom,
+    right: clip.right - whole.left,
+    top: clip.top - whole.bottom,
+    width: whole.right - whole.left,
+    height: whole.top - whole.bottom,
+  };
+}
+
+function mapIn(placements: readonly Placement[]): Printed['map'] {
+  const drawn = placements.flatMap((placement) =>
+    placement.drawing.marks.map((mark) => ({ mark, box: inkBox(placement, mark) })),
+  );
+  return {
+    numbers: drawn.flatMap(({ mark, box }) => (/^\d+$/.test(textOf(mark)) ? [box] : [])),
+    cells: drawn.flatMap(({ mark, box }) =>
+      mark.kind === 'stroke' && mark.purpose === 'frame' ? [box] : [],
+    ),
+  };
 }
 
 const SIDES = { left: [0, -1], right: [0, 1], above: [-1, 0], below: [1, 0] } as const;
@@ -90,4 +134,40 @@ it('a seam’s line runs over the whole of its tile, and its marks are drawn as 
       expected.map((x) => expect.closeTo(x, 6)),
     );
   }
+});
+
+it('neighbouring tiles show the same 10 mm, and the outer edges of a leaf are shown with the whole of their lines', () => {
+  const tiles = printed();
+  const columns = Math.max(...tiles.map(({ column }) => column));
+  const rows = Math.max(...tiles.map(({ row }) => row));
+  for (const { row, column, shown } of tiles) {
+    const right = tiles.find((each) => each.row === row && each.column === column + 1);
+    if (right) expect(shown.right - right.shown.left).toBeCloseTo(OVERLAP, 6);
+    const above = tiles.find((each) => each.row === row - 1 && each.column === column);
+    if (above) expect(shown.top - above.shown.bottom).toBeCloseTo(OVERLAP, 6);
+    if (column === 1) expect(shown.left).toBeLessThan(-HALF_LINE);
+    if (column === columns) expect(shown.right).toBeGreaterThan(shown.width + HALF_LINE);
+    if (row === 1) expect(shown.top).toBeGreaterThan(shown.height + HALF_LINE);
+    if (row === rows) expect(shown.bottom).toBeLessThan(-HALF_LINE);
+  }
+});
+
+it('a number in the map of the sheets stands in its cell, or is left out', () => {
+  let seen = 0;
+  for (const high of [700, 1500]) {
+    for (const { map } of printed(420, high)) {
+      for (const number of map.numbers) {
+        seen += 1;
+        const within = map.cells.filter(
+          (cell) =>
+            cell.left < number.left &&
+            cell.right > number.right &&
+            cell.bottom < number.bottom + DESCENT &&
+            cell.top > number.top - DESCENT,
+        );
+        expect(within).toHaveLength(1);
+      }
+    }
+  }
+  expect(seen).toBeGreaterThan(20);
 });
