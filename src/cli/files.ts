@@ -1,18 +1,33 @@
-import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { createReadStream } from 'node:fs';
+import { rename, rm, stat, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { besideOf } from './beside.ts';
-import type { Shell } from './shell.ts';
+import { inputOf, type Shell } from './shell.ts';
 import { Obstacle, refuse } from './trouble.ts';
+
+/** What a job file may have. */
+const MOST_BYTES = 8_000_000;
 
 /** Reads a job file, or standard input for `-`. A missing file or a folder is wrong input. */
 export async function readText(path: string, shell: Shell): Promise<string> {
-  if (path === '-') return shell.input();
+  const { words } = shell;
+  const bytes = await (path === '-' ? shell.input(MOST_BYTES) : bytesOf(path, shell));
+  if (bytes.length > MOST_BYTES) {
+    const file = path === '-' ? words.commandFaults.standardInput : path;
+    throw refuse('too-large', file, path, words.job.text.tooLarge, words);
+  }
+  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
+}
+
+/** Not more of a file than a job may have and a little: a device has no end. */
+async function bytesOf(path: string, { cwd, words }: Shell): Promise<Uint8Array> {
   try {
-    return await readFile(resolve(shell.cwd, path), 'utf8');
+    const chunks = createReadStream(resolve(cwd, path), { end: MOST_BYTES });
+    return await inputOf(chunks, MOST_BYTES);
   } catch (error) {
-    throw readTrouble(error, path, shell.words);
+    throw readTrouble(error, path, words);
   }
 }
 

@@ -15,8 +15,8 @@ export interface Shell {
   out(result: Said | Uint8Array): Promise<void>;
   /** Everything else. */
   err(text: Said): void;
-  /** All of standard input. */
-  input(): Promise<string>;
+  /** Standard input; of more than so many bytes, not all. */
+  input(most: number): Promise<Uint8Array>;
 }
 
 /** The shell of the running process. */
@@ -29,20 +29,37 @@ export function processShell(home: URL, words: Language): Shell {
     words,
     out: written,
     err: (text) => process.stderr.write(text),
-    async input() {
-      const chunks: Uint8Array[] = [];
-      for await (const chunk of process.stdin) chunks.push(chunk);
-      return Buffer.concat(chunks).toString('utf8');
-    },
+    input: (most) => inputOf(process.stdin, most),
   };
 }
 
+/** What comes, until it ends or is more than so many bytes. */
+export async function inputOf(from: AsyncIterable<Uint8Array>, most: number): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  for await (const chunk of from) {
+    chunks.push(chunk);
+    length += chunk.length;
+    if (length > most) break;
+  }
+  return Buffer.concat(chunks);
+}
+
+/** Nobody takes standard output any more: a full disk, a reader that has gone. */
+export class OutputLost extends Error {
+  readonly code: string;
+
+  constructor({ code = '' }: NodeJS.ErrnoException) {
+    super(code);
+    this.code = code;
+  }
+}
+
+/** Throws `OutputLost`. */
 function written(data: Said | Uint8Array): Promise<void> {
-  // A reader that has seen enough, such as `head`, closes the pipe: that is no failure of ours.
-  process.stdout.once('error', (error: NodeJS.ErrnoException) => {
-    if (error.code === 'EPIPE') process.exit(0);
+  return new Promise((done, failed) => {
+    // It is told twice, once as an event that nobody else hears.
+    process.stdout.once('error', (error) => failed(new OutputLost(error)));
+    process.stdout.write(data, (error) => (error ? failed(new OutputLost(error)) : done()));
   });
-  return new Promise((done, failed) =>
-    process.stdout.write(data, (error) => (error ? failed(error) : done())),
-  );
 }

@@ -3,7 +3,7 @@ import { clipped, onOneLine } from '../job/text/quoting.ts';
 import { partOf, type Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten, endedLines, type Objection } from '../words/said.ts';
-import type { Shell } from './shell.ts';
+import { OutputLost, type Shell } from './shell.ts';
 
 export const DONE = 0;
 /** Permission, disk, or a fault of the program. */
@@ -41,14 +41,20 @@ export function refuseArgument(code: string, read: string, objection: Objection,
   return refuse(code, words.commandFaults.commandLine, read, objection, words);
 }
 
+/** As many mistakes as a person reads. */
+const MOST_TOLD = 50;
+
 /** Says on standard error what went wrong and gives the exit code. Never a stack trace. */
 export function tell(error: unknown, { words, err }: Shell, asJson: boolean): number {
   const { complaints, exit } = complaintsOf(error, words);
+  const told = complaints.slice(0, MOST_TOLD);
+  const more = complaints.length - told.length;
+  const { block, andMore } = words.commandFaults;
   err(
     endedLines(
       asJson
-        ? [asWritten(JSON.stringify({ errors: complaints.map(asData) }))]
-        : complaints.map(words.commandFaults.block),
+        ? [asWritten(JSON.stringify({ errors: told.map(asData), ...(more > 0 && { more }) }))]
+        : [...told.map(block), ...(more > 0 ? [andMore(more)] : [])],
     ),
   );
   return exit;
@@ -65,6 +71,11 @@ function complaintsOf(
 ): { complaints: readonly Complaint[]; exit: number } {
   if (error instanceof Refusal) return { complaints: error.complaints, exit: WRONG_INPUT };
   if (error instanceof Obstacle) return { complaints: [error.complaint], exit: FAILED };
+  if (error instanceof OutputLost) {
+    const { standardOutput, unwritable } = commandFaults;
+    const lost = new Obstacle('unwritable', standardOutput, unwritable(error.code));
+    return { complaints: [lost.complaint], exit: FAILED };
+  }
   const failed = commandFaults.failed(error instanceof Error ? error.message : String(error));
   return { complaints: [{ code: 'fault', file: asWritten('copeleaf'), ...failed }], exit: FAILED };
 }

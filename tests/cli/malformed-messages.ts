@@ -24,5 +24,6 @@ export function messagesIn(err: string): readonly string[] | string {
     found.push(block);
     rest = rest.slice(block.length);
   }
-  return rest === '' ? found : `left over: ${rest.slice(0, 300)}`;
+  // Of many mistakes the first are told, and how many there are beyond.
+  return rest === '' || /^and \d+ more\n$/.test(rest) ? found : `left over: ${rest.slice(0, 300)}`;
 }

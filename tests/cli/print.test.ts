@@ -235,7 +235,7 @@ describe('a long run', () => {
       err: (text) => {
         said += text;
       },
-      input: async () => '',
+      input: async () => Buffer.from(''),
     };
     expect(await main(['print', 'many.yaml'], shell)).toBe(0);
     const [counted = '', last = ''] = said.split('\r\u001b[K');

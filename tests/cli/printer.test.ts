@@ -25,7 +25,7 @@ function shellIn(folder: string) {
     err: (text) => {
       said.err += text;
     },
-    input: async () => '',
+    input: async () => Buffer.from(''),
   };
   return { shell, said };
 }

@@ -1,7 +1,8 @@
+import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { asProcess, folderWith, inProcess, namesIn } from './run-command.ts';
+import { asProcess, COMMAND, folderWith, inProcess, namesIn } from './run-command.ts';
 
 // The other tests of the command call its main function unless the run is deep; what that leaves open is tried here.
 
@@ -32,4 +33,25 @@ describe('the built command, as a process of its own, does what its main functio
     );
     expect(theirs).toEqual(ours);
   });
+});
+
+describe('what nobody takes ends with its reason, and never as done', () => {
+  const to = (device: string): SpawnSyncReturns<string> =>
+    spawnSync('sh', ['-c', `"$0" "$1" check job.yaml > ${device}`, process.execPath, COMMAND], {
+      cwd: folderWith(FILES),
+      encoding: 'utf8',
+    });
+
+  it('a full disk behind standard output', () => {
+    const { status, stderr } = to('/dev/full');
+    expect({ status, stderr }).toMatchObject({
+      status: 1,
+      stderr: expect.stringMatching(/^standard output:.*ENOSPC/s),
+    });
+  });
+});
+
+it('a device without an end is read no further than a job may be long', async () => {
+  const { code, err } = await inProcess(folderWith(), ['check', '/dev/zero']);
+  expect({ code, err }).toMatchObject({ code: 2, err: expect.stringContaining('too large for a job') });
 });

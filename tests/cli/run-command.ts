@@ -8,7 +8,7 @@ import { ENGLISH } from '../../src/words/english.ts';
 import { DEEP } from '../count.ts';
 
 const HOME = new URL('../../', import.meta.url);
-const COMMAND = fileURLToPath(new URL('dist/copeleaf.js', HOME));
+export const COMMAND = fileURLToPath(new URL('dist/copeleaf.js', HOME));
 /** Where A4 is the paper. */
 const REGION = { LANG: 'de_DE.UTF-8' };
 
@@ -60,7 +60,7 @@ export async function inProcess(folder: string, args: readonly string[], more: M
     err: (text) => {
       err += text;
     },
-    input: async () => more.input ?? '',
+    input: async () => Buffer.from(more.input ?? ''),
   });
   return { code, bytes: Buffer.concat(out), err };
 }

@@ -25,7 +25,7 @@ async function check(job: string, ...flags: string[]): Promise<Run> {
     err: (text) => {
       err += text;
     },
-    input: async () => job,
+    input: async () => Buffer.from(job),
   };
   const code = await main(['check', '-', ...flags], shell);
   return { code, out, err };

@@ -24,7 +24,7 @@ describe('a mistake', () => {
   atThePage(
     'that only two ends together make stands under the length',
     async ({ page }) => {
-      await fill(page, 'between work points, the tube', '12');
+      await fill(page, 'between work points, the tube', '25');
       expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
     },
     { job: BRACE },

@@ -62,8 +62,8 @@ export function complainOf(desk: Desk, at: number, mistake: Mistake): undefined 
   const oneLine = (said: Said): Said => partOf(said, onOneLine(said));
   const [read, why, instead] = [oneLine(mistake.read), oneLine(mistake.why), oneLine(mistake.instead)];
   const once = `${place.line}:${place.column} ${mistake.code} ${read}`;
-  if (!desk.complaints.has(once))
-    desk.complaints.set(once, { ...mistake, file: desk.text.file, ...place, read, why, instead });
+  if (desk.complaints.has(once)) return;
+  desk.complaints.set(once, { ...mistake, file: desk.text.file, ...place, read, why, instead });
 }
 
 export function placeOf(lines: LineCounter, at: number): { line: number; column: number } {

@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
+import { isMap, isScalar, isSeq, type Pair, type YAMLMap } from 'yaml';
 import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
@@ -37,7 +37,7 @@ export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | unde
     }
     const value = {
       ...field,
-      misread: splitAtComma(desk, spot.node, pair, items[i + 1]) || aliased(desk, field),
+      misread: splitAtComma(desk, spot.node, pair, items[i + 1]),
     };
     if (known) {
       found.set(name, value);
@@ -84,15 +84,14 @@ function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
   if (isScalar(key) && typeof key.value === 'string' && key.value !== '') {
     return { name: key.value, at: key.range?.[0] ?? spot.at };
   }
-  const at =
-    (isScalar(key) || isMap(key) || isSeq(key) || isAlias(key) ? key.range?.[0] : undefined) ?? spot.at;
+  const at = (isScalar(key) || isMap(key) || isSeq(key) ? key.range?.[0] : undefined) ?? spot.at;
   complainOf(desk, at, { code: 'key', ...desk.words.job.text.keyIsNoWord });
   return undefined;
 }
 
 function fieldOf(parent: Spot, key: Key, pair: Pair): Spot {
   const { value } = pair;
-  const node = isScalar(value) || isMap(value) || isSeq(value) || isAlias(value) ? value : null;
+  const node = isScalar(value) || isMap(value) || isSeq(value) ? value : null;
   const name = presentName(key.name);
   const path = parent.path === '' ? name : `${parent.path}.${name}`;
   return { path, key: key.name, node, at: key.at, misread: false };
@@ -124,22 +123,22 @@ function splitAtComma(desk: Desk, map: YAMLMap, pair: Pair, next: Pair | undefin
   return true;
 }
 
-function aliased(desk: Desk, spot: Spot): boolean {
-  if (!isAlias(spot.node)) return false;
-  complain(desk, spot, 'alias', desk.words.job.text.byReference);
-  return true;
-}
+const MOST_TUBES = 20_000;
+const MOST_ITEMS = 2000;
 
-/** The items of a list; undefined where it is none. */
+/** The items of a list; undefined where it is none, or one of more than any job has. */
 export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] | undefined {
   if (spot.misread) return undefined;
   if (!isSeq(spot.node)) return notA(desk, spot, wanted);
+  const most = spot.key === 'tubes' ? MOST_TUBES : MOST_ITEMS;
+  const { length } = spot.node.items;
+  if (length > most) return complain(desk, spot, 'too-many', desk.words.job.text.tooManyItems(length, most));
   return spot.node.items.map((item, i) => {
-    const node = isScalar(item) || isMap(item) || isSeq(item) || isAlias(item) ? item : null;
+    const node = isScalar(item) || isMap(item) || isSeq(item) ? item : null;
     const path = `${spot.path}[${i}]`;
-    const field: Spot = { path, key: '', node, at: node?.range?.[0] ?? spot.at, misread: false };
-    desk.places.set(path, placeOf(desk.text.lines, field.at));
-    return { ...field, misread: aliased(desk, field) };
+    const at = node?.range?.[0] ?? spot.at;
+    desk.places.set(path, placeOf(desk.text.lines, at));
+    return { path, key: '', node, at, misread: false };
   });
 }
 

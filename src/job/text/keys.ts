@@ -62,6 +62,16 @@ export function isPlace(name: string): name is KeyPlace {
   return name in KEYS;
 }
 
+const KNOWN: ReadonlySet<string> = new Set([
+  ...Object.values<readonly string[]>(KEYS).flat(),
+  ...Object.keys(FORMER),
+]);
+
+/** Whether a key is known anywhere. */
+export function isKnownKey(key: string): boolean {
+  return KNOWN.has(key);
+}
+
 /** The places where a key is known. */
 export function placesOf(key: string): KeyPlace[] {
   return Object.keys(KEYS)

@@ -3,6 +3,7 @@ import { type Reading, refused, taken } from '../../measure/reading.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, type Objection } from '../../words/said.ts';
 import type { Complaint } from './complaint.ts';
+import { excessOf } from './limits.ts';
 import { clipped, onOneLine } from './quoting.ts';
 
 export interface JobText {
@@ -11,13 +12,6 @@ export interface JobText {
   readonly document: Document.Parsed;
   readonly lines: LineCounter;
 }
-
-/** Signs a file may have: ten thousand tubes take about a tenth of it. */
-const LONGEST = 20_000_000;
-
-/** Deeper than any job, and shallow enough for the parser, which calls itself at each level. */
-const DEEPEST_BRACKETS = 40;
-const DEEPEST_INDENT = 120;
 
 /** A complaint about a text that is no job file, which waits for its language. */
 type Unparsed = (words: Language) => Complaint;
@@ -73,10 +67,8 @@ function notReadable(source: string): Unusable | undefined {
   if (stray >= 0) {
     return { code: 'not-text', at: stray, read: firstLine(source, stray), said: (text) => text.notText };
   }
-  if (source.length > LONGEST) return { code: 'too-large', at: 0, read, said: (text) => text.tooLarge };
-  const deep = tooDeep(source);
-  if (deep < 0) return undefined;
-  return { code: 'too-deep', at: deep, read: firstLine(source, deep), said: (text) => text.tooDeep };
+  const excess = excessOf(source);
+  return excess && { ...excess, read: firstLine(source, excess.at) };
 }
 
 /** Control characters that no text has, and what stands for bytes that are not UTF-8. */
@@ -87,20 +79,6 @@ function strayControl(source: string): number {
       return i;
   }
   return -1;
-}
-
-/** Where the text nests too deeply, or -1. Brackets in comments and quotes count too, which does no harm. */
-function tooDeep(source: string): number {
-  let open = 0;
-  for (let i = 0; i < source.length; i++) {
-    const sign = source[i];
-    if (sign === '[' || sign === '{') open++;
-    else if (sign === ']' || sign === '}') open = Math.max(0, open - 1);
-    if (open > DEEPEST_BRACKETS) return i;
-  }
-  return source.search(
-    new RegExp(`^(?:[ \\t]|[-?:](?=[ \\t])){${DEEPEST_INDENT}}(?=[ \\t]*[^ \\t\\r\\n])`, 'm'),
-  );
 }
 
 /** The line round a place, cut to what a message can hold. */

@@ -24,8 +24,10 @@ export const commandFaults = {
   but      ${why}
   instead  ${instead}`;
   },
+  andMore: (count: number): Said => say`and ${count} more`,
   commandLine: say`command line`,
   standardInput: say`standard input`,
+  standardOutput: say`standard output`,
   nothing: say`nothing`,
   /** A fault of the program itself. */
   failed: (message: string): Objection & { readonly read: Said } => ({

@@ -20,6 +20,16 @@ export const text = {
     instead: say`a job file saved as UTF-8 text`,
   },
   tooLarge: { why: say`the file is too large for a job`, instead: say`several smaller jobs` },
+  strangeKeys: { why: say`thousands of its keys are none of a job`, instead: A_JOB },
+  tooManyItems: (count: number, most: number): Objection => ({
+    why: say`these are ${count}, and a job has ${most} at the most`,
+    instead: say`several smaller jobs`,
+  }),
+  tooManyValues: { why: say`it holds more values than a job`, instead: say`several smaller jobs` },
+  valueTooLong: (most: number): Objection => ({
+    why: say`a value of more than ${most} letters is none of a job`,
+    instead: say`a few words, or one number`,
+  }),
   tooDeep: { why: say`it is nested too deeply for a job`, instead: say`the few levels that a job has` },
   /** By the code that the YAML parser gives a mistake. */
   notYaml: (code: string): Objection =>

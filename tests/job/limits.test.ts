@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { howMany } from '../count.ts';
+import { complaintsAbout, SAMPLE } from './sample.ts';
+
+const many = (count: number, each: (i: number) => string): string =>
+  Array.from({ length: count }, (_, i) => each(i)).join('');
+
+/** What is wrong, the text after the head of a job, and the code that it is refused with. */
+const FAR_FROM_A_JOB: readonly [string, string, string][] = [
+  ['aliases', `b: [${many(howMany({ short: 1000, deep: 1_000_000 }), () => '*a,')}]\n`, 'alias'],
+  ['one alias', 'tube: *a\n', 'alias'],
+  ['dashes', `b:\n${many(howMany({ short: 800_000, deep: 2_500_000 }), () => '-\n')}`, 'too-large'],
+  ['brackets', `b: ${'['.repeat(125_000)}${']'.repeat(125_000)}\n`, 'too-deep'],
+  ['unknown keys', `tube:\n${many(140_000, (i) => `  k${i}: 1\n`)}`, 'too-large'],
+  ['a long paper', `paper: ${'1'.repeat(50_000)}\n`, 'too-long'],
+  ['a long stock', `stock: ["${'x '.repeat(25_000)}"]\n`, 'too-long'],
+  ['a long block', `job: |\n${many(60, () => '  a line\n')}`, 'too-long'],
+];
+
+describe('a text far from any job is refused before it is made into values', () => {
+  test.each(FAR_FROM_A_JOB)('%s', (_, text, code) => {
+    const complaints = complaintsAbout(`copeleaf: 1\n${text}`);
+    expect(complaints.map((each) => each.code)).toEqual([code]);
+  });
+});
+
+test('a list of more than any job has is refused as one mistake', () => {
+  const complaints = complaintsAbout(
+    SAMPLE.replace('copeleaf: 1\n', `copeleaf: 1\nstock: [${many(2001, () => '6m,')}]\n`),
+  );
+  expect(complaints.map(({ code }) => code)).toEqual(['too-many']);
+});
