@@ -85,6 +85,14 @@ export type FactName = keyof typeof FACTS;
 /** What stands more than once by intent: the table in DEVELOPERS.md says why. */
 export const REPEATED: { readonly [fact in FactName]?: true } = {
   end: true,
+  name: true,
+  copies: true,
+  blank: true,
+  tube: true,
+  picture: true,
+  heel: true,
+  'weld-angle': true,
+  footprint: true,
   waste: true,
   station: true,
   part: true,

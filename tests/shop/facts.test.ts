@@ -24,7 +24,9 @@ function statedOf(job: Job, footprints: boolean): Stated[] {
     solveTube(tube),
     ...(tube.pair ? [solveTube(mirroredTube(tube), 'opposite')] : []),
   ]);
-  const leaves = solutions.flatMap((solution) => leavesOf(solution, contextOf(job), footprints));
+  const leaves = solutions.flatMap((solution) =>
+    leavesOf(solution, { ...contextOf(job), ticketed: true }, footprints),
+  );
   const front = shopPack(job, solutions, footprints);
   return statedIn(
     laySheets(leaves, job.sheet, { job: job.title ?? 'job', words: job.words }, undefined, front),
@@ -61,34 +63,24 @@ function withoutAngle(tubes: readonly Tube[], stated: readonly Stated[]): string
   );
 }
 
-/** Still said more than once: taken off this list as each comes to its one place. */
+/** Still said on a card too that stands beside a leaf for want of room: taken off this list as each comes to its one place. */
 const STILL: readonly FactName[] = [
-  'name',
-  'picture',
-  'base-distance',
   'angle',
   'header',
-  'footprint',
   'edge',
-  'heel',
-  'tube',
-  'work-points',
-  'long-points',
-  'blank',
   'clocking',
-  'twist',
-  'weld-angle',
   'offset',
   'shift',
   'mitre',
   'pieces',
-  'marks',
-  'copies',
+  'twist',
   'wall',
   'root',
-  'job',
-  'date',
-  'fold',
+  'work-points',
+  'long-points',
+  'base-distance',
+  'marks',
+  'end',
   'beside',
 ];
 
