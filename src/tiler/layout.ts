@@ -6,7 +6,7 @@ import type { Language } from '../words/language.ts';
 import { blocksOf, CardSizeError, type LeafBlock, type Tiled } from './blocks.ts';
 import { type FrontPage, type FrontPages, layFront } from './front.ts';
 import { type Furniture, furnish } from './furniture.ts';
-import { type Filling, type Manner, pack } from './pack.ts';
+import { type Filling, type Manner, pack, SEEN_AT_ONCE } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
@@ -34,19 +34,27 @@ export interface Layout {
   readonly lift: Mm;
 }
 
-/** A page of the set, empty: its furniture, and what comes before the leaves on such pages. */
-export function bare(page: Page, ask: SheetAsk, set: SetNames): Omit<Layout, 'fillings' | 'lift'> {
+/** A page of the set, empty: its furniture, and what comes before the leaves on such pages where that is asked for. */
+export function bare(
+  page: Page,
+  ask: SheetAsk,
+  set: SetNames,
+  fronted = true,
+): Omit<Layout, 'fillings' | 'lift'> {
   const furniture = furnish(page, { ...set, paper: ask.paper.name, cautioned: set.front === undefined });
   const room = furniture.content;
-  return { page, furniture, front: set.front ? layFront(set.front(room), room) : [] };
+  return { page, furniture, front: set.front && fronted ? layFront(set.front(room), room) : [] };
 }
 
 /**
  * Fewest sheets; among equals fewest tiles, then the seams that disturb least, then leaves in their order and unturned, then an
- * upright page. Throws a RangeError where a leaf's card goes on no sheet of any way to lie.
+ * upright page; where there are many leaves, their sheets alone count. Throws a RangeError where a leaf's card goes on no sheet of any way to lie.
  */
 export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): Layout {
-  const tables = pagesOf(ask, set.printer).map((page) => table(leaves, bare(page, ask, set), set.words));
+  const many = leaves.length > SEEN_AT_ONCE;
+  const tables = pagesOf(ask, set.printer).map((page) =>
+    table(leaves, bare(page, ask, set, !many), set.words),
+  );
   const usable = tables.flatMap((each) => ('blocks' in each ? [each] : []));
   const tiled = usable.some(({ blocks }) => blocks.some((block) => 'tilings' in block));
   const layouts = MANNERS.filter(({ lean }) => tiled || lean === 'even').flatMap((manner) =>
@@ -58,7 +66,7 @@ export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): L
   const [best] = layouts.sort(
     (a, b) => sheets(a) - sheets(b) || tiles(a) - tiles(b) || seamCost(a) - seamCost(b),
   );
-  if (best !== undefined) return best;
+  if (best !== undefined) return many ? { ...best, ...bare(best.page, ask, set) } : best;
   throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
 }
 

@@ -10,7 +10,7 @@ import { headOf } from './tile-head.ts';
 import type { Tiling } from './tiling.ts';
 
 /** So many leaves are seen at once, and go on one of so many sheets begun last: a leaf is found near its turn, and long jobs stay quick. */
-const SEEN_AT_ONCE = 60;
+export const SEEN_AT_ONCE = 60;
 const LOOK_BACK = 12;
 
 /** A sheet while it is being filled. */

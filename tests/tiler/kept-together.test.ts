@@ -51,3 +51,31 @@ function cornerOf(
   const found = placements.find((each) => each.drawing === drawing && each.turn === 0);
   return found && { x: found.at.x + drawing.box.left, y: found.at.y + drawing.box.top };
 }
+
+describe('twenty leaves of 93 x 45 mm with no cards', () => {
+  const leaves = Array.from({ length: 20 }, (_, n) => {
+    const { title, wrap, keepWhole } = leafOf(`strut ${n}`, [93, 45]);
+    return { title, wrap, keepWhole };
+  });
+
+  // Upright, A4 holds two rows of three that are turned and one unturned under them; letter, six either way: two to a row, or three turned.
+  it.each([
+    ['A4', { name: 'A4', width: 210, height: 297 }, 3],
+    ['letter', { name: 'letter', width: 215.9, height: 279.4 }, 4],
+  ] as const)('go on as few sheets of %s as hold them, turned where that saves one', (_, paper, count) => {
+    expect(laySheets(leaves, ask(paper), { job: 'rack', words: ENGLISH }).count).toBe(count);
+  });
+});
+
+it('a leaf lies near its turn: of many, the largest first, none of the second sixty comes before one of the first', () => {
+  const sides = (n: number): [number, number] => [60 + ((n * 37) % 90), 40 + ((n * 23) % 60)];
+  const leaves = Array.from({ length: 150 }, (_, n) => leafOf(`stay ${n}`, sides(n), [60, 40]));
+  const sheets = laid(leaves);
+  expect(sheets.flat()).toHaveLength(150);
+  const firstOf = (from: number, to: number) =>
+    sheets.flatMap((sheet, place) =>
+      sheet.some((leaf) => leaves.slice(from, to).includes(leaf)) ? [place] : [],
+    );
+  // A sheet is looked back at for twelve more at the most.
+  expect(Math.max(...firstOf(0, 60)) - Math.min(...firstOf(60, 120))).toBeLessThanOrEqual(12);
+});
