@@ -23,7 +23,7 @@ function solutionsOf(tables: readonly OrdinateTable[]): readonly TubeSolution[] 
 
 function stationsAsData({ solution, rows }: OrdinateTable): object[] {
   const key = solution.section.stations === 'angles' ? 'phi' : 's';
-  return rows.map(({ place, cut: _, dihedral, ...row }) => ({
+  return rows.map(({ place, dihedral, ...row }) => ({
     [key]: place,
     ...row,
     ...(dihedral !== undefined && { dihedral: degreesOf(dihedral) }),
@@ -46,12 +46,13 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
         row.outside,
         row.inside ?? '',
         row.square ?? '',
+        row.cut,
         row.dihedral === undefined ? '' : degreesOf(row.dihedral),
       ].join(','),
     ),
   );
   const inMm = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
-  const head = `tube,hand,end,${inMm ? 's' : 'phi'},contact,outside,inside,square,dihedral`;
+  const head = `tube,hand,end,${inMm ? 's' : 'phi'},contact,outside,inside,square,cut,dihedral`;
   return dataOf(`${[head, ...lines].join('\n')}\n`);
 }
 

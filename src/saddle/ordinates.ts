@@ -19,10 +19,10 @@ export interface Ordinate {
   readonly outside: Mm;
   readonly inside?: Mm;
   readonly square?: Mm;
+  /** On the line to cut to, whatever the edge. */
+  readonly cut: Mm;
   /** Left out where the outside line misses. */
   readonly dihedral?: Radians;
-  /** On the line to cut to. */
-  readonly cut: Mm;
 }
 
 /** How far from station to station: so many to a turn where they are angles, else so many mm. */
@@ -60,7 +60,7 @@ function rowAt(cope: Cope, station: number, place: number): Ordinate {
     outside: cope.outside(station).setback,
     ...(cope.inside && { inside: cope.inside(station).setback }),
     ...(cope.square && { square: cope.square(station).setback }),
-    ...(contact && { dihedral: dihedralAt(cope.joint, station) }),
     cut: cope.cut(station).setback,
+    ...(contact && { dihedral: dihedralAt(cope.joint, station) }),
   };
 }

@@ -128,14 +128,22 @@ describe('as JSON', () => {
   it('a station has the lines that exist, and a dihedral only where the outside touches', async () => {
     const [twin, , post] = await tubesOf(['-'], JOB);
     for (const station of stationsOf(post, 'A')) {
-      expect(Object.keys(station)).toEqual(['phi', 'contact', 'outside', 'inside', 'square', 'dihedral']);
+      expect(Object.keys(station)).toEqual([
+        'phi',
+        'contact',
+        'outside',
+        'inside',
+        'square',
+        'cut',
+        'dihedral',
+      ]);
     }
     const wide = stationsOf(twin, 'B');
     // Beside the header where r |sin| > R: r 15.875, R 12.7, so from 53.13 degrees off the heel.
     for (const { phi, ...station } of wide) {
       const off = Math.abs(Math.sin(((phi - 35) * Math.PI) / 180)) * 15.875 > 12.7;
       expect(Object.keys(station), `${phi}`).toEqual(
-        off ? ['contact', 'outside'] : ['contact', 'outside', 'dihedral'],
+        off ? ['contact', 'outside', 'cut'] : ['contact', 'outside', 'cut', 'dihedral'],
       );
       expect(station.contact, `${phi}`).toBe(!off);
     }
@@ -176,13 +184,13 @@ describe('as CSV', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out.endsWith('\n')).toBe(true);
     const [header, ...lines] = out.slice(0, -1).split('\n');
-    expect(header).toBe('tube,hand,end,phi,contact,outside,inside,square,dihedral');
+    expect(header).toBe('tube,hand,end,phi,contact,outside,inside,square,cut,dihedral');
     // RFC 4180: a field with a comma or a quote is quoted, and a quote in it doubled.
     const quoted = (name: string) => (/[",]/.test(name) ? `"${name.replaceAll('"', '""')}"` : name);
     const wanted = (await tubesOf(['-', '--every', '45deg'], JOB)).flatMap(({ name, hand, ends }) =>
       Object.entries(ends).flatMap(([end, { stations }]) =>
-        stations.map(({ phi, contact, outside, inside = '', square = '', dihedral = '' }) =>
-          [quoted(name), hand, end, phi, contact, outside, inside, square, dihedral].join(','),
+        stations.map(({ phi, contact, outside, inside = '', square = '', cut, dihedral = '' }) =>
+          [quoted(name), hand, end, phi, contact, outside, inside, square, cut, dihedral].join(','),
         ),
       ),
     );

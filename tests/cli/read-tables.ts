@@ -8,6 +8,7 @@ export interface Station {
   readonly outside: number;
   readonly inside?: number;
   readonly square?: number;
+  readonly cut: number;
   readonly dihedral?: number;
 }
 

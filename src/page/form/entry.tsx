@@ -71,7 +71,7 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
             list={blank.list}
             autocomplete="off"
             autocapitalize="off"
-          maxLength={95}
+            maxLength={95}
             spellcheck={false}
             onInput={(event) => change(event.currentTarget.value)}
           />
