@@ -30,15 +30,15 @@ function asText(job: Job, solutions: readonly TubeSolution[]): Said {
   return plan ? joined([list, stockAsText(plan, job.units, job.words)], '\n') : list;
 }
 
-function asCsv({ words }: Job, solutions: readonly TubeSolution[]): Uint8Array {
-  return dataOf(cutListAsCsv(cutList(solutions, words)));
+function asCsv({ words, units }: Job, solutions: readonly TubeSolution[]): Uint8Array {
+  return dataOf(cutListAsCsv(cutList(solutions, words), units));
 }
 
 function asJson(job: Job, solutions: readonly TubeSolution[]): Uint8Array {
   const plan = stockPlan(job, solutions);
   return jsonOf({
     units: 'mm',
-    tubes: cutListAsData(cutList(solutions, job.words)),
+    tubes: cutListAsData(cutList(solutions, job.words), job.units),
     ...(plan && { stock: stockAsData(plan) }),
   });
 }

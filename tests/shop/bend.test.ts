@@ -89,8 +89,8 @@ describe('the pieces of a bend', () => {
       ['middle', 6],
       ['end', 4],
     ]);
-    expect(cutListAsCsv(rows)).toMatch(/^"elbow, middle piece",as-drawn,6,.*,78\.75,78\.75,0$/m);
-    expect(cutListAsCsv(rows)).toMatch(/^"elbow, end piece",as-drawn,4,.*,78\.75,square,$/m);
+    expect(cutListAsCsv(rows, 'mm')).toMatch(/^"elbow, middle piece",as-drawn,6,.*,78\.75,78\.75,0$/m);
+    expect(cutListAsCsv(rows, 'mm')).toMatch(/^"elbow, end piece",as-drawn,4,.*,78\.75,square,$/m);
     const plan = stockPlan(jobOf(GUARD, 'copies: 2, '), solutions);
     expect(plan?.sizes.flatMap(({ bars }) => bars.flatMap(({ blanks }) => blanks)).length).toBe(10);
     expect(plan?.unknown).toEqual([]);

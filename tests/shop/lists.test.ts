@@ -48,16 +48,33 @@ describe('the cut list', () => {
   });
 
   test('as CSV quotes what holds a comma, and says what is cut square and what is not known', () => {
-    const [head, rung, brace, opposite, stay] = cutListAsCsv(rows).trimEnd().split('\n');
-    expect(head).toBe('tube,hand,copies,size,wall,blank,overall,between,angleA,angleB,twist');
-    expect(rung).toBe('"rung, low",as-drawn,3,"25 mm (~31/32 in, 0.984)",2,510,500,500,90,square,');
-    expect(brace).toMatch(/^brace,as-drawn,1,"30 mm [^"]*",,710,[\d.]+,700,60,50,35$/);
+    const [head, rung, brace, opposite, stay] = cutListAsCsv(rows, 'mm').trimEnd().split('\n');
+    expect(head).toBe(
+      'tube,hand,copies,size,wall (mm),blank (mm),blank exact (mm),overall (mm),between (mm),angleA,angleB,twist',
+    );
+    expect(rung).toBe('"rung, low",as-drawn,3,"25 mm (~31/32 in, 0.984)",2,510,510,500,500,90,square,');
+    expect(brace).toMatch(/^brace,as-drawn,1,"30 mm [^"]*",,[\d.]+,[\d.]+,[\d.]+,700,60,50,35$/);
     expect(opposite).toMatch(/^brace,opposite,.*,700,60,50,-35$/);
-    expect(stay).toMatch(/^stay,as-drawn,1,"30 mm [^"]*",,,,,60,50,$/);
+    expect(stay).toMatch(/^stay,as-drawn,1,"30 mm [^"]*",,,,,,60,50,$/);
+  });
+
+  test("as CSV and data have the blank that paper has, up to the mark of the job's tape, and it exactly beside it", () => {
+    const inches = readSample(
+      'copeleaf: 1\nunits: in\ntube: { name: rail, od: 1-1/2, wall: 0.095, between: 20.01, ends: { A: plain, B: plain } }\n',
+    );
+    const [rail] = cutList(solveJob(inches), ENGLISH);
+    if (!rail) throw new Error('no row');
+    const [head, row] = cutListAsCsv([rail], 'in').trimEnd().split('\n');
+    expect(head).toContain('wall (in),blank (in),blank exact (in),overall (in),between (in)');
+    // 10 mm of allowance, 0.393701 in; up to the next 32nd: 20-13/32.
+    expect(row).toMatch(/,0\.095,20\.40625,20\.403700787,20\.01,20\.01,square,square,/);
+    expect(cutListAsData([rail], 'in')).toMatchObject([
+      { blank: 20.40625 * 25.4, blankExact: 20.01 * 25.4 + 10 },
+    ]);
   });
 
   test('as data leaves out what is not known', () => {
-    const [rung, brace, , stay] = JSON.parse(JSON.stringify(cutListAsData(rows)));
+    const [rung, brace, , stay] = JSON.parse(JSON.stringify(cutListAsData(rows, 'mm')));
     expect(rung).toMatchObject({ name: 'rung, low', copies: 3, blank: 510, ends: { B: { angles: [] } } });
     expect(brace).toMatchObject({ twist: 35, ends: { A: { angles: [60] }, B: { angles: [50] } } });
     for (const key of ['blank', 'overall', 'between', 'twist']) expect(stay).not.toHaveProperty(key);

@@ -2,7 +2,8 @@ import type { Subject } from '../../draw/facts.ts';
 import type { End, EndName } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import { partOf, type Said } from '../../measure/said.ts';
-import { type Angle, degrees, type Length, type Mm, type Radians } from '../../measure/units.ts';
+import { sawLength } from '../../measure/saw-length.ts';
+import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, endedLines, inColumn, joined } from '../../words/said.ts';
@@ -147,8 +148,11 @@ function endRow(end: End, words: Language): EndRow {
   return { onto: landingInWords(end, words), angles, ...(mitred && { mitred }) };
 }
 
-/** As JSON data: mm and degrees. */
-export function cutListAsData(rows: readonly CutRow[]): object[] {
+/**
+ * As JSON data: mm and degrees. The blank is what paper has, rounded up to the job's tape, and `blankExact` what was
+ * computed.
+ */
+export function cutListAsData(rows: readonly CutRow[], units: 'mm' | 'in'): object[] {
   return rows.map(({ tube, piece, hand, copies, size, wall, blank, overall, between, ends, twist }) => ({
     name: tube,
     ...(piece && { piece: pieceAsData(piece) }),
@@ -156,7 +160,7 @@ export function cutListAsData(rows: readonly CutRow[]): object[] {
     copies,
     size,
     ...(wall && { wall: wall.mm }),
-    ...(blank !== undefined && { blank, overall, between }),
+    ...(blank !== undefined && { blank: sawLength(blank, units), blankExact: blank, overall, between }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
     ends: Object.fromEntries(
       (['A', 'B'] as const).flatMap((name) => {
@@ -178,8 +182,12 @@ function degreesOf(rad: Radians): number {
   return Number(degrees(rad).toFixed(10)) + 0;
 }
 
-/** As CSV (RFC 4180), one header line, mm and degrees; several angles of one end stand with a `+` between them. */
-export function cutListAsCsv(rows: readonly CutRow[]): string {
+/**
+ * As CSV (RFC 4180), one header line that says the job's unit, and degrees; the blank as paper has it and beside it
+ * exactly. Several angles of one end stand with a `+` between them.
+ */
+export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): string {
+  const number = (mm: Mm | undefined): string => (mm === undefined ? '' : inUnits(mm, units));
   const lines = rows.map((row) =>
     [
       row.piece ? `${row.tube}, ${pieceAsData(row.piece)}` : row.tube,
@@ -187,6 +195,7 @@ export function cutListAsCsv(rows: readonly CutRow[]): string {
       `${row.copies}`,
       row.size,
       number(row.wall?.mm),
+      number(row.blank === undefined ? undefined : sawLength(row.blank, units)),
       number(row.blank),
       number(row.overall),
       number(row.between),
@@ -197,11 +206,14 @@ export function cutListAsCsv(rows: readonly CutRow[]): string {
       .map(csvText)
       .join(','),
   );
-  return `${['tube,hand,copies,size,wall,blank,overall,between,angleA,angleB,twist', ...lines].join('\n')}\n`;
+  const lengths = ['wall', 'blank', 'blank exact', 'overall', 'between'].map((key) => `${key} (${units})`);
+  const heads = ['tube', 'hand', 'copies', 'size', ...lengths, 'angleA', 'angleB', 'twist'];
+  return `${[heads.join(','), ...lines].join('\n')}\n`;
 }
 
-function number(mm: Mm | undefined): string {
-  return mm === undefined ? '' : `${mm}`;
+/** To what a division leaves of the last bits: 1.25, not 1.2500000000000002. */
+function inUnits(mm: Mm, units: 'mm' | 'in'): string {
+  return `${Number((units === 'mm' ? mm : mm / MM_PER_INCH).toFixed(9)) + 0}`;
 }
 
 function angleCell(end: EndRow | undefined): string {
