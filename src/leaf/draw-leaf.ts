@@ -62,15 +62,12 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     seam: words.leaf.seam(girth, units),
     language: words,
   });
-  const measured = {
-    fact: 'base-distance' as const,
-    label: words.card.labels.baseEdge,
-    text: distances[0],
-  };
   const ticks = wrap.ticked
     ? [{ fact: 'beside' as const, label: words.card.labels.ticks, text: words.card.ticks }]
     : [];
-  const card = drawCard(`card:${key}`, names, [...facts, ...ticks, measured], wrap.beside, cope, words);
+  const { ticketed = false } = context;
+  const told = ticketed ? [] : [...facts, ...ticks];
+  const card = drawCard(`card:${key}`, names, told, wrap.beside, cope, words, ticketed);
   const of = subjectOf(solution, endName);
   return {
     title,

@@ -1,7 +1,7 @@
 import { across, boundsOf, boxRoundBoth, grown, upright } from '../draw/boxes.ts';
 import { shortened } from '../draw/breaking.ts';
 import type { Box, Drawing, Mark, Path, Point } from '../draw/drawing.ts';
-import { heightOf, SMALL, words, wordsBox } from '../draw/lettering.ts';
+import { FOOT, heightOf, words, wordsBox } from '../draw/lettering.ts';
 import { DESCENT } from '../draw/letters.ts';
 import { HALF_LINE } from '../draw/pens.ts';
 import type { Said } from '../measure/said.ts';
@@ -15,7 +15,7 @@ interface Item {
 }
 
 /** Over a piece, the line that says whose card it goes on with. */
-const LABEL: Mm = heightOf([{ size: SMALL }]);
+const LABEL: Mm = heightOf([{ size: FOOT }]);
 /** White between two facts of a card; between two lines of one fact there is less. */
 const BETWEEN_FACTS: Mm = 0.4;
 
@@ -36,8 +36,8 @@ export function cardPieces(card: Drawing, more: Said, room: Size): readonly Draw
     const name = `${card.name}, piece ${index + 1}`;
     const of = card.of && { of: card.of };
     if (index === 0) return { name, box, marks, ...of };
-    const text = shortened(more, SMALL, across(box));
-    const label = words(text, 'tile', SMALL, { x: box.left, y: box.top + DESCENT * SMALL });
+    const text = shortened(more, FOOT, across(box));
+    const label = words(text, 'tile', FOOT, { x: box.left, y: box.top + DESCENT * FOOT });
     return { name, box: { ...box, top: box.top + LABEL }, marks: [label, ...marks], ...of };
   });
 }

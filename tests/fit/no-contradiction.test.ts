@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { reportsAsData } from '../../src/fit/as-data.ts';
 import { checkReport } from '../../src/fit/check-report.ts';
 import { reportJob } from '../../src/fit/report.ts';
-import { zonesOf } from '../../src/leaf/wrap/zones.ts';
+import { zonesOf } from '../../src/leaf/card/zones.ts';
 import { inOrder } from '../../src/saddle/ordinates.ts';
 import { solveJob } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';

@@ -77,7 +77,7 @@ it('the words for the hole stand in the bore, or a line with a dot leads from th
   let inside = 0;
   let led = 0;
   for (const wrap of wraps) {
-    const lines = noteFrom(wrap, 'short dashes');
+    const lines = noteFrom(wrap, "tube's inside");
     if (lines.length === 0) continue;
     const bore = boreOf(wrap);
     const boxes = lines.map(boxOfWords);
@@ -105,9 +105,9 @@ it('long dashes are three times as long as the short ones', () => {
 describe('which way a footprint lies on its header', () => {
   // The tube leans to where the angle between its body and the header's axis, which points to the right, is acute.
   it.each([
-    [45, 1, 'the tube leans this way'],
-    [135, -1, 'the tube leans this way'],
-    [90, 1, "towards tube's 20°"],
+    [45, 1, 'tube leans'],
+    [135, -1, 'tube leans'],
+    [90, 1, "to tube's 20°"],
   ] as const)('at %d degrees an arrow tells it', (degrees, way, words) => {
     for (const end of ['A', 'B'] as const) {
       const [leaf] = footprintsOf(tubeOnto(round(42.4), [partOf(FIRST, degrees, 20)], 2.6, end));
@@ -124,7 +124,7 @@ describe('which way a footprint lies on its header', () => {
     const said = footprintsOf(NODE).map(({ wrap }) => textsOf(wrap).join(' '));
     expect(said[0]).toContain("acute side, tube's 0°");
     expect(said[1]).toContain("acute side, tube's 180°");
-    for (const each of said) expect(each).toContain('the tube leans this way');
+    for (const each of said) expect(each).toContain('tube leans');
   });
 });
 
@@ -197,7 +197,7 @@ describe('the words of a footprint that name a straight line', () => {
   };
 
   it.each([
-    ['this line', 'y'],
+    ['faces the tube', 'y'],
     ['work point', 'x'],
   ] as const)('"%s" stands within 1 mm of it, or a line leads to it', (start, axis) => {
     let hardBy = 0;
@@ -221,7 +221,9 @@ describe('the words of a footprint that name a straight line', () => {
   it('never stands on both sides of the work point with its title, whose lines are one under the other', () => {
     let titled = 0;
     for (const wrap of WRAPS) {
-      const [first, ...rest] = wrap.marks.filter(isWords).filter(({ size }) => size === 2.8);
+      const [first, ...rest] = wrap.marks
+        .filter(isWords)
+        .filter(({ fact, text }) => fact === 'name' && !text.startsWith('end '));
       if (!first) continue;
       titled += 1;
       const end = wrap.marks.filter(isWords).find(({ text }) => text.startsWith('end '));

@@ -3,10 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing, Words } from '../../src/draw/drawing.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
-import { howMany } from '../count.ts';
-import { boxOfWords, strokesOf, textsOf } from './collisions.ts';
-import { kindCasesOf, partOf, randomKind, rectangle, tubeOnto } from './random-kinds.ts';
-import { type Ask, type Case, casesOf, dice, length } from './random-tubes.ts';
+import { boxOfWords, strokesOf } from './collisions.ts';
+import { kindCasesOf, partOf, rectangle, tubeOnto } from './random-kinds.ts';
+import { type Ask, type Case, casesOf, length } from './random-tubes.ts';
 
 /** The throat is 4.4 degrees from the heel: 1.2 mm on this leaf. */
 const OFFSET: Ask = {
@@ -17,8 +16,6 @@ const OFFSET: Ask = {
   A: { header: 38.1, angle: 62 },
   B: { header: 44.45, angle: 48, offset: 2.38, clock: 35 },
 };
-
-const ENDS = howMany({ short: 12, deep: 40 });
 
 function endB(): Case {
   const [, b] = casesOf(OFFSET);
@@ -57,27 +54,6 @@ it('heel and short point, too near for words between them, each have a name on a
     // The body lies below at end B: the line comes down as far as its name.
     expect(Math.min(...lows)).toBeLessThan(box.bottom + 0.01);
   }
-});
-
-it('the cut is told of with room before and after the words, among the names at the cut', () => {
-  const { leaf } = endB();
-  const cut = boxOfWords(wordOf(leaf.wrap, 'cut to the middle'));
-  for (const mark of leaf.wrap.marks) {
-    if (mark.kind !== 'words' || mark.text.startsWith('cut to')) continue;
-    const other = boxOfWords(mark);
-    const inLine = other.left < cut.right && cut.left < other.right;
-    if (inLine) expect(Math.max(other.bottom - cut.top, cut.bottom - other.top)).toBeGreaterThan(2);
-  }
-});
-
-it('angles in the band by the base edge are said to be those of the weld', () => {
-  const roll = dice(88);
-  const wraps = Array.from({ length: ENDS }, () => randomKind(roll))
-    .flatMap(kindCasesOf)
-    .map(({ leaf }) => textsOf(leaf.wrap));
-  const banded = wraps.filter((texts) => texts.some((text) => /(heel|toe|side|inside) \d+–\d+°$/.test(text)));
-  expect(banded.length).toBeGreaterThan(ENDS * (6 / 40));
-  for (const texts of banded) expect(texts.some((text) => text.startsWith('weld'))).toBe(true);
 });
 
 describe('a fold is told from an edge at a glance', () => {

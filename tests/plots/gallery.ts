@@ -51,6 +51,15 @@ export const PLOTS: readonly Plot[] = [
   leafPlot('square-edge', one(`{ ${ROUND}, edge: square }`), 'A'),
   leafPlot('misses', one('{ onto: { od: 25 }, angle: 60, offset: 4 }'), 'A'),
   leafPlot('tiny', one('{ onto: { od: 12 }, angle: 60 }', '  name: pin\n  od: 10\n  wall: 1\n'), 'A'),
+  leafPlot(
+    'stay-16',
+    one(
+      '{ onto: { od: 25 }, angle: 60, offset: 2 }',
+      '  name: fender stay\n  od: 16\n  wall: 1.5\n  pair: true\n',
+    ),
+    'A',
+    'opposite',
+  ),
   leafPlot('greek-and-cyrillic', one(`{ ${ROUND} }`, TUBE.replace('bunk stay', 'Στήριγμα, распорка ⌀')), 'A'),
   leafPlot('plate', one('{ onto: { plate: {} }, angle: 60 }'), 'A'),
   leafPlot('mitre', one('{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }'), 'A'),

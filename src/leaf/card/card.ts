@@ -2,16 +2,7 @@ import { grown } from '../../draw/boxes.ts';
 import { broken } from '../../draw/breaking.ts';
 import type { Drawing, Mark } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
-import {
-  type Block,
-  extentOf,
-  LARGE,
-  LETTER,
-  lettered,
-  PLAIN,
-  SMALL,
-  wordsBox,
-} from '../../draw/lettering.ts';
+import { type Block, extentOf, LETTER, lettered, TEXT, TITLE, wordsBox } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
@@ -26,11 +17,11 @@ import { type JointView, viewsOf } from '../picture/side-view.ts';
 import type { Fact } from './fact.ts';
 
 /** The card's grid: two columns, facts to the left, picture to the right. */
-const LEFT: Mm = 55;
+const LEFT: Mm = 60;
 const GUTTER: Mm = 3;
-const RIGHT: Mm = 31;
+const RIGHT: Mm = 32;
 const WIDTH: Mm = LEFT + GUTTER + RIGHT;
-const LABELS: Mm = 14.5;
+const LABELS: Mm = 20.5;
 const ROW_GAP: Mm = 0.45;
 const BLOCK_GAP: Mm = 1.3;
 
@@ -43,7 +34,7 @@ interface Laid {
   readonly foot: Mm;
 }
 
-/** What stands beside a wrap: which tube and end, its facts, the joint's picture, what found no room. */
+/** What stands beside a wrap: which tube and end, its facts, the joint's picture, what found no room; of these the last alone where a ticket says the rest. */
 export function drawCard(
   name: string,
   names: Names,
@@ -51,14 +42,16 @@ export function drawCard(
   beside: readonly Said[],
   cope: Cope,
   words: Language,
+  ticketed: boolean,
 ): Drawing {
   const head = layHead(names, words);
+  if (ticketed) return besideCard(name, head, facts, besideLines(beside, words, WIDTH));
   const left = layFacts(
     [...facts, { fact: 'date', label: words.card.labels.date, text: NOTHING }],
     head.foot - BLOCK_GAP,
   );
-  const listed = besideLines(beside, words);
-  const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: SMALL }).height;
+  const listed = besideLines(beside, words, RIGHT);
+  const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: TEXT }).height;
   const picture = layPictures(cope, names.end, head.foot - BLOCK_GAP, room, words);
   const right = layLines('beside', listed, LEFT + GUTTER, picture.foot);
   const foot = Math.min(left.foot, right.foot) - BLOCK_GAP;
@@ -69,13 +62,25 @@ export function drawCard(
   };
 }
 
+/** What no ticket says. */
+function besideCard(name: string, head: Laid, facts: readonly Fact[], listed: readonly Said[]): Drawing {
+  const own = layFacts(facts, head.foot - BLOCK_GAP);
+  const list = layLines('beside', listed, 0.2, own.foot);
+  const foot = list.foot - BLOCK_GAP;
+  return {
+    name,
+    box: grown({ left: 0, bottom: foot, right: WIDTH, top: 0 }, HALF_RULE),
+    marks: [...head.marks, ...own.marks, ...list.marks, rule(foot)],
+  };
+}
+
 function layHead({ tube, end, handName, paired, copies, use }: Names, words: Language): Laid {
   const letterRoom = 9;
-  const size = widthOf(tube, LARGE) <= WIDTH - letterRoom - 0.4 ? LARGE : PLAIN;
+  const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name: Block = { fact: 'name', lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
   const made = use ? [use] : [words.leaf.make(copies), words.card.printedSideOut];
-  const about = [words.card.end(end), ...(paired ? [handName] : []), ...made];
-  const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: PLAIN };
+  const about = [...(paired ? [handName] : []), ...made];
+  const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter: Block = { fact: 'end', lines: [words.leaf.letter(end)], size: LETTER };
   const letterFoot = -0.4 - extentOf(letter).height;
@@ -99,8 +104,8 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
   const marks: Mark[] = [];
   let foot = top;
   for (const { fact, label, text } of facts) {
-    const block: Block = { fact, lines: broken(text, SMALL, LEFT - LABELS), size: SMALL };
-    const name: Block = { fact, more: true, lines: [label], size: SMALL };
+    const block: Block = { fact, lines: broken(text, TEXT, LEFT - LABELS), size: TEXT };
+    const name: Block = { fact, more: true, lines: [label], size: TEXT };
     marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
     foot -= extentOf(block).height;
     if (text === NOTHING) marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
@@ -114,14 +119,14 @@ function layFacts(facts: readonly Fact[], top: Mm): Laid {
 function layPictures(cope: Cope, end: EndName, top: Mm, room: Mm, words: Language): Laid {
   const [left, right] = [LEFT + GUTTER, WIDTH - 0.2];
   const [side, second] = viewsOf(cope, end, words);
-  const caption = extentOf({ lines: [NOTHING], size: SMALL }).height + BLOCK_GAP;
+  const caption = extentOf({ lines: [NOTHING], size: TEXT }).height + BLOCK_GAP;
   const [least, most] = second ? [42, 58] : [24, 36];
   const high = Math.min(most, Math.max(least, room - (second ? 2 : 1) * (caption + BLOCK_GAP)));
   const lay = ({ draw, caption }: JointView, from: Mm, share: number): Laid => {
     const picture = draw({ left, right, bottom: from - share * high, top: from });
     const under = layLines(
       'picture',
-      broken(caption, SMALL, RIGHT - 0.4),
+      broken(caption, TEXT, RIGHT - 0.4),
       left,
       footOf(picture, from) - ROW_GAP,
     );
@@ -146,16 +151,16 @@ function footOf(marks: readonly Mark[], top: Mm): Mm {
 }
 
 /** What found no room on the wrap, as a list. */
-function besideLines(beside: readonly Said[], { card }: Language): Said[] {
+function besideLines(beside: readonly Said[], { card }: Language, width: Mm): Said[] {
   if (beside.length === 0) return [];
   const items = beside.length > 1 ? beside.map(card.item) : beside;
   const lines = [card.notOnTheLeaf, ...items];
-  return lines.flatMap((line) => broken(line, SMALL, RIGHT - 0.4));
+  return lines.flatMap((line) => broken(line, TEXT, width - 0.4));
 }
 
 function layLines(fact: FactName, lines: readonly Said[], left: Mm, top: Mm): Laid {
   if (lines.length === 0) return { marks: [], foot: top };
-  const block: Block = { fact, lines, size: SMALL };
+  const block: Block = { fact, lines, size: TEXT };
   const foot = top - extentOf(block).height;
   return { marks: lettered(block, left, foot), foot };
 }

@@ -1,5 +1,5 @@
 import { shortened } from '../../draw/breaking.ts';
-import { SMALL } from '../../draw/lettering.ts';
+import { TEXT } from '../../draw/lettering.ts';
 import { spelled } from '../../draw/letters.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -11,6 +11,7 @@ import { edgeFacts } from './edge-words.ts';
 import type { Fact } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
+import { weldFacts } from './zones.ts';
 
 /** What is known of one end and its tube, in the order in which it is needed. */
 export function cardFactsOf(
@@ -29,8 +30,8 @@ export function cardFactsOf(
     ...fitUpFacts(cope, units, words),
     ...lengthFacts(solution, units, words),
     ...edgeFacts(cope, units, words),
+    ...weldFacts(cope, words),
     ...(root ? [{ fact: 'root' as const, label: card.labels.root, text: spelled(card.root(root)) }] : []),
-    { fact: 'girth' as const, label: card.labels.girth, text: card.girth(solution.section.girth, units) },
   ];
 }
 
@@ -40,7 +41,7 @@ const JOB_NAME: Mm = 70;
 /** The job's name, cut short where it would fill the card. */
 export function jobFacts(job: string | undefined, { card }: Language): Fact[] {
   return job
-    ? [{ fact: 'job', label: card.labels.job, text: shortened(spelled(asWritten(job)), SMALL, JOB_NAME) }]
+    ? [{ fact: 'job', label: card.labels.job, text: shortened(spelled(asWritten(job)), TEXT, JOB_NAME) }]
     : [];
 }
 

@@ -54,6 +54,7 @@ export function drawFootprint(
   const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
   const names = { ...namesOf(solution, endName, words), use: say.use };
   const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
+  const lay: Fact = { fact: 'footprint', label: card.labels.lay, text: layWords(shape, words) };
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
     ...partFacts(asked, header, units, words),
@@ -67,7 +68,7 @@ export function drawFootprint(
       label: card.labels.outline,
       text: lengthWords(shape, outline, length, units, words),
     },
-    { fact: 'footprint' as const, label: card.labels.lay, text: layWords(shape, words) },
+    lay,
     { fact: 'footprint' as const, label: card.labels.scribe, text: say.scribe },
     ...holeFacts(cope, vented, outline, words),
     { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
@@ -78,16 +79,19 @@ export function drawFootprint(
     heading: names.tube,
     text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
   });
+  const { ticketed = false } = context;
+  // No ticket says how near the truth a footprint on a bend is.
+  const told = ticketed ? [lay].filter(() => shape.kind === 'bent') : facts;
   const of: Subject = { ...subjectOf(solution, endName), place: 'footprint', part };
   return {
     title,
     of: ownerOf(names),
     wrap: { ...sheet.drawing, of },
     card: {
-      ...drawCard(`card:${key}`, names, facts, sheet.beside, cope, words),
+      ...drawCard(`card:${key}`, names, told, sheet.beside, cope, words, ticketed),
       of: { ...of, place: 'card' },
     },
-    beside: true,
+    beside: told.length + sheet.beside.length > 0,
     keepWhole: [],
   };
 }

@@ -46,11 +46,11 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
   const full = edge.top >= flat.half && edge.bottom <= -flat.half;
   const leaning = leans(landed.asked);
   return [
+    ...lineNotes(landed, edge),
     ...outlineNotes(landed, drawn),
+    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
-    ...lineNotes(landed, edge),
-    { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
     ...open.map((near) => ({ text: words.footprint.open, near })),
     ...(full
       ? [

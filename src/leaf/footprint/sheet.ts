@@ -14,7 +14,7 @@ import { arrowOf, type Landed, notesOf } from './notes.ts';
 import { type Note, placeNotes } from './words.ts';
 
 /** Round the clean-to line, mm. */
-const ROOM: Mm = 6;
+const ROOM: Mm = 9;
 
 /** The sheet that is laid on the header: its lines, then the words where they are free of them, and what found no room. */
 export function drawSheet(

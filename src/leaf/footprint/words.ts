@@ -1,7 +1,7 @@
 import { broken } from '../../draw/breaking.ts';
 import { inTurn, type Label, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { type Block, extentOf, lettered, PLAIN, SMALL } from '../../draw/lettering.ts';
+import { type Block, extentOf, lettered, TEXT } from '../../draw/lettering.ts';
 import { distance, onWay, point, type Segment } from '../../draw/path.ts';
 import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } from '../../draw/placer.ts';
 import { solid } from '../../draw/strokes.ts';
@@ -85,8 +85,8 @@ const WIDTHS: readonly Mm[] = [60, 46, 30, 20, 13];
 /** The words broken to one width after the other, where that makes more lines of them. */
 function labelsOf({ text, heading }: Note): Label[] {
   const stacks = WIDTHS.map((width): Block[] => [
-    ...(heading ? [{ fact: 'name', lines: broken(heading, PLAIN, width), size: PLAIN } as const] : []),
-    { fact: heading ? 'name' : 'footprint', lines: broken(text, SMALL, width), size: SMALL },
+    ...(heading ? [{ fact: 'name', lines: broken(heading, TEXT, width), size: TEXT } as const] : []),
+    { fact: heading ? 'name' : 'footprint', lines: broken(text, TEXT, width), size: TEXT },
   ]);
   const count = (stack: readonly Block[] = []): number =>
     stack.reduce((sum, { lines }) => sum + lines.length, 0);

@@ -1,5 +1,5 @@
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, LARGE, LETTER, lettered, SMALL } from '../../draw/lettering.ts';
+import { type Block, LETTER, lettered, TEXT, WORTH } from '../../draw/lettering.ts';
 import { ASCENT, CAP_HEIGHT, DESCENT, widthOf } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { outline, solid } from '../../draw/strokes.ts';
@@ -16,9 +16,9 @@ export interface ArrowShape {
 }
 
 export const ARROWS: readonly ArrowShape[] = [
-  { width: 11, height: 18.5, letter: LETTER, told: true },
+  { width: 13, height: 20, letter: LETTER, told: true },
   { width: 8, height: 14, letter: LETTER },
-  { width: 5, height: 8, letter: LARGE },
+  { width: 6.2, height: 9.6, letter: WORTH },
 ];
 
 /** The arrow with its box's lower left corner at (left, bottom). */
@@ -33,7 +33,7 @@ export function arrowMarks(
   const end = leaf.letter(flat.end);
   const away = -flat.bodyWay;
   const middle = left + width / 2;
-  const line = tail ? SMALL * (ASCENT + DESCENT) + 0.5 : 0;
+  const line = tail ? TEXT * (ASCENT + DESCENT) + 0.5 : 0;
   // Distances are counted from the tail, towards the joint.
   const start = flat.bodyWay === 1 ? bottom + height : bottom;
   const at = (along: Mm): Mm => start + away * along;
@@ -60,7 +60,7 @@ export function arrowMarks(
     ...lettered({ fact: 'end', lines: [end], size: letter }, middle - widthOf(end, letter) / 2, base),
   ];
   if (!tail) return marks;
-  const block: Block = { fact: 'to-joint', lines: [tail], size: SMALL };
+  const block: Block = { fact: 'to-joint', lines: [tail], size: TEXT };
   const low = Math.min(at(0), at(line - 0.5));
-  return [...marks, ...lettered(block, middle - widthOf(tail, SMALL) / 2, low)];
+  return [...marks, ...lettered(block, middle - widthOf(tail, TEXT) / 2, low)];
 }

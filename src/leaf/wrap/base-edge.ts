@@ -69,7 +69,7 @@ function down(mm: Mm, step: Mm): Mm {
 /** The least setback of a base edge: more on a narrow leaf, where words stand above one another. */
 function leastOf(cope: Cope): Mm {
   const { girth } = cope.joint.section;
-  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, cope.heel === undefined ? 26 : 30];
+  const [, room] = ROOM.find(([most]) => girth < most) ?? [0, WIDE];
   return deepestOf(cope) + room;
 }
 
@@ -87,7 +87,10 @@ function deepestOf({ throat, other, joint }: Cope): Mm {
 
 /** Under this girth, so much room. */
 const ROOM: readonly (readonly [Mm, Mm])[] = [
-  [45, 54],
-  [70, 44],
-  [110, 34],
+  [45, 62],
+  [60, 56],
+  [85, 52],
+  [110, 44],
+  [180, 40],
 ];
+const WIDE: Mm = 34;

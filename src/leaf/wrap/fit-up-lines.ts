@@ -1,7 +1,7 @@
 import { BESIDE, inTurn, liftSteps, offLevel, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
-import { type Block, SMALL } from '../../draw/lettering.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, type Placed, placeAll, type Wish } from '../../draw/placer.ts';
 import { linesAlong } from '../../draw/strokes.ts';
@@ -104,5 +104,5 @@ function besideUpright(body: Body, { to }: Segment, text: Said): Iterable<Candid
 const ALONG_TUBE = [{ turn: 1, lifts: liftSteps(1, 60, 1.5) }] as const;
 
 function blockOf(fact: FactName, text: Said): Block {
-  return { fact, lines: [text], size: SMALL };
+  return { fact, lines: [text], size: TEXT };
 }

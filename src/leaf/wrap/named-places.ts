@@ -1,13 +1,12 @@
-import { liftSteps, offLevel, type Side, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import { inTurn, liftSteps, offLevel, type Side, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, SMALL } from '../../draw/lettering.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
-import { joined } from '../../words/said.ts';
 import { type Body, cutAt, offCut } from './body.ts';
 import { type Flat, xAt } from './flat.ts';
 import { gap } from './seam.ts';
@@ -46,52 +45,28 @@ export function namedPlaces(cope: Cope, words: Language): NamedPlace[] {
   return places;
 }
 
-/** Places so near to one another that there is no room for words between them. */
-interface Cluster {
-  /** What each is called, from left to right. */
-  readonly texts: readonly [Said, ...Said[]];
-  /** Where each is across the leaf. */
-  readonly xs: readonly [Mm, ...Mm[]];
+/** Places so near to one another that there is no room for words between them, from left to right. */
+type Cluster = [At, ...At[]];
+
+/** What a place is called, and where it is across the leaf. */
+interface At {
+  readonly x: Mm;
+  readonly names: readonly Said[];
 }
 
 const TOGETHER: Mm = 4;
 
-function clustersOf({ flat, words }: Body, places: readonly NamedPlace[]): Cluster[] {
-  const inOrder = places.map((named) => ({ named, x: xAt(flat, named.station) })).sort((a, b) => a.x - b.x);
-  const clusters: { named: [NamedPlace, ...NamedPlace[]]; xs: [Mm, ...Mm[]] }[] = [];
-  for (const { named, x } of inOrder) {
+function clustersOf(flat: Flat, places: readonly NamedPlace[]): Cluster[] {
+  const inOrder = places
+    .map(({ names, station }): At => ({ names, x: xAt(flat, station) }))
+    .sort((a, b) => a.x - b.x);
+  const clusters: Cluster[] = [];
+  for (const at of inOrder) {
     const last = clusters.at(-1);
-    if (last && x - (last.xs.at(-1) ?? 0) < TOGETHER) {
-      last.xs.push(x);
-      last.named.push(named);
-    } else {
-      clusters.push({ named: [named], xs: [x] });
-    }
+    if (last && at.x - (last.at(-1)?.x ?? 0) < TOGETHER) last.push(at);
+    else clusters.push([at]);
   }
-  return clusters.map(({ named, xs }) => {
-    const plain = xs.length === 1 && isOnGuide(flat, xs[0]);
-    const [first, ...others] = named;
-    return {
-      xs,
-      texts: [nameAt(flat, first, plain, words), ...others.map((each) => nameAt(flat, each, plain, words))],
-    };
-  });
-}
-
-/** The names of a place, with its station unless a quarter line alone says it. */
-function nameAt(
-  { section }: Flat,
-  { names, station }: NamedPlace,
-  plain: boolean,
-  { leaf, quantities }: Language,
-): Said {
-  if (plain) return leaf.named(names, undefined);
-  // A station to a tenth of a degree: closer than anyone marks it.
-  const at =
-    section.stations === 'angles'
-      ? quantities.angleToATenth(station)
-      : quantities.station(station, section.stations);
-  return leaf.named(names, at);
+  return clusters;
 }
 
 function isOnGuide(flat: Flat, x: Mm): boolean {
@@ -113,39 +88,45 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
   return drawTicks(body.field, ticks);
 }
 
-/** The names at the cut, on the body's side of it. What found no room comes back in words that say where it is. */
-export function placeNames(body: Body, places: readonly NamedPlace[]): Placed {
-  const clusters = clustersOf(body, places);
-  const names = clusters.flatMap((cluster) => {
-    const { xs } = cluster;
-    const following = clusters.some((other) => other.xs[0] > xs[0] && other.xs[0] - xs[0] < NEAR);
+/**
+ * The names at the cut, on the body's side of it: the heel first, in letters of the size `worth`, each of the others under it or at its
+ * own place. What found no room comes back in words that say where it is.
+ */
+export function placeNames(body: Body, places: readonly NamedPlace[], worth: Mm): Placed {
+  const { heel } = sideNames(body.cope.end.parts[0], body.words);
+  const clusters = clustersOf(body.flat, places);
+  const notes = clusters.flatMap((cluster) => {
+    const [{ x: first }] = cluster;
+    const following = clusters.some(([{ x }]) => x > first && x - first < NEAR);
     return namesIn(cluster, following);
   });
+  const sized = notes.map((note) => ({ ...note, sizes: note.name === heel ? [worth, TEXT] : [TEXT] }));
+  sized.sort((a, b) => Number(b.name === heel) - Number(a.name === heel));
   return placeAll(
     body.field,
-    names.map(({ text, x, sides }) => ({
-      places: besideCut(body, x, { fact: 'heel', lines: [text], size: SMALL }, sides),
-      otherwise: body.words.leaf.fromLeftEdge(text, x),
+    sized.map(({ name, x, sides, sizes }) => ({
+      places: inTurn(sizes, (size) => besideCut(body, x, { fact: 'heel', lines: [name], size }, sides)),
+      otherwise: body.words.leaf.fromLeftEdge(name, x),
     })),
   );
 }
 
+interface Note {
+  readonly name: Said;
+  readonly x: Mm;
+  /** On which sides of its line it may stand, the better first. */
+  readonly sides: readonly Side[];
+}
+
 /**
- * On which sides of its line each name may stand, the better first. Of places with no room between them the first is named to its left
- * and the last to its right, each on a line of its own, so that no name hangs on another's.
+ * Of places with no room between them the first is named to its left and the others to their right, each on a line of its own, so that no
+ * name hangs on another's.
  */
-function namesIn(
-  { texts, xs }: Cluster,
-  leftFirst: boolean,
-): { text: Said; x: Mm; sides: readonly Side[] }[] {
-  const [first, last] = [xs[0], xs.at(-1) ?? xs[0]];
-  if (xs.length === 1)
-    return [{ text: texts[0], x: first, sides: leftFirst ? ['left', 'right'] : ['right', 'left'] }];
-  const after = joined(texts.slice(1), ', ');
-  return [
-    { text: texts[0], x: first, sides: ['left'] },
-    { text: after, x: last, sides: ['right'] },
-  ];
+function namesIn(cluster: Cluster, leftFirst: boolean): Note[] {
+  return cluster.flatMap(({ x, names }, i) => {
+    const left = cluster.length === 1 ? leftFirst : i === 0;
+    return names.map((name): Note => ({ name, x, sides: left ? ['left', 'right'] : ['right', 'left'] }));
+  });
 }
 
 /** Names further apart than this do not get in each other's way, mm. */
@@ -155,7 +136,7 @@ const NEAR: Mm = 18;
 const TICK: Mm = 1.4;
 
 /** Where names stand off the cut, mm. */
-const AT_CUT = waysAt(liftSteps(TICK + 0.4, 26, 1.2));
+const AT_CUT = waysAt(liftSteps(TICK + 0.4, 40, 1.2));
 
 /** Beside a guide line a name needs no line of its own. */
 function besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {

@@ -8,7 +8,7 @@ import {
   waysAt,
 } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, SMALL } from '../../draw/lettering.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -73,7 +73,7 @@ function namesAt(body: Body, { station, left, right }: PartChange): Iterable<Can
     (part): Block => ({
       fact: 'part',
       lines: [body.words.card.headerName(part + 1)],
-      size: SMALL,
+      size: TEXT,
     }),
   );
   if (!before || !after) return [];

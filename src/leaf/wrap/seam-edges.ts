@@ -1,5 +1,5 @@
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, extentOf, lettered, SMALL } from '../../draw/lettering.ts';
+import { type Block, extentOf, lettered, TEXT } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import { point, type Segment } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
@@ -57,9 +57,9 @@ export function tabMarks(body: Body): Mark[] {
     point(w, y(start)),
   );
   const room = base - start - 2 * TAPER - 2;
-  const text = body.words.leaf.tab.find((phrase) => widthOf(phrase, SMALL) <= room);
+  const text = body.words.leaf.tab.find((phrase) => widthOf(phrase, TEXT) <= room);
   if (text === undefined) return [outline];
-  const block: Block = { fact: 'tab', lines: [text], size: SMALL };
+  const block: Block = { fact: 'tab', lines: [text], size: TEXT };
   const { width, height: high } = extentOf(block);
   const bottom = y((base + start) / 2) - width / 2;
   return [outline, ...lettered(block, w + (TAB - high) / 2, bottom, 1)];

@@ -1,7 +1,15 @@
 import { inTurn, liftSteps, offLevel, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, PLAIN, SMALL } from '../../draw/lettering.ts';
-import { type Candidate, type Field, type Guide, openParts, place } from '../../draw/placer.ts';
+import type { FactName } from '../../draw/facts.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
+import {
+  type Candidate,
+  type Field,
+  type Guide,
+  openParts,
+  type Placed,
+  placeAll,
+} from '../../draw/placer.ts';
 import { line } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -41,18 +49,25 @@ export function guideMarks(field: Field): Mark[] {
   );
 }
 
-/** Each quarter line's station, beside it at the base edge. */
-export function stationLabels(body: Body): Mark[] {
-  return quarters(body.flat.turn).flatMap((station) => {
-    const text = quarterName(body, station);
-    const x = xAt(body.flat, station);
-    // Beside a line that is laid on a mark there may be no room for the larger letters.
-    const sizes = station === 0 ? [PLAIN, SMALL] : [SMALL];
-    const places = inTurn(sizes, (size) =>
-      besideAtBase(body, x, { fact: station === 0 ? 'spine' : 'station', lines: [text], size }),
-    );
-    return place(body.field, places) ?? [];
-  });
+/** The spine's name, beside it at the base edge. */
+export function spineLabel(body: Body, worth: Mm): Placed {
+  // Beside a line that is laid on a mark there may be no room for the larger letters.
+  const places = inTurn([worth, TEXT], (size) => atStation(body, 0, 'spine', size));
+  return placeAll(body.field, [{ places }]);
+}
+
+/** The other quarter lines' stations, likewise. */
+export function quarterLabels(body: Body): Placed {
+  const [, ...others] = quarters(body.flat.turn);
+  return placeAll(
+    body.field,
+    others.map((station) => ({ places: atStation(body, station, 'station', TEXT) })),
+  );
+}
+
+function atStation(body: Body, station: number, fact: FactName, size: Mm): Iterable<Candidate> {
+  const block = { fact, lines: [quarterName(body, station)], size };
+  return besideAtBase(body, xAt(body.flat, station), block);
 }
 
 function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: Body, station: number): Said {
@@ -63,14 +78,10 @@ function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: B
 }
 
 /** Says once what the lines at a tube's corners are. */
-export function foldLabel(body: Body): readonly Mark[] {
+export function foldLabel(body: Body): Placed {
   const xs = foldStations(body.flat.section).map((station) => xAt(body.flat, station));
-  const block: Block = { fact: 'fold', lines: [body.words.leaf.fold], size: SMALL };
-  for (const x of xs) {
-    const marks = place(body.field, besideAtBase(body, x, block));
-    if (marks) return marks;
-  }
-  return [];
+  const block: Block = { fact: 'fold', lines: [body.words.leaf.fold], size: TEXT };
+  return placeAll(body.field, [{ places: inTurn(xs, (x) => besideAtBase(body, x, block)) }]);
 }
 
 /** Where they stand off the base edge: hard by it as long as it can be, mm. */

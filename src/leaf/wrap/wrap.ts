@@ -2,7 +2,7 @@ import { grown } from '../../draw/boxes.ts';
 import { shortened } from '../../draw/breaking.ts';
 import { inTurn, type Label } from '../../draw/candidates.ts';
 import type { Box, Drawing, Mark, Stroke } from '../../draw/drawing.ts';
-import { PLAIN, SMALL } from '../../draw/lettering.ts';
+import { type Block, TEXT, WORTH } from '../../draw/lettering.ts';
 import { type Segment, segmentsOf } from '../../draw/path.ts';
 import { HALF_LINE } from '../../draw/pens.ts';
 import { addBarrier, type Candidate, emptyField, type Placed, placeAll } from '../../draw/placer.ts';
@@ -13,6 +13,7 @@ import { type Cope, curveOf } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
 import type { Names } from '../names.ts';
 import { ARROWS, arrowMarks } from './arrow.ts';
+import { badgeOf } from './badge.ts';
 import { type Body, placesFor, placesForWords } from './body.ts';
 import { curveStroke } from './cut-line.ts';
 import { type FitUpLines, fitUpLines, fitUpNames } from './fit-up-lines.ts';
@@ -22,15 +23,14 @@ import { kinksOf, kinkTicks } from './kinks.ts';
 import { type NamedPlace, namedPlaces, placeNames, placeTicks } from './named-places.ts';
 import { changeNames, changesOf, changeTicks, type PartChange } from './part-changes.ts';
 import { edgeSegments, TAB, tabMarks, tickSegments } from './seam-edges.ts';
-import { foldLabel, guideMarks, guidesOf, stationLabels } from './stations.ts';
+import { foldLabel, guideMarks, guidesOf, quarterLabels, spineLabel } from './stations.ts';
 import { alongCut, stationsFrom, WASTE_ROOM } from './waste.ts';
-import { zoneBar, zonesOf, zoneWords } from './zones.ts';
 
 /** What a wrap says besides what its lines say. */
 export interface WrapWords {
   readonly names: Names;
   /** How far the base edge is from what it is measured to, the longest first. */
-  readonly distances: readonly Said[];
+  readonly distances: readonly [Said, ...Said[]];
   /** What it proves that the seam edges meet. */
   readonly seam: Said;
   readonly language: Language;
@@ -97,6 +97,10 @@ function boxOfWrap(flat: Flat, cope: Cope, base: Mm, curves: readonly Stroke[]):
   return grown({ left: 0, right, bottom: Math.min(...ys), top: Math.max(...ys) }, HALF_LINE);
 }
 
+/**
+ * Every word in its order of worth, but what has one place of its own on the leaf before what may stand anywhere: spine, heel, the lines
+ * of marks; arrow, hand, waste, distance, name; then what can be done without.
+ */
 function letter(
   body: Body,
   named: readonly NamedPlace[],
@@ -105,49 +109,48 @@ function letter(
   fitUp: FitUpLines | undefined,
 ): Placed {
   const { flat, cope, field } = body;
-  const stations = [...stationLabels(body), ...foldLabel(body)];
-  const { language } = words;
+  const { names, language } = words;
   const { leaf } = language;
-  const zones = zonesOf(cope, language);
-  const bar = zoneBar(body, zones);
-  const over = changeNames(body, changes);
-  const places = placeNames(body, named);
-  const laid = fitUp ? fitUpNames(body, fitUp) : { marks: [], beside: [] };
-  const weld =
-    bar || zones.length === 0
-      ? []
-      : [leaf.weldAngles([...new Set(zones.map((zone) => zoneWords(zone, language)))])];
+  const worth = worthOf(body);
   const spine = xAt(flat, 0);
-  const size = flat.width < 60 ? SMALL : PLAIN;
+  const [right, left] = [spine + flat.width / 8, spine - flat.width / 8];
+  const waste: Block = { fact: 'waste', lines: [leaf.waste], size: worth };
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
-  const shallowFirst = stationsFrom(cope.longPoint.station, flat.turn, 24);
-  const others = placeAll(field, [
-    { places: arrows(body, spine + flat.width / 8) },
-    { places: identities(body, spine + flat.width / 8, words.names, size) },
-    { places: distances(body, spine - flat.width / 8, words.distances) },
-    ...[deepFirst, ...furtherOn(flat, cope)].map((each) => ({
-      places: alongCut(body, 'waste', { fact: 'waste', lines: [leaf.waste], size: PLAIN }, each),
-    })),
-    {
-      places: alongCut(
-        body,
-        'body',
-        { fact: 'middle', lines: [leaf.cutToTheMiddle], size: SMALL },
-        shallowFirst,
+  const steps = [
+    () => spineLabel(body, worth),
+    () => (fitUp ? fitUpNames(body, fitUp) : NONE),
+    () => changeNames(body, changes),
+    () => placeNames(body, named, worth),
+    () => placeAll(field, [{ places: arrows(body, right) }]),
+    () => (names.paired ? placeAll(field, [{ places: badges(body, right, names, worth) }]) : NONE),
+    () => placeAll(field, [{ places: alongCut(body, waste, deepFirst) }]),
+    () =>
+      placeAll(field, [
+        { places: distances(body, left, words.distances, worth), otherwise: words.distances[0] },
+      ]),
+    () => placeAll(field, [{ places: identities(body, right, names, worth) }]),
+    () => quarterLabels(body),
+    () => placeAll(field, [{ places: placesForWords(body, flat.width, 'seam', [words.seam], TEXT) }]),
+    () => foldLabel(body),
+    () =>
+      placeAll(
+        field,
+        furtherOn(flat, cope).map((each) => ({ places: alongCut(body, waste, each) })),
       ),
-    },
-    { places: placesForWords(body, flat.width, 'seam', [words.seam], SMALL) },
-    { places: baseWords(body), otherwise: squareWords(body) },
-  ]);
-  const all = [over, places, laid, others];
-  return {
-    marks: [...stations, ...(bar ?? []), ...all.flatMap(({ marks }) => marks)],
-    beside: [...all.flatMap(({ beside }) => beside), ...weld],
-  };
+  ];
+  const all = steps.map((step) => step());
+  return { marks: all.flatMap(({ marks }) => marks), beside: all.flatMap(({ beside }) => beside) };
 }
 
-function distances(body: Body, near: Mm, texts: readonly Said[]): Iterable<Candidate> {
-  return inTurn(texts, (text) => placesForWords(body, near, 'base-distance', [text], SMALL));
+const NONE: Placed = { marks: [], beside: [] };
+
+/** Over 60 mm round, what decides is read at arm's length. */
+function worthOf({ flat }: Body): Mm {
+  return flat.section.girth > 60 ? WORTH : TEXT;
+}
+
+function distances(body: Body, near: Mm, texts: readonly Said[], size: Mm): Iterable<Candidate> {
+  return inTurn(texts, (text) => placesForWords(body, near, 'base-distance', [text], size));
 }
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */
@@ -162,17 +165,6 @@ function furtherOn({ width, turn }: Flat, cope: Cope): number[][] {
 const NEARBY = 12;
 const WASTE_EVERY: Mm = 110;
 
-function baseWords(body: Body): Iterable<Candidate> {
-  const square = squareWords(body);
-  const texts = [body.words.leaf.baseProves(square), square];
-  return inTurn(texts, (text) => placesForWords(body, 0, 'base-edge', [text], SMALL));
-}
-
-/** A leaf that is laid on a rotation mark has no spine. */
-function squareWords({ cope, words: { leaf } }: Body): Said {
-  return leaf.base(cope.fitUp?.clock === true);
-}
-
 function arrows(body: Body, near: Mm): Iterable<Candidate> {
   return inTurn(ARROWS, (shape) => {
     const draw: Label['draw'] = (left, bottom) => arrowMarks(body, shape, left, bottom);
@@ -180,15 +172,13 @@ function arrows(body: Body, near: Mm): Iterable<Candidate> {
   });
 }
 
-function* identities(body: Body, near: Mm, names: Names, size: Mm): Iterable<Candidate> {
-  const { leaf } = body.words;
-  const { end, handName, paired } = names;
-  const named = paired ? leaf.endOfHand(end, handName) : leaf.end(end);
-  const copies = names.copies > 1 ? [leaf.make(names.copies)] : [];
-  for (const length of [52, 34, 20, 12]) {
-    const tube = shortened(names.tube, size, length);
-    yield* placesForWords(body, near, 'name', [tube, named, ...copies], size);
-  }
-  const last = [leaf.nameAndEnd(shortened(names.tube, SMALL, 9), end), ...(paired ? [handName] : [])];
-  yield* placesForWords(body, near, 'name', last, SMALL);
+function badges(body: Body, near: Mm, { hand, handName }: Names, size: Mm): Iterable<Candidate> {
+  return inTurn([0, 1] as const, (turn) => placesFor(body, near, badgeOf(hand, handName, size, turn)));
+}
+
+/** The tube's name, and how many to make; it is shortened before they go. */
+function* identities(body: Body, near: Mm, { tube, copies }: Names, size: Mm): Iterable<Candidate> {
+  const made = copies > 1 ? [body.words.leaf.make(copies)] : [];
+  for (const length of [52, 34, 20, 12])
+    yield* placesForWords(body, near, 'name', [shortened(tube, size, length), ...made], size);
 }

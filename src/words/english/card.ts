@@ -30,6 +30,7 @@ export const card = {
     dashes: say`dashes`,
     root: say`root gap`,
     girth: say`girth`,
+    weld: say`weld angle`,
     ticks: say`ticks`,
     baseEdge: say`base edge`,
     date: say`date`,
@@ -39,7 +40,6 @@ export const card = {
     vent: say`vent`,
     clean: say`clean`,
   },
-  end: (end: 'A' | 'B'): Said => say`end ${end}`,
   /** Wrapped with its printed side in, a leaf cuts the opposite hand. */
   printedSideOut: say`wrap printed side out`,
   notOnTheLeaf: say`not on the leaf:`,

@@ -13,7 +13,7 @@ type FromBase = {
   readonly other: 'A' | 'B';
 };
 
-const { both, one } = quantities;
+const { one, tape } = quantities;
 
 /** The flat pattern of one end. */
 export const leaf = {
@@ -21,15 +21,10 @@ export const leaf = {
   /** `bunk stay, end A, opposite hand`. */
   title: (tube: Said, end: 'A' | 'B', opposite: boolean): Said =>
     say`${tube}, end ${end}${opposite ? say`, opposite hand` : say``}`,
-  end: (end: 'A' | 'B'): Said => say`end ${end}`,
-  endOfHand: (end: 'A' | 'B', hand: Said): Said => say`end ${end}, ${hand}`,
-  /** In the least room. */
-  nameAndEnd: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
   letter: (end: 'A' | 'B'): Said => say`${end}`,
   make: (copies: number): Said => say`make ${copies}`,
   toJoint: say`to joint`,
   waste: say`waste`,
-  cutToTheMiddle: say`cut to the middle of the line`,
   throat: say`short point`,
   longPoint: say`long point`,
   spine: say`spine 0°`,
@@ -37,29 +32,19 @@ export const leaf = {
   spineMm: say`spine 0`,
   rotationMark: say`rotation mark 0°`,
   fold: say`fold`,
-  seam: (girth: Mm, units: Units): Said =>
-    say`The seam edges meet only if the print's scale and the tube's size are right: ${both(girth, units)} round.`,
+  seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,
   /** Longest first. */
   tab: [say`tape or glue under the other edge`, say`tape under the other edge`, say`tape under`, say`tab`],
   side: say`side`,
-  weldAngle: say`weld angle`,
-  weld: say`weld`,
   passesBeside: (name: Said): Said => say`${name}: passes beside`,
   /** `heel 48–61°`. */
   zone: (name: Said, least: number, most: number): Said =>
     least === most ? say`${name} ${least}°` : say`${name} ${least}–${most}°`,
-  labelled: (label: Said, phrase: Said): Said => say`${label}: ${phrase}`,
-  weldAngles: (zones: readonly Said[]): Said => say`weld angle: ${joined(zones, ', ')}`,
-  named: (names: readonly Said[], station: Said | undefined): Said =>
-    station === undefined ? joined(names, ', ') : say`${joined(names, ', ')} ${station}`,
+  zones: (zones: readonly Said[]): Said => joined(zones, ', '),
   change: (left: Said, right: Said): Said => say`${left} | ${right}`,
   fromLeftEdge: (name: Said, across: Mm): Said =>
     say`${name}: ${asWritten(across.toFixed(1))} mm from the left edge`,
 
-  /** The base edge, and what it proves. */
-  base: (markedRotation: boolean): Said =>
-    say`Base edge: square to the ${markedRotation ? say`tube` : say`spine`}`,
-  baseProves: (base: Said): Said => say`${base}. Its ends meet when the leaf is wrapped true.`,
   /** Its one distance, longest first. */
   fromBase: (edge: FromBase, units: Units): readonly [Said, Said] => {
     const back = edge.distance < 0 ? say` back` : say``;
