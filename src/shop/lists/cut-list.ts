@@ -22,8 +22,6 @@ export interface CutRow {
   readonly copies: number;
   /** `31.75 mm (1-1/4 in, 1.250)`. */
   readonly size: Said;
-  /** The same in the person's words alone. */
-  readonly brief: Said;
   readonly wall?: Length;
   readonly blank?: Mm;
   /** Why it has none. */
@@ -76,16 +74,17 @@ export function blankRows(
   words: Language,
 ): readonly BlankRow[] {
   const { cut } = words.lists;
-  return cutList(
-    solutions.filter(({ hand }) => hand === 'as-drawn'),
-    words,
-  ).map((row) => ({
-    of: { tube: row.tube },
-    name: cut.name(row.tube, row.piece),
-    size: cut.size(row.brief, row.wall),
-    copies: row.copies * (row.pair ? 2 : 1),
-    blank: cut.blankOf(row, units),
-  }));
+  const own = solutions.filter(({ hand }) => hand === 'as-drawn');
+  return own.flatMap((solution) => {
+    const { name, section, wall, pair } = solution.tube;
+    return cutList([solution], words).map((row) => ({
+      of: { tube: name },
+      name: cut.name(row.tube, row.piece),
+      size: cut.size(tubeFactsOf(section).said(words).brief, wall),
+      copies: row.copies * (pair ? 2 : 1),
+      blank: cut.blankOf(row, units),
+    }));
+  });
 }
 
 function tubeRow(solution: TubeSolution, words: Language): CutRow {
@@ -122,13 +121,12 @@ function bendRows(solution: TubeSolution, { cope, pieces }: BendJob, words: Lang
 function whatOf(
   { tube, hand }: TubeSolution,
   words: Language,
-): Pick<CutRow, 'tube' | 'hand' | 'pair' | 'size' | 'brief' | 'wall'> {
+): Pick<CutRow, 'tube' | 'hand' | 'pair' | 'size' | 'wall'> {
   return {
     tube: asWritten(tube.name),
     hand,
     pair: tube.pair,
     size: tubeFactsOf(tube.section).said(words).words,
-    brief: tubeFactsOf(tube.section).said(words).brief,
     ...(tube.wall && { wall: tube.wall }),
   };
 }

@@ -4,7 +4,6 @@ import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Piece } from '../piece.ts';
-import { shortPointDepth } from './short-point-depth.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube on scrap, before a blank is cut. */
@@ -23,7 +22,8 @@ function blankWords({ solution, first, second, blanks, units, words }: Piece): S
   const { blank } = words.steps;
   if (!lengths) {
     if (ends.A && ends.B) return blank.marked(blanks);
-    return blank.unmeasured(blanks, first ? shortPointDepth(first.cope) : 0, units);
+    const depth = first ? first.cope.throat.setback - first.cope.longPoint.setback : 0;
+    return blank.unmeasured(blanks, depth, units);
   }
   if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.between, units));
   const over = tapeLength(sawLength(lengths.blank, units) - lengths.overall, units);

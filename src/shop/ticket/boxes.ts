@@ -5,7 +5,7 @@ import type { Mm } from '../../measure/units.ts';
 import { type FrontBox, halfOf } from '../../tiler/front.ts';
 import type { Laid, LaidItem } from '../laid.ts';
 import { layHead, ruled } from './head.ts';
-import { layStep, laySteps } from './lay-steps.ts';
+import { layStep } from './lay-steps.ts';
 import { type Pictured, panelRows } from './panels.ts';
 import type { Ticket } from './ticket.ts';
 
@@ -86,24 +86,22 @@ function rowsOf(
   const pictures = panels.map((row) =>
     row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
   );
-  const steps = twoColumns
-    ? [{ lay: (at: Point, wide: Mm) => inTwo(ticket, at, wide) }]
-    : ticket.steps.map((step) => ({
-        lay: (at: Point, wide: Mm) => layStep(step, ticket.copies, TEXT, at, wide),
-      }));
-  return [head, ...pictures, ...steps];
+  const steps = ticket.steps.map(
+    (step): LaidItem => ({ lay: (at, wide) => layStep(step, ticket.copies, TEXT, at, wide) }),
+  );
+  const columns = twoColumns ? [{ lay: (at: Point, wide: Mm) => inTwo(steps, at, wide) }] : steps;
+  return [head, ...pictures, ...columns];
 }
 
-/** The steps in two columns, the first the shortest that is as high as the second. */
-function inTwo({ steps, copies }: Ticket, at: Point, width: Mm): Laid {
+/** Rows in two columns, the first the shortest that is as high as the second. */
+function inTwo(rows: readonly LaidItem[], at: Point, width: Mm): Laid {
   const wide = (width - GUTTER) / 2;
-  const heights = steps.map((step) => -layStep(step, copies, TEXT, { x: 0, y: 0 }, wide).foot);
+  const heights = rows.map((row) => heightOf([row], wide));
   const whole = heights.reduce((sum, height) => sum + height, 0);
   let [count, high] = [0, 0];
   while (2 * high < whole) high += heights[count++] ?? whole;
-  const one = laySteps(steps.slice(0, count), copies, TEXT, at, wide);
-  const right = { x: at.x + wide + GUTTER, y: at.y };
-  const other = laySteps(steps.slice(count), copies, TEXT, right, wide);
+  const one = stacked(rows.slice(0, count), at, wide);
+  const other = stacked(rows.slice(count), { x: at.x + wide + GUTTER, y: at.y }, wide);
   return { marks: [...one.marks, ...other.marks], foot: Math.min(one.foot, other.foot) };
 }
 

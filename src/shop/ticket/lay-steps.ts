@@ -1,4 +1,4 @@
-import type { Mark, Point } from '../../draw/drawing.ts';
+import type { Point } from '../../draw/drawing.ts';
 import { tellingOf } from '../../draw/lettering.ts';
 import { filled, framed } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
@@ -9,19 +9,7 @@ import type { Step } from '../steps/step.ts';
 /** More boxes than this beside a step are not told apart. */
 const MOST_BOXES = 4;
 
-/** The steps, each with a box to tick for each copy. */
-export function laySteps(steps: readonly Step[], copies: number, size: Mm, at: Point, width: Mm): Laid {
-  const marks: Mark[] = [];
-  let foot = at.y;
-  for (const step of steps) {
-    const laid = layStep(step, copies, size, { x: at.x, y: foot }, width);
-    marks.push(...laid.marks);
-    foot = laid.foot;
-  }
-  return { marks, foot };
-}
-
-/** One step under a point. */
+/** One step under a point, with a box to tick for each copy. */
 export function layStep(
   { text, fact, end, hand, once, warnings }: Step,
   copies: number,
