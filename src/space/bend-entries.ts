@@ -37,11 +37,21 @@ export function nearestEntry(radii: Radii, line: PassingLine, reach: Mm): Mm | u
   const consider = (entry: Mm): void => {
     if (nearest === undefined || Math.abs(entry) < Math.abs(nearest)) nearest = entry;
   };
-  const touches = (at: Mm): boolean => wayToBend(radii, pointOn(line, at)) <= TOUCH;
+  // Each part by itself: where a line is nearest to one tangent it may be deep in the other.
+  const touching =
+    (fromCentreLine: (point: InBend) => Mm) =>
+    (at: Mm): boolean => {
+      const point = pointOn(line, at);
+      return Math.hypot(fromCentreLine(point), point.b) - radii.tubeRadius <= TOUCH;
+    };
   const [arcFrom, arcTo, raysFrom, raysTo] = partedAtSeam(line, reach);
-  if (arcFrom < arcTo) entriesInto(arcPolynomial(radii, line), arcFrom, arcTo, touches, consider);
+  if (arcFrom < arcTo) {
+    const touches = touching(({ t, n }) => Math.hypot(t, n) - radii.bendRadius);
+    entriesInto(arcPolynomial(radii, line), arcFrom, arcTo, touches, consider);
+  }
   if (raysFrom < raysTo) {
     for (const side of [-1, 1]) {
+      const touches = touching(({ t }) => t - side * radii.bendRadius);
       entriesInto(rayPolynomial(radii, line, side), raysFrom, raysTo, touches, consider);
     }
   }
