@@ -53,6 +53,18 @@ describe('two ends', () => {
   });
 });
 
+// Cut inside to a header larger by 2: sqrt(27^2 - 15^2) = 22.45 at the sides, whose outer edge is hypot(20, 22.45) - 25 = 5.06
+// off the header, 3.06 more than the root.
+test('a root gap says by how much it is wider where the edge stands off more, and else that it is even', () => {
+  const end = '{ onto: { od: 50 }, angle: 90 }';
+  const follows = (edge: string): string =>
+    checked(`{ od: 40, wall: 5, edge: ${edge}, root: 2mm, ends: { A: ${end} } }`).drawn[
+      'What follows'
+    ]?.join() ?? '';
+  expect(follows('square, from: inside')).toMatch(/root gap of 2mm .*is wider by 3\.1 mm .* at 90°/);
+  expect(follows('bevel')).toMatch(/root gap of 2mm .*is the same all round/);
+});
+
 test('what follows begins with the blank, and names each of the four slips once', () => {
   const end = '{ onto: { od: 50 }, angle: 90, offset: 3 }';
   const { drawn } = checked(`{ od: 40, wall: 2, between: 500, ends: { A: ${end}, B: plain } }`);

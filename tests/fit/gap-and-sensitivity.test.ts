@@ -243,6 +243,10 @@ function cornerAt(
 describe('plain facts of the gap', () => {
   const ask = { od: 40, wall: 2.5, onto: 50, angle: 70, clock: 200, offset: 2 };
 
+  test('where there is none there is no other place with as much', () => {
+    expect(endUnderTest({ ...ask, wall: 0 }, SQUARE).report.gap).not.toHaveProperty('twin');
+  });
+
   test('a bevel all round leaves none, and that is said as station 0, 0 mm', () => {
     expect(endUnderTest(ask, BEVEL).report.gap).toEqual({ station: 0, mm: 0 });
     expect(endUnderTest({ ...ask, wall: 0 }, BEVEL).report.gap).toEqual({ station: 0, mm: 0 });
