@@ -50,7 +50,10 @@ interface Queued {
   readonly order: number;
 }
 
-/** Fills as few sheets as this manner can: each block goes on the first sheet that takes it. */
+/**
+ * Fills as few sheets as this manner can: each block goes on the first sheet that takes it. Packers of rectangles from a registry know
+ * no card that lies with its wrap, no tile that leaves room, and no turn that a leaf is looked for in.
+ */
 export function pack(blocks: readonly (LeafBlock | Tiled)[], content: Box, manner: Manner): Filling[] {
   const fillings: Filling[] = [];
   for (const { block, order } of inTurn(blocks, manner)) {
