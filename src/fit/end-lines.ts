@@ -23,7 +23,8 @@ export function endLines(report: EndReport, units: Units, words: Language): read
   const { cope, standOff, dihedrals } = report;
   const at = (station: number): Said => quantities.station(station, cope.joint.section.stations);
   const place = ({ setback, station }: Extreme): Said => check.place(setback, at(station), units);
-  const held = cope.end.preparation.edge === 'bevel' ? (standOff ?? 0) : 0;
+  const { preparation } = cope.end;
+  const held = preparation.edge === 'square' && preparation.from === 'inside' ? 0 : (standOff ?? 0);
   return [
     ...markLines(cope, units, check).flatMap((line) => wrapped(line, LONGEST)),
     check.extremes(place(cope.throat), place(cope.longPoint)),

@@ -109,9 +109,10 @@ function feather({ cope, dihedrals }: EndReport, words: Language): Found {
 
 function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): Found {
   const { preparation } = cope.end;
-  if (preparation.edge !== 'square' || held === undefined || held <= MOST_STAND_OFF) return undefined;
-  const text = preparation.from === 'inside' ? warnings.standsOff(held) : warnings.wouldStandOff(held);
-  return { code: 'stand-off', text };
+  // On its own line an end stands off by nothing; what a cut to the other one would do follows, and is no warning.
+  if (preparation.edge !== 'square' || preparation.from !== 'inside') return undefined;
+  if (held === undefined || held <= MOST_STAND_OFF) return undefined;
+  return { code: 'stand-off', text: warnings.standsOff(held) };
 }
 
 function wideGap({ gap, cope }: EndReport, words: Language): Found {

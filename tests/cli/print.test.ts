@@ -245,3 +245,34 @@ describe('a long run', () => {
     expect(last).toMatch(/^many\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/);
   });
 });
+
+describe('what check warns of', () => {
+  const KNIFE = `copeleaf: 1
+tube:
+  name: low brace
+  od: 40
+  wall: 3
+  between: 400
+  pair: true
+  ends: { A: { onto: { od: 42.4 }, angle: 25deg }, B: plain }
+`;
+
+  it('reaches standard error of print, word for word, once for both hands and with how many there are', async () => {
+    const folder = folderWith({ 'job.yaml': KNIFE });
+    const checked = await copeleaf(folder, ['check', 'job.yaml', '--as', 'json']);
+    const { tubes }: { tubes: { warnings: { code: string; end: string; text: string }[] }[] } = JSON.parse(
+      checked.out,
+    );
+    const wanted = tubes[0]?.warnings ?? [];
+    expect(wanted.map(({ code }) => code)).toEqual(['heel-angle', 'feather']);
+    for (const where of [[], ['--out', '-']]) {
+      const { code, err } = await copeleaf(folder, ['print', 'job.yaml', ...where]);
+      expect(code).toBe(0);
+      const lines = err.trimEnd().split('\n');
+      expect(lines.slice(0, 3)).toEqual([
+        '2 warnings',
+        ...wanted.map((each) => `low brace: ${each.code}: end ${each.end}: ${each.text}`),
+      ]);
+    }
+  });
+});

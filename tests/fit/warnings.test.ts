@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { checkReport } from '../../src/fit/check-report.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import {
   type Ask,
   BEVEL,
@@ -89,22 +91,19 @@ describe('feather: thinner than 15 degrees', () => {
 });
 
 // 1 mm: common practice, no source.
-describe('stand-off: over 1 mm on the outside line', () => {
+describe('stand-off: over 1 mm as it will be cut', () => {
   // At 90 degrees with no offset the wall lands at sqrt(R^2 - (rho sin phi)^2): most is between inside and outside at
   // the sides. R = 25, r = 20: sqrt(625 - 400) = 15 outside, so 16 inside: ri^2 = 625 - 256 = 369, t = 20 - sqrt(369).
   const wall = 20 - Math.sqrt(369);
   const ask = (t: number): Ask => ({ od: 40, wall: t, onto: 50, angle: 90 });
 
-  test('by the wall that makes it 1 mm', () => {
-    expect(codesFor(ask(wall + 1e-6), SQUARE)).toEqual(['stand-off']);
-    expect(codesFor(ask(wall - 1e-6), SQUARE)).toEqual([]);
-  });
-
-  // Equal tubes: outside 0 at the side, inside sqrt(R^2 - ri^2) = 1.
-  test('by the wall that makes it 1 mm on an equal header', () => {
-    const thin = 20 - Math.sqrt(399);
-    expect(codesFor({ ...ask(thin + 1e-6), onto: 40 }, SQUARE)).toContain('stand-off');
-    expect(codesFor({ ...ask(thin - 1e-6), onto: 40 }, SQUARE)).not.toContain('stand-off');
+  test('of a square edge on its own line it follows what a wrong cut would do, which is no warning', () => {
+    const cut = ask(wall + 1e-6);
+    const report = reportOn(tubeWithEnds(cut, { A: copedEnd(cut, SQUARE) }));
+    expect(codesOf(report)).toEqual([]);
+    expect(checkReport(report, ENGLISH)).toMatch(
+      /cut square to the outside line by mistake, it would stand off 1 mm/,
+    );
   });
 
   test('not for a bevelled edge', () => {
@@ -184,7 +183,7 @@ describe('every warning about an end', () => {
     const bad: Ask = { od: 50.2, wall: 4, onto: 50, angle: 25 };
     const report = reportOn(tubeWithEnds(bad, { A: copedEnd(bad, BEVEL), B: copedEnd(bad, SQUARE) }, 250));
     expect(new Set(codesOf(report))).toEqual(
-      new Set(['misses', 'wider', 'heel-angle', 'feather', 'stand-off', 'gap', 'short']),
+      new Set(['misses', 'wider', 'heel-angle', 'feather', 'gap', 'short']),
     );
     for (const { code, end, text } of report.warnings) {
       expect(end === undefined, code).toBe(code === 'short');

@@ -21,8 +21,6 @@ export const warnings = {
     say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`land\`).`,
   standsOff: (by: Mm): Said =>
     say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
-  wouldStandOff: (by: Mm): Said =>
-    say`Cut square to the outside line by mistake, the end would stand off by ${mm(by)}. Cut to the solid line.`,
   cornerGap: (gap: Mm, where: Said): Said =>
     say`Cut to the flat, a gap of ${mm(gap)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
   gap: (gap: Mm, where: Said): Said =>

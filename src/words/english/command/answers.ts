@@ -12,6 +12,10 @@ export const commandAnswers = {
     const on = sheets === undefined ? say`at true size` : say`on ${counted(sheets, say`sheet`, say`sheets`)}`;
     return say`${asWritten(file)}: ${counted(leaves, say`leaf`, say`leaves`)}${pack} ${on}`;
   },
+  /** How many warnings follow, and each as `check` has it. */
+  warned: (count: number): Said => counted(count, say`warning`, say`warnings`),
+  warning: (tube: string, code: string, text: Said): Said =>
+    say`${asWritten(tube)}: ${asWritten(code)}: ${text}`,
   /** Over the count before it, on a terminal. */
   tubesDone: (done: number, all: number): Said => say`\r${done} of ${all} tubes`,
   /** A sign that the font lacks. */
