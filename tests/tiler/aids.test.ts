@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Box, Mark, Words } from '../../src/draw/drawing.ts';
 import { PAPERS, type Paper, readPaper } from '../../src/job/paper/paper.ts';
 import { bevelSheet } from '../../src/tiler/aids/bevel.ts';
@@ -99,6 +99,16 @@ describe.each(AIDS)('the sheet of `aid %s`', (_, lay) => {
     for (const part of ['100 mm across', '4 in across', '100 mm up', '4 in up', '100 %', 'Sheet 1 of 1 · A4'])
       expect(text).toContain(part);
   });
+});
+
+test.each(AIDS)('what the sheet of `aid %s` shows beside its bars is drawn as words of an aid', (_, lay) => {
+  const set = lay(ask(A4), ENGLISH);
+  const own = inked(set).filter(({ of }) => !/bars|foot|caution/.test(of.drawing.name));
+  const purposes = own.flatMap(({ mark }) => (mark.kind === 'words' ? [mark.purpose] : []));
+  expect(purposes.length).toBeGreaterThan(5);
+  expect(
+    [...new Set(purposes)].filter((purpose) => !['aid', 'tile', 'bar', 'notes', 'words'].includes(purpose)),
+  ).toEqual([]);
 });
 
 describe('the scale sheet', () => {

@@ -7,6 +7,7 @@ import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
 import { leavesOf } from '../print/laid-wraps.ts';
 import { shownBox } from './ink-boxes.ts';
+import { printerOf } from './measured-printer.ts';
 import { ask } from './synthetic.ts';
 
 const SMALLEST: Paper = { name: '130x137mm', width: 130, height: 137 };
@@ -37,6 +38,28 @@ describe.each([...PAPERS, SMALLEST])('on $name', (paper) => {
       expect(times, caution).toEqual(sheets.map((_, index) => (index === 0 ? 1 : 0)));
     }
   });
+});
+
+it('the printer that sheets are drawn for is named on each once: in words of its own, or beside the paper where room lacks', () => {
+  for (const [paper, own] of [
+    [PAPERS[0], true],
+    [PAPERS[1], true],
+    [{ name: '134x141mm', width: 134, height: 141 }, false],
+  ] as const) {
+    if (!paper) throw new Error('letter and A4 are papers');
+    const set = laySheets(
+      [leafIn(30, 'A')],
+      ask(paper),
+      { job: 'kayak trailer', words: ENGLISH },
+      printerOf('99.3mm', '100.3mm'),
+    );
+    for (const { placements } of set.sheets) {
+      const said = textsOn(placements).join(' ');
+      expect(said.split('workshop'), paper.name).toHaveLength(2);
+      expect(said.includes('Drawn for the printer “workshop”'), paper.name).toBe(own);
+      expect(said.includes('for the printer “workshop”'), paper.name).toBe(true);
+    }
+  }
 });
 
 it('each tile says at its head which way the joint lies on it', () => {
