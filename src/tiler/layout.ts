@@ -11,7 +11,7 @@ import { type Page, pagesOf } from './page.ts';
 
 /** From the one that keeps most of the order to the ones that only save paper. */
 const MANNERS: readonly Manner[] = [false, true].flatMap((largestFirst) =>
-  [false, true].flatMap((turned) =>
+  (['no', 'may', 'rather'] as const).flatMap((turned) =>
     (['even', 'low'] as const).map((lean) => ({ largestFirst, turned, lean })),
   ),
 );

@@ -39,8 +39,8 @@ export interface TileSpot {
 export interface Manner {
   /** The largest first; else in their order. */
   readonly largestFirst: boolean;
-  /** Whether a wrap rather lies turned. */
-  readonly turned: boolean;
+  /** Whether a wrap lies turned: only where no sheet takes it otherwise, where a sheet begun does not, or rather so. */
+  readonly turned: 'no' | 'may' | 'rather';
   /** How leaves are cut into tiles. */
   readonly lean: Lean;
 }
@@ -110,7 +110,11 @@ function layBlock(
   const lately = fillings.slice(-LOOK_BACK);
   const own = lately.filter(({ placements }) => placements.some(({ drawing }) => drawing === leaf.wrap));
   const fresh: Filling = { placements: [], room: [content], order };
-  const inOrder = manner.turned ? ways.toSorted((a, b) => b[0].turn - a[0].turn) : ways;
+  const inOrder = {
+    no: ways.filter(([{ turn }]) => turn === ways[0][0].turn),
+    may: ways,
+    rather: ways.toSorted((a, b) => b[0].turn - a[0].turn),
+  }[manner.turned];
   for (const filling of [...own, ...lately, fresh]) {
     for (const way of inOrder) {
       const at = placeFor(filling.room, way);

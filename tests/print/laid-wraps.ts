@@ -13,15 +13,16 @@ import { ENGLISH } from '../../src/words/english.ts';
 import { asProcess, folderWith } from '../cli/run-command.ts';
 import { boxAround, onSheet, pointsOf } from '../tiler/ink-boxes.ts';
 
-/** A sample job: its file, and what the command prints of it, on the paper that it names. */
+/** A sample job: its file, and what the command prints of it. */
 export interface Printed {
   readonly source: string;
   readonly pdf: Uint8Array;
 }
 
-/** Prints the leaves of a job of samples/ with the built command, as a process. */
-export function printedSample(name: string): Printed {
-  const source = readFileSync(fileURLToPath(new URL(`../../samples/${name}.yaml`, import.meta.url)), 'utf8');
+/** Prints the leaves of a job of samples/ with the built command, as a process; on the paper that it names, or another. */
+export function printedSample(name: string, paper?: string): Printed {
+  const file = readFileSync(fileURLToPath(new URL(`../../samples/${name}.yaml`, import.meta.url)), 'utf8');
+  const source = paper === undefined ? file : file.replace(/^paper: .*$/m, `paper: ${paper}`);
   const folder = folderWith({ 'job.yaml': source });
   const { code, err } = asProcess(folder, ['print', '--leaves-only', 'job.yaml']);
   if (code !== 0) throw new Error(err);

@@ -55,8 +55,8 @@ function barLengths(raster: Raster, { bars }: RoughPages, page: number): number[
   );
 }
 
-function expectTrueBars(pages: readonly number[][][]): void {
-  expect(pages).toHaveLength(2);
+function expectTrueBars(pages: readonly number[][][], count: number): void {
+  expect(pages).toHaveLength(count);
   for (const lengths of pages.flat()) {
     expect(lengths).toHaveLength(2);
     const [short = 0, long = 0] = lengths;
@@ -75,14 +75,17 @@ function expectTrueLine({ each, worst }: Strays, of: number): void {
   expect(Math.max(...gaps)).toBeLessThan(Math.PI / 4);
 }
 
-describe('a brace with its opposite hand on letter, rastered by another program at 1200 dpi', () => {
-  const { source, pdf } = printedSample('brace');
+/** So narrow that each leaf has its own sheet, with its card under it: turned, no two would go on one. */
+const NARROW = '7x11in';
+
+describe('a brace with its opposite hand, a leaf to a sheet, rastered by another program at 1200 dpi', () => {
+  const { source, pdf } = printedSample('brace', NARROW);
   const measured: { rough: RoughLie; lie: Lie; strays: Strays; girth: number }[] = [];
   const bars: number[][][] = [];
 
   beforeAll(async () => {
     const pages = roughPages(source);
-    for (const page of [0, 1]) {
+    for (const page of pages.bars.keys()) {
       const raster = await rasterOf(pdf, page, DPI);
       bars.push(barLengths(raster, pages, page));
       for (const rough of pages.lies.filter((each) => each.page === page)) {
@@ -125,7 +128,7 @@ describe('a brace with its opposite hand on letter, rastered by another program 
   });
 
   test('the bars are within one pixel of 100 mm and 4 in on each sheet, across and up', () => {
-    expectTrueBars(bars);
+    expectTrueBars(bars, 4);
   });
 });
 
@@ -182,7 +185,7 @@ describe('a mast foot in two tiles on A4, rastered by another program at 1200 dp
   });
 
   test('the bars are within one pixel of 100 mm and 4 in on each sheet, across and up', () => {
-    expectTrueBars(bars);
+    expectTrueBars(bars, 2);
   });
 });
 
