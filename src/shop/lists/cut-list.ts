@@ -204,8 +204,8 @@ export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): strin
       .map(csvText)
       .join(','),
   );
-  const [blank, ...others] = ['blank', 'overall', 'between'].map((key) => `${key} (${units})`);
-  const lengths = [`wall (${units})`, blank, `blank exact (${units})`, ...others];
+  const keys = [['wall'], ['blank'], ['blank', 'exact'], ['overall'], ['between']];
+  const lengths = keys.map((key) => [...key, `(${units})`].join(' '));
   const heads = ['tube', 'hand', 'copies', 'size', ...lengths, 'angleA', 'angleB', 'twist'];
   return `${[heads.join(','), ...lines].join('\n')}\n`;
 }
