@@ -119,6 +119,15 @@ describe('stand-off', () => {
     expect(standOff).toBeGreaterThanOrEqual(held);
   });
 
+  // At the heel of 45 degrees an edge of the radius r lands at (R + r cos) / sin: 50.36 for the inside, 55.36 for the outside.
+  test('the line to cut is the one that was asked for', () => {
+    const cutAt = (preparation: typeof SQUARE): number =>
+      endUnderTest({ ...ask, angle: 45 }, preparation).cope.cut(0).setback;
+    expect(cutAt(FROM_INSIDE)).toBeCloseTo(25 * Math.SQRT2 + 15, 9);
+    expect(cutAt(SQUARE)).toBeCloseTo(25 * Math.SQRT2 + 20, 9);
+    expect(cutAt(BEVEL)).toBeCloseTo(25 * Math.SQRT2 + 20, 9);
+  });
+
   test('is left out without a wall', () => {
     expect(endUnderTest({ ...ask, wall: 0 }, BEVEL).report).not.toHaveProperty('standOff');
   });
