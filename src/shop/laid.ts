@@ -38,14 +38,19 @@ export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm)
   const labels = Math.max(0, ...facts.map(({ label }) => widthOf(label, size))) + 1.5;
   const marks: Mark[] = [];
   let foot = at.y;
-  for (const { fact, part, label, text } of facts) {
+  for (const each of facts) {
+    const { fact, label, text } = each;
     const name = layText(label, fact, size, { x: at.x, y: foot }, labels);
     const value = layText(text, fact, size, { x: at.x + labels, y: foot }, width - labels);
-    const told = [...name.marks.map(furtherOn), ...value.marks];
-    marks.push(...(part === undefined ? told : tellingOf({ part }, told)));
+    marks.push(...toldOf(each, [...name.marks.map(furtherOn), ...value.marks]));
     foot = Math.min(name.foot, value.foot) - 0.15 * size;
   }
   return { marks, foot };
+}
+
+/** The words of a fact, with the end and the part that it is of. */
+export function toldOf({ end, part }: Fact, marks: readonly Mark[]): Mark[] {
+  return tellingOf({ ...(end && { end }), ...(part !== undefined && { part }) }, marks);
 }
 
 /** Words that go on with those beside them. */

@@ -37,7 +37,7 @@ function statedOf(job: Job, footprints: boolean): Stated[] {
 function faultsOf(stated: readonly Stated[]): string[] {
   const twice = [...byFact(stated)].flatMap(([key, group]) => {
     const [first] = group;
-    if (!first || group.length === 1 || first.fact in REPEATED || STILL.includes(first.fact)) return [];
+    if (!first || group.length === 1 || first.fact in REPEATED) return [];
     return [`${key}: ${group.map(({ place, text }) => `${place} "${text}"`).join(', ')}`];
   });
   const astray = stated
@@ -62,27 +62,6 @@ function withoutAngle(tubes: readonly Tube[], stated: readonly Stated[]): string
     ),
   );
 }
-
-/** Still said on a card too that stands beside a leaf for want of room: taken off this list as each comes to its one place. */
-const STILL: readonly FactName[] = [
-  'angle',
-  'header',
-  'edge',
-  'clocking',
-  'offset',
-  'shift',
-  'mitre',
-  'pieces',
-  'twist',
-  'wall',
-  'root',
-  'work-points',
-  'long-points',
-  'base-distance',
-  'marks',
-  'end',
-  'beside',
-];
 
 function placesOf(fact: FactName): readonly string[] {
   return FACTS[fact];

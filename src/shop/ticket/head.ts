@@ -6,7 +6,7 @@ import { line } from '../../draw/strokes.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { partOf } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { furtherOn, type Laid, layText } from '../laid.ts';
+import { furtherOn, type Laid, layText, toldOf } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
 
 /** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
@@ -44,12 +44,14 @@ const APART: Mm = 6;
 export function layInRow(facts: readonly Fact[], size: Mm, at: Point, width: Mm): Laid {
   const marks: Mark[] = [];
   let [left, top, foot] = [at.x, at.y, at.y];
-  for (const { fact, label, text } of facts) {
+  for (const each of facts) {
+    const { fact, label, text } = each;
     const named = widthOf(label, TEXT) + 1.5;
     const wide = named + widthOf(spelled(text), size) + 0.5;
     if (left > at.x && left + wide > at.x + width) [left, top] = [at.x, foot];
     const value = layText(text, fact, size, { x: left + named, y: top }, at.x + width - left - named);
-    marks.push(words(label, fact, TEXT, { x: left, y: baseOf(value) }), ...value.marks.map(furtherOn));
+    const name = words(label, fact, TEXT, { x: left, y: baseOf(value) });
+    marks.push(...toldOf(each, [name, ...value.marks.map(furtherOn)]));
     foot = Math.min(foot, value.foot);
     left += wide + APART;
   }

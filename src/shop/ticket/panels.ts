@@ -138,7 +138,7 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
       ...(hand && { title: (at: Point) => layHand(language.ticket.hand(hand), hand, at) }),
       pictures,
       saw: hand ? saw : [],
-      facts: facts.map(({ end, fact }) => ({ ...fact, label: language.ticket.ofEnd(end, fact.label) })),
+      facts: facts.map(({ end, fact }) => ({ ...fact, end, label: language.ticket.ofEnd(end, fact.label) })),
     },
   ];
 }

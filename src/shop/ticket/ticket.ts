@@ -185,8 +185,9 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   const { labels } = ticket;
   const bend = bendJobOf(solution);
   if (bend) {
-    return bend.pieces.map(({ kind, long, short }) => ({
+    return bend.pieces.map(({ kind, long, short }, part) => ({
       fact: 'long-points' as const,
+      part,
       label: ticket.piece(kind),
       text: ticket.sides(quantities.tape(long, units), quantities.tape(short, units)),
     }));
