@@ -40,5 +40,6 @@ export { type StockPlan, stockPlan } from './shop/lists/stock.ts';
 export { shopPack } from './shop/pack.ts';
 export { laySheets } from './tiler/lay-sheets.ts';
 export type { SheetSet } from './tiler/sheets.ts';
+export { solvePieces } from './together/pieces.ts';
 export { ENGLISH } from './words/english.ts';
 export type { Language } from './words/language.ts';

@@ -1,9 +1,10 @@
 import type { Job } from '../job/job.ts';
 import type { Said } from '../measure/said.ts';
-import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
 import { cutList, cutListAsCsv, cutListAsData, cutListAsText } from '../shop/lists/cut-list.ts';
 import { stockPlan } from '../shop/lists/stock.ts';
 import { stockAsData, stockAsText } from '../shop/lists/stock-in-words.ts';
+import { solvePieces } from '../together/pieces.ts';
 import { joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf, jsonOf } from './data.ts';
@@ -21,7 +22,7 @@ export async function cutlist(path: string, options: CutListOptions, shell: Shel
   const { as, seated, out } = options;
   const { job } = await readAsk(path, {}, shell, seated);
   const write = { text: asText, csv: asCsv, json: asJson }[as];
-  await writeResult(out, write(job, solveJob(job)), shell);
+  await writeResult(out, write(job, solvePieces(job)), shell);
 }
 
 function asText(job: Job, solutions: readonly TubeSolution[]): Said {

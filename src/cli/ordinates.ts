@@ -5,7 +5,7 @@ import { readAngle } from '../measure/angle.ts';
 import { readLength } from '../measure/length.ts';
 import { degrees } from '../measure/units.ts';
 import { inOrder, type Spacing } from '../saddle/ordinates.ts';
-import { solveJob } from '../saddle/solve.ts';
+import { solvePieces } from '../together/pieces.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
 import { ordinatesAsCsv, ordinatesAsJson } from './ordinates-as-data.ts';
@@ -27,7 +27,7 @@ export async function ordinates(
 ): Promise<void> {
   const { every, as, out, ...flags } = options;
   const { job } = await readAsk(path, flags, shell);
-  const tables = inOrder(solveJob(job), spacingOf(every, job));
+  const tables = inOrder(solvePieces(job), spacingOf(every, job));
   const result = {
     text: () => ordinatesAsText(tables, job.units, shell.words),
     json: () => ordinatesAsJson(tables),

@@ -104,7 +104,7 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
   const { lengths, twist, tube, section } = solution;
   const { check } = words;
   const units = unitsOfTube(tube);
-  const lines: Said[] = [];
+  const lines: Said[] = solution.bothHands ? [check.bothHands(tube.copies)] : [];
   if (lengths) {
     const { blank, overall, between } = lengths;
     const sawn = sawLength(blank, units);

@@ -18,6 +18,8 @@ export interface TubeSolution {
   /** As asked; of the opposite hand, its mirror image. */
   readonly tube: Tube;
   readonly hand: Hand;
+  /** It is its own mirror image, and stands for both hands of a pair. */
+  readonly bothHands?: true;
   readonly section: Section;
   readonly ends: { readonly A?: EndSolution; readonly B?: EndSolution };
   /** How its length was measured and what each way came to; none where an end is lacking or it is only marked. */

@@ -4,7 +4,8 @@ import { readJobIn } from '../../job/read-job.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import type { Dialect } from '../../job/text/desk.ts';
 import type { Said } from '../../measure/said.ts';
-import { solveJob, type TubeSolution } from '../../saddle/solve.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { solvePieces } from '../../together/pieces.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { type Problem, problemsOf } from './where.ts';
@@ -20,7 +21,7 @@ const [PAPER = { name: 'A4', width: 210, height: 297 }] = PAPERS.filter(({ name 
 export function workOut(text: string, words: Language): Outcome {
   try {
     const job = readJobIn(inTheForm(words), text, 'job.yaml', { words, paper: PAPER });
-    return { kind: 'read', job, solutions: solveJob(job) };
+    return { kind: 'read', job, solutions: solvePieces(job) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { kind: 'refused', problems: problemsOf(text, error.complaints) };

@@ -99,6 +99,8 @@ export const checkWords = {
   mirrored: say`The mirror image of its twin: the same lengths, angles, gaps and warnings.`,
   shortPointAt: (station: Said): Said => say`short point at ${station}`,
 
+  bothHands: (copies: number): Said =>
+    say`Its mirror image is the same piece: make ${copies}, and one leaf serves both hands.`,
   blank: (sawn: Mm, overall: Mm, units: Units): Said =>
     say`Cut the blank ${both(sawn, units)} long; it ends ${both(overall, units)} overall.`,
   reaches: (past: Mm, units: Units): Said =>
