@@ -106,7 +106,9 @@ function readPart(
   const onto = header && readHeader(desk, header);
   const angle = readAngleOnto(desk, spot, fields, onto);
   const clock = readClock(desk, fields, tube.section, angle, at);
-  const offset = fields.has('offset') ? lengthAt(desk, fields.get('offset'), 'any') : noLength(desk);
+  const offset = fields.has('offset')
+    ? lengthAt(desk, fields.get('offset'), 'any', 'offset')
+    : noLength(desk);
   const shift = fields.has('shift') ? lengthAt(desk, fields.get('shift'), 'any') : noLength(desk);
   const flat = onto?.kind === 'plate' || onto?.kind === 'mitre';
   if (flat && fields.has('offset')) {

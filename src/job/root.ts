@@ -8,7 +8,7 @@ const TOO_WIDE = 10;
 
 /** The gap meant to stay open for the weld: from 0 to under 10 mm. */
 export function rootAt(desk: Desk, spot: Spot | undefined): Length | undefined {
-  const root = lengthAt(desk, spot, 'zero-or-more');
+  const root = lengthAt(desk, spot, 'zero-or-more', 'root');
   if (spot === undefined || root === undefined || root.mm < TOO_WIDE) return root;
   return complain(desk, spot, 'too-large', desk.words.job.ends.rootTooWide(TOO_WIDE));
 }

@@ -14,7 +14,7 @@ const MOST_LENGTHS = 99;
 
 /** The lengths that the shop has, and what a cut takes; undefined where no stock is told, or it was misread. */
 export function readStock(desk: Desk, fields: Fields): Stock | undefined {
-  const kerf = fields.has('kerf') ? lengthAt(desk, fields.get('kerf'), 'zero-or-more') : KERF;
+  const kerf = fields.has('kerf') ? lengthAt(desk, fields.get('kerf'), 'zero-or-more', 'kerf') : KERF;
   const spot = fields.get('stock');
   if (spot === undefined || spot.misread) return undefined;
   const spots = isSeq(spot.node) ? itemsOf(desk, spot, desk.words.job.stock.list) : [spot];

@@ -25,7 +25,7 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
   const name = wordsAt(desk, fields.get('name')) ?? desk.words.job.unnamed(position);
   const { section, wall } = readSize(desk, spot, fields);
   const between = readBetween(desk, fields, section);
-  const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more') ?? TEN_MM;
+  const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more', 'allowance') ?? TEN_MM;
   const pair = yesOrNoAt(desk, fields.get('pair')) ?? defaults.pair;
   const copies = copiesAt(desk, fields.get('copies')) ?? defaults.copies;
   const root = rootAt(desk, fields.get('root'));

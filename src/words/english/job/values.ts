@@ -26,11 +26,7 @@ export const values = {
     instead: say`a length up to ${most} mm`,
   }),
   /** A number without a unit, in the file's unit and in the other. */
-  whichUnit: (
-    here: Length,
-    other: Length,
-    of: 'tube' | 'header' | 'wall' | 'between' | 'stock',
-  ): Objection => ({
+  whichUnit: (here: Length, other: Length, of: keyof typeof NOBODY_HAS): Objection => ({
     why: say`without a unit that is ${inBoth(here)}, and ${NOBODY_HAS[of]}`,
     instead: eitherReading(here, other),
   }),
@@ -66,6 +62,10 @@ const NOBODY_HAS = {
   wall: say`hardly a tube has such a wall`,
   between: say`hardly a tube is that long`,
   stock: say`hardly a stock length is that long`,
+  kerf: say`hardly a saw takes that much`,
+  allowance: say`hardly a blank is left that much longer`,
+  root: say`hardly a gap is that narrow`,
+  offset: say`hardly an offset is read so`,
 };
 
 function eitherReading(here: Length, other: Length): Said {

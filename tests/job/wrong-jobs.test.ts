@@ -1,0 +1,137 @@
+import { describe, expect, test } from 'vitest';
+import { reportJob } from '../../src/fit/report.ts';
+import { readSample, refusalOf } from './sample.ts';
+
+/** A metric job of one end as most people write it, with a line of it mistaken. */
+interface Slip {
+  readonly head?: string;
+  readonly od?: string;
+  readonly wall?: string;
+  readonly tube?: string;
+  readonly onto?: string;
+  readonly angle?: string;
+  readonly more?: string;
+}
+
+function oneEnd(slip: Slip): string {
+  const { head = '', od = '38.1', wall = '2.4', tube = '' } = slip;
+  const { onto = '{ od: 44.5 }', angle = '60', more = '' } = slip;
+  return `copeleaf: 1\n${head}tube:\n  od: ${od}\n  wall: ${wall}\n${tube}  ends:\n    A: { onto: ${onto}, angle: ${angle}${more} }\n`;
+}
+
+/** The same in inches. */
+function inches(slip: Slip): string {
+  const head = `units: in\n${slip.head ?? ''}`;
+  return oneEnd({ od: '1.5', wall: '.095', onto: '{ od: 1.75 }', ...slip, head });
+}
+
+function bothEnds(between: string, head = '', od = '38.1', onto = '44.5'): string {
+  const end = `{ onto: { od: ${onto} }, angle: 60 }`;
+  return `copeleaf: 1\n${head}tube:\n  od: ${od}\n${between}  ends:\n    A: ${end}\n    B: ${end}\n`;
+}
+
+const GOOD = oneEnd({});
+
+/** What is told of a job: its mistakes, or where there are none its warnings, each on a line. */
+function toldOf(job: string): string {
+  const warned: string[] = [];
+  const refused = refusalOf(() => {
+    for (const { warnings } of reportJob(readSample(job))) {
+      warned.push(...warnings.map(({ code, text }) => `${code}: ${text}`));
+    }
+  });
+  return [...refused.map(({ read, why, instead }) => `${read}: ${why}: ${instead}`), ...warned].join('\n');
+}
+
+const WRONG: readonly (readonly [string, string, RegExp])[] = [
+  [
+    'sizes in mm under units: in',
+    inches({ od: '38.1', wall: '2.4', onto: '{ od: 44.5 }' }),
+    /od: 38.1.*38.1mm or 38.1in/,
+  ],
+  [
+    'inches in a job in mm',
+    oneEnd({ od: '1.5', wall: '.095', onto: '{ od: 1.75 }' }),
+    /od: 1.5.*1.5in .* or 1.5mm/,
+  ],
+  ['a wall in inches in a job in mm', oneEnd({ wall: '0.065' }), /0.065in .* or 0.065mm/],
+  ['a gauge without its name', oneEnd({ wall: '16' }), /42 % of the tube/],
+  ['wall and diameter swapped', oneEnd({ od: '2.4', wall: '38.1' }), /od: 2.4.*hardly a tube is that size/],
+  ['the radius of the header for its diameter', oneEnd({ onto: '{ od: 22.25 }' }), /wider: .*22.25 mm/],
+  [
+    'the diameter of the header with two digits too many',
+    oneEnd({ onto: '{ od: 4450 }' }),
+    /hardly a header is that size/,
+  ],
+  ['a header by its radius', oneEnd({ onto: '{ radius: 22.25 }' }), /`radius` is not a key under `onto`/],
+  ['a header as a number alone', oneEnd({ onto: '44.5' }), /a single value.*a map with `od`/],
+  ['a girth for a diameter', oneEnd({ od: '120' }), /wider: /],
+  ['a decimal comma between braces', oneEnd({ onto: '{ od: 44,5 }' }), /a comma ends the value/],
+  ['an offset as wide as both tubes', oneEnd({ more: ', offset: 60' }), /misses it/],
+  ['an offset in inches in a job in mm', oneEnd({ more: ', offset: 3/32' }), /3.32in .* or 3.32mm/],
+  [
+    'an offset to a plate',
+    oneEnd({ onto: '{ plate: {} }', more: ', offset: 10' }),
+    /it has no axis to be beside/,
+  ],
+  ['an angle along the header', oneEnd({ angle: '180' }), /the tube runs along the header/],
+  ['an angle with a sign', oneEnd({ angle: '-60' }), /over 0 and under 180/],
+  ['a percentage', oneEnd({ angle: '60%' }), /angle: 60%: /],
+  ['the slope off the header for the angle', oneEnd({ angle: '12' }), /acute angle is 12°: under 30°/],
+  ['an angle in radians without the word', oneEnd({ angle: '1.047' }), /acute angle is 1.05°/],
+  ['minutes for degrees', oneEnd({ angle: "60'" }), /minutes or seconds but no degrees/],
+  ['an angle in words', oneEnd({ angle: 'sixty' }), /angle: sixty: there is no number/],
+  ['a length for a clock', oneEnd({ more: ', clock: 12mm' }), /`mm` is not a unit of angle/],
+  ['tabs', 'copeleaf: 1\ntube:\n\tod: 38.1\n', /does not take tabs/],
+  ['a line indented too far', GOOD.replace('  wall', '   wall'), /colon|indented/],
+  ['a missing comma', GOOD.replace('},', '}'), /something follows/],
+  ['a missing brace', GOOD.replace(' },', ' ,'), /not indented alike, or a bracket is not closed/],
+  ['no space after a colon', GOOD.replace('od: 38.1', 'od:38.1'), /colon/],
+  ['a key in capitals', GOOD.replace('od: 38.1', 'OD: 38.1'), /`od`, if that is meant/],
+  ['an end in small letters', GOOD.replace('A:', 'a:'), /`A`, if that is meant/],
+  ['curly quotes', oneEnd({ od: '“38.1”' }), /od: “38.1”/],
+  ['the sign of a diameter', oneEnd({ od: 'Ø38.1' }), /od: Ø38.1/],
+  ['the name of a pipe for a diameter', oneEnd({ od: 'NPS 1-1/2' }), /`pipe: NPS 1-1.2` in its place/],
+  [
+    'a pipe that nobody rolls',
+    GOOD.replace(/od: 38.1\n {2}wall: 2.4/, 'pipe: NPS 1-3/4 sch 40'),
+    /NPS 1-1.2 or NPS 2/,
+  ],
+  ['a nominal diameter', oneEnd({ onto: '{ pipe: DN 40 }' }), /series whose outside diameters differ/],
+  ['a sign lost from a mixed number', oneEnd({ od: '11/2in' }), /1-1.2 or 5-1.2/],
+  ['feet in a job in inches', bothEnds('  between: 4\n', 'units: in\n', '1.5', '1.75'), /short: Only/],
+  ['metres in a job in mm', bothEnds('  between: 1.2\n'), /hardly a tube is that long/],
+  ['no length between two ends', bothEnds(''), /no `between`/],
+  ['a length that the two cuts use up', bothEnds('  between: 60\n'), /leave no tube between them/],
+  ['a comma in a thousand', bothEnds('  between: 1,200\n'), /1.200 or 1200/],
+  ['copies where a pair is meant', oneEnd({ tube: '  pair: 2\n' }), /neither true nor false/],
+  ['a unit that a file has not', oneEnd({ head: 'units: cm\n' }), /mm or in/],
+  ['a gap in inches in a job in mm', oneEnd({ tube: '  root: 1/16\n' }), /1.16in .* or 1.16mm/],
+  ['a gap in mm in a job in inches', inches({ tube: '  root: 1.6\n' }), /under 10 mm/],
+  ['a land thicker than the wall', oneEnd({ tube: '  land: 3\n' }), /thicker than the wall/],
+  ['a square edge of no known wall', GOOD.replace('wall: 2.4', 'edge: square'), /takes the wall/],
+  ['metres of stock in a job in mm', oneEnd({ head: 'stock: [6]\n' }), /hardly a stock length is that long/],
+  [
+    'a kerf in mm in a job in inches',
+    inches({ head: 'stock: [240]\nkerf: 3\n' }),
+    /hardly a saw takes that much/,
+  ],
+  ['an allowance in mm in a job in inches', inches({ tube: '  allowance: 10\n' }), /10mm or 10in/],
+  [
+    'the thickness of paper in mm in a job in inches',
+    inches({ head: 'paper-thickness: 0.1\n' }),
+    /more than 2 mm/,
+  ],
+  ['a box of one size', oneEnd({ onto: '{ box: 50 }' }), /a map with `wide`, `deep`/],
+];
+
+test('the job with no mistake is told nothing of', () => {
+  expect(toldOf(GOOD)).toBe('');
+  expect(toldOf(inches({}))).toBe('');
+});
+
+describe('a wrong job is told what is wrong with it', () => {
+  test.each(WRONG)('%s', (_, job, fault) => {
+    expect(toldOf(job)).toMatch(fault);
+  });
+});
