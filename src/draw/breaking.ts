@@ -61,22 +61,23 @@ function parted(text: Said, size: Mm, width: Mm): Word[] {
   });
 }
 
-/** A word in pieces of which each is no wider than `width`, or one sign. */
+/** A word in pieces of which each is no wider than `width`, or one sign: behind a hyphen where there is one to break at. */
 function chopped(word: Said, size: Mm, width: Mm): Word[] {
   const pieces: Word[] = [];
+  const put = (text: string): void => {
+    pieces.push({ text: partOf(word, text), wide: widthOf(text, size) });
+  };
   let text = '';
-  let wide = 0;
   for (const sign of word) {
-    const more = widthOf(sign, size);
-    if (text !== '' && wide + more > width) {
-      pieces.push({ text: partOf(word, text), wide });
-      text = '';
-      wide = 0;
+    if (text !== '' && widthOf(text + sign, size) > width) {
+      const hyphen = text.lastIndexOf('-') + 1;
+      put(hyphen > 0 ? text.slice(0, hyphen) : text);
+      text = hyphen > 0 ? text.slice(hyphen) : '';
     }
     text += sign;
-    wide += more;
   }
-  return [...pieces, { text: partOf(word, text), wide }];
+  put(text);
+  return pieces;
 }
 
 /** The text where it fits `width` mm; else as much of its beginning as does, with an ellipsis. */

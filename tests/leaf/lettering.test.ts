@@ -20,3 +20,9 @@ it('what can not stay together on one line is parted before a word is cut', () =
   expect(broken(asWritten('mmmm B'), SIZE, width)).toEqual(['mmmm', 'B']);
   expect(broken(asWritten('mmmmmm B'), SIZE, width)).toEqual(['mmmm', 'mm B']);
 });
+
+it('a word that is wider than its line is cut behind its hyphen', () => {
+  const width = widthOf('cross-ru', SIZE);
+  expect(broken(asWritten('bunk cross-rung'), SIZE, width)).toEqual(['bunk', 'cross-', 'rung']);
+  expect(broken(asWritten('crossrungs'), SIZE, width)).toEqual(['crossrun', 'gs']);
+});
