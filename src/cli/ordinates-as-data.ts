@@ -1,4 +1,5 @@
 import { degreesOf } from '../fit/as-data.ts';
+import { csvCell } from '../measure/csv.ts';
 import type { OrdinateTable } from '../saddle/ordinates.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { dataOf, jsonOf } from './data.ts';
@@ -38,7 +39,7 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
   const lines = tables.flatMap(({ solution, end, rows }) =>
     rows.map((row) =>
       [
-        csvText(solution.tube.name),
+        csvCell(solution.tube.name),
         solution.hand,
         end,
         row.place,
@@ -54,9 +55,4 @@ export function ordinatesAsCsv(tables: readonly OrdinateTable[]): Uint8Array {
   const inMm = tables.length > 0 && tables.every(({ solution }) => solution.section.stations === 'mm');
   const head = `tube,hand,end,${inMm ? 's' : 'phi'},contact,outside,inside,square,cut,dihedral`;
   return dataOf(`${[head, ...lines].join('\n')}\n`);
-}
-
-/** RFC 4180: quoted where it holds a comma, a quote or a line's end. */
-function csvText(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

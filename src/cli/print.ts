@@ -34,6 +34,10 @@ export interface PrintOptions extends EndFlags {
   readonly out?: string;
 }
 
+/** A leaf of more sheets than these, or a file of more, is mostly a size in the wrong unit. */
+const MANY_OF_ONE = 12;
+const MANY = 40;
+
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
   const { as, footprints, leavesOnly, pack: asked, printer: printerName, seated, out, ...flags } = options;
@@ -52,7 +56,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   }
   const pack = packed ? shopPack(job, solutions, footprints) : undefined;
   const { bytes, sheets } = await {
-    pdf: () => pdfOf(leaves, job, name, printer, pack),
+    pdf: () => pdfOf(leaves, job, name, shell, printer, pack),
     svg: () => svgOf(leaves),
     dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
   }[as]();
@@ -91,11 +95,14 @@ async function pdfOf(
   leaves: readonly Leaf[],
   job: Job,
   name: string,
+  shell: Shell,
   printer: Printer | undefined,
   front: FrontPages | undefined,
 ): Promise<Inked> {
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title, words: job.words }, printer, front);
+  const many = set.mostOfOne > MANY_OF_ONE || set.count > MANY;
+  if (many) shell.err(endedLines([job.words.commandAnswers.manySheets(set.count, set.mostOfOne)]));
   const bytes = await inkPdf(set, {
     title,
     jobSource: job.source,

@@ -111,7 +111,7 @@ function readPart(
     : noLength(desk);
   const shift = fields.has('shift') ? lengthAt(desk, fields.get('shift'), 'any') : noLength(desk);
   const flat = onto?.kind === 'plate' || onto?.kind === 'mitre';
-  if (flat && fields.has('offset')) {
+  if (flat && fields.has('offset') && offset?.mm !== 0) {
     return complain(desk, fields.get('offset') ?? spot, 'no-offset', words.noOffset(onto.kind));
   }
   if (onto && offset && tube.section) {

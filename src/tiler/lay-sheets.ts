@@ -18,6 +18,8 @@ import type { Tile } from './tiling.ts';
 export interface LaidSheets extends SheetSet {
   /** How many sheets there are. */
   readonly count: number;
+  /** On how many the leaf goes that takes the most. */
+  readonly mostOfOne: number;
 }
 
 /**
@@ -43,6 +45,7 @@ export function laySheets(
     height: layout.page.height,
     ...(layout.page.stretch && { stretch: layout.page.stretch }),
     count,
+    mostOfOne: Math.max(1, ...layout.fillings.map(({ tile }) => tile?.together.length ?? 1)),
     sheets: {
       *[Symbol.iterator]() {
         for (const [index, draw] of pages.entries()) yield frontSheet(layout, draw(), index + 1, count);

@@ -137,13 +137,13 @@ function leafSet({ wrap, card }: CardedLeaf): LaidSheets {
   const placements = [placed(wrap, EDGE), placed(card, EDGE + widthOf(wrap.box) + GAP)];
   const width = 2 * EDGE + widthOf(wrap.box) + GAP + widthOf(card.box);
   const height = 2 * EDGE + Math.max(heightOf(wrap.box), heightOf(card.box));
-  return { width, height, count: 1, sheets: [{ placements }] };
+  return { width, height, count: 1, mostOfOne: 1, sheets: [{ placements }] };
 }
 
 function alone(drawing: Drawing): LaidSheets {
   const { box } = drawing;
   const sheets = [{ placements: [placed(drawing, EDGE)] }];
-  return { width: widthOf(box) + 2 * EDGE, height: heightOf(box) + 2 * EDGE, count: 1, sheets };
+  return { width: widthOf(box) + 2 * EDGE, height: heightOf(box) + 2 * EDGE, count: 1, mostOfOne: 1, sheets };
 }
 
 function placed(drawing: Drawing, left: number): Placement {

@@ -1,6 +1,7 @@
 import type { Subject } from '../../draw/facts.ts';
 import type { End, EndName } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
+import { csvCell } from '../../measure/csv.ts';
 import { partOf, type Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
@@ -201,7 +202,7 @@ export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): strin
       angleCell(row.ends.B),
       row.twist === undefined ? '' : `${degreesOf(row.twist)}`,
     ]
-      .map(csvText)
+      .map(csvCell)
       .join(','),
   );
   const keys = [['wall'], ['blank'], ['blank', 'exact'], ['overall'], ['between']];
@@ -218,10 +219,6 @@ function inUnits(mm: Mm, units: 'mm' | 'in'): string {
 function angleCell(end: EndRow | undefined): string {
   if (!end) return '';
   return end.angles.length === 0 ? 'square' : end.angles.map(({ rad }) => degreesOf(rad)).join('+');
-}
-
-function csvText(text: string): string {
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /** How a list is read. */

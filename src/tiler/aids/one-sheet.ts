@@ -42,6 +42,7 @@ export function oneSheet(
     height: page.height,
     ...(page.stretch && { stretch: page.stretch }),
     count: 1,
+    mostOfOne: 1,
     sheets: [{ placements }],
   };
 }

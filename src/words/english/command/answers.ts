@@ -7,6 +7,9 @@ const { counted } = quantities;
 /** What a command answers when it has done what it was asked. */
 export const commandAnswers = {
   /** Leaves in a file, on so many sheets or on none. */
+  /** Before a file that may be a mistake is made. */
+  manySheets: (sheets: number, ofOne: number): Said =>
+    say`that makes ${counted(sheets, say`sheet`, say`sheets`)}${ofOne > 1 ? say`, ${ofOne} of them for one leaf` : say``}: are all sizes in the unit that is meant?`,
   printed: (file: string, leaves: number, hasPack: boolean, sheets: number | undefined): Said => {
     const pack = hasPack ? say` and the shop pack` : say``;
     const on = sheets === undefined ? say`at true size` : say`on ${counted(sheets, say`sheet`, say`sheets`)}`;
