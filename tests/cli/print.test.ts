@@ -242,7 +242,9 @@ describe('a long run', () => {
     expect(counted.split('\r').slice(1)).toEqual(
       Array.from({ length: 6 }, (_, i) => `${(i + 1) * 10} of 60 tubes`),
     );
-    expect(last).toMatch(/^that makes \d+ sheets[^\n]*\nmany\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/);
+    expect(last).toMatch(
+      /^that makes \d+ sheets[^\n]*\nmany\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/,
+    );
   });
 });
 

@@ -113,7 +113,7 @@ describe('check --as json', () => {
     ['725', 5],
   ])('clock %s is said as %d, and nothing is -0', async (clock, said) => {
     const { tubes } = await asJson(
-      `copeleaf: 1\ntube:\n  od: 30\n  pair: true\n  ends: { A: { onto: { od: 30 }, angle: 90, clock: ${clock}, offset: -0 } }\n`,
+      `copeleaf: 1\ntube:\n  od: 30\n  pair: true\n  between: 300\n  ends: { A: { onto: { od: 30 }, angle: 90, clock: ${clock}, offset: -0 }, B: { onto: { od: 40 }, angle: 70, clock: 20 } }\n`,
     );
     expect(tubes[0].ends.A.clock).toBe(said);
     expect(tubes[1].ends.A.clock).toBe(said === 0 ? 0 : 360 - said);
