@@ -42,7 +42,7 @@ export function wrongTypes(random: Random): Malformed {
   const nested: Tree = { rail: `${whole(random, 1, 9)}` };
   const scalar = pick(random, ['5', 'rail', '38.1mm', 'true']);
   // A value may be measured several times over, so that one of the list has to be none.
-  const list: Tree = ['rail', '500'];
+  const list: Tree = ['rail', '120'];
   const maps: readonly (readonly [string, Tree])[] = [
     ['tube', scalar],
     ['tube', list],

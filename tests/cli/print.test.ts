@@ -216,9 +216,10 @@ describe('a long run', () => {
   it(`of ${MANY} tubes tells no count of what is done when nobody watches`, async () => {
     const folder = folderWith({ 'many.yaml': rungs(MANY) });
     const { code, out, err } = await copeleaf(folder, ['print', 'many.yaml']);
-    expect({ code, out, err }).toEqual({ code: 0, out: '', err: expect.stringMatching(/^many.pdf: .*\n$/) });
+    expect({ code, out }).toEqual({ code: 0, out: '' });
     const sheets = (await reread(readFileSync(join(folder, 'many.pdf')))).getPageCount();
-    expect(err).toBe(`many.pdf: ${MANY} leaves and the shop pack on ${sheets} sheets\n`);
+    const many = sheets > 40 ? `that makes ${sheets} sheets: are all sizes in the unit that is meant?\n` : '';
+    expect(err).toBe(`${many}many.pdf: ${MANY} leaves and the shop pack on ${sheets} sheets\n`);
     expect(sheets).toBeGreaterThan(10);
   });
 

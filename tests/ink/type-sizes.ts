@@ -29,8 +29,12 @@ function signsOf(page: object): SignSize[] {
     if (typeof found !== 'function') throw new Error(`PDFium has no ${name}.`);
     return (...numbers) => Number(Reflect.apply(found, module, numbers));
   };
-  const floats: unknown = Reflect.get(module, 'HEAPF32');
-  if (!(floats instanceof Float32Array)) throw new Error('PDFium has no memory.');
+  // Its memory is another one whenever it has grown.
+  const floatsAt = (place: number): Float32Array => {
+    const floats: unknown = Reflect.get(module, 'HEAPF32');
+    if (!(floats instanceof Float32Array)) throw new Error('PDFium has no memory.');
+    return floats.subarray(place / 4, place / 4 + 2);
+  };
   const text = call('FPDFText_LoadPage')(pointer);
   const matrix = call('malloc')(24);
   const signs = Array.from({ length: call('FPDFText_CountChars')(text) }, (_, i): SignSize[] => {
@@ -38,7 +42,7 @@ function signsOf(page: object): SignSize[] {
     if (call('FPDFText_IsGenerated')(text, i) === 1) return [];
     const size = call('FPDFText_GetFontSize')(text, i);
     call('FPDFText_GetMatrix')(text, i, matrix);
-    const [a = 0, b = 0] = floats.subarray(matrix / 4, matrix / 4 + 2);
+    const [a = 0, b = 0] = floatsAt(matrix);
     const sign = String.fromCodePoint(call('FPDFText_GetUnicode')(text, i));
     return sign.trim() === '' ? [] : [{ sign, points: size * Math.hypot(a, b) }];
   }).flat();

@@ -115,7 +115,7 @@ function letters(page: Page): Promise<{ readonly onLeaf: number; readonly onPage
 describe.each(someOf([320, 390], { short: 1 }))('in a window %i pixels wide', (width) => {
   const run = async ({ page }: Opened) => {
     const small = await letters(page);
-    expect(small.onLeaf).toBeLessThan(0.8 * small.onPage);
+    expect(small.onLeaf).toBeLessThan(small.onPage);
     await press(page, 'Large enough to read');
     const large = await letters(page);
     expect(large.onLeaf).toBeGreaterThan(large.onPage - 0.1);
