@@ -1,5 +1,5 @@
 import { missingSigns } from '../draw/letters.ts';
-import { reportTube } from '../fit/report.ts';
+import { warningsOf } from '../fit/report.ts';
 import { inkDxf } from '../ink/dxf.ts';
 import { inkPdf } from '../ink/pdf.ts';
 import type { EndFlags } from '../job/flags.ts';
@@ -67,16 +67,13 @@ export async function print(path: string | undefined, options: PrintOptions, she
   shell.err(endedLines([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
 
-/** What `check` warns of reaches the person who prints. The opposite hand's warnings are those of its twin. */
+/** What `check` warns of reaches the person who prints. */
 function tellWarnings(solutions: readonly TubeSolution[], { words, err }: Shell): void {
-  const asDrawn = solutions.filter(({ hand }) => hand === 'as-drawn');
-  const told = asDrawn.flatMap((solution) => {
-    const { warnings } = reportTube(solution, words);
-    return warnings.map(({ code, end, text }) =>
-      words.commandAnswers.warning(solution.tube.name, code, end ? words.check.ofEnd(end, text) : text),
-    );
-  });
-  if (told.length > 0) err(endedLines([words.commandAnswers.warned(told.length), ...told]));
+  const { warned, warning: said } = words.commandAnswers;
+  const told = warningsOf(solutions, words).map(({ solution, warning: { code, end, text } }) =>
+    said(solution.tube.name, code, end ? words.check.ofEnd(end, text) : text),
+  );
+  if (told.length > 0) err(endedLines([warned(told.length), ...told]));
 }
 
 /** What a printer draws short takes more of the paper. */

@@ -7,7 +7,10 @@ import { type Gap, gapOf } from './gap.ts';
 import { type Sensitivity, sensitivityOf } from './sensitivity.ts';
 import { standOffOf } from './stand-off.ts';
 
-/** What follows from one coped end as asked: how it fits, and what would spoil it. Angles in radians, lengths in mm. */
+/**
+ * What follows from one coped end as asked: how it fits, and what would spoil it. Angles in radians, lengths in mm. What a slip opens
+ * takes most of the work, and is found when it is first asked for: no warning needs it.
+ */
 export interface EndReport {
   readonly cope: Cope;
   /** How much of the tube's way round touches, from 0 to 1. */
@@ -26,12 +29,18 @@ export function reportEnd(tube: Tube, cope: Cope): EndReport {
   const gap = gapOf(cope, wall);
   const standOff = standOffOf(cope);
   const dihedrals = dihedralsOf(cope);
+  let sensitivity: Sensitivity | undefined;
   return {
     cope,
-    contact: contactShare(cope),
+    get contact() {
+      return contactShare(cope);
+    },
     ...(missed && { missed }),
     gap,
-    sensitivity: sensitivityOf(cope, tube.section, wall, gap.mm),
+    get sensitivity() {
+      sensitivity ??= sensitivityOf(cope, tube.section, wall, gap.mm);
+      return sensitivity;
+    },
     ...(standOff !== undefined && { standOff }),
     ...(dihedrals && { dihedrals }),
   };

@@ -19,6 +19,19 @@ export function reportJob(job: Job): readonly TubeReport[] {
   return solveJob(job).map((solution) => reportTube(solution, job.words));
 }
 
+/** A warning and the tube that it is about. */
+export interface TubeWarning {
+  readonly solution: TubeSolution;
+  readonly warning: Warning;
+}
+
+/** Every warning of a job, once for both hands: the opposite hand's are those of its twin. */
+export function warningsOf(solutions: readonly TubeSolution[], words: Language): readonly TubeWarning[] {
+  return solutions
+    .filter(({ hand }) => hand === 'as-drawn')
+    .flatMap((solution) => reportTube(solution, words).warnings.map((warning) => ({ solution, warning })));
+}
+
 export function reportTube(solution: TubeSolution, words: Language): TubeReport {
   const { tube } = solution;
   const look = (name: 'A' | 'B'): EndReport | 'plain' | undefined => {

@@ -1,5 +1,5 @@
 import { checkReport } from '../../fit/check-report.ts';
-import { reportTube } from '../../fit/report.ts';
+import { reportTube, warningsOf } from '../../fit/report.ts';
 import type { Warning } from '../../fit/warnings.ts';
 import type { Language } from '../../words/language.ts';
 import { workOut } from './outcome.ts';
@@ -24,12 +24,10 @@ export interface CountAsk {
   readonly text: string;
 }
 
-/** How many warnings a job's tubes give, each of one hand; none where it can't be read. */
+/** How many warnings a job gives, once for both hands; none where it can't be read. */
 export function countWarnings({ text }: CountAsk, words: Language): number {
   const outcome = workOut(text, words);
-  if (outcome.kind !== 'read') return 0;
-  const asDrawn = outcome.solutions.filter(({ hand }) => hand === 'as-drawn');
-  return asDrawn.reduce((sum, solution) => sum + reportTube(solution, words).warnings.length, 0);
+  return outcome.kind === 'read' ? warningsOf(outcome.solutions, words).length : 0;
 }
 
 /** Looks how a tube fits, which may take a second; undefined where the job can't be read. */
