@@ -24,8 +24,7 @@ export async function readText(path: string, shell: Shell): Promise<string> {
 /** Not more of a file than a job may have and a little: a device has no end. */
 async function bytesOf(path: string, { cwd, words }: Shell): Promise<Uint8Array> {
   try {
-    const chunks = createReadStream(resolve(cwd, path), { end: MOST_BYTES });
-    return await inputOf(chunks, MOST_BYTES);
+    return await inputOf(createReadStream(resolve(cwd, path)), MOST_BYTES);
   } catch (error) {
     throw readTrouble(error, path, words);
   }

@@ -46,13 +46,6 @@ export function holds(outer: Box, inner: Box): boolean {
   );
 }
 
-/** The shortest way between two boxes along the axes, mm; 0 where they touch or overlap. */
-export function apart(a: Box, b: Box): Mm {
-  const sideways = Math.max(0, a.left - b.right, b.left - a.right);
-  const upwards = Math.max(0, a.bottom - b.top, b.bottom - a.top);
-  return sideways + upwards;
-}
-
 /** Whether a point is in a box, or on its rim. */
 export function isWithin({ x, y }: Point, { left, right, bottom, top }: Box): boolean {
   return x >= left && x <= right && y >= bottom && y <= top;

@@ -48,10 +48,16 @@ export function endWarnings(
 }
 
 /** Warnings about a tube as a whole. */
-export function tubeWarnings({ lengths, tube }: TubeSolution, words: Language): readonly Warning[] {
-  const across = tubeFactsOf(tube.section).across.mm;
-  if (!lengths || lengths.throats >= across) return [];
-  return [{ code: 'short', text: words.warnings.short(lengths.throats, across) }];
+export function tubeWarnings(solution: TubeSolution, words: Language): readonly Warning[] {
+  const left = tooShort(solution);
+  if (left === undefined) return [];
+  const across = tubeFactsOf(solution.tube.section).across.mm;
+  return [{ code: 'short', text: words.warnings.short(left, across) }];
+}
+
+/** What is left of a tube between its short points where that is less than its own width; else undefined. */
+export function tooShort({ lengths, tube }: TubeSolution): Mm | undefined {
+  return lengths && lengths.throats < tubeFactsOf(tube.section).across.mm ? lengths.throats : undefined;
 }
 
 type Found = { readonly code: WarningCode; readonly text: Said } | undefined;

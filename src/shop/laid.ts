@@ -3,7 +3,7 @@ import type { Mark, Point } from '../draw/drawing.ts';
 import type { FactName } from '../draw/facts.ts';
 import { heightOf, setLines, tellingOf, textLines, WORTH } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
-import { outline } from '../draw/strokes.ts';
+import { framed } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
 import { partOf, type Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
@@ -62,13 +62,7 @@ export function furtherOn(mark: Mark): Mark {
 export function tickBox(at: Point, size: Mm): Mark {
   const side = CAP_HEIGHT * size;
   const top = at.y - 0.25 * size;
-  return outline(
-    'frame',
-    { x: at.x, y: top },
-    { x: at.x + side, y: top },
-    { x: at.x + side, y: top - side },
-    { x: at.x, y: top - side },
-  );
+  return framed({ left: at.x, right: at.x + side, bottom: top - side, top });
 }
 
 /** The name of a list. */

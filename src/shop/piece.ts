@@ -1,4 +1,4 @@
-import type { EndName } from '../job/job.ts';
+import type { EndName, Tube } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { isSolid, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
@@ -48,7 +48,7 @@ export function pieceOf(
     footprints,
     units,
     hollow: !isSolid(solution.tube),
-    blanks: solution.tube.copies * (solution.tube.pair ? 2 : 1),
+    blanks: solution.tube.copies * handsOf(solution.tube),
     words,
   };
 }
@@ -57,6 +57,16 @@ export function pieceOf(
 export function landingName({ cope }: NamedEnd, words: Language): Said {
   const { parts } = cope.end;
   return parts.length > 1 ? words.steps.itsHeaders : headerFactsOf(parts[0].onto).said(words).name;
+}
+
+/** The end that is cut off square, the first of two. */
+export function plainEnd({ ends }: TubeSolution): EndName | undefined {
+  return (['A', 'B'] as const).find((name) => ends[name]?.kind === 'plain');
+}
+
+/** How many hands of a tube are made. */
+export function handsOf({ pair }: Tube): number {
+  return pair ? 2 : 1;
 }
 
 /** Whether an end meets another end of the same tube and no header. */

@@ -1,4 +1,4 @@
-import { across, apart, holds, overlapping, upright } from '../draw/boxes.ts';
+import { across, holds, overlapping, upright } from '../draw/boxes.ts';
 import type { Box } from '../draw/drawing.ts';
 import type { Mm } from '../measure/units.ts';
 
@@ -44,18 +44,6 @@ export function places(room: FreeRoom, size: Size): Box[] {
       top: free.top,
     }))
     .sort(inReadingOrder);
-}
-
-/** The place for `size` that is nearest to `near`, in line with its left or its top where it can be. */
-export function placeNear(room: FreeRoom, size: Size, near: Box): Box | undefined {
-  const found = room
-    .filter((free) => takes(free, size))
-    .map((free) => {
-      const left = Math.min(Math.max(near.left, free.left), free.right - size.width);
-      const top = Math.max(Math.min(near.top, free.top), free.bottom + size.height);
-      return { left, bottom: top - size.height, right: left + size.width, top };
-    });
-  return found.sort((a, b) => apart(a, near) - apart(b, near) || inReadingOrder(a, b))[0];
 }
 
 /** Whether a box of this size goes into `free`, to a hair: sums of millimetres are not exact. */

@@ -2,7 +2,7 @@ import { broken, shortened } from '../draw/breaking.ts';
 import type { Box, Mark } from '../draw/drawing.ts';
 import { extentOf, FOOT, lettered, words } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
-import { outline, solid } from '../draw/strokes.ts';
+import { filled, framed } from '../draw/strokes.ts';
 import type { JointSide } from '../leaf/leaf.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
@@ -74,13 +74,9 @@ function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, 
   return tiling.tiles.flatMap((tile, index): Mark[] => {
     const left = strip.left + (tile.column - 1) * width;
     const top = strip.top - (tile.row - 1) * height;
-    const corners = [
-      { x: left + width, y: top },
-      { x: left + width, y: top - height },
-      { x: left, y: top - height },
-    ];
-    const edge = outline('frame', { x: left, y: top }, ...corners);
-    if (tile === here) return [edge, solid('frame', { x: left, y: top }, ...corners)];
+    const cell = { left, right: left + width, bottom: top - height, top };
+    const edge = framed(cell);
+    if (tile === here) return [edge, filled(cell)];
     const number = asWritten(`${sheets[index] ?? ''}`);
     const wide = widthOf(number, FOOT);
     if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];

@@ -235,6 +235,8 @@ byKeyboard(
     await enter(page, 'Close', 'Space');
     expect(await focused(page)).toBe('Job');
     await write(page, 'wall, the tube', '3');
+    // What is kept may be a step of typing behind.
+    await expect.poll(() => keptJob(page)).toContain('wall: 3\n');
     for (const [answer, wall] of [
       ['Back to my last job', '3'],
       ['Keep this one in its place', '.095in'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/draw/drawing.ts';
-import { placeNear, places, without } from '../../src/tiler/free-room.ts';
+import { places, without } from '../../src/tiler/free-room.ts';
 
 const box = (left: number, bottom: number, right: number, top: number): Box => ({ left, bottom, right, top });
 const SHEET = box(0, 0, 100, 100);
@@ -45,11 +45,5 @@ describe('a place', () => {
     ]);
     expect(places(ROOM, { width: 60, height: 80 })).toEqual([box(20, 20, 80, 100)]);
     expect(places(ROOM, { width: 90, height: 10 })).toEqual([]);
-  });
-
-  it('near another is level with its top where it can be', () => {
-    expect(placeNear([box(50, 0, 100, 60)], { width: 20, height: 20 }, box(0, 10, 40, 45))).toEqual(
-      box(50, 25, 70, 45),
-    );
   });
 });

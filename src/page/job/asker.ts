@@ -21,7 +21,12 @@ export function checkerOf(script: string, words: Language): Checker {
 }
 
 export function counterOf(script: string, words: Language): Counter {
-  return askerOf(script, (ask) => countWarnings(ask, words));
+  // Nobody waits for it: the page begins without its worker.
+  let counter: Counter | undefined;
+  return (ask, tell) => {
+    counter ??= askerOf(script, (own: CountAsk) => countWarnings(own, words));
+    counter(ask, tell);
+  };
 }
 
 /** In a worker that runs the page's own script; where the browser keeps a page from having one, in the page itself. */

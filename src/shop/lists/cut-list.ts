@@ -9,6 +9,7 @@ import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, endedLines, inColumn, joined } from '../../words/said.ts';
 import { type BendJob, bendJobOf, type PieceKind } from '../bend-pieces.ts';
+import { handsOf } from '../piece.ts';
 import { landingInWords } from './header-key.ts';
 
 /** One tube of one hand as it is cut. What is not known is left out. Lengths in mm, angles in radians. */
@@ -77,12 +78,12 @@ export function blankRows(
   const { cut } = words.lists;
   const own = solutions.filter(({ hand }) => hand === 'as-drawn');
   return own.flatMap((solution) => {
-    const { name, section, wall, pair } = solution.tube;
+    const { name, section, wall } = solution.tube;
     return cutList([solution], words).map((row) => ({
       of: { tube: name },
       name: cut.name(row.tube, row.piece),
       size: cut.size(tubeFactsOf(section).said(words).brief, wall),
-      copies: row.copies * (pair ? 2 : 1),
+      copies: row.copies * handsOf(solution.tube),
       blank: cut.blankOf(row, units),
     }));
   });

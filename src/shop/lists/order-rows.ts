@@ -9,6 +9,7 @@ import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { heading, type Laid, type LaidItem, layText, tickBox } from '../laid.ts';
+import { handsOf } from '../piece.ts';
 import { settingName } from './header-key.ts';
 import type { EndTask, Stage } from './order.ts';
 
@@ -57,7 +58,7 @@ interface Row {
 function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language): Row {
   const { tube } = solution;
   const bend = bendJobOf(solution);
-  const ends = tube.copies * (bend?.ends ?? 1) * (tube.pair ? 2 : 1);
+  const ends = tube.copies * (bend?.ends ?? 1) * handsOf(tube);
   return {
     text: lists.order.task(bend ? 'mitred' : end, asWritten(tube.name), ends, ticket),
     ends,

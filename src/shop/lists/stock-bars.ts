@@ -2,7 +2,7 @@ import { shortened } from '../../draw/breaking.ts';
 import type { Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, words } from '../../draw/lettering.ts';
 import { spelled, widthOf } from '../../draw/letters.ts';
-import { line, outline } from '../../draw/strokes.ts';
+import { framed, line } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
@@ -56,13 +56,7 @@ function layBar(
   const right = left + bar.length * scale;
   const marks: Mark[] = [
     words(spelled(bar.name), 'stock', TEXT, { x: at.x, y: top - HIGH + 1.2 }),
-    outline(
-      'frame',
-      { x: left, y: top },
-      { x: right, y: top },
-      { x: right, y: top - HIGH },
-      { x: left, y: top - HIGH },
-    ),
+    framed({ left, right, bottom: top - HIGH, top }),
   ];
   let x = left;
   for (const [i, blank] of bar.blanks.entries()) {

@@ -1,9 +1,10 @@
+import { tooShort } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { Piece } from '../piece.ts';
+import { type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube on scrap, before a blank is cut. */
@@ -30,9 +31,9 @@ function blankWords({ solution, first, second, blanks, units, words }: Piece): S
   return over > 0 ? blank.over(blanks, words.quantities.tape(over, units)) : blank.exact(blanks);
 }
 
-function shortOf({ solution: { lengths, tube }, units, words }: Piece): Said[] {
-  if (!lengths || lengths.throats >= tubeFactsOf(tube.section).across.mm) return [];
-  return [words.steps.warnings.short(words.quantities.tape(lengths.throats, units))];
+function shortOf({ solution, units, words }: Piece): Said[] {
+  const left = tooShort(solution);
+  return left === undefined ? [] : [words.steps.warnings.short(words.quantities.tape(left, units))];
 }
 
 /** Two hands hold no less than 150 mm, nor than three diameters: common practice, no source. */
@@ -50,8 +51,7 @@ function smallOf({ solution: { lengths, tube }, first, second, words }: Piece): 
 /** A square end beside a coped one: it is what the length is measured from. */
 export function squareSteps({ solution, first, words }: Piece): Step[] {
   if (!first) return [];
-  const { A, B } = solution.ends;
-  const plain = A?.kind === 'plain' ? 'A' : B?.kind === 'plain' ? 'B' : undefined;
+  const plain = plainEnd(solution);
   return plain ? [step('step:square', words.steps.blank.squareEnd(plain))] : [];
 }
 

@@ -2,7 +2,7 @@ import { isTight } from '../../fit/warnings.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { isHollow, ventOf } from '../../leaf/footprint/vent.ts';
 import type { Said } from '../../measure/said.ts';
-import { isMitred, landingName, type NamedEnd, type Piece } from '../piece.ts';
+import { isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /** By the printed footprints where they are asked for, else round the tube itself. */
@@ -32,11 +32,10 @@ function copesOf({ first, second }: Piece): readonly NamedEnd[] {
 
 /** A tube that is welded shut at both ends needs a way out for its air: one, into the first hollow header; one that is capped, later. */
 export function ventStep(piece: Piece): Step[] {
-  const { ends } = piece.solution;
   const { finish } = piece.words.steps;
   const text = ventWords(piece);
   if (text) return [step('step:vent', text)];
-  const plain = ends.A?.kind === 'plain' ? 'A' : ends.B?.kind === 'plain' ? 'B' : undefined;
+  const plain = plainEnd(piece.solution);
   const [landing] = landed(copesOf(piece));
   return plain && landing && piece.hollow ? [step('step:vent', finish.ventLater(plain))] : [];
 }

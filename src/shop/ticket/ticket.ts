@@ -11,7 +11,7 @@ import { asWritten, joined } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
-import { isMitred, type Piece, pieceOf } from '../piece.ts';
+import { handsOf, isMitred, type Piece, pieceOf } from '../piece.ts';
 import type { Step } from '../steps/step.ts';
 import { stepsOf } from '../steps/steps.ts';
 
@@ -160,7 +160,7 @@ function sawFacts(piece: Piece): Fact[] {
 
 /** Of a pair both hands together. */
 function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
-  const hands = solution.tube.pair ? 2 : 1;
+  const hands = handsOf(solution.tube);
   return blanksOf(solution).map(({ length, count, piece }) => ({
     fact: 'blank' as const,
     label: ticket.labels.blank(hands * count, piece),
