@@ -1,8 +1,9 @@
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
-import { type Joint, type Landing, pastClock, toMeet, towardsClock } from '../saddle/joint.ts';
+import { type Joint, toMeet } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
 import { highestOf, wrapStation } from '../saddle/peaks.ts';
+import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
 import { cutFaceOf, type Face } from './face.ts';
 import { slideToTouch } from './seat.ts';
 import { allSideLimitsOf } from './side-limits.ts';

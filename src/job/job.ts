@@ -1,4 +1,5 @@
 import type { Angle, Length } from '../measure/units.ts';
+import type { Stop } from '../space/stopped.ts';
 import type { Language } from '../words/language.ts';
 import type { Paper } from './paper/paper.ts';
 import type { Origin } from './text/place.ts';
@@ -144,6 +145,14 @@ export interface Part {
   readonly offset: Length;
   /** Moves the header's work point along the tube, positive towards the body. */
   readonly shift: Length;
+  /** Of a header that ends at the joint: its own end, beyond which there is nothing of it. */
+  readonly stops?: HeaderEnd;
+}
+
+/** How a straight header's own end is cut, and how that end's frame lies in the frame of what lands on the header. */
+export interface HeaderEnd extends Pick<Stop, 'at' | 'ahead' | 'turn' | 'round'> {
+  readonly section: TubeSection;
+  readonly end: End;
 }
 
 /** What a tube lands on. */

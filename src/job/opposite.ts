@@ -1,4 +1,4 @@
-import type { BetweenReading, End, Ends, MeasuredBetween, Part, Tube } from './job.ts';
+import type { BetweenReading, End, Ends, HeaderEnd, MeasuredBetween, Part, Tube } from './job.ts';
 import { headerFactsOf } from './kinds.ts';
 import { mirroredAngle, mirroredLength } from './mirrored.ts';
 
@@ -36,5 +36,10 @@ function mirroredPart(part: Part): Part {
     onto: headerFactsOf(part.onto).mirrored,
     clock: mirroredAngle(part.clock),
     offset: mirroredLength(part.offset),
+    ...(part.stops && { stops: mirroredStop(part.stops) }),
   };
+}
+
+function mirroredStop(stops: HeaderEnd): HeaderEnd {
+  return { ...stops, end: mirroredEnd(stops.end), turn: -stops.turn };
 }

@@ -1,6 +1,7 @@
 import type { BendHeader, CopedEnd } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
-import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
+import type { Joint } from './joint.ts';
 
 const LINES = 72;
 const LEAST_STEP: Mm = 0.05;

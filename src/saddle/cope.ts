@@ -115,7 +115,7 @@ function breaksOnCope(
   line: Line,
 ): readonly number[] {
   const [first, second] = end.parts;
-  if (!second && first.onto.kind === 'round' && joint.section.corners.length === 0) return [];
+  if (!second && !first.stops && first.onto.kind === 'round' && joint.section.corners.length === 0) return [];
   return breaksOf(toCut(joint), line, thickness);
 }
 

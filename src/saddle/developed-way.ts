@@ -1,7 +1,8 @@
 import type { Mm } from '../measure/units.ts';
+import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
 import { inwards } from '../space/section.ts';
 import { type Developed, nearestTurn } from '../space/solid.ts';
-import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
+import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
 import type { Stretch } from './stretches.ts';
 

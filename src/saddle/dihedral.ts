@@ -1,7 +1,7 @@
 import type { Mm, Radians } from '../measure/units.ts';
+import { type Landing, pastClock, touchedOrDeeper, towardsClock } from '../space/landing.ts';
 import type { Vector } from '../space/vector.ts';
-import { type Joint, type Landing, pastClock, towardsClock } from './joint.ts';
-import { touchedOrDeeper } from './line.ts';
+import type { Joint } from './joint.ts';
 
 /**
  * The angle between the two outer surfaces across the weld, at a station: the tube's and the header's, that of their

@@ -1,10 +1,10 @@
 import type { Mm } from '../measure/units.ts';
+import type { Landing } from '../space/landing.ts';
 import { type Developed, nearestTurn } from '../space/solid.ts';
 import type { Cope } from './cope.ts';
 import { type DevelopedWay, developedWay, type Pose } from './developed-way.ts';
 import { bezier } from './fit-piece.ts';
-import type { Landing } from './joint.ts';
-import { meetAt } from './lines.ts';
+import { meetAt, onEndFace } from './lines.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** The outline that one edge of the tube's end leaves on one header, unrolled flat. */
@@ -72,7 +72,7 @@ function runsOf({ joint }: Cope, depth: Mm, part: number): Runs {
   const stretches = stretchesOf(joint, depth);
   const touching = stretches.map(({ from, to }) => {
     const middle = meetAt(joint, (from + to) / 2, depth);
-    return middle.contact && middle.part === part;
+    return middle.contact && middle.part === part && !onEndFace(middle);
   });
   const closed = touching.every(Boolean);
   const runs: DevelopedWay[][] = [];

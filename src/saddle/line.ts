@@ -14,9 +14,3 @@ export interface LinePoint {
   /** Changes where the line crosses an edge: the curve breaks there. */
   readonly region: number;
 }
-
-/** Of two headers met on one line of the wall the one that counts: a touched one, and of those the deeper. */
-export function touchedOrDeeper<Met extends Pick<LinePoint, 'contact' | 'setback'>>(a: Met, b: Met): Met {
-  if (a.contact !== b.contact) return a.contact ? a : b;
-  return b.setback > a.setback ? b : a;
-}

@@ -1,8 +1,10 @@
 import type { Mm } from '../measure/units.ts';
+import { type Landing, pastClock, setbackAt, touchedOrDeeper, towardsClock } from '../space/landing.ts';
 import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
+import { isEndFace } from '../space/stopped.ts';
 import { edgeAngleAt } from './dihedral.ts';
-import { type Joint, type Landing, pastClock, toCut, towardsClock } from './joint.ts';
-import { type Line, type LinePoint, touchedOrDeeper } from './line.ts';
+import { type Joint, toCut } from './joint.ts';
+import type { Line, LinePoint } from './line.ts';
 
 /** The line on which the wall, `depth` in from its outside, meets what the end lands on. */
 export function wallLine(joint: Joint, depth: Mm): Line {
@@ -16,11 +18,22 @@ export function meetAt({ section, landings }: Joint, station: number, depth: Mm)
 
 /** The line to cut to when the cut face stays square to the tube: the deepest meeting from the outside to `depth`. */
 export function squareLine({ section, landings }: Joint, depth: Mm): Line {
-  return (station) => {
+  const line: Line = (station) => {
     const outer = section.at(station);
     const share = deepestShare(landings, outer, depth);
     const within = share * depth;
     return meet(landings, outer, within, placeOf(outer, within, depth));
+  };
+  return landings.some(({ stops }) => stops) ? withSeenSlope(line, section.turn) : line;
+}
+
+/** A crest may run along the edge in which a header ends, whose way through the wall no formula here follows. */
+function withSeenSlope(line: Line, turn: number): Line {
+  const step = 1e-7 * turn;
+  return (station) => {
+    const point = line(station);
+    if (point.region < CREST * REGIONS) return point;
+    return { ...point, slope: (line(station + step).setback - line(station - step).setback) / (2 * step) };
   };
 }
 
@@ -152,18 +165,6 @@ function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm)
   return setbackAt(landings, outer.x - depth * outer.nx, outer.y - depth * outer.ny);
 }
 
-function setbackAt(landings: Joint['landings'], x: Mm, y: Mm): Mm {
-  let touched = Number.NEGATIVE_INFINITY;
-  let missed = Number.NEGATIVE_INFINITY;
-  for (const landing of landings) {
-    const towards = towardsClock(landing, x, y);
-    const entry = landing.solid.enter(towards, pastClock(landing, x, y));
-    if (entry) touched = Math.max(touched, entry.z + landing.shift);
-    else missed = Math.max(missed, towards * landing.trimClimb + landing.shift);
-  }
-  return touched > Number.NEGATIVE_INFINITY ? touched : missed;
-}
-
 /**
  * Where the wall line `depth` below a point of the outside ends: at the deepest header touched; only where none is
  * touched, at the deepest plane to which a missed line is trimmed.
@@ -207,6 +208,11 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
     part,
     region: place * REGIONS + part * PATCHES + (entry ? entry.patch : PATCHES - 1),
   };
+}
+
+/** Whether a point of a line lies on the face in which a header ends. */
+export function onEndFace({ region }: Pick<LinePoint, 'region'>): boolean {
+  return isEndFace(region % PATCHES);
 }
 
 /**

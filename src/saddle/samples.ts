@@ -1,6 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import { goldenSectionMaximum } from '../space/golden-section.ts';
-import { type Joint, pastClock } from './joint.ts';
+import { pastClock } from '../space/landing.ts';
+import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
 import { wrapStation } from './peaks.ts';
 

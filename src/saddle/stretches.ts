@@ -1,7 +1,8 @@
 import type { Mm } from '../measure/units.ts';
+import { pastClock, towardsClock } from '../space/landing.ts';
 import { inwards } from '../space/section.ts';
 import { type Break, changesBetween } from './breaks.ts';
-import { type Joint, pastClock, towardsClock } from './joint.ts';
+import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
 import { wrapStation } from './peaks.ts';
 import { samplesOf } from './samples.ts';

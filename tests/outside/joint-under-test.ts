@@ -1,7 +1,7 @@
 import type { Joint } from '../../src/saddle/joint.ts';
-import { roundLanding } from '../../src/saddle/joint.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { squareLine, wallLine } from '../../src/saddle/lines.ts';
+import { roundLanding } from '../../src/space/landing.ts';
 import { roundSection } from '../../src/space/sections/round.ts';
 import type { RandomJoint } from './random-joints.ts';
 
