@@ -4,11 +4,12 @@ import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten } from '../words/said.ts';
 import { programOf } from './program.ts';
-import type { Shell } from './shell.ts';
+import { plainShell, type Shell } from './shell.ts';
 import { DONE, refuseArgument, tell } from './trouble.ts';
 
 /** Runs the command with these arguments and gives its exit code: 0 done, 2 wrong input, 1 anything else. */
-export async function main(args: readonly string[], shell: Shell): Promise<number> {
+export async function main(args: readonly string[], anyShell: Shell): Promise<number> {
+  const shell = plainShell(anyShell);
   let exit = DONE;
   const program = programOf(shell, (code) => {
     exit = code;

@@ -10,16 +10,16 @@ export interface Progress {
 const WORTH_TELLING = 50;
 
 /** A count of tubes on the terminal for a long run; silent when nobody watches. */
-export function progressOn(shell: Shell, total: number): Progress {
-  if (!shell.watched || total < WORTH_TELLING) return { step() {}, end() {} };
+export function progressOn({ overwrite, words }: Shell, total: number): Progress {
+  if (!overwrite || total < WORTH_TELLING) return { step() {}, end() {} };
   let done = 0;
   return {
     step() {
       done += 1;
-      if (done % 10 === 0 || done === total) shell.err(shell.words.commandAnswers.tubesDone(done, total));
+      if (done % 10 === 0 || done === total) overwrite(words.commandAnswers.tubesDone(done, total));
     },
     end() {
-      shell.err(asWritten('\r\u001b[K'));
+      overwrite(asWritten(''));
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { Said } from '../measure/said.ts';
+import { partOf, type Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 
 /** The process as a command sees it, so that tests can run commands without starting one. */
@@ -7,29 +7,51 @@ export interface Shell {
   /** The folder of the package, where the starters are. */
   readonly home: URL;
   readonly env: Readonly<Record<string, string | undefined>>;
-  /** Whether a person watches standard error. */
-  readonly watched: boolean;
   /** The language in which it is answered. */
   readonly words: Language;
   /** Results: what a person reads, or data. */
   out(result: Said | Uint8Array): Promise<void>;
   /** Everything else. */
   err(text: Said): void;
+  /** Writes over the line it wrote before, where a person watches standard error; nobody does where there is none. */
+  readonly overwrite?: (text: Said) => void;
   /** Standard input; of more than so many bytes, not all. */
   input(most: number): Promise<Uint8Array>;
 }
 
 /** The shell of the running process. */
 export function processShell(home: URL, words: Language): Shell {
+  const { stderr } = process;
+  // What is told beside the result is lost where nobody takes it: the result is not.
+  stderr.on('error', () => {});
   return {
-    cwd: process.cwd(),
+    cwd: workingFolder(),
     home,
     env: process.env,
-    watched: process.stderr.isTTY === true,
     words,
     out: written,
-    err: (text) => process.stderr.write(text),
+    err: (text) => stderr.write(text),
+    ...(stderr.isTTY && { overwrite: (text) => stderr.write(`\r\u001b[K${text}`) }),
     input: (most) => inputOf(process.stdin, most),
+  };
+}
+
+/** One that was taken away meanwhile is named still: that nothing is there is told of each file. */
+function workingFolder(): string {
+  try {
+    return process.cwd();
+  } catch {
+    return process.env.PWD || '/';
+  }
+}
+
+/** The same shell, through which nothing that a person wrote, such as the name of a file or a folder, steers a terminal. */
+export function plainShell(shell: Shell): Shell {
+  const plain = (text: Said): Said => partOf(text, text.replace(/[^\P{Cc}\n]/gu, ' '));
+  return {
+    ...shell,
+    out: (result) => shell.out(typeof result === 'string' ? plain(result) : result),
+    err: (text) => shell.err(plain(text)),
   };
 }
 

@@ -2,7 +2,7 @@ import { type SpawnSyncReturns, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { asProcess, COMMAND, folderWith, inProcess, namesIn } from './run-command.ts';
+import { asProcess, COMMAND, copeleaf, folderWith, inProcess, namesIn } from './run-command.ts';
 
 // The other tests of the command call its main function unless the run is deep; what that leaves open is tried here.
 
@@ -54,4 +54,27 @@ describe('what nobody takes ends with its reason, and never as done', () => {
 it('a device without an end is read no further than a job may be long', async () => {
   const { code, err } = await inProcess(folderWith(), ['check', '/dev/zero']);
   expect({ code, err }).toMatchObject({ code: 2, err: expect.stringContaining('too large for a job') });
+});
+
+it('names of files and folders steer no terminal', async () => {
+  const name = '\u001b[31mred\u009b2J\u0007';
+  const folder = folderWith({ [`${name}.yaml`]: JOB });
+  const env = { XDG_CONFIG_HOME: join(folder, name), HOME: folder };
+  const runs = [
+    ['print', `${name}.yaml`],
+    ['print', `${name}.yaml`, '--out', `${name}2.pdf`],
+    ['check', `${name}3.yaml`],
+    ['check', `${name}3.yaml`, '--errors', 'json'],
+    ['starter', 'rung', '--out', `${name}4.yaml`],
+    ['printer', 'add', 'workshop', '--across', '99.3mm', '--up', '100mm'],
+    ['printer', 'remove', name],
+    ['aid', 'ruler', '--out', `${name}5.pdf`],
+    ['page', '--out', `${name}6.html`],
+    [name],
+  ];
+  for (const args of runs) {
+    const { out, err } = await copeleaf(folder, args, { env });
+    expect(`${out}${err}`).toMatch(/\[31mred/);
+    expect(`${out}${err}`).not.toMatch(/[^\P{Cc}\n]/u);
+  }
 });

@@ -53,7 +53,6 @@ export async function inProcess(folder: string, args: readonly string[], more: M
     cwd: folder,
     home: HOME,
     env: { ...REGION, ...more.env },
-    watched: false,
     out: async (data) => {
       out.push(Buffer.from(data));
     },

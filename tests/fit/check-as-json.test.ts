@@ -18,7 +18,6 @@ async function check(job: string, ...flags: string[]): Promise<Run> {
     cwd: '/',
     home: new URL('file:///'),
     env: { LANG: 'de_DE.UTF-8' },
-    watched: false,
     out: async (data) => {
       out += typeof data === 'string' ? data : new TextDecoder().decode(data);
     },

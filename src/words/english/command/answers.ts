@@ -19,8 +19,7 @@ export const commandAnswers = {
   warned: (count: number): Said => counted(count, say`warning`, say`warnings`),
   warning: (tube: string, code: string, text: Said): Said =>
     say`${asWritten(tube)}: ${asWritten(code)}: ${text}`,
-  /** Over the count before it, on a terminal. */
-  tubesDone: (done: number, all: number): Said => say`\r${done} of ${all} tubes`,
+  tubesDone: (done: number, all: number): Said => say`${done} of ${all} tubes`,
   /** A sign that the font lacks. */
   lacking: (sign: string, code: string): Said =>
     say`The sheets' font has no ${asWritten(sign)}: it is printed as [${asWritten(code)}].`,
