@@ -21,7 +21,13 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
   }
   const server = await serverOf(text, answers.onlyPage);
   const port = await listening(server, USUAL_PORT).catch(() => listening(server, ANY_PORT));
-  await shell.out(dataOf(`http://127.0.0.1:${port}/\n`));
+  try {
+    await shell.out(dataOf(`http://${HERE}:${port}/\n`));
+  } catch (error) {
+    // Nobody can come to a page whose address nobody was told.
+    server.close();
+    throw error;
+  }
   shell.err(endedLines([answers.pageServed]));
   await new Promise((done) => server.once('close', done));
 }
@@ -30,13 +36,18 @@ export async function page({ out }: PageOptions, shell: Shell): Promise<void> {
 const USUAL_PORT = 42673;
 const ANY_PORT = 0;
 
+const HERE = '127.0.0.1';
+
 async function serverOf(text: Buffer, otherwise: Said): Promise<Server> {
   const { createServer } = await import('node:http');
-  return createServer(({ url, method }, response) => {
-    const found = (method === 'GET' || method === 'HEAD') && /^\/(\?.*)?$/.test(url ?? '');
-    response.writeHead(found ? 200 : 404, {
+  return createServer(({ url, method, headers, socket }, response) => {
+    // A name that leads here by another's doing would let that other's pages read this one.
+    const asked = headers.host === `${HERE}:${socket.localPort}`;
+    const found = asked && (method === 'GET' || method === 'HEAD') && /^\/(\?.*)?$/.test(url ?? '');
+    response.writeHead(found ? 200 : asked ? 404 : 421, {
       'content-type': `text/${found ? 'html' : 'plain'}; charset=utf-8`,
       'cache-control': 'no-store',
+      'content-security-policy': "frame-ancestors 'none'",
       'x-content-type-options': 'nosniff',
       'referrer-policy': 'no-referrer',
     });
@@ -48,7 +59,7 @@ async function serverOf(text: Buffer, otherwise: Said): Promise<Server> {
 function listening(server: Server, port: number): Promise<number> {
   return new Promise((done, failed) => {
     server.once('error', failed);
-    server.listen(port, '127.0.0.1', () => {
+    server.listen(port, HERE, () => {
       server.off('error', failed);
       const at = server.address();
       done(typeof at === 'object' && at ? at.port : port);
