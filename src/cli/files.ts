@@ -1,11 +1,12 @@
 import { createReadStream } from 'node:fs';
-import { rename, rm, stat, writeFile } from 'node:fs/promises';
+import { stat, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
-import { besideOf } from './beside.ts';
 import { inputOf, type Shell } from './shell.ts';
 import { Obstacle, refuse } from './trouble.ts';
+import { errorCode } from './whole/place.ts';
+import { writeWhole } from './whole/write-whole.ts';
 
 /** What a job file may have. */
 const MOST_BYTES = 8_000_000;
@@ -41,7 +42,7 @@ function readTrouble(error: unknown, path: string, words: Language): Error {
   return new Obstacle('unreadable', path, faults.unreadable(code));
 }
 
-/** Writes a result to standard output for `-`, else beside its final name and then into place, whole or not at all. */
+/** Writes a result to standard output for `-`, else to a file, whole or not at all. */
 export async function writeResult(path: string, result: Said | Uint8Array, shell: Shell): Promise<void> {
   if (path === '-') return shell.out(result);
   const target = resolve(shell.cwd, path);
@@ -50,37 +51,16 @@ export async function writeResult(path: string, result: Said | Uint8Array, shell
     throw refuse('is-folder', path, `--out ${path}`, shell.words.commandFaults.folderForResult, shell.words);
   }
   // A device or a pipe is written to as it is: renaming would put a plain file in its place.
-  if (found && !found.isFile()) return writeOnto(target, result, path, shell);
-  const unfinished = besideOf(target);
-  try {
-    await writeFile(unfinished, result, { flag: 'wx' });
-    await rename(unfinished, target);
-  } catch (error) {
-    await rm(unfinished, { force: true }).catch(() => undefined);
+  const write = found && !found.isFile() ? writeFile : writeWhole;
+  await write(target, result).catch((error: unknown) => {
     throw writeTrouble(error, path, shell.words);
-  }
-}
-
-async function writeOnto(
-  target: string,
-  result: Said | Uint8Array,
-  path: string,
-  shell: Shell,
-): Promise<void> {
-  try {
-    await writeFile(target, result);
-  } catch (error) {
-    throw writeTrouble(error, path, shell.words);
-  }
+  });
 }
 
 function writeTrouble(error: unknown, path: string, words: Language): Error {
   const code = errorCode(error);
   const { commandFaults: faults } = words;
+  if (code === 'ENAMETOOLONG') return refuse('long-name', path, path, faults.longPath, words);
   if (NO_SUCH_PATH.has(code)) return refuse('no-folder', path, path, faults.noFolder, words);
   return new Obstacle('unwritable', path, faults.unwritable(code));
-}
-
-function errorCode(error: unknown): string {
-  return error instanceof Error && 'code' in error ? String(error.code) : String(error);
 }

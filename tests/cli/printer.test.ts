@@ -4,7 +4,7 @@ import { Command } from 'commander';
 import { describe, expect, it, test } from 'vitest';
 import { printerNamed } from '../../src/cli/printer/printer.ts';
 import { addPrinterCommands } from '../../src/cli/printer/printer-commands.ts';
-import { printerFileOf, savePrinters } from '../../src/cli/printer/printer-file.ts';
+import { changePrinters, printerFileOf } from '../../src/cli/printer/printer-file.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { tell } from '../../src/cli/trouble.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -18,7 +18,6 @@ function shellIn(folder: string) {
     cwd: folder,
     home: new URL('../..', import.meta.url),
     env: { XDG_CONFIG_HOME: folder, APPDATA: folder, HOME: folder },
-    watched: false,
     out: async (data) => {
       said.out += typeof data === 'string' ? data : new TextDecoder().decode(data);
     },
@@ -228,7 +227,7 @@ describe('the file of printers', () => {
 
   it('gives one error where it can not be written, and nothing is left beside it', async () => {
     const folder = folderWith({ copeleaf: 'a file where the folder would be' });
-    await expect(savePrinters(fileIn(folder), [], ENGLISH)).rejects.toMatchObject({
+    await expect(changePrinters(fileIn(folder), (printers) => printers, ENGLISH)).rejects.toMatchObject({
       complaint: { code: 'unwritable', file: fileIn(folder) },
     });
     expect(readdirSync(folder)).toEqual(['copeleaf']);

@@ -1,10 +1,11 @@
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
 import type { Language } from '../../words/language.ts';
-import { besideOf } from '../beside.ts';
 import { Obstacle } from '../trouble.ts';
+import { errorCode } from '../whole/place.ts';
+import { changeWhole } from '../whole/write-whole.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -28,8 +29,8 @@ function settingsFolder(env: Environment, platform: NodeJS.Platform): string {
 export async function readPrinters(file: string, words: Language): Promise<readonly Printer[]> {
   const { commandFaults: faults } = words;
   const text = await readFile(file, 'utf8').catch((error: unknown) => {
-    if (codeOf(error) === 'ENOENT') return undefined;
-    throw new Obstacle('unreadable', file, faults.printersUnreadable(codeOf(error)));
+    if (errorCode(error) === 'ENOENT') return undefined;
+    throw new Obstacle('unreadable', file, faults.printersUnreadable(errorCode(error)));
   });
   if (text === undefined) return [];
   const printers = printersIn(text);
@@ -37,29 +38,30 @@ export async function readPrinters(file: string, words: Language): Promise<reado
   throw new Obstacle('damaged', file, faults.printersDamaged);
 }
 
-/** Saves the printers in place of those in the file: written beside it and renamed, so that it is whole or as it was. */
-export async function savePrinters(
+/** Saves other printers in place of those in the file, one run after the other. Throws an Obstacle as `readPrinters` does. */
+export async function changePrinters(
   file: string,
-  printers: readonly Printer[],
+  change: (printers: readonly Printer[]) => readonly Printer[],
   words: Language,
 ): Promise<void> {
+  try {
+    await changeWhole(file, async (target) => textOf(change(await readPrinters(target, words))));
+  } catch (error) {
+    if (error instanceof Obstacle) throw error;
+    throw new Obstacle('unwritable', file, words.commandFaults.printersUnwritable(errorCode(error)));
+  }
+}
+
+function textOf(printers: readonly Printer[]): string {
   const kept = printers.map(({ name, across, up }) => ({
     name,
     across: asMeasured(across),
     up: asMeasured(up),
   }));
-  const unfinished = besideOf(file);
-  try {
-    await mkdir(join(file, '..'), { recursive: true });
-    await writeFile(unfinished, `${JSON.stringify({ printers: kept }, null, 2)}\n`, { flag: 'wx' });
-    await rename(unfinished, file);
-  } catch (error) {
-    await rm(unfinished, { force: true }).catch(() => undefined);
-    throw new Obstacle('unwritable', file, words.commandFaults.printersUnwritable(codeOf(error)));
-  }
+  return `${JSON.stringify({ printers: kept }, null, 2)}\n`;
 }
 
-/** Undefined where the text is not what `savePrinters` writes, or a reading in it would have been refused. */
+/** Undefined where the text is not what `changePrinters` writes, or a reading in it would have been refused. */
 function printersIn(text: string): readonly Printer[] | undefined {
   const data = parsed(text);
   if (!isRecord(data) || !Array.isArray(data.printers)) return undefined;
@@ -89,8 +91,4 @@ function parsed(text: string): unknown {
 
 function isRecord(data: unknown): data is Record<string, unknown> {
   return typeof data === 'object' && data !== null;
-}
-
-function codeOf(error: unknown): string {
-  return error instanceof Error && 'code' in error ? String(error.code) : String(error);
 }

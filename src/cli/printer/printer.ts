@@ -12,7 +12,7 @@ import type { Language } from '../../words/language.ts';
 import { endedLines } from '../../words/said.ts';
 import type { Shell } from '../shell.ts';
 import { refuseArgument } from '../trouble.ts';
-import { printerFileOf, readPrinters, savePrinters } from './printer-file.ts';
+import { changePrinters, printerFileOf, readPrinters } from './printer-file.ts';
 
 export interface PrinterReadings {
   readonly across: string;
@@ -24,9 +24,9 @@ export async function addPrinter(name: string, readings: PrinterReadings, shell:
   const { env, words } = shell;
   const printer = printerFrom(plainName(name, words), readings, words);
   const file = printerFileOf(env);
-  const others = (await readPrinters(file, words)).filter((other) => other.name !== printer.name);
-  const printers = [...others, printer].sort((a, b) => (a.name < b.name ? -1 : 1));
-  await savePrinters(file, printers, words);
+  const withIt = (printers: readonly Printer[]): readonly Printer[] =>
+    [...without(printer.name, printers), printer].sort((a, b) => (a.name < b.name ? -1 : 1));
+  await changePrinters(file, withIt, words);
   shell.err(endedLines(words.commandAnswers.printerSaved(printer.name, file)));
 }
 
@@ -54,8 +54,7 @@ export async function removePrinter(name: string, shell: Shell): Promise<void> {
     words.commandFaults.printerToRemove(name),
     words,
   );
-  const others = printers.filter((printer) => printer.name !== known);
-  await savePrinters(file, others, words);
+  await changePrinters(file, (now) => without(known, now), words);
   shell.err(endedLines([words.commandAnswers.printerForgotten(known)]));
 }
 
@@ -63,6 +62,10 @@ export async function removePrinter(name: string, shell: Shell): Promise<void> {
 export async function printerNamed(name: string, { env, words }: Shell): Promise<Printer> {
   const printers = await readPrinters(printerFileOf(env), words);
   return named(plainName(name, words), printers, `--printer ${name}`, words);
+}
+
+function without(name: string, printers: readonly Printer[]): readonly Printer[] {
+  return printers.filter((printer) => printer.name !== name);
 }
 
 function named(name: string, printers: readonly Printer[], read: string, words: Language): Printer {

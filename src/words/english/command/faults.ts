@@ -68,6 +68,10 @@ export const commandFaults = {
     why: say`the folder to write into does not exist`,
     instead: say`a folder that is there, or make it first`,
   },
+  longPath: {
+    why: say`the name is longer than the system takes`,
+    instead: say`a shorter name with --out`,
+  },
   unwritable: (code: string): Objection => ({
     why: say`the file can't be written (${asWritten(code)})`,
     instead: say`another folder with --out, or see to permissions and space`,
