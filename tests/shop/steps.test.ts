@@ -38,10 +38,10 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
     'its spine (one straight line along the tube, 0°) anywhere round the tube',
     [FITTED, ONE_END, SQUARE_B, KNIFE],
   ],
-  ['Scribe mark 1', [FITTED]],
+  ['Scribe the rotation mark', [FITTED]],
   ['take the leaf off and cut end A', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['take the leaf off and cut end B', [BY_NUMBERS, FITTED, MITRED]],
-  ['make mark 2', [FITTED]],
+  ['make the length mark', [FITTED]],
   ['Before you cut: ', [BY_NUMBERS, FITTED, MITRED]],
   // A workshop's "off square" is out of square: no step asks for that.
   ['Cut end B square', [SQUARE_B]],

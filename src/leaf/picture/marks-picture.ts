@@ -1,6 +1,7 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
 import type { EndName } from '../../job/job.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
@@ -31,18 +32,13 @@ export function marksPicture(cope: Cope, end: EndName, words: Language): ((box: 
   const across = k * (fitUp.lengthSetback ?? 0);
   const length: PictureLine = [at(heel / 2, across), at(BEYOND * heel, across)];
   const out = point(Math.sign(heel), 0);
-  const marked: { readonly line: PictureLine; readonly word: PictureWord }[] = [
-    ...(fitUp.clock
-      ? [{ line: along, word: { text: words.picture.mark(1), at: at(heel, high * NEAR), way: out } }]
-      : []),
-    ...(fitUp.lengthSetback === undefined
-      ? []
-      : [
-          {
-            line: length,
-            word: { text: words.picture.mark(2), at: length[1] ?? at(heel, across), way: out },
-          },
-        ]),
+  const named = (line: PictureLine, text: Said, place: Point) => ({
+    line,
+    word: { text, at: place, way: out, led: true } satisfies PictureWord,
+  });
+  const marked = [
+    ...(fitUp.lengthSetback === undefined ? [] : [named(length, words.picture.lengthMark, at(heel, across))]),
+    ...(fitUp.clock ? [named(along, words.picture.rotationMark, at(AT * heel, low * FREE))] : []),
   ];
   const header = headerLines(part, axesOf(part, part.clock.rad), view, reach);
   const lines = [
@@ -54,7 +50,8 @@ export function marksPicture(cope: Cope, end: EndName, words: Language): ((box: 
   return (box) => drawn({ lines, axes: [], words: marked.map(({ word }) => word) }, box);
 }
 
-/** Where the mark along the tube is drawn, in from its side, and how near its ends; how far the other stands out. */
+/** Where the mark along the tube is drawn, in from its side, how near its ends, and where it is pointed at, beyond the header; how far the other stands out. */
 const AT = 0.75;
 const NEAR = 0.85;
+const FREE = 0.7;
 const BEYOND = 1.3;

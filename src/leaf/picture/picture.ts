@@ -1,4 +1,5 @@
-import { boundsOf } from '../../draw/boxes.ts';
+import { boundsOf, grown } from '../../draw/boxes.ts';
+import { broken } from '../../draw/breaking.ts';
 import { labelOf, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
@@ -6,7 +7,7 @@ import { type Block, TEXT } from '../../draw/lettering.ts';
 import { distance, legsOf, onWay, point, type Segment } from '../../draw/path.ts';
 import { addBarrier, type Candidate, emptyField, type Field, place, withRoom } from '../../draw/placer.ts';
 import { simplified } from '../../draw/simplify.ts';
-import { line, linesAlong } from '../../draw/strokes.ts';
+import { line, linesAlong, solid } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 
@@ -23,6 +24,8 @@ export interface PictureWord {
   readonly fact?: FactName;
   readonly at: Point;
   readonly way: Point;
+  /** Whether a pointer leads from it to its place. */
+  readonly led?: true;
 }
 
 /** A line of a picture. */
@@ -84,8 +87,10 @@ export function drawn(picture: Picture, box: Box): Mark[] {
   const field = emptyField(box);
   for (const line of lines) addBarrier(field, legsOf(line), 0.4);
   addBarrier(field, axes, 0.4);
-  const words = picture.words.flatMap(({ text, fact = 'picture', at, way }) =>
-    placed(field, { fact, lines: [text], size: TEXT }, to(at), way),
+  const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led }) =>
+    led
+      ? (place(field, ledTo({ fact, lines: broken(text, TEXT, LED), size: TEXT }, to(at), way)) ?? [])
+      : placed(field, { fact, lines: [text], size: TEXT }, to(at), way),
   );
   return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
 }
@@ -111,11 +116,27 @@ function placed(field: Field, block: Block, at: Point, way: Point): readonly Mar
 
 const APART: Mm = 1.6;
 
+/** Words with a pointer are folded to this, and stand so far from their place at least. */
+const LED: Mm = 16;
+const POINTER: Mm = 4;
+
+/** Places for words with a pointer to theirs. */
+function* ledTo(block: Block, at: Point, way: Point): Iterable<Candidate> {
+  for (const words of around(block, at, way, POINTER)) {
+    const { left, right, bottom, top } = grown(words.box, 0.8);
+    const from = point(Math.min(right, Math.max(left, at.x)), Math.min(top, Math.max(bottom, at.y)));
+    const [dx, dy] = [(from.x - at.x) / distance(from, at), (from.y - at.y) / distance(from, at)];
+    const barb = (side: number): Point => point(at.x + 2 * dx - side * dy, at.y + 2 * dy + side * dx);
+    const tip = solid('picture', at, barb(0.6), barb(-0.6));
+    yield { ...words, leader: { from, to: at }, draw: (x, y) => [tip, ...words.draw(x, y)] };
+  }
+}
+
 /** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
-function* around(block: Block, at: Point, way: Point): Iterable<Candidate> {
+function* around(block: Block, at: Point, way: Point, least: Mm = 1): Iterable<Candidate> {
   const words = labelOf(block);
   const aim = Math.atan2(way.y, way.x);
-  for (let away = 1; away < 9; away += 1) {
+  for (let away = least; away < least + 8; away += 1) {
     for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
       const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
       const x = at.x + c * away + ((c - 1) * words.width) / 2;

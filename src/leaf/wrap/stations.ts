@@ -51,8 +51,9 @@ export function guideMarks(field: Field): Mark[] {
 
 /** The spine's name, beside it at the base edge. */
 export function spineLabel(body: Body, worth: Mm): Placed {
+  const fact = body.cope.fitUp?.clock ? 'rotation-mark' : 'spine';
   // Beside a line that is laid on a mark there may be no room for the larger letters.
-  const places = inTurn([worth, TEXT], (size) => atStation(body, 0, 'spine', size));
+  const places = inTurn([worth, TEXT], (size) => atStation(body, 0, fact, size));
   return placeAll(body.field, [{ places }]);
 }
 

@@ -33,7 +33,10 @@ export function secondLayStep({ first, solution, words }: Piece, { name, cope }:
     rotation: cope.fitUp?.clock ?? false,
     length: cope.fitUp?.lengthSetback !== undefined,
   };
-  return step('step:lay', lay.second(name, lay.after(marks, solution.lengths && first?.name)));
+  return step(
+    'step:lay',
+    lay.second(name, cope.fitUp !== undefined, lay.after(marks, solution.lengths && first?.name)),
+  );
 }
 
 /** The second cut, after the look at which way it faces. */

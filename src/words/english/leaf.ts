@@ -54,8 +54,7 @@ export const leaf = {
 
   /** Fit-up: longest first. */
   onLengthMark: [say`length mark: lay this line on it`, say`on the length mark`, say`length mark`],
-  onRotationMark: [say`lay this line on the rotation mark`, say`on the rotation mark`, say`mark`],
-  lengthMarkHere: [say`the length mark lies on this line`, say`mark on this line`],
+  lengthMarkHere: [say`the length mark lies on this line`, say`length mark on this line`],
 };
 
 function measuredTo({ to, other }: FromBase): Said {

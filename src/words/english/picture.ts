@@ -16,8 +16,9 @@ export const picture = {
   /** An end, or one of its headers. */
   letter: (end: 'A' | 'B', header: number | undefined): Said =>
     header === undefined ? say`${end}` : say`${end}${header}`,
-  /** The marks of a fit-up: 1 for the rotation, 2 for the length. */
-  mark: (number: 1 | 2): Said => say`mark ${number}`,
+  /** The marks of a fit-up. */
+  rotationMark: say`rotation mark`,
+  lengthMark: say`length mark`,
   number: (number: number): Said => say`${number}`,
   towardsEnd: (end: 'A' | 'B'): Said => say`to ${end}`,
   turns: (turn: Angle): Said => say`turns ${quantities.writtenAngle(turn)}`,

@@ -44,7 +44,8 @@ const lay = {
       : say`its ${spineExplained} anywhere round the tube`;
     return say`Lay leaf ${end}${isFirst ? say` first` : NOTHING}, printed side out, ${turned}, ${place}. Tape it so that the ends of its base edge meet.`;
   },
-  second: (end: EndName, place: Said): Said => say`Lay leaf ${end} ${place}. Tape it as before.`,
+  second: (end: EndName, marked: boolean, place: Said): Said =>
+    say`${marked ? say`Take the tube out, and lay` : say`Lay`} leaf ${end} ${place}. Tape it as before.`,
   atLongPoint: say`its long point just on the tube`,
   fromEnd: (end: EndName): Said => say`its base edge as far from end ${end} as the leaf says`,
   /** On marks or the spine; by the leaf's distance also from the base edge that was marked first. */
@@ -53,9 +54,10 @@ const lay = {
     from: EndName | undefined,
   ): Said => {
     const { rotation, length } = marks;
-    if (rotation && length) return say`with its lines on marks 1 and 2`;
-    const turned = rotation ? say`with its line on mark 1` : say`with its spine on the spine`;
-    if (length) return say`${turned} and its line on mark 2`;
+    const turned = rotation
+      ? say`with its rotation line on the rotation mark`
+      : say`with its spine on the spine`;
+    if (length) return say`${turned}, its length line on the length mark`;
     return from
       ? say`${turned}, its base edge as far from the one marked at end ${from} as the leaf says`
       : turned;
@@ -122,12 +124,14 @@ const warnings = {
 /** The marks of a fit-up. */
 const marks = {
   line: (end: EndName, first: EndName, rotation: boolean, heel: Said): Said => {
-    const held = say`With end ${first} seated, hold the tube close beside end ${end}’s header, along where it is to go`;
-    return rotation ? say`${held}. Scribe mark 1 along ${heel}.` : say`${held}, and find ${heel}.`;
+    const held = say`Seat end ${first} again with the tube close beside end ${end}’s header, in line with where it is to go, and clamp or tack it there`;
+    return rotation
+      ? say`${held}. Scribe the rotation mark along ${heel}.`
+      : say`${held}. Find ${heel}, and scribe a line along it.`;
   },
   heel: say`the middle of its heel side, which faces the acute corner`,
   squareSide: (which: Said): Said => say`the middle of a side that faces along the header${which}`,
-  length: (where: Said): Said => say`On that line make mark 2: ${where}.`,
+  length: (where: Said): Said => say`On that line make the length mark: ${where}.`,
 };
 
 const facing = {
