@@ -20,6 +20,7 @@ export const FACTS = {
   fold: ['leaf', 'footprint'],
   seam: ['leaf'],
   tab: ['leaf'],
+  dashes: ['leaf'],
   'base-distance': ['leaf'],
   'rotation-mark': ['leaf'],
   'length-mark': ['leaf'],

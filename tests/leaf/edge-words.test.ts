@@ -48,7 +48,7 @@ it.each(['bevel', 'square', 'inside', 'land'] as const)(
     const said = cardOf({ ...SLANTED, edge });
     const bevelled = edge === 'bevel' || edge === 'land';
     expect(said).toContain(
-      bevelled ? 'the inside edge stays long, out to the dashes' : 'dashes where the outside edge',
+      bevelled ? 'the inside edge stays long, out to them' : 'dashes where the outside edge',
     );
   },
 );

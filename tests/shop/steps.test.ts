@@ -39,8 +39,8 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
     [FITTED, ONE_END, SQUARE_B, KNIFE],
   ],
   ['Scribe the rotation mark', [FITTED]],
-  ['take the leaf off and cut end A', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
-  ['take the leaf off and cut end B', [BY_NUMBERS, FITTED, MITRED]],
+  ['Cut end A on the solid line', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
+  ['Mark and cut end B as you did end A', [BY_NUMBERS, FITTED, MITRED]],
   ['make the length mark', [FITTED]],
   ['Before you cut: ', [BY_NUMBERS, FITTED, MITRED]],
   // A workshop's "off square" is out of square: no step asks for that.
@@ -96,7 +96,7 @@ describe('the steps carry this tube’s numbers', () => {
 
   test('its edge', () => {
     expect(stepsFor(BY_NUMBERS)).toContain(
-      'where the dashed line lies in the waste, angle the cut so the inside edge stays long',
+      'where the dashes lie in the waste, tilt the cut so the inside edge stays long',
     );
     expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
     expect(stepsFor(`  land: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');

@@ -132,6 +132,7 @@ function letter(
     () => quarterLabels(body),
     () => placeAll(field, [{ places: placesForWords(body, flat.width, 'seam', [words.seam], TEXT) }]),
     () => foldLabel(body),
+    () => (cope.other ? placeAll(field, [{ places: dashes(body, right) }]) : NONE),
     () =>
       placeAll(
         field,
@@ -151,6 +152,11 @@ function worthOf({ flat }: Body): Mm {
 
 function distances(body: Body, near: Mm, texts: readonly Said[], size: Mm): Iterable<Candidate> {
   return inTurn(texts, (text) => placesForWords(body, near, 'base-distance', [text], size));
+}
+
+function dashes(body: Body, near: Mm): Iterable<Candidate> {
+  const text = body.words.leaf.dashes(body.cope.end.preparation.edge);
+  return placesForWords(body, near, 'dashes', [text], TEXT);
 }
 
 /** On a wide leaf the waste is named again and again, so that each tile of it says which side that is. */

@@ -1,10 +1,10 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { knifeOf } from '../../fit/warnings.ts';
-import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import type { Said } from '../../measure/said.ts';
 import type { BendJob, BendPiece } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { leastHeld, scrapStep } from './blank-steps.ts';
+import { edgeOf } from './cope-steps.ts';
 import { cleanStep } from './finishing-steps.ts';
 import { type Step, step } from './step.ts';
 
@@ -34,12 +34,9 @@ function isSmall({ solution }: Piece, { pieces }: BendJob): boolean {
   return pieces.some(({ long }) => long < leastHeld(solution.tube));
 }
 
-function firstEnds({ words: { steps } }: Piece, { cope }: NamedEnd, { bend, pieces }: BendJob): Said {
-  const [{ clock }] = cope.end.parts;
-  const how = steps.cut.edge(
-    cope.end.preparation.edge === 'bevel' ? { kind: 'bevel', inner: innerEdgeOf(cope) } : { kind: 'square' },
-  );
-  return steps.bend.firstEnds(bend.segments.pieces, clock.rad !== 0, pieces.length > 1, how);
+function firstEnds({ words: { steps } }: Piece, end: NamedEnd, { bend, pieces }: BendJob): Said {
+  const [{ clock }] = end.cope.end.parts;
+  return steps.bend.firstEnds(bend.segments.pieces, clock.rad !== 0, pieces.length > 1, edgeOf(end));
 }
 
 /** Both cuts of a middle piece have their insides on one line, for the bend lies in one plane. */

@@ -8,7 +8,7 @@ import type { NamedEnd, Piece } from '../piece.ts';
 import { hasSpine } from './blank-steps.ts';
 import { type Step, step } from './step.ts';
 
-type Edge = Parameters<Language['steps']['cut']['edge']>[0];
+type Edge = Parameters<Language['steps']['cut']['end']>[2];
 
 /** The first leaf on the tube, and the cut. */
 export function firstCutSteps(piece: Piece, end: NamedEnd): Step[] {
@@ -17,7 +17,7 @@ export function firstCutSteps(piece: Piece, end: NamedEnd): Step[] {
   const marksBase = second !== undefined && solution.lengths !== undefined;
   return [
     step('step:lay', lay.first(end.name, second !== undefined, hasSpine(piece), placedFirst(piece))),
-    step('step:cut', cut.first(end.name, marksBase, cut.edge(edgeOf(end))), cutWarnings(piece, end)),
+    step('step:cut', cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end)),
   ];
 }
 
@@ -44,10 +44,8 @@ export function secondCutStep(piece: Piece, end: NamedEnd): Step {
   const { first, words } = piece;
   const { cut } = words.steps;
   const own = edgeOf(end);
-  const text =
-    first && isSameEdge(edgeOf(first), own)
-      ? cut.secondAlike(end.name, first.name)
-      : cut.second(end.name, cut.edge(own));
+  const alike = first && isSameEdge(edgeOf(first), own);
+  const text = alike ? cut.alike(end.name, first.name) : cut.end(end.name, false, own);
   return step('step:cut', text, cutWarnings(piece, end));
 }
 
@@ -65,7 +63,7 @@ function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: Name
 }
 
 /** How an end's edge is made. */
-function edgeOf({ cope }: NamedEnd): Edge {
+export function edgeOf({ cope }: NamedEnd): Edge {
   const { preparation } = cope.end;
   if (preparation.edge === 'square') return { kind: preparation.from === 'inside' ? 'radial' : 'square' };
   const { land } = preparation;

@@ -35,6 +35,8 @@ export const leaf = {
   seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,
   /** Longest first. */
   tab: [say`tape or glue under the other edge`, say`tape under the other edge`, say`tape under`, say`tab`],
+  dashes: (edge: 'bevel' | 'square'): Said =>
+    edge === 'bevel' ? say`dashed: inside edge` : say`dashed: outside edge`,
   side: say`side`,
   passesBeside: (name: Said): Said => say`${name}: passes beside`,
   /** `heel 48–61°`. */

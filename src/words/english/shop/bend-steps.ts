@@ -2,7 +2,7 @@ import type { Said } from '../../../measure/said.ts';
 import type { Mm, Radians } from '../../../measure/units.ts';
 import { say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
-import { fileToRod, spineExplained } from './step-parts.ts';
+import { type Edge, fileToRod, markAndCut, spineExplained } from './step-parts.ts';
 import { ticket } from './ticket.ts';
 
 type Units = 'mm' | 'in';
@@ -17,10 +17,10 @@ export const bend = {
   blanks: say`Cut the blanks: what is over is room for the leaf and for a second try.`,
   line: say`Scribe a line along each blank from end to end, the inside of the bend, along an angle iron that sits on the tube.`,
   /** `marked`: the spine is not on the inside, so another station is marked there; `middles`: there are middle pieces. */
-  firstEnds: (pieces: number, marked: boolean, middles: boolean, edge: Said): Said => {
+  firstEnds: (pieces: number, marked: boolean, middles: boolean, how: Edge): Said => {
     const line = marked ? say`station that is marked inside` : spineExplained;
-    const mark = middles ? say`Mark the line, and on a middle piece the base edge` : say`Mark the line`;
-    return say`Lay the leaf on one end of each of the ${pieces} blanks, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet. ${mark}, take the leaf off and cut ${edge}.`;
+    const base = middles ? say` (on a middle piece the base edge too)` : say``;
+    return say`Lay the leaf on one end of each of the ${pieces} blanks, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet. ${markAndCut(say`it`, base, how)}`;
   },
   secondEnds: (where: Said): Said =>
     say`Then the other end of each middle piece: lay the leaf on the same scribed line, the insides of both cuts on ONE line, ${where}. Cut it likewise.`,

@@ -11,8 +11,8 @@ export function fileToRod(where: 'anywhere' | 'touching', units: 'mm' | 'in'): S
   return where === 'anywhere' ? say`${rod} anywhere` : say`${rod} where it touches`;
 }
 
-/** How an end is cut, after `cut end A`. */
-type Edge =
+/** How an end is cut. */
+export type Edge =
   | { readonly kind: 'bevel'; readonly inner: keyof typeof innerEdge; readonly land?: Length }
   | { readonly kind: 'radial' }
   | { readonly kind: 'square' };
@@ -20,15 +20,22 @@ type Edge =
 /** What becomes of the inside edge of an end that is bevelled, by where the dashed line lies. */
 export const innerEdge = {
   unknown: say`bevel the inside edge until it seats`,
-  inWaste: say`where the dashed line lies in the waste, angle the cut so the inside edge stays long, out to the dashes; elsewhere grind it back to them`,
-  onBody: say`grind the inside edge back to the dashed line`,
+  inWaste: say`where the dashes lie in the waste, tilt the cut so the inside edge stays long, out to them; elsewhere grind it back to them`,
+  onBody: say`grind the inside edge back to the dashes`,
   same: say`the inside edge ends on the same line`,
 };
 
-export function edge(how: Edge): Said {
-  if (how.kind === 'radial') return say`on the solid line, the torch held radially`;
-  if (how.kind === 'square') return say`on the solid line and leave the face square`;
+/** What is marked by a leaf and how it is cut: the dashes are on the tube before the leaf is gone, and what holds for them is told with the cut. */
+export function markAndCut(what: Said, base: Said, how: Edge): Said {
+  const dashed = how.kind === 'bevel' && (how.inner === 'inWaste' || how.inner === 'onBody');
+  const pricked = dashed ? say`, prick the dashed one (the inside edge) through the paper` : say``;
+  return say`Mark the solid line${base}${pricked} and take the leaf off. Cut ${what} on the solid line${edge(how)}.`;
+}
+
+function edge(how: Edge): Said {
+  if (how.kind === 'radial') return say`, the torch held radially`;
+  if (how.kind === 'square') return say` and leave the face square`;
   const { inner, land } = how;
   const left = land ? say`; leave a land of ${quantities.own(land)} where it would be a feather edge` : say``;
-  return say`on the solid line; ${innerEdge[inner]}${left}`;
+  return say`: ${innerEdge[inner]}${left}`;
 }

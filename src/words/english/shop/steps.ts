@@ -3,7 +3,7 @@ import type { Length, Mm, Radians } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { bend } from './bend-steps.ts';
-import { edge, fileToRod, innerEdge, spineExplained } from './step-parts.ts';
+import { type Edge, fileToRod, innerEdge, markAndCut, spineExplained } from './step-parts.ts';
 
 type EndName = 'A' | 'B';
 type Units = 'mm' | 'in';
@@ -65,12 +65,10 @@ const lay = {
 };
 
 const cut = {
-  first: (end: EndName, base: boolean, how: Said): Said =>
-    say`Mark the line${base ? say` and the base edge` : NOTHING}, take the leaf off and cut end ${end} ${how}.`,
-  second: (end: EndName, how: Said): Said => say`Mark the line, take the leaf off and cut end ${end} ${how}.`,
-  secondAlike: (end: EndName, first: EndName): Said =>
-    say`Mark the line, take the leaf off and cut end ${end}; edge as at end ${first}.`,
-  edge,
+  /** `base` where the other leaf is laid by the base edge of this one. */
+  end: (end: EndName, base: boolean, how: Edge): Said =>
+    markAndCut(say`end ${end}`, base ? say` and the base edge` : NOTHING, how),
+  alike: (end: EndName, first: EndName): Said => say`Mark and cut end ${end} as you did end ${first}.`,
   innerEdge,
 };
 
