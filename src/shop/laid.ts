@@ -3,10 +3,11 @@ import type { Mark, Point } from '../draw/drawing.ts';
 import type { FactName } from '../draw/facts.ts';
 import { heightOf, setLines, tellingOf, textLines, WORTH } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
-import { framed } from '../draw/strokes.ts';
+import { filled, framed } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
 import { partOf, type Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Hand } from '../saddle/solve.ts';
 
 /** Marks from a top edge down, and where they end. */
 export interface Laid {
@@ -58,11 +59,15 @@ export function furtherOn(mark: Mark): Mark {
   return mark.kind === 'words' ? { ...mark, more: true } : mark;
 }
 
-/** A box to tick, level with the capitals of the first line under `at`. */
-export function tickBox(at: Point, size: Mm): Mark {
+/** A box to tick, level with the capitals of the first line under `at`; of one hand of a pair it is black where that hand's tag is. */
+export function tickBox(at: Point, size: Mm, hand?: Hand): Mark[] {
   const side = CAP_HEIGHT * size;
   const top = at.y - 0.25 * size;
-  return framed({ left: at.x, right: at.x + side, bottom: top - side, top });
+  const box = { left: at.x, right: at.x + side, bottom: top - side, top };
+  const bar = 0.3 * side;
+  if (!hand) return [framed(box)];
+  const black = hand === 'opposite' ? { ...box, left: box.right - bar } : { ...box, right: box.left + bar };
+  return [framed(box), filled(black)];
 }
 
 /** The name of a list. */

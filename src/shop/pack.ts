@@ -29,9 +29,9 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     ...(stock && { stock }),
   };
   if (tickets.length > 1) return (room) => [...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
-  return (room) => [
-    ...cautionBoxes(job.words, job.units, room),
-    ...ticketBoxes(tickets, room),
-    ...stockBoxes(lists, room),
-  ];
+  return (room) => {
+    const cautions = cautionBoxes(job.words, job.units, room);
+    const above = cautions.reduce((sum, { height }) => sum + height, 0);
+    return [...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
+  };
 }

@@ -89,12 +89,12 @@ describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
       const texts = textsOf(leaf.wrap);
       expect(texts, said).toContain('spine 0°');
       expect(texts, said).toContain(end);
-      // An arrow's tip, and on a leaf of the opposite hand its badge's.
+      // An arrow's tip, and on a leaf of a pair its badge's bar.
       const opposite = each.solution.hand === 'opposite';
       expect(
         leaf.wrap.marks.filter((mark) => mark.kind === 'fill'),
         said,
-      ).toHaveLength(opposite ? 2 : 1);
+      ).toHaveLength(ask.pair ? 2 : 1);
       expect(texts.includes('opposite hand'), said).toBe(opposite);
       expect(texts, said).toContain('waste');
       expect(

@@ -44,7 +44,7 @@ export function cutTable(
       ...sized.marks,
     ];
     return {
-      marks: [tickBox(at, TEXT), ...tellingOf(of, told), rule(at.x, sized.foot - 0.4, width)],
+      marks: [...tickBox(at, TEXT), ...tellingOf(of, told), rule(at.x, sized.foot - 0.4, width)],
       foot: sized.foot - 0.8,
     };
   };

@@ -134,5 +134,5 @@ function layRow({ text, boxes }: Row, left: Mm, at: Point, width: Mm): Laid {
   const ticks = Array.from({ length: boxes }, (_, i) =>
     tickBox({ x: at.x + left - 1 - (boxes - i) * PITCH, y: at.y }, TEXT),
   );
-  return { marks: [...ticks, ...laid.marks], foot: laid.foot };
+  return { marks: [...ticks.flat(), ...laid.marks], foot: laid.foot };
 }

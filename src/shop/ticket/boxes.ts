@@ -3,9 +3,9 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type FrontBox, halfOf } from '../../tiler/front.ts';
-import type { Laid, LaidItem } from '../laid.ts';
+import { type Laid, type LaidItem, layText } from '../laid.ts';
 import { layHead, ruled } from './head.ts';
-import { layStep } from './lay-steps.ts';
+import { boxesFor, layStep } from './lay-steps.ts';
 import { type Pictured, panelRows } from './panels.ts';
 import type { Ticket } from './ticket.ts';
 
@@ -17,12 +17,19 @@ const GUTTER: Mm = 8;
 
 /**
  * Tickets, each in one box where a sheet has room for all of it, half as wide as the sheet where two stand beside one another; else in
- * its rows, which go on over as many pages as they need. What is in a box is drawn when it is asked for.
+ * its rows, which go on over as many pages as they need. What is in a box is drawn when it is asked for. A ticket that is alone stands under what takes
+ * `above` mm of its sheet.
  */
-export function ticketBoxes(tickets: readonly Ticket[], room: Box): readonly FrontBox[] {
+export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0): readonly FrontBox[] {
   const [width, half, high] = [across(room), halfOf(room), upright(room)];
   const ways: readonly Way[] = [
-    ...(tickets.length === 1 ? [{ width, pictured: 'alone', high: high - CAUTIONS } as const] : []),
+    ...(tickets.length === 1
+      ? (['alone', 'shared', 'close'] as const).map((pictured) => ({
+          width,
+          pictured,
+          high: high - above - BETWEEN,
+        }))
+      : []),
     ...(tickets.length > 1 && half > LEAST_HALF
       ? (['shared', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
       : []),
@@ -44,9 +51,6 @@ interface Way {
   readonly pictured: Pictured;
   readonly high: Mm;
 }
-
-/** What the cautions take over the one ticket of a job. */
-const CAUTIONS: Mm = 46;
 
 /** Narrower columns are tiring to read. */
 const LEAST_HALF: Mm = 110;
@@ -86,9 +90,14 @@ function rowsOf(
   const pictures = panels.map((row) =>
     row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
   );
-  const steps = ticket.steps.map(
-    (step): LaidItem => ({ lay: (at, wide) => layStep(step, ticket.copies, TEXT, at, wide) }),
-  );
+  const ticks = boxesFor(ticket);
+  const whose: LaidItem = {
+    lay: (at, wide) => layText(ticket.words.ticket.ticks, 'heading', TEXT, at, wide),
+  };
+  const steps = [
+    ...(ticks.some((hand) => hand) ? [whose] : []),
+    ...ticket.steps.map((step): LaidItem => ({ lay: (at, wide) => layStep(step, ticks, TEXT, at, wide) })),
+  ];
   const columns = twoColumns ? [{ lay: (at: Point, wide: Mm) => inTwo(steps, at, wide) }] : steps;
   return [head, ...pictures, ...columns];
 }

@@ -3,25 +3,32 @@ import { tellingOf } from '../../draw/lettering.ts';
 import { filled, framed } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Hand } from '../../saddle/solve.ts';
 import { type Laid, layText, tickBox } from '../laid.ts';
 import type { Step } from '../steps/step.ts';
+import type { Ticket } from './ticket.ts';
 
 /** More boxes than this beside a step are not told apart. */
 const MOST_BOXES = 4;
 
-/** One step under a point, with a box to tick for each copy. */
+/** Whose each box beside a step is: one for each copy, of both hands of a pair; one for all where there are many. */
+export function boxesFor({ copies, hands }: Pick<Ticket, 'copies' | 'hands'>): readonly (Hand | undefined)[] {
+  if (copies > MOST_BOXES) return [undefined];
+  return hands.flatMap(({ hand }) => Array<Hand | undefined>(copies / hands.length).fill(hand));
+}
+
+/** One step under a point, with boxes to tick. */
 export function layStep(
   { text, fact, end, hand, once, warnings }: Step,
-  copies: number,
+  boxes: readonly (Hand | undefined)[],
   size: Mm,
   at: Point,
   width: Mm,
 ): Laid {
-  const most = copies <= MOST_BOXES ? copies : 1;
-  const boxes = once ? 1 : most;
+  const own = once ? [undefined] : boxes.filter((whose) => !hand || !whose || whose === hand);
   const pitch = 1.05 * size;
-  const indent = most * pitch + 0.5 * size;
-  const ticks = Array.from({ length: boxes }, (_, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size));
+  const indent = boxes.length * pitch + 0.5 * size;
+  const ticks = own.flatMap((whose, i) => tickBox({ x: at.x + i * pitch, y: at.y }, size, whose));
   const laid = layText(text, fact, size, { x: at.x + indent, y: at.y }, width - indent);
   const marks = [...ticks, ...laid.marks];
   let foot = laid.foot - 0.16 * size;

@@ -1,13 +1,13 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { Subject } from '../../draw/facts.ts';
-import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
+import { TEXT, tellingOf, WORTH } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
-import { filled, framed } from '../../draw/strokes.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import { marksPicture } from '../../leaf/picture/marks-picture.ts';
 import { isHanded, viewsOf } from '../../leaf/picture/side-view.ts';
 import { wholeBendPicture } from '../../leaf/picture/whole-bend.ts';
+import { badgeOf } from '../../leaf/wrap/badge.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Hand } from '../../saddle/solve.ts';
@@ -143,18 +143,8 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
   ];
 }
 
-/** A frame with a black bar at its left as drawn, at its right for the opposite hand. */
+/** The tag that the hand's leaves have. */
 function layHand(text: Said, hand: Hand, { x, y }: Point): Laid {
-  const [bar, high] = [0.5 * WORTH, 1.35 * WORTH];
-  const wide = widthOf(text, TEXT) + bar + 3;
-  const box = { left: x, right: x + wide, top: y, bottom: y - high };
-  const opposite = hand === 'opposite';
-  return {
-    marks: [
-      framed(box),
-      filled(opposite ? { ...box, left: box.right - bar } : { ...box, right: x + bar }),
-      words(text, 'hand', TEXT, { x: x + 1.5 + (opposite ? 0 : bar), y: y - 0.95 * WORTH }),
-    ],
-    foot: box.bottom - 0.3,
-  };
+  const { height, draw } = badgeOf(hand, text, TEXT);
+  return { marks: draw(x, y - height), foot: y - height - 0.3 };
 }

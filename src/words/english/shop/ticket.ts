@@ -13,6 +13,8 @@ export const ticket = {
     return say`make ${copies}${pair ? say` of each hand` : say``}${what}`;
   },
   hand: (hand: 'as-drawn' | 'opposite'): Said => (hand === 'opposite' ? say`opposite hand` : say`as drawn`),
+  /** Whose the boxes of a pair are. */
+  ticks: say`Boxes to tick: black at the left is as drawn, at the right the opposite hand.`,
   /** One kind of the pieces of a bend, without their number. */
   piece: (kind: 'middle' | 'end', count = 1): Said => pieceName(kind, count),
   /** `3 middle pieces and 2 end pieces`. */
