@@ -3,7 +3,7 @@ import type { Length } from '../measure/units.ts';
 import type { Wall } from './preparation.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { textOf } from './text/fields.ts';
-import { inOtherUnit } from './text/usual.ts';
+import { otherReadings } from './text/usual.ts';
 import { lengthAt, misread } from './text/values.ts';
 
 /** The wall of a tube so wide where it is narrowest. */
@@ -39,6 +39,10 @@ function isThick(wall: Length, narrow: Length): boolean {
 }
 
 function thick(desk: Desk, spot: Spot, wall: Length, narrow: Length): Wall {
-  complain(desk, spot, 'which-unit', desk.words.tubes.thickWall(wall, inOtherUnit(wall), narrow));
+  const gauge = readGauge(`${wall.wrote} BWG`, desk.bareUnit);
+  const others = [...(gauge?.ok ? [gauge.value] : []), ...otherReadings(wall, 'wall')].filter(
+    ({ mm }) => mm < THICK * narrow.mm,
+  );
+  complain(desk, spot, 'which-unit', desk.words.tubes.thickWall(wall, others, narrow));
   return 'unclear';
 }

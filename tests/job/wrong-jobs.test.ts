@@ -55,7 +55,7 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     /od: 1.5.*1.5in .* or 1.5mm/,
   ],
   ['a wall in inches in a job in mm', oneEnd({ wall: '0.065' }), /0.065in .* or 0.065mm/],
-  ['a gauge without its name', oneEnd({ wall: '16' }), /42 % of the tube/],
+  ['a gauge without its name', oneEnd({ wall: '16' }), /42 % of the tube.*16 BWG .* or 16mm/],
   ['wall and diameter swapped', oneEnd({ od: '2.4', wall: '38.1' }), /od: 2.4.*hardly a tube is that size/],
   ['the radius of the header for its diameter', oneEnd({ onto: '{ od: 22.25 }' }), /wider: .*22.25 mm/],
   [
@@ -107,7 +107,7 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
   ['copies where a pair is meant', oneEnd({ tube: '  pair: 2\n' }), /neither true nor false/],
   ['a unit that a file has not', oneEnd({ head: 'units: cm\n' }), /mm or in/],
   ['a gap in inches in a job in mm', oneEnd({ tube: '  root: 1/16\n' }), /1.16in .* or 1.16mm/],
-  ['a gap in mm in a job in inches', inches({ tube: '  root: 1.6\n' }), /under 10 mm/],
+  ['a gap in mm in a job in inches', inches({ tube: '  root: 1.6\n' }), /40.64 mm.*1.6mm or 1.6in/],
   ['a land thicker than the wall', oneEnd({ tube: '  land: 3\n' }), /thicker than the wall/],
   ['a square edge of no known wall', GOOD.replace('wall: 2.4', 'edge: square'), /takes the wall/],
   ['metres of stock in a job in mm', oneEnd({ head: 'stock: [6]\n' }), /hardly a stock length is that long/],

@@ -1,3 +1,4 @@
+import { readLength } from '../../measure/length.ts';
 import { type Length, MM_PER_INCH, type Mm } from '../../measure/units.ts';
 
 /** What a bare number can be the size of. */
@@ -21,24 +22,41 @@ const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
   stock: [300, 13_000],
   kerf: [0.5, 12],
   allowance: [1, 150],
-  root: [0.2, Number.POSITIVE_INFINITY],
+  root: [0.2, 10],
   offset: [0, Number.POSITIVE_INFINITY],
 };
 
 /** An eighth and finer: nobody divides a millimetre so, and every inch tape is. */
 const OF_AN_INCH = /\/ ?(8|16|32|64)$/;
 
+/** What is so long that some tell it in metres or feet. */
+const LONG: readonly SizeOf[] = ['between', 'stock'];
+
 /** Whether a length is a number without a unit that makes a size which nobody has, or is an inch's fraction in mm. Nothing is nothing in any unit. */
 export function unusual({ bare, mm, wrote, unit }: Length, of: SizeOf): boolean {
-  const [least, most] = USUAL[of];
-  const size = Math.abs(mm);
-  if (bare !== true || size === 0) return false;
-  return size < least || size > most || (unit === 'mm' && OF_AN_INCH.test(wrote));
+  if (bare !== true || mm === 0) return false;
+  return !isUsual(mm, of) || (unit === 'mm' && OF_AN_INCH.test(wrote));
 }
 
-/** The same number in the other of the two units of a file. */
-export function inOtherUnit({ mm, wrote, unit }: Length): Length {
-  return unit === 'in'
-    ? { mm: mm / MM_PER_INCH, wrote, unit: 'mm' }
-    : { mm: mm * MM_PER_INCH, wrote, unit: 'in' };
+function isUsual(mm: Mm, of: SizeOf): boolean {
+  const [least, most] = USUAL[of];
+  return Math.abs(mm) >= least && Math.abs(mm) <= most;
+}
+
+/**
+ * What a number without a unit can have meant besides what it is in the file's: itself in the units that make a usual size of
+ * it, or where none does, itself with its point one place to either side.
+ */
+export function otherReadings({ wrote, unit, mm }: Length, of: SizeOf): readonly Length[] {
+  const units = LONG.includes(of) ? ['mm', 'm', 'in', 'ft'] : ['mm', 'in'];
+  const inOthers = units.filter((each) => each !== unit).map((each) => readLength(`${wrote}${each}`, 'mm'));
+  const usual = inOthers.flatMap((read) => (read.ok && isUsual(read.value.mm, of) ? [read.value] : []));
+  if (usual.length > 0) return usual;
+  const moved = [mm / 10, mm * 10].filter((size) => isUsual(size, of));
+  return moved.map((size) => ({ mm: size, wrote: inUnit(size, unit), unit }));
+}
+
+/** To as many places as a person writes. */
+function inUnit(mm: Mm, unit: Length['unit']): string {
+  return `${Number((unit === 'in' ? mm / MM_PER_INCH : mm).toPrecision(6))}${unit}`;
 }

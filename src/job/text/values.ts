@@ -5,7 +5,7 @@ import { type Angle, degrees, type Length, type Mm } from '../../measure/units.t
 import type { Objection } from '../../words/said.ts';
 import { complain, complainOf, type Desk, type Spot } from './desk.ts';
 import { textOf } from './fields.ts';
-import { inOtherUnit, type SizeOf, unusual } from './usual.ts';
+import { otherReadings, type SizeOf, unusual } from './usual.ts';
 
 // Each reader takes the spot of a key, undefined where the key is not there, and gives back the value; undefined
 // stands for a key that is not there and for a value that has been complained about.
@@ -32,7 +32,7 @@ export function usualSize(desk: Desk, spot: Spot, length: Length, of: SizeOf): L
 }
 
 export function askUnit(desk: Desk, spot: Spot, length: Length, of: SizeOf): undefined {
-  const objection = desk.words.job.values.whichUnit(length, inOtherUnit(length), of);
+  const objection = desk.words.job.values.whichUnit(length, otherReadings(length, of), of);
   return complain(desk, spot, 'which-unit', objection);
 }
 

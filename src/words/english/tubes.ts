@@ -61,10 +61,10 @@ export const tubes = {
     instead: say`a wall of ${mm(across.mm / 2)} at most, which is a solid bar`,
   }),
 
-  /** A number without a unit, in the file's unit and in the other. */
-  thickWall: (here: Length, other: Length, across: Length): Objection => ({
+  /** A number without a unit, in the file's, and what else it can have meant. */
+  thickWall: (here: Length, others: readonly Length[], across: Length): Objection => ({
     why: say`that is ${Math.round((100 * here.mm) / across.mm)} % of the tube, ${own(across)}: hardly a tube has such a wall`,
-    instead: values.eitherReading(here, other),
+    instead: values.whichReading(here, others),
   }),
 
   needs: (setting: Said): Objection => ({ why: say`it is needed here`, instead: setting }),

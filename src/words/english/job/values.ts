@@ -1,5 +1,6 @@
 import type { Said } from '../../../measure/said.ts';
 import type { Length, Mm } from '../../../measure/units.ts';
+import { withUnit } from '../../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
@@ -25,12 +26,12 @@ export const values = {
     why: say`it is more than ${most} mm`,
     instead: say`a length up to ${most} mm`,
   }),
-  /** A number without a unit, in the file's unit and in the other. */
-  whichUnit: (here: Length, other: Length, of: keyof typeof NOBODY_HAS): Objection => ({
+  /** A number without a unit, in the file's, and what else it can have meant. */
+  whichUnit: (here: Length, others: readonly Length[], of: keyof typeof NOBODY_HAS): Objection => ({
     why: say`without a unit that is ${inBoth(here)}, and ${NOBODY_HAS[of]}`,
-    instead: eitherReading(here, other),
+    instead: whichReading(here, others),
   }),
-  eitherReading,
+  whichReading,
   noJointAngle: {
     why: say`at 0 or 180 degrees the tube runs along the header, and beyond there is no joint`,
     instead: say`an angle over 0 and under 180 degrees, such as 60deg`,
@@ -68,15 +69,17 @@ const NOBODY_HAS = {
   offset: say`hardly an offset is read so`,
 };
 
-function eitherReading(here: Length, other: Length): Said {
-  return say`${withUnit(other)} or ${withUnit(here)}: write the unit, whichever you mean`;
+function whichReading(here: Length, others: readonly Length[]): Said {
+  const all = [...others, here].map(withItsUnit);
+  const [last, rest] = [all.at(-1) ?? say``, all.slice(0, -1)];
+  if (rest.length === 0) return say`${last}, if you mean it: write the unit`;
+  return say`${joined(rest, ', ')} or ${last}: write the unit, whichever you mean`;
 }
 
 /** As it is to be written, and what it is then in mm: `38.1in (967.74 mm)`. */
-function withUnit(length: Length): Said {
-  const { wrote, unit, mm } = length;
-  const size = unit === 'mm' ? say`` : say` (${quantities.mm(mm)})`;
-  return say`${asWritten(wrote)}${asWritten(unit)}${size}`;
+function withItsUnit(length: Length): Said {
+  const size = length.unit === 'mm' && !length.byName ? say`` : say` (${quantities.mm(length.mm)})`;
+  return say`${asWritten(length.byName ? length.wrote : withUnit(length))}${size}`;
 }
 
 function inBoth(length: Length): Said {
