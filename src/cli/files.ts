@@ -1,6 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { stat, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { MOST_OF_A_JOB } from '../job/text/limits.ts';
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { inputOf, type Shell } from './shell.ts';
@@ -8,14 +9,11 @@ import { Obstacle, refuse } from './trouble.ts';
 import { errorCode } from './whole/place.ts';
 import { writeWhole } from './whole/write-whole.ts';
 
-/** What a job file may have. */
-const MOST_BYTES = 8_000_000;
-
 /** Reads a job file, or standard input for `-`. A missing file or a folder is wrong input. */
 export async function readText(path: string, shell: Shell): Promise<string> {
   const { words } = shell;
-  const bytes = await (path === '-' ? shell.input(MOST_BYTES) : bytesOf(path, shell));
-  if (bytes.length > MOST_BYTES) {
+  const bytes = await (path === '-' ? shell.input(MOST_OF_A_JOB) : bytesOf(path, shell));
+  if (bytes.length > MOST_OF_A_JOB) {
     const file = path === '-' ? words.commandFaults.standardInput : path;
     throw refuse('too-large', file, path, words.job.text.tooLarge, words);
   }
@@ -25,7 +23,7 @@ export async function readText(path: string, shell: Shell): Promise<string> {
 /** Not more of a file than a job may have and a little: a device has no end. */
 async function bytesOf(path: string, { cwd, words }: Shell): Promise<Uint8Array> {
   try {
-    return await inputOf(createReadStream(resolve(cwd, path)), MOST_BYTES);
+    return await inputOf(createReadStream(resolve(cwd, path)), MOST_OF_A_JOB);
   } catch (error) {
     throw readTrouble(error, path, words);
   }

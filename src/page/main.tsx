@@ -3,7 +3,8 @@ import { ENGLISH } from '../words/english.ts';
 import { App } from './app.tsx';
 import { loadFont } from './font.ts';
 import { answerAsks, checkerOf, counterOf } from './job/asker.ts';
-import { keptJob } from './job/keep.ts';
+import { cameToShow, heldUpBy, keptJob } from './job/keep.ts';
+import { jobInFragment } from './job/link.ts';
 import { pdfMakerOf } from './job/pdf-maker.ts';
 import { startOf } from './job/start.ts';
 import { WordsContext } from './words.ts';
@@ -17,13 +18,16 @@ function begin(): void {
     makePdf: pdfMakerOf(script, ENGLISH),
   };
   const room = document.getElementById('page');
-  const start = startOf(location.hash, keptJob(), navigator.language, ENGLISH);
+  const { hash } = location;
+  const linked = hash !== '' && heldUpBy(hash) ? 'held-up' : jobInFragment(hash);
+  const start = startOf(linked, keptJob(), navigator.language, ENGLISH);
   const page = (
     <WordsContext.Provider value={ENGLISH}>
       <App start={start} aside={aside} />
     </WordsContext.Provider>
   );
   if (room) render(page, room);
+  cameToShow();
   // Another link put into this tab's address is another job.
   addEventListener('hashchange', () => location.reload());
 }

@@ -1,6 +1,9 @@
-import { expect, it } from 'vitest';
+import { strToU8, zlibSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
 import { attachedJob } from '../../src/ink/attached.ts';
+import { inflated } from '../../src/ink/inflated.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
+import { jobInFragment } from '../../src/page/job/link.ts';
 import type { Sheet } from '../../src/tiler/sheets.ts';
 import { A4, drawing, INFO, sheet, words } from './drawn.ts';
 
@@ -33,4 +36,43 @@ it('each sheet more of a heavy file adds a fraction of what the first took', asy
   const [one, four] = [await pdfOf(heavy(1)), await pdfOf(heavy(4))];
   const empty = await pdfOf([]);
   expect(four.length - one.length).toBeLessThan(one.length - empty.length);
+});
+
+describe('a file that is none of ours', () => {
+  const MARK = '/Type /EmbeddedFile ';
+  const opened = `1 0 obj ${MARK}/FlateDecode`;
+  const stream = (bytes: Uint8Array): string =>
+    `${opened} /Length ${bytes.length} stream\n${Buffer.from(bytes).toString('latin1')}\nendstream endobj\n`;
+
+  // Each looked at anew for each of them takes half a minute and more, and once for all some hundredths of a second.
+  it.each([
+    ['bare marks', (count: number) => MARK.repeat(count)],
+    [
+      'marks before one stream',
+      (count: number) => `${opened} ${MARK.repeat(count)} stream\nnothing endstream`,
+    ],
+    ['streams without an end', (count: number) => `${opened} stream\nnothing `.repeat(count)],
+    ['streams of nothing', (count: number) => `${opened} stream\nnothing endstream `.repeat(count)],
+  ])('is looked through once, with 40,000 %s', { timeout: 10_000 }, (_, pretending) => {
+    const text = `%PDF-1.7\n${pretending(40_000)}`;
+    expect(attachedJob(Buffer.from(text, 'latin1'))).toBeUndefined();
+    const real = zlibSync(strToU8(JOB));
+    expect(attachedJob(Buffer.from(`${stream(real)}${text}`, 'latin1'))).toBe(JOB);
+  });
+
+  const bomb = zlibSync(new Uint8Array(100_000_000).fill(0xff), { level: 9 });
+
+  it('is not inflated beyond what a job may have', () => {
+    const allowance = { left: 8_000_000 };
+    expect(() => inflated(bomb, allowance)).toThrow(RangeError);
+    // Deflate makes at the most 1032 bytes of one.
+    expect(allowance.left).toBeGreaterThan(-1032 * 1024);
+    expect(attachedJob(Buffer.from(stream(bomb), 'latin1'))).toBeUndefined();
+    expect(jobInFragment(`#job=${Buffer.from(bomb).toString('base64url')}`)).toBe('damaged');
+  });
+
+  it('hides no job behind a few such', () => {
+    const text = `${stream(bomb).repeat(2)}${stream(zlibSync(strToU8(JOB)))}`;
+    expect(attachedJob(Buffer.from(text, 'latin1'))).toBe(JOB);
+  });
 });

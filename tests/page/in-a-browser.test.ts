@@ -1,4 +1,6 @@
+import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
+import { fragmentOf } from '../../src/page/job/link.ts';
 import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
 import { keptJob } from './by-keyboard.ts';
@@ -169,6 +171,37 @@ describe('the last job', () => {
       'bunk stay',
     );
   });
+
+  atThePage('that came by a link is kept once it is changed', async ({ page, context }) => {
+    const browser = context.browser();
+    if (!browser) throw new Error('the page is in no browser');
+    const kept = (at: Page) => at.evaluate(() => localStorage.getItem('copeleaf.job'));
+    await page.evaluate(() => localStorage.clear());
+    const linked = await openPage(browser, { context, fragment: fragmentOf(BRACE) });
+    expect(
+      await linked.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue(),
+    ).toBe('bunk stay');
+    expect(await kept(linked.page)).toBe(null);
+    await fill(linked.page, 'wall, the tube', '3');
+    expect(await kept(linked.page)).toContain('wall: 3');
+  });
+
+  atThePage(
+    'is there where a link’s job held the page up before, and that link is tried again after that',
+    async ({ page }) => {
+      const name = page.getByRole('textbox', { name: 'name of the tube', exact: true });
+      await page.locator('.paper svg').first().waitFor();
+      expect(await name.inputValue()).toBe('bunk stay');
+      // As if the page had been shut before it came to show the job.
+      await page.evaluate(() => sessionStorage.setItem('copeleaf.link', location.hash));
+      await page.reload();
+      expect(await page.locator('.notice').textContent()).toMatch(/stopped the page last time/);
+      expect(await name.inputValue()).toBe('');
+      await page.reload();
+      expect(await name.inputValue()).toBe('bunk stay');
+    },
+    { fragment: fragmentOf(BRACE) },
+  );
 
   atThePage(
     'is not lost to a damaged link',

@@ -3,8 +3,8 @@ import type { Language } from '../../words/language.ts';
 import type { Objection } from '../../words/said.ts';
 import { isKnownKey } from './keys.ts';
 
-/** Signs a file may have: eight million bytes of plain text. */
-const MOST_SIGNS = 8_000_000;
+/** Bytes that a job may have, and signs as well: so many of plain text. */
+export const MOST_OF_A_JOB = 8_000_000;
 const MOST_VALUES = 700_000;
 /** Of keys that no job has: each slip is told with what is near to it, and so many are no slips. */
 const MOST_STRANGE_KEYS = 2000;
@@ -26,7 +26,7 @@ export interface Excess {
  * and memory that are in proportion to its length. Undefined where there is nothing; does not throw.
  */
 export function excessOf(source: string): Excess | undefined {
-  if (source.length > MOST_SIGNS) return { code: 'too-large', at: 0, said: (text) => text.tooLarge };
+  if (source.length > MOST_OF_A_JOB) return { code: 'too-large', at: 0, said: (text) => text.tooLarge };
   const deep = tooDeep(source);
   if (deep >= 0) return { code: 'too-deep', at: deep, said: (text) => text.tooDeep };
   return excessOfTokens(source);

@@ -37,3 +37,27 @@ export function keptPrinters(): string | undefined {
 export function keepPrinters(text: string): boolean {
   return keep(PRINTERS, text);
 }
+
+const LINK = 'copeleaf.link';
+
+/**
+ * Notes in this tab that a link's job is begun with, and gives whether that was so before and the page never came to show it: what held
+ * it up then would do so at each reload.
+ */
+export function heldUpBy(fragment: string): boolean {
+  try {
+    const before = sessionStorage.getItem(LINK) === fragment;
+    if (before) sessionStorage.removeItem(LINK);
+    else sessionStorage.setItem(LINK, fragment);
+    return before;
+  } catch {
+    return false;
+  }
+}
+
+/** Notes that the page shows the job. */
+export function cameToShow(): void {
+  try {
+    sessionStorage.removeItem(LINK);
+  } catch {}
+}

@@ -1,4 +1,6 @@
-import { strFromU8, strToU8, unzlibSync, zlibSync } from 'fflate';
+import { strFromU8, strToU8, zlibSync } from 'fflate';
+import { inflated } from '../../ink/inflated.ts';
+import { MOST_OF_A_JOB } from '../../job/text/limits.ts';
 
 const MARK = '#job=';
 
@@ -9,12 +11,13 @@ export function fragmentOf(text: string): string {
   return MARK + btoa(signs).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
 }
 
-/** The job that a fragment carries; undefined where there is none, `damaged` where it can't be read. */
+/** The job that a fragment carries; undefined where there is none, `damaged` where it can't be read or is more than any job. */
 export function jobInFragment(fragment: string): string | 'damaged' | undefined {
   if (!fragment.startsWith(MARK)) return undefined;
   try {
     const signs = atob(fragment.slice(MARK.length).replaceAll('-', '+').replaceAll('_', '/'));
-    const text = strFromU8(unzlibSync(Uint8Array.from(signs, (sign) => sign.charCodeAt(0))));
+    const bytes = Uint8Array.from(signs, (sign) => sign.charCodeAt(0));
+    const text = strFromU8(inflated(bytes, { left: MOST_OF_A_JOB }));
     return text.trim() === '' ? 'damaged' : text;
   } catch {
     return 'damaged';

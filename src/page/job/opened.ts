@@ -1,5 +1,6 @@
 import { isMap } from 'yaml';
 import { attachedJob } from '../../ink/attached.ts';
+import { MOST_OF_A_JOB } from '../../job/text/limits.ts';
 import { parseJobText } from '../../job/text/text.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
@@ -24,9 +25,13 @@ export function takeJob(text: string, words: Language): Opened {
 
 /** Reads a job file, or a PDF that was printed from one. */
 export async function openFile(file: Blob, words: Language): Promise<Opened> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const isPdf = new TextDecoder('latin1').decode(bytes.subarray(0, 1024)).includes('%PDF-');
-  if (!isPdf) return takeJob(new TextDecoder().decode(bytes), words);
-  const job = attachedJob(bytes);
-  return job === undefined ? { ok: false, why: words.page.notices.noJobInPdf } : takeJob(job, words);
+  const { notices } = words.page;
+  const head = new TextDecoder('latin1').decode(await file.slice(0, 1024).arrayBuffer());
+  if (head.includes('%PDF-')) {
+    const job = attachedJob(new Uint8Array(await file.arrayBuffer()));
+    return job === undefined ? { ok: false, why: notices.noJobInPdf } : takeJob(job, words);
+  }
+  const { why, instead } = words.job.text.tooLarge;
+  if (file.size > MOST_OF_A_JOB) return { ok: false, why: notices.atLine(1, why, instead) };
+  return takeJob(await file.text(), words);
 }

@@ -4,13 +4,14 @@ import { DEFAULT_MARGINS, DEFAULT_THICKNESS } from '../../job/paper/sheet.ts';
 import type { Language } from '../../words/language.ts';
 import type { NoticeWords } from '../bar/notice.tsx';
 import { emptyJob } from './edit.ts';
-import { jobInFragment } from './link.ts';
 import { takeJob } from './opened.ts';
 
 /** What the page begins with. */
 export interface Start {
   readonly text: string;
-  /** The job of a link, while another one is kept. */
+  /** The job of a link: it is not kept until it is changed or that is asked for. */
+  readonly linked: boolean;
+  /** The same, while another one is kept. */
   readonly guest: boolean;
   readonly kept?: string;
   /** A new job. */
@@ -20,22 +21,27 @@ export interface Start {
   readonly notice?: NoticeWords;
 }
 
+/** What came with the page's address: the text of a job, or why there is none. */
+export type Linked = string | 'damaged' | 'held-up' | undefined;
+
 /** A link's job, else the one that was kept, else an empty one in the units and on the paper of the region. */
-export function startOf(fragment: string, kept: string | undefined, locale: string, words: Language): Start {
+export function startOf(linked: Linked, kept: string | undefined, locale: string, words: Language): Start {
   const region = regionOf(locale);
   const paper = paperOfRegion(region);
   const empty = emptyJob(region === 'US' ? 'in' : 'mm', paper.name);
   const sheet: SheetAsk = { paper, margins: DEFAULT_MARGINS, paperThickness: DEFAULT_THICKNESS };
   const own = kept !== undefined && takeJob(kept, words).ok ? kept : undefined;
+  const without = { text: own ?? empty, linked: false, guest: false };
   const rest = { empty, sheet, ...(own !== undefined && { kept: own }) };
-  const linked = jobInFragment(fragment);
-  if (linked === undefined) return { text: own ?? empty, guest: false, ...rest };
-  const taken = linked === 'damaged' ? undefined : takeJob(linked, words);
-  if (!taken?.ok) {
-    const notice = { words: words.page.notices.damagedLink, bad: true };
-    return { text: own ?? empty, guest: false, ...rest, notice };
+  if (linked === undefined) return { ...without, ...rest };
+  const taken = takeJob(linked, words);
+  if (!taken.ok) {
+    const { damagedLink, linkThatHeldUp } = words.page.notices;
+    const notice = { words: linked === 'held-up' ? linkThatHeldUp : damagedLink, bad: true };
+    return { ...without, ...rest, notice };
   }
-  return { text: taken.text, guest: own !== undefined && own !== taken.text && own !== empty, ...rest };
+  const guest = own !== undefined && own !== taken.text && own !== empty;
+  return { text: taken.text, linked: true, guest, ...rest };
 }
 
 function regionOf(locale: string): string {

@@ -1,4 +1,4 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
 import type { NoticeWords } from '../bar/notice.tsx';
@@ -23,15 +23,17 @@ export interface Arrivals {
   readonly keepGuest: () => void;
 }
 
-/** Keeps the job at hand in the browser, but for a guest, and lets others take its place. */
+/** Keeps the job at hand in the browser, but for a guest and for a link's job as it came, and lets others take its place. */
 export function useArrivals(start: Start, { text, replace }: JobAtHand): Arrivals {
   const words = useWords();
   const { notices } = words.page;
   const [notice, setNotice] = useState(start.notice && { ...start.notice, of: start.text });
   const [guest, setGuest] = useState(start.guest);
+  const own = useRef(!start.linked);
   // At once, and not after the next picture: the window may be shut before that.
   useLayoutEffect(() => {
-    if (!guest) keepJob(text);
+    if (text !== start.text) own.current = true;
+    if (own.current && !guest) keepJob(text);
   }, [text, guest]);
   /** What is said of a text stands until it is changed. */
   const tell = (told: Said, of = text, bad = false): void => setNotice({ words: told, bad, of });
@@ -57,6 +59,7 @@ export function useArrivals(start: Start, { text, replace }: JobAtHand): Arrival
       tell(notices.lastJobAgain, back);
     },
     keepGuest() {
+      own.current = true;
       setGuest(false);
       tell(notices.guestKept);
     },

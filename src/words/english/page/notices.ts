@@ -16,6 +16,7 @@ export const pageNotices = {
   lastJobAgain: say`This is your last job again.`,
   guestKept: say`This job is kept in place of your last one.`,
   damagedLink: say`The job in this link can’t be read: it was cut off or changed on its way.`,
+  linkThatHeldUp: say`The job in this link stopped the page last time: it is left out now.`,
   noJobFile: say`This is not a job file: it does not begin with \`copeleaf: 1\`.`,
   noJobInPdf: say`There is no job inside this PDF.`,
   /** A mistake and what to write in its place; its line where it has one. */
