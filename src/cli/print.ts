@@ -70,8 +70,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
 /** What `check` warns of reaches the person who prints. */
 function tellWarnings(solutions: readonly TubeSolution[], { words, err }: Shell): void {
   const { warned, warning: said } = words.commandAnswers;
-  const told = warningsOf(solutions, words).map(({ solution, warning: { code, end, text } }) =>
-    said(solution.tube.name, code, end ? words.check.ofEnd(end, text) : text),
+  const told = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
+    said(solution.tube.name, code, end ? words.check.ofEnd(end, inFile) : inFile),
   );
   if (told.length > 0) err(endedLines([warned(told.length), ...told]));
 }

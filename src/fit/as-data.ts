@@ -26,7 +26,7 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
       ...(ends.A && { A: endAsData(ends.A) }),
       ...(ends.B && { B: endAsData(ends.B) }),
     },
-    warnings,
+    warnings: warnings.map(({ code, end, inFile }) => ({ code, text: inFile, ...(end && { end }) })),
   };
 }
 

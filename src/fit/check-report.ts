@@ -11,8 +11,11 @@ import { measuredLines } from './measured-lines.ts';
 import type { TubeReport } from './report.ts';
 import { wrapped } from './wrapped.ts';
 
-/** The report of one tube as a person reads it: what was understood, what follows, what to watch. */
-export function checkReport(report: TubeReport, words: Language): Said {
+/**
+ * The report of one tube as a person reads it: what was understood, what follows, what to watch; `warned` as where a job file
+ * is edited, or as at the bench.
+ */
+export function checkReport(report: TubeReport, words: Language, warned: 'inFile' | 'text' = 'inFile'): Said {
   const { check } = words;
   const { tube, hand } = report.solution;
   const isOpposite = hand === 'opposite';
@@ -23,7 +26,7 @@ export function checkReport(report: TubeReport, words: Language): Said {
         headline,
         [check.understood, ...understood(report.solution, words)],
         [check.follows, ...follows(report, words)],
-        [check.watch, ...watch(report, words)],
+        [check.watch, ...watch(report, warned, check)],
       ];
   return joined(
     sections.map((lines) => joined(lines, '\n')),
@@ -131,9 +134,13 @@ function endsFollow(ends: TubeReport['ends'], units: 'mm' | 'in', words: Languag
   return shown.flatMap(({ label, lines }) => check.lines(label, lines));
 }
 
-function watch({ warnings }: TubeReport, { check }: Language): readonly Said[] {
+function watch(
+  { warnings }: TubeReport,
+  warned: 'inFile' | 'text',
+  check: Language['check'],
+): readonly Said[] {
   if (warnings.length === 0) return [check.line(check.noWarning)];
-  return warnings.flatMap(({ code, end, text }) =>
+  return warnings.flatMap(({ code, end, [warned]: text }) =>
     check.warning(code, wrapped(end ? check.ofEnd(end, text) : text, 84)),
   );
 }

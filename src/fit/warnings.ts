@@ -17,7 +17,10 @@ export interface Warning {
   readonly code: WarningCode;
   /** Left out where the whole tube is meant. */
   readonly end?: EndName;
+  /** In words that hold at the bench and on the page too. */
   readonly text: Said;
+  /** The same where a job file is edited: with the key that mends it. */
+  readonly inFile: Said;
 }
 
 /** Branch angle for a sound weld at the heel: AISC 360 table K2.1A (secondary). */
@@ -52,7 +55,7 @@ export function tubeWarnings(solution: TubeSolution, words: Language): readonly 
   const left = tooShort(solution);
   if (left === undefined) return [];
   const across = tubeFactsOf(solution.tube.section).across.mm;
-  return [{ code: 'short', text: words.warnings.short(left, across) }];
+  return [{ code: 'short', ...words.warnings.short(left, across) }];
 }
 
 /** What is left of a tube between its short points where that is less than its own width; else undefined. */
@@ -60,10 +63,10 @@ export function tooShort({ lengths, tube }: TubeSolution): Mm | undefined {
   return lengths && lengths.throats < tubeFactsOf(tube.section).across.mm ? lengths.throats : undefined;
 }
 
-type Found = { readonly code: WarningCode; readonly text: Said } | undefined;
+type Found = Omit<Warning, 'end'> | undefined;
 
 function misses({ missed }: EndReport, words: Language): Found {
-  return missed && { code: 'misses', text: words.warnings.misses(missed.past) };
+  return missed && { code: 'misses', ...words.warnings.misses(missed.past) };
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
@@ -72,9 +75,10 @@ function wider({ section }: Tube, end: CopedEnd, part: Part, words: Language): F
   if (!room) return undefined;
   const name = headerFactsOf(part.onto).said(words).name;
   const { by, face } = room;
-  const boxOnBox = section.kind === 'rectangular' && face !== undefined && room.mm + by <= face + 1e-9;
-  const text = boxOnBox ? words.warnings.boxOnBox(by, room.mm, name) : words.warnings.wider(by, room, name);
-  return { code: 'wider', text };
+  const isBoxOnBox = section.kind === 'rectangular' && face !== undefined && room.mm + by <= face + 1e-9;
+  const { boxOnBox, wider } = words.warnings;
+  const flat = room.of === 'flat' ? room.mm : undefined;
+  return { code: 'wider', ...(isBoxOnBox ? boxOnBox(by, room.mm, name) : wider(by, flat, name)) };
 }
 
 /** How much wider a tube is than what its edge may touch all round, and what that is; undefined where it is not. */
@@ -91,7 +95,7 @@ export function roomLacking(
 
 function heelAngle(part: Part, words: Language): Found {
   if (!isTight(part)) return undefined;
-  return { code: 'heel-angle', text: words.warnings.heelAngle(acuteOf(part.angle.rad)) };
+  return { code: 'heel-angle', ...words.warnings.heelAngle(acuteOf(part.angle.rad)) };
 }
 
 /** Whether a weld at the heel can hardly be made sound. */
@@ -110,7 +114,7 @@ export function knifeOf({ end }: Cope, dihedrals: Dihedrals | undefined): Radian
 function feather({ cope, dihedrals }: EndReport, words: Language): Found {
   const thin = knifeOf(cope, dihedrals);
   if (thin === undefined || !dihedrals) return undefined;
-  return { code: 'feather', text: words.warnings.feather(thin, at(dihedrals.thinnest.station, cope, words)) };
+  return { code: 'feather', ...words.warnings.feather(thin, at(dihedrals.thinnest.station, cope, words)) };
 }
 
 function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): Found {
@@ -118,14 +122,16 @@ function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): 
   // On its own line an end stands off by nothing; what a cut to the other one would do follows, and is no warning.
   if (preparation.edge !== 'square' || preparation.from !== 'inside') return undefined;
   if (held === undefined || held <= MOST_STAND_OFF) return undefined;
-  return { code: 'stand-off', text: warnings.standsOff(held) };
+  return { code: 'stand-off', ...warnings.standsOff(held) };
 }
 
 function wideGap({ gap, cope }: EndReport, words: Language): Found {
   if (gap.mm <= ROD) return undefined;
   const { gap: wide, cornerGap } = words.warnings;
-  const says = cope.end.toFlat ? cornerGap : wide;
-  return { code: 'gap', text: says(gap.mm, at(gap.station, cope, words)) };
+  const { toFlat, preparation } = cope.end;
+  const where = at(gap.station, cope, words);
+  const told = toFlat ? cornerGap(gap.mm, where) : wide(gap.mm, where, preparation.edge === 'bevel');
+  return { code: 'gap', ...told };
 }
 
 function at(station: number, { joint }: Cope, { quantities }: Language): Said {

@@ -47,6 +47,30 @@ describe('wider: the tube is larger than the header', () => {
     const { warnings } = reportOn(tubeWith({ ...GOOD, onto: 26.5 }, SQUARE));
     expect(warnings.find(({ code }) => code === 'wider')?.text).toMatch(/\b3\.5 mm/);
   });
+
+  test('says once how wide its header is', () => {
+    const { warnings } = reportOn(tubeWith({ ...GOOD, onto: 26.5 }, SQUARE));
+    const text = warnings.find(({ code }) => code === 'wider')?.text ?? '';
+    expect(text.match(/26\.5/g)).toHaveLength(1);
+  });
+});
+
+test('a warning names the key that mends it where a job file is edited, and nowhere else', () => {
+  const reports = [
+    reportOn(tubeWith({ ...GOOD, od: 59, angle: 90 }, BEVEL)),
+    reportOn(tubeWith({ ...GOOD, od: 59, angle: 40 }, SQUARE)),
+    reportOn(tubeWith({ ...GOOD, od: 59, angle: 40 }, withLand(1.9))),
+  ];
+  const warnings = reports.flatMap((each) => each.warnings);
+  expect(warnings.filter(({ text }) => /[`{}]|\bland:|edge:/.test(text))).toEqual([]);
+  expect(warnings.filter(({ inFile }) => inFile.includes('`land`')).map(({ code }) => code)).toContain(
+    'feather',
+  );
+  expect(warnings.filter(({ inFile }) => inFile.includes('`edge: bevel`'))).toHaveLength(1);
+  for (const report of reports) {
+    expect(checkReport(report, ENGLISH, 'text')).not.toContain('`');
+    expect(checkReport(report, ENGLISH).replace(/\s+/g, ' ')).toContain('In a job file: `');
+  }
 });
 
 // AISC 360 table K2.1A (secondary).

@@ -35,5 +35,5 @@ export function checkTube({ text, place }: CheckAsk, words: Language): Checked |
   const shown = shownOf(workOut(text, words), place);
   if (!shown) return undefined;
   const report = reportTube(shown.solution, words);
-  return { aloud: checkReport(report, words), warnings: report.warnings };
+  return { aloud: checkReport(report, words, 'text'), warnings: report.warnings };
 }

@@ -5,24 +5,54 @@ import { quantities } from './quantities.ts';
 
 const { mm, angle } = quantities;
 
+/** What a person at the bench reads; and where a job file is edited, with the key that mends it. */
+type Told = { readonly text: Said; readonly inFile: Said };
+
+function told(text: Said, key?: Said): Told {
+  return { text, inFile: key === undefined ? text : say`${text} In a job file: ${key}.` };
+}
+
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export const warnings = {
-  short: (left: Mm, across: Mm): Said =>
-    say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check \`between\`, or use one solid piece.`,
-  misses: (past: Mm | undefined): Said =>
-    say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
-  boxOnBox: (by: Mm, flat: Mm, header: Said): Said =>
-    say`The tube is ${mm(by)} wider than the flat of ${header}, which is ${mm(flat)}: along the header's corners its lips come out as thin as knives. Write \`to: flat\` to cut to the flat and fill the corners, or choose a smaller tube.`,
-  wider: (by: Mm, than: { readonly mm: Mm; readonly of: 'header' | 'flat' }, header: Said): Said =>
-    say`The tube is ${mm(by)} wider than ${than.of === 'flat' ? say`the flat of ${header}` : header}, which is ${mm(than.mm)}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
-  heelAngle: (acute: Radians): Said =>
-    say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
-  feather: (thin: Radians, where: Said): Said =>
-    say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall (\`land\`).`,
-  standsOff: (by: Mm): Said =>
-    say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
-  cornerGap: (gap: Mm, where: Said): Said =>
-    say`Cut to the flat, a gap of ${mm(gap)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
-  gap: (gap: Mm, where: Said): Said =>
-    say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. Bevel the inside edge instead (\`edge: bevel\`), or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+  short: (left: Mm, across: Mm): Told =>
+    told(
+      say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check the length, or use one solid piece.`,
+      say`\`between\``,
+    ),
+  misses: (past: Mm | undefined): Told =>
+    told(
+      say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
+    ),
+  boxOnBox: (by: Mm, flat: Mm, header: Said): Told =>
+    told(
+      say`The tube is ${mm(by)} wider than the flat of ${header}, which is ${mm(flat)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
+      say`\`to: flat\``,
+    ),
+  /** Of a flat how wide it is; a header's own name says it. */
+  wider: (by: Mm, flat: Mm | undefined, header: Said): Told =>
+    told(
+      say`The tube is ${mm(by)} wider than ${flat === undefined ? header : say`the flat of ${header}, which is ${mm(flat)}`}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+    ),
+  heelAngle: (acute: Radians): Told =>
+    told(
+      say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
+    ),
+  feather: (thin: Radians, where: Said): Told =>
+    told(
+      say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall.`,
+      say`\`land\``,
+    ),
+  standsOff: (by: Mm): Told =>
+    told(
+      say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
+    ),
+  cornerGap: (gap: Mm, where: Said): Told =>
+    told(
+      say`Cut to the flat, a gap of ${mm(gap)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
+    ),
+  gap: (gap: Mm, where: Said, bevelled: boolean): Told =>
+    told(
+      say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a thinner land` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+      bevelled ? say`\`land\`` : say`\`edge: bevel\``,
+    ),
 };
