@@ -23,14 +23,14 @@ export function measured(words: readonly Said[], size: Mm): MeasuredWords {
   return { size, words: words.map((text) => ({ text, wide: widthOf(text, size) })) };
 }
 
-/** The words of a text. A lone capital, such as an end's letter, stays with the word before it. */
+/** The words of a text. A lone capital, such as an end's letter, stays with the word before it, and a unit with its number. */
 export function wordsIn(text: Said): Said[] {
   const words = text.trim().replace(/ +/g, ' ').split(BREAKS);
   return words.map((word) => partOf(text, word));
 }
 
 /** A space that a line may be broken at. */
-const BREAKS = / (?!\p{Lu}[.,:;)]*(?: |$))/u;
+const BREAKS = / (?!\p{Lu}[.,:;)]*(?: |$))(?!(?<=\d )(?:mm|in)\b)/u;
 
 /** Words in lines no wider than `width`, as `broken` does it. */
 export function brokenTo({ size, words }: MeasuredWords, width: Mm): Said[] {

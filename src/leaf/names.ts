@@ -15,8 +15,10 @@ export interface Names {
   readonly handName: Said;
   /** Only where there is an opposite hand too is this one named. */
   readonly paired: boolean;
-  /** How often its leaf is cut by. */
-  readonly copies: number;
+  /** How many to make; of a bend, how many ends its one leaf is for. */
+  readonly made: Said;
+  /** Whether that is only one. */
+  readonly once: boolean;
   /** What the leaf is for, where it is not to cut by. */
   readonly use?: Said;
 }
@@ -29,7 +31,8 @@ export function namesOf({ tube, hand }: TubeSolution, end: EndName, words: Langu
     hand,
     handName: words.leaf.hands[hand],
     paired: tube.pair,
-    copies: tube.copies * (bend ? mitredEnds(bend) : 1),
+    made: bend ? words.leaf.forEnds(tube.copies * mitredEnds(bend)) : words.leaf.make(tube.copies),
+    once: !bend && tube.copies === 1,
   };
 }
 

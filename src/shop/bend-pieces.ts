@@ -1,5 +1,5 @@
 import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
-import { baseEdgeOf } from '../leaf/wrap/base-edge.ts';
+import { type BaseEdge, baseEdgeOf } from '../leaf/wrap/base-edge.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -28,8 +28,7 @@ export interface BendJob {
   readonly ends: number;
   /** Middle pieces first; a bend of two pieces has none. */
   readonly pieces: readonly BendPiece[];
-  /** From the base edge of a leaf to the joint that it is for. */
-  readonly base: Mm;
+  readonly base: BaseEdge;
 }
 
 /**
@@ -42,8 +41,8 @@ export function bendJobOf(solution: TubeSolution): BendJob | undefined {
   const cope = solution.ends.A ?? solution.ends.B;
   if (!bend || cope?.kind !== 'coped') return undefined;
   const half = endPieceLength(bend);
-  const base = baseEdgeOf(solution, solution.ends.A ? 'A' : 'B').setback;
-  const leaf = base - cope.longPoint.setback;
+  const base = baseEdgeOf(solution, solution.ends.A ? 'A' : 'B');
+  const leaf = base.setback - cope.longPoint.setback;
   const piece = (kind: PieceKind, count: number, cuts: number): BendPiece => {
     const long = cuts * (half - cope.longPoint.setback);
     const short = cuts * (half - cope.throat.setback);

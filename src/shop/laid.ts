@@ -1,11 +1,10 @@
-import { brokenTo, measured } from '../draw/breaking.ts';
 import type { Mark, Point } from '../draw/drawing.ts';
 import type { FactName } from '../draw/facts.ts';
-import { heightOf, setLines, tellingOf, textLines, WORTH } from '../draw/lettering.ts';
+import { heightOf, linesOf, setLines, tellingOf, WORTH } from '../draw/lettering.ts';
 import { CAP_HEIGHT, spelled, widthOf } from '../draw/letters.ts';
 import { filled, framed } from '../draw/strokes.ts';
 import type { Fact } from '../leaf/card/fact.ts';
-import { partOf, type Said } from '../measure/said.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Hand } from '../saddle/solve.ts';
 
@@ -22,15 +21,9 @@ export interface LaidItem {
   readonly heading?: boolean;
 }
 
-/** A number and its unit stay on one line. */
-const A_LENGTH = /(\d) (mm|in)\b/g;
-const BOUND = '\u00a0';
-
 /** A text in lines of one size, no wider than `width`, under `at`. */
 export function layText(text: Said, fact: FactName, size: Mm, at: Point, width: Mm): Laid {
-  const bound = spelled(text).replace(A_LENGTH, `$1${BOUND}$2`).split(' ');
-  const words = bound.map((word) => partOf(text, word.replaceAll(BOUND, ' ')));
-  const lines = textLines(brokenTo(measured(words, size), width), fact, size);
+  const lines = linesOf(spelled(text), fact, size, width);
   return { marks: setLines(lines, at, 'close'), foot: at.y - heightOf(lines, 'close') };
 }
 

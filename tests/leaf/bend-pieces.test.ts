@@ -23,7 +23,7 @@ describe('a bend of straight pieces', () => {
     const said = drawLeaf(solution, 'A', { words: ENGLISH, paperThickness: 0.1 }).card.marks.flatMap(
       (mark) => (mark.kind === 'words' ? [mark.text] : []),
     );
-    expect(said.join(' ')).toContain('make 16');
+    expect(said.join(' ')).toContain('for 16 ends');
   });
 
   test('has pieces that lie on the polygon round its centre line', () => {

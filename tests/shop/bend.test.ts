@@ -74,7 +74,7 @@ describe('the pieces of a bend', () => {
   test('have blanks that are never shorter than the piece and its allowance, nor than the leaf round it', () => {
     for (const radius of [30, 60, 150]) {
       const { job } = solved({ ...GUARD, radius });
-      const leaf = job.base - job.cope.longPoint.setback;
+      const leaf = job.base.setback - job.cope.longPoint.setback;
       for (const { blank, long } of job.pieces) {
         expect(blank).toBeGreaterThanOrEqual(long + 10 - 1e-9);
         expect(blank).toBeGreaterThanOrEqual(leaf - 1e-9);
@@ -107,10 +107,13 @@ describe('the ticket of a bend', () => {
 
   test('has both cuts of a middle piece on one line, the second by a figure that sets its joint a piece away', () => {
     const second = steps.find((text) => text.startsWith('Then the other end')) ?? '';
-    expect(second).toContain('the insides of both cuts on ONE line');
+    expect(second).toContain('on the same scribed line');
+    expect(second).toContain('turn the leaf end for end');
     // The joints are 2 x 150 x tan 11.25° = 59.67 mm apart, and each base edge takes half of what makes a whole number of mm.
-    expect(second).toMatch(/its base edge \d+ mm/);
-    expect(second).toContain('nearer to the first cut than the one marked');
+    const { base } = solved(GUARD).job;
+    expect(2 * 150 * Math.tan((11.25 * Math.PI) / 180) - 2 * base.setback).toBeCloseTo(base.distance, 9);
+    expect(Number.isInteger(base.distance)).toBe(true);
+    expect(second).toContain('past the one marked, towards the first cut, by what the leaf says');
   });
 
   test('seats nothing on a piece that is not cut yet, and squares an end piece after its mitre', () => {
@@ -128,10 +131,16 @@ describe('the ticket of a bend', () => {
   });
 
   test('with a leaf longer than a piece measures from the first cut', () => {
-    const [ticket] = solved({ ...GUARD, radius: 60 }).tickets;
+    const { tickets, job } = solved({ ...GUARD, radius: 60 });
+    const [ticket] = tickets;
     const second = ticket?.steps.find(({ text }) => text.startsWith('Then the other end'))?.text ?? '';
     // 2 x (60 - 24.15) x tan 11.25° between the insides of the two cuts.
     const inside = 2 * (60 - 24.15) * Math.tan((11.25 * Math.PI) / 180);
-    expect(second).toContain(`crosses the scribed one ${(Math.round(inside * 2) / 2).toFixed(1)} mm`);
+    expect(
+      job.base.setback + job.cope.throat.setback - 2 * 60 * Math.tan((11.25 * Math.PI) / 180),
+    ).toBeCloseTo(job.base.distance, 9);
+    expect(Number.isInteger(job.base.distance)).toBe(true);
+    expect(second).toContain('past the first cut by what the leaf says');
+    expect(second).toContain(`${(Math.round(inside * 2) / 2).toFixed(1)} mm on the inside`);
   });
 });

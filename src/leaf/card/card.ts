@@ -74,12 +74,12 @@ function besideCard(name: string, head: Laid, facts: readonly Fact[], listed: re
   };
 }
 
-function layHead({ tube, end, handName, paired, copies, use }: Names, words: Language): Laid {
+function layHead({ tube, end, handName, paired, made, use }: Names, words: Language): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name: Block = { fact: 'name', lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
-  const made = use ? [use] : [words.leaf.make(copies), words.card.printedSideOut];
-  const about = [...(paired ? [handName] : []), ...made];
+  const what = use ? [use] : [made, words.card.printedSideOut];
+  const about = [...(paired ? [handName] : []), ...what];
   const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter: Block = { fact: 'end', lines: [words.leaf.letter(end)], size: LETTER };

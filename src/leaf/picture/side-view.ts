@@ -106,7 +106,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
       { text: acute ? names.heel : names.toe, at: right, way: point(1, k * 0.4) },
       { text: acute ? names.toe : names.heel, at: left, way: point(-1, k * 0.4) },
       ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep, words)]),
-      awayWord(end, k, body, words),
+      ...(isOfPieces(part) ? [] : [awayWord(end, k, body, words)]),
       ...turnWord(part, k, body, words),
     ],
   };
@@ -169,6 +169,11 @@ function angleWord(angle: number, k: BodyWay, sweep: Mm, { quantities }: Languag
 
 function awayWord(end: EndName, k: BodyWay, body: Mm, { picture }: Language): Word {
   return { text: picture.towardsEnd(end === 'A' ? 'B' : 'A'), at: point(0, k * body), way: point(0, k) };
+}
+
+/** The pieces of a bend have no other end by name. */
+function isOfPieces({ onto }: Part): boolean {
+  return onto.kind === 'mitre' && onto.segments !== undefined;
 }
 
 function turnWord({ onto, angle: { rad } }: Part, k: BodyWay, body: Mm, { picture }: Language): Word[] {

@@ -11,13 +11,13 @@ export interface BaseEdge {
   readonly setback: Mm;
   /** To what it is measured to, mm: a whole number of millimetres, of sixteenths in a job in inches; below nought it lies back. */
   readonly distance: Mm;
-  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base';
+  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base' | 'first-cut';
 }
 
 /**
  * The base edge of one end's leaf: beyond the deepest point of both lines by the room that its words take, and on from there until
  * its distance is round. Where both ends have a leaf it is end B's edge that takes up the rest; where one leaf serves both ends of
- * a bend's pieces each takes half. Throws a RangeError where the end is not coped.
+ * a bend's pieces each takes half, and where it is longer than such a piece it stands past the inside of the first cut. Throws a RangeError where the end is not coped.
  */
 export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
   const { tube, ends, lengths } = solution;
@@ -32,7 +32,9 @@ export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
   if (bend && bend.segments.pieces > 2) {
     const half = endPieceLength(bend);
     const distance = down(2 * (half - least), step);
-    return { setback: half - distance / 2, distance, to: 'same-base' };
+    const setback = half - distance / 2;
+    const inside = 2 * half - cope.throat.setback;
+    return setback < inside ? { setback, distance, to: 'same-base' } : from(inside, least, step, 'first-cut');
   }
   if (!lengths || !other) return from(0, least, step, 'work-point');
   const { between } = lengths;

@@ -183,8 +183,7 @@ function badges(body: Body, near: Mm, { hand, handName }: Names, size: Mm): Iter
 }
 
 /** The tube's name, and how many to make; it is shortened before they go. */
-function* identities(body: Body, near: Mm, { tube, copies }: Names, size: Mm): Iterable<Candidate> {
-  const made = copies > 1 ? [body.words.leaf.make(copies)] : [];
+function* identities(body: Body, near: Mm, { tube, made, once }: Names, size: Mm): Iterable<Candidate> {
   for (const length of [52, 34, 20, 12])
-    yield* placesForWords(body, near, 'name', [shortened(tube, size, length), ...made], size);
+    yield* placesForWords(body, near, 'name', [shortened(tube, size, length), ...(once ? [] : [made])], size);
 }

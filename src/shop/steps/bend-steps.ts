@@ -1,7 +1,6 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { knifeOf } from '../../fit/warnings.ts';
-import type { Said } from '../../measure/said.ts';
-import type { BendJob, BendPiece } from '../bend-pieces.ts';
+import type { BendJob } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { leastHeld, scrapStep } from './blank-steps.ts';
 import { edgeOf } from './cope-steps.ts';
@@ -18,11 +17,14 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
   const thin = knifeOf(end.cope, dihedralsOf(end.cope));
   return [
     ...scrapStep(piece),
-    step('step:blank', bend.blanks),
+    step('step:blank', bend.blanks, isSmall(piece, job) ? [warnings.smallPieces] : []),
     step('step:spine', bend.line),
-    step('step:first', firstEnds(piece, end, job), isSmall(piece, job) ? [warnings.smallPieces] : []),
-    ...(middle ? [step('step:second', bend.secondEnds(secondPlace(piece, job, middle)))] : []),
-    ...(last ? [step('step:square', bend.squareEnds(job.base > last.centre))] : []),
+    step('step:first', bend.firstEnds(job.bend.segments.pieces, end.cope.end.parts[0].clock.rad !== 0)),
+    step('step:cut', bend.firstCuts(middle !== undefined, edgeOf(end))),
+    ...(middle ? [step('step:second', bend.secondEnds(placeOf(job), middle.long, middle.short, units))] : []),
+    ...(last
+      ? [step('step:square', bend.squareEnds(job.base.setback > last.centre, last.long, last.short, units))]
+      : []),
     step('step:seat', bend.deburr, thin === undefined ? [] : [warnings.feather(thin)]),
     ...cleanStep(piece, [end]),
     step('step:set', bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad, units)),
@@ -34,15 +36,8 @@ function isSmall({ solution }: Piece, { pieces }: BendJob): boolean {
   return pieces.some(({ long }) => long < leastHeld(solution.tube));
 }
 
-function firstEnds({ words: { steps } }: Piece, end: NamedEnd, { bend, pieces }: BendJob): Said {
-  const [{ clock }] = end.cope.end.parts;
-  return steps.bend.firstEnds(bend.segments.pieces, clock.rad !== 0, pieces.length > 1, edgeOf(end));
-}
-
-/** Both cuts of a middle piece have their insides on one line, for the bend lies in one plane. */
-function secondPlace({ units, words }: Piece, { base, cope }: BendJob, middle: BendPiece): Said {
-  const { bend } = words.steps;
-  // The second leaf reaches to here, from the first joint; the first cut goes as deep as its throat.
-  const onTube = middle.centre - base > cope.throat.setback;
-  return onTube ? bend.byBase(middle.centre - 2 * base, units) : bend.byInside(middle.short, units);
+/** How the second leaf of a middle piece lies to what the first one left on it. */
+function placeOf({ base: { to, distance } }: BendJob): 'apart' | 'overlap' | 'past' {
+  if (to === 'first-cut') return 'past';
+  return distance < 0 ? 'overlap' : 'apart';
 }

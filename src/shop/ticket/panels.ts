@@ -128,7 +128,7 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
   });
   const pictures: View[] = [
     ...(heels ? [{ draw: heels, caption: language.ticket.seenFromA }] : []),
-    ...(bend ? [{ draw: wholeBendPicture(bend.bend, solution.section.reach) }] : []),
+    ...(bend ? [{ draw: wholeBendPicture(bend.bend, solution.section.reach, language) }] : []),
     ...second,
   ];
   if (pictures.length === 0 && !hand) return [];

@@ -183,15 +183,8 @@ function tubeFacts(piece: Piece): Fact[] {
 function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: Piece): Fact[] {
   const { lengths } = solution;
   const { labels } = ticket;
-  const bend = bendJobOf(solution);
-  if (bend) {
-    return bend.pieces.map(({ kind, long, short }, part) => ({
-      fact: 'long-points' as const,
-      part,
-      label: ticket.piece(kind),
-      text: ticket.sides(quantities.tape(long, units), quantities.tape(short, units)),
-    }));
-  }
+  // A bend's pieces have theirs where they are cut.
+  if (bendJobOf(solution)) return [];
   if (!lengths)
     return [{ fact: 'long-points', label: labels.length, text: lists.lengthless(lengthless(solution)) }];
   return [
@@ -200,14 +193,16 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   ];
 }
 
-/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths. */
+/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step. */
 function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
   const end = solution.tube.ends[name];
   const { labels } = words.ticket;
   if (end?.kind !== 'coped') return [];
   const { root, preparation, parts, toFlat } = end;
   const single = parts.length === 1;
-  const shown = (fact: FactName): boolean => single && (fact === 'mitre' || fact === 'pieces');
+  const ofPieces = bendJobOf(solution) !== undefined;
+  const shown = (fact: FactName): boolean =>
+    single && (fact === 'mitre' || fact === 'pieces' || (ofPieces && fact === 'clocking'));
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
     {

@@ -8,7 +8,7 @@ type Units = 'mm' | 'in';
 /** How far along the spine a base edge lies from what it is measured to, mm; below nought it lies back. */
 type FromBase = {
   readonly distance: Mm;
-  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base';
+  readonly to: 'work-point' | 'length-mark' | 'square-end' | 'other-base' | 'same-base' | 'first-cut';
   /** The tube's other end. */
   readonly other: 'A' | 'B';
 };
@@ -23,6 +23,8 @@ export const leaf = {
     say`${tube}, end ${end}${opposite ? say`, opposite hand` : say``}`,
   letter: (end: 'A' | 'B'): Said => say`${end}`,
   make: (copies: number): Said => say`make ${copies}`,
+  /** Of a bend's one leaf. */
+  forEnds: (ends: number): Said => say`for ${ends} ends`,
   toJoint: say`to joint`,
   waste: say`waste`,
   throat: say`short point`,
@@ -48,9 +50,14 @@ export const leaf = {
     say`${name}: ${asWritten(across.toFixed(1))} mm from the left edge`,
 
   /** Its one distance, longest first. */
-  fromBase: (edge: FromBase, units: Units): readonly [Said, Said] => {
-    const back = edge.distance < 0 ? say` back` : say``;
-    const short = say`${one(Math.abs(edge.distance), units)}${back} to ${measuredTo(edge)}`;
+  fromBase: (edge: FromBase, units: Units): readonly [Said, ...Said[]] => {
+    const { distance, to } = edge;
+    const away = one(Math.abs(distance), units);
+    if (to === 'first-cut') return [say`second cut: base edge ${away} past the first cut`];
+    if (to === 'same-base')
+      return [say`second cut: base edges ${distance < 0 ? say`overlap ${away}` : say`${away} apart`}`];
+    const back = distance < 0 ? say` back` : say``;
+    const short = say`${away}${back} to ${measuredTo(edge)}`;
     return [say`base edge: ${short}`, short];
   },
 
@@ -60,11 +67,11 @@ export const leaf = {
 };
 
 function measuredTo({ to, other }: FromBase): Said {
-  return {
+  const places = {
     'work-point': say`the work point`,
     'length-mark': say`the length mark`,
     'square-end': say`end ${other}, cut square`,
     'other-base': say`base edge ${other}`,
-    'same-base': say`the base edge of the piece's other end`,
-  }[to];
+  };
+  return to === 'same-base' || to === 'first-cut' ? say`` : places[to];
 }

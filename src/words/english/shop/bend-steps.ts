@@ -12,27 +12,32 @@ type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number
 
 const { angle, tape } = quantities;
 
+const BASES = {
+  apart: say`its base edge as far from the one marked as the leaf says`,
+  overlap: say`its base edge past the one marked, towards the first cut, by what the leaf says`,
+  past: say`its base edge past the first cut by what the leaf says`,
+};
+
+function sides(long: Mm, short: Mm, units: Units): Said {
+  return say`${tape(long, units)} long on the outside of the bend, ${tape(short, units)} on the inside`;
+}
+
 /** The steps of a bend that is made of straight pieces with one leaf: what each is cut to stands over them. */
 export const bend = {
   blanks: say`Cut the blanks: what is over is room for the leaf and for a second try.`,
   line: say`Scribe a line along each blank from end to end, the inside of the bend, along an angle iron that sits on the tube.`,
-  /** `marked`: the spine is not on the inside, so another station is marked there; `middles`: there are middle pieces. */
-  firstEnds: (pieces: number, marked: boolean, middles: boolean, how: Edge): Said => {
+  /** `marked`: the spine is not on the inside, so another station is marked there. */
+  firstEnds: (pieces: number, marked: boolean): Said => {
     const line = marked ? say`station that is marked inside` : spineExplained;
-    const base = middles ? say` (on a middle piece the base edge too)` : say``;
-    return say`Lay the leaf on one end of each of the ${pieces} blanks, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet. ${markAndCut(say`it`, base, how)}`;
+    return say`Lay the leaf on one end of each of the ${pieces} blanks, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet.`;
   },
-  secondEnds: (where: Said): Said =>
-    say`Then the other end of each middle piece: lay the leaf on the same scribed line, the insides of both cuts on ONE line, ${where}. Cut it likewise.`,
-  /** From the base edge that was marked first, below nought where the leaves overlap. */
-  byBase: (apart: Mm, units: Units): Said =>
-    apart >= 0
-      ? say`its base edge ${tape(apart, units)} from the one marked`
-      : say`its base edge ${tape(-apart, units)} nearer to the first cut than the one marked: the leaves overlap`,
-  byInside: (short: Mm, units: Units): Said =>
-    say`where its line crosses the scribed one ${tape(short, units)} from the first cut`,
-  squareEnds: (after: boolean): Said =>
-    say`Cut the other end of each end piece square${after ? say`, not before its mitre: the leaf is longer than the piece` : say``}.`,
+  firstCuts: (middles: boolean, how: Edge): Said =>
+    markAndCut(say`each`, middles ? say` (on a middle piece the base edge too)` : say``, how),
+  /** How its base edge lies to the one marked, or past the first cut. */
+  secondEnds: (base: keyof typeof BASES, long: Mm, short: Mm, units: Units): Said =>
+    say`Then the other end of each middle piece: turn the leaf end for end, printed side still out, so that its arrow points out there. Lay its line on the same scribed line, ${BASES[base]}. Mark and cut it likewise. The piece is then ${sides(long, short, units)}.`,
+  squareEnds: (after: boolean, long: Mm, short: Mm, units: Units): Said =>
+    say`Cut the other end of each end piece square${after ? say`, not before its mitre, for the leaf is longer than the piece` : say``}: ${sides(long, short, units)}.`,
   deburr: say`Deburr every piece inside and out.`,
   together: (pieces: Pieces, root: boolean, turn: Radians, units: Units): Said => {
     const fit = root ? say`the root gap is even` : fileToRod('anywhere', units);

@@ -98,7 +98,7 @@ const warnings = {
     say`Only ${left} is left between the short points, less than the tube's diameter: use one solid piece.`,
   small: (first: EndName, second: EndName | undefined): Said =>
     say`Too short to hold by hand: cope end ${first} on long stock and part the piece off ${second ? say`after it. For end ${second} clamp` : say`last. Clamp`} it in a vise or V-block.`,
-  smallPieces: say`Pieces this short are never held by hand: clamp each in a vise or V-block, or cope its end on long stock and part it off last.`,
+  smallPieces: say`Pieces this short are never held by hand: cut their ends on long stock and part them off last, or clamp each blank in a vise or V-block.`,
   misses: (past: Said | undefined): Said =>
     say`Its edge passes ${past ? say`up to ${past} ` : NOTHING}beside the header and touches nothing there: close that with a plate.`,
   wider: (by: Said, than: 'header' | 'flat'): Said =>

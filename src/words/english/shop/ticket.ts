@@ -39,8 +39,6 @@ export const ticket = {
     blank: (count: number, kind?: 'middle' | 'end'): Said =>
       say`${count > 1 ? say`blanks` : say`blank`}${kind ? say` for ${pieceName(kind, count)}` : say``}`,
   },
-  /** How long a piece of a bend is. */
-  sides: (long: Said, short: Said): Said => say`${long} on the outside, ${short} on the inside`,
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
   alongHeader: (end: 'A' | 'B'): Said => say`${end}, along its header`,
