@@ -17,7 +17,7 @@ const READ_ALOUD = new Set([
 ]);
 
 /** Two words with a space between them are a phrase; one word may be a key, a name of a class or of a file. */
-const PHRASE = /\p{L}{2,}[,;:.]? \p{L}{2,}/u;
+const PHRASE = /\p{L}{2}[,;:.]? \p{L}{2}/u;
 const LETTER = /\p{L}/u;
 
 /** Finds what is said outside words/: phrases, text of the page's elements, and casts to what is said. */

@@ -41,8 +41,8 @@ async function textOf(name: string, shell: Shell): Promise<string> {
 
 /** A starter and what it is for, which stands in its first comment. */
 async function lineOf(name: string, shell: Shell): Promise<Said> {
-  const comment = /^#\s*(.*)$/m.exec(await textOf(name, shell));
-  return joined([inColumn(asWritten(name), 14), asWritten(comment?.[1] ?? '')], '');
+  const comment = /^#(.*)$/m.exec(await textOf(name, shell));
+  return joined([inColumn(asWritten(name), 14), asWritten(comment?.[1]?.trim() ?? '')], '');
 }
 
 function templatesOf(shell: Shell): URL {

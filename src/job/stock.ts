@@ -27,12 +27,18 @@ export function readStock(desk: Desk, fields: Fields): Stock | undefined {
   return kerf && lengths.length === spots.length ? { lengths, kerf } : undefined;
 }
 
+/** What stands before and behind the last sign for how many times. */
+function sizeAndCount(text: string): [size: string, many?: string] {
+  const many = text.split(/[x×*]/iu).at(-1) ?? '';
+  return many.length < text.length ? [text.slice(0, -many.length - 1).trimEnd(), many.trimStart()] : [text];
+}
+
 /** `6m x 3`: three lengths of six metres; `2.4m`: one. */
 function stockLengthAt(desk: Desk, spot: Spot): StockLength | undefined {
   const words = desk.words.job.stock;
   const text = textOf(desk, spot, words.length);
   if (text === undefined) return undefined;
-  const [, size = '', many] = /^(.*?)(?:\s*[x×*]\s*([^x×*]*))?$/isu.exec(text.trim()) ?? [];
+  const [size, many] = sizeAndCount(text.trim());
   const reading = readLength(size, desk.bareUnit);
   if (!reading.ok) {
     return complain(desk, spot, 'length', words.misread(desk.words.faults.said(reading.fault).why));

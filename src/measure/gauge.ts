@@ -23,11 +23,13 @@ export function readGauge(text: string, unit: 'mm' | 'in'): Reading<Length> | un
 }
 
 function gaugeWords(plain: string): { readonly number: string; readonly kind: string } | undefined {
-  const kind = String.raw`(b\.?w\.?g|s\.?w\.?g|a\.?w\.?g|gauge|gage|ga|g)\.?`;
-  const after = new RegExp(`^([\\d.,]{1,9}) ?-?${kind}$`).exec(plain);
-  const before = new RegExp(`^${kind} ?#?([\\d.,]{1,9})$`).exec(plain);
-  const [number, name] = after ? [after[1], after[2]] : [before?.[2], before?.[1]];
-  return number === undefined || name === undefined ? undefined : { number, kind: name.replaceAll('.', '') };
+  const words =
+    /^(?:([\d.,]{1,9}) ?-?)?(b\.?w\.?g|s\.?w\.?g|a\.?w\.?g|gauge|gage|ga|g)\.?(?: ?#?([\d.,]{1,9}))?$/.exec(
+      plain,
+    );
+  const [, before, name, behind] = words ?? [];
+  if (name === undefined || (before === undefined) === (behind === undefined)) return undefined;
+  return { number: before ?? behind ?? '', kind: name.replaceAll('.', '') };
 }
 
 function notInTable(read: string, number: number): Reading<Length> {

@@ -34,7 +34,8 @@ export function namesPipe(text: string): boolean {
 }
 
 function readNps(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
-  const at = read.search(/[\s,]*sch/i);
+  let at = read.search(/sch/i);
+  while (at > 0 && /[\s,]/.test(read.charAt(at - 1))) at -= 1;
   const named = at < 0 ? read : read.slice(0, at);
   const size = findNps(read, named);
   if (!size.ok) return size;
@@ -62,7 +63,8 @@ function findNps(read: string, named: string): Reading<NpsSize> {
 }
 
 function readEn(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
-  const [, named = '', thickness] = /^(.*?)(?:\s*[x×]\s*(.*))?$/isu.exec(read) ?? [];
+  const at = read.search(/[x×]/iu);
+  const [named, thickness] = at < 0 ? [read] : [read.slice(0, at).trimEnd(), read.slice(at + 1).trimStart()];
   const reading = readNumber(plainSpelling(named).replace(/^en ?| ?mm$/gi, ''));
   if (!reading.ok) return refused(read, { kind: 'number-in-name', within: reading.fault });
   const asked = toNumber(reading.value);

@@ -61,6 +61,5 @@ function mixed(count: number, marks: number): string {
 }
 
 function shortDecimal(value: number): string {
-  const short = value.toFixed(2).replace(/\.?0+$/, '');
-  return short === '-0' ? '0' : short;
+  return `${Number(value.toFixed(2))}`;
 }

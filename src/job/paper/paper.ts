@@ -44,12 +44,19 @@ export function readPaper(text: string, bareUnit: 'mm' | 'in'): Reading<Paper, W
   const name = read.toLowerCase().replace(/[\s_]+/g, '-');
   const known = PAPERS.find((paper) => paper.name.toLowerCase() === name);
   if (known) return taken(known);
-  const roll = /^roll\b\s*(.*)$/iu.exec(read);
-  if (roll) return readRoll(read, roll[1] ?? '', bareUnit);
-  const sides = /^(.*\d.*?)\s*[x×]\s*(.*\d.*)$/iu.exec(read);
-  if (sides) return readSides(read, sides[1] ?? '', sides[2] ?? '', bareUnit);
+  if (/^roll\b/iu.test(read)) return readRoll(read, read.slice('roll'.length).trim(), bareUnit);
+  const sides = sidesIn(read);
+  if (sides) return readSides(read, ...sides, bareUnit);
   const close = nearest(name, PAPER_NAMES);
   return refused(read, ({ paper }) => paper.notKnown(close, PAPER_NAMES));
+}
+
+/** What stands before and behind the last `x` between two numbers. */
+function sidesIn(read: string): [across: string, up: string] | undefined {
+  const ends = Array.from(read.matchAll(/\d[^\dx×]*[x×]/giu), ({ index, 0: { length } }) => index + length);
+  const lastDigit = read.search(/\d\D*$/);
+  const end = ends.findLast((each) => each <= lastDigit);
+  return end === undefined ? undefined : [read.slice(0, end - 1).trim(), read.slice(end).trim()];
 }
 
 function readRoll(read: string, wide: string, bareUnit: 'mm' | 'in'): Reading<Paper, Wording> {
@@ -66,7 +73,7 @@ function readRoll(read: string, wide: string, bareUnit: 'mm' | 'in'): Reading<Pa
 function readSides(read: string, across: string, up: string, bareUnit: 'mm' | 'in'): Reading<Paper, Wording> {
   const height = readLength(up, bareUnit);
   if (!height.ok) return refused(read, ({ faults }) => faults.said(height.fault));
-  const unit = /[\p{L}"'′″”]\s*$/u.test(across) ? '' : (/[\p{L}"'′″”.]+\s*$/u.exec(up)?.[0] ?? '');
+  const unit = /[\p{L}"'′″”]$/u.test(across) ? '' : (up.split(/[^\p{L}"'′″”.]/u).at(-1) ?? '');
   const width = readLength(across + unit, bareUnit);
   if (!width.ok) return refused(read, ({ faults }) => faults.said(width.fault));
   const [short = 0, long = 0] = [width.value.mm, height.value.mm].sort((a, b) => a - b);

@@ -40,10 +40,10 @@ const ROUNDING = 1e-9;
  * Does not throw.
  */
 export function readMeasured(axis: PrinterAxis, text: string): Reading<MeasuredBar, Wording> {
-  const named = /^(.*[\p{L}"'′″”])\s*[/⁄∕]\s*(.+)$/u.exec(text.trim());
-  const read = readLength(named?.[1] ?? text, 'mm');
+  const [first, bar] = barNamed(text.trim());
+  const read = readLength(first, 'mm');
   if (!read.ok) return misread(text, read.fault);
-  const says = named ? readLength(named[2] ?? '', 'mm') : taken(shortBar(read.value));
+  const says = bar === undefined ? taken(shortBar(read.value)) : readLength(bar, 'mm');
   if (!says.ok) return misread(text, says.fault);
   if (says.value.mm < SHORTEST_BAR) return refused(text.trim(), ({ paper }) => paper.barTooShort());
   const factor = read.value.mm / says.value.mm;
@@ -52,6 +52,16 @@ export function readMeasured(axis: PrinterAxis, text: string): Reading<MeasuredB
   }
   const cause = likelyCause(factor, read.value);
   return refused(text.trim(), (words) => words.paper.offInAxis(axis, factor, cause(words)));
+}
+
+/** What was read, and the bar where it is named: behind the last slash after a unit, as others are of fractions. */
+function barNamed(text: string): [read: string, bar?: string] {
+  const ends = Array.from(
+    text.matchAll(/[\p{L}"'′″”]\s*[/⁄∕]/gu),
+    ({ index, 0: { length } }) => index + length,
+  );
+  const end = ends.findLast((each) => each < text.length);
+  return end === undefined ? [text] : [text.slice(0, end - 1).trimEnd(), text.slice(end).trimStart()];
 }
 
 function misread(text: string, fault: Fault): Reading<never, Wording> {

@@ -12,7 +12,7 @@ const MOST_STRANGE_KEYS = 2000;
 const MOST_SIGNS_OF_A_VALUE = 200;
 /** Deeper than any job, and shallow enough for the parser, which calls itself at each level. */
 const DEEPEST_BRACKETS = 40;
-const DEEPEST_INDENT = 120;
+const DEEPEST_INDENT = /^(?:[ \t]|[-?:](?=[ \t])){120}(?=[ \t]*[^ \t\r\n])/m;
 
 /** What makes a text too much for a job, and where. */
 export interface Excess {
@@ -69,7 +69,5 @@ function tooDeep(source: string): number {
     else if (sign === ']' || sign === '}') open = Math.max(0, open - 1);
     if (open > DEEPEST_BRACKETS) return i;
   }
-  return source.search(
-    new RegExp(`^(?:[ \\t]|[-?:](?=[ \\t])){${DEEPEST_INDENT}}(?=[ \\t]*[^ \\t\\r\\n])`, 'm'),
-  );
+  return source.search(DEEPEST_INDENT);
 }

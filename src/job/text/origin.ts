@@ -14,12 +14,12 @@ export function locate(job: Job, path: string): TextPlace | undefined {
 /** A complaint about the value at this path, for mistakes that only later stages can see. */
 export function complainAt(job: Job, path: string, code: string, misreading: Misreading): Complaint {
   const place = locate(job, path);
-  const key = /([\w-]+)(\[\d+\])?$/.exec(path)?.[1];
+  const [key = ''] = path.split('.').at(-1)?.split('[') ?? [];
   const complaint: Complaint = {
     code,
     file: job.origin?.file ?? 'job',
     ...misreading,
-    ...(key !== undefined && { key }),
+    ...(key !== '' && { key }),
   };
   if (place === undefined) return complaint;
   return 'flag' in place ? { ...complaint, read: place.flag } : { ...complaint, ...place };

@@ -9,7 +9,8 @@ import { Dialog } from './dialog.tsx';
 export function LinkDialog({ text, onClose }: { readonly text: string; readonly onClose: () => void }) {
   const words = useWords().page.bar.link;
   const [told, tell] = useState<Said | undefined>(undefined);
-  const link = location.href.replace(/#.*$/, '') + fragmentOf(text);
+  const [address = ''] = location.href.split('#');
+  const link = address + fragmentOf(text);
   const copy = async (): Promise<void> => {
     try {
       await navigator.clipboard.writeText(link);

@@ -72,6 +72,7 @@ function UnitDialog({ to, onClose }: { readonly to: Unit; readonly onClose: () =
 
 /** A number in this unit; undefined where it is none. */
 function lengthIn(bare: BareLength, unit: Unit): Length | undefined {
-  const reading = readLength(unitWritten(bare, unit).replace(/[x×*].*$/u, ''), unit);
+  const [size = ''] = unitWritten(bare, unit).split(/[x×*]/u);
+  const reading = readLength(size, unit);
   return reading.ok ? reading.value : undefined;
 }

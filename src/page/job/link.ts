@@ -8,7 +8,7 @@ const MARK = '#job=';
 export function fragmentOf(text: string): string {
   const bytes = zlibSync(strToU8(text), { level: 9 });
   const signs = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
-  return MARK + btoa(signs).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
+  return MARK + btoa(signs).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
 }
 
 /** The job that a fragment carries; undefined where there is none, `damaged` where it can't be read or is more than any job. */
