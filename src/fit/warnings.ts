@@ -77,8 +77,11 @@ function wider({ section }: Tube, end: CopedEnd, part: Part, words: Language): F
   const { by, face } = room;
   const isBoxOnBox = section.kind === 'rectangular' && face !== undefined && room.mm + by <= face + 1e-9;
   const { boxOnBox, wider } = words.warnings;
-  const flat = room.of === 'flat' ? room.mm : undefined;
-  return { code: 'wider', ...(isBoxOnBox ? boxOnBox(by, room.mm, name) : wider(by, flat, name)) };
+  // A round header's name is its width.
+  const told = isBoxOnBox
+    ? boxOnBox(by, room.mm, name)
+    : wider(by, { ...room, named: face === undefined }, name);
+  return { code: 'wider', ...told };
 }
 
 /** How much wider a tube is than what its edge may touch all round, and what that is; undefined where it is not. */
@@ -88,7 +91,8 @@ export function roomLacking(
   { onto }: Part,
 ): (Room & { readonly by: Mm }) | undefined {
   const { room: whole } = headerFactsOf(onto);
-  const room: Room | undefined = toFlat && whole?.face ? { mm: whole.face, of: 'header' } : whole;
+  const room: Room | undefined =
+    toFlat && whole?.face ? { mm: whole.face, of: 'header', face: whole.face } : whole;
   const by = tubeFactsOf(section).across.mm - (room?.mm ?? Number.POSITIVE_INFINITY);
   return room && by > 1e-9 ? { ...room, by } : undefined;
 }

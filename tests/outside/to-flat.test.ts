@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { reportJob } from '../../src/fit/report.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { complaintsAbout, readSample } from '../job/sample.ts';
 import type { AskedPart } from './asked-end.ts';
 import { partAt } from './solids/implicit-headers.ts';
@@ -73,9 +73,11 @@ test('with a root gap the plane is so much further out, and the corner is told b
 
 test('the warning for box on box names what to write, and which header it speaks of', () => {
   const { warnings } = reportOf({});
-  const wider = warnings.find(({ code }) => code === 'wider')?.text ?? '';
+  const found = warnings.find(({ code }) => code === 'wider');
+  const wider = found?.text ?? '';
+  expect(found?.inFile).toContain('`to: flat`');
   expect(wider).toContain('12 mm wider than the flat of the 50mm x 50mm box, which is 38 mm');
-  expect(wider).toContain('Write `to: flat`');
+  expect(wider).toContain('Cut it to the flat');
   // As it says, nothing is as thin as a knife then, and nothing lacks room.
   const codes = reportOf({ keys: ', to: flat' }).warnings.map(({ code }) => code);
   expect(codes).not.toContain('wider');

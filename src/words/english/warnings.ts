@@ -28,11 +28,18 @@ export const warnings = {
       say`The tube is ${mm(by)} wider than the flat of ${header}, which is ${mm(flat)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
       say`\`to: flat\``,
     ),
-  /** Of a flat how wide it is; a header's own name says it. */
-  wider: (by: Mm, flat: Mm | undefined, header: Said): Told =>
-    told(
-      say`The tube is ${mm(by)} wider than ${flat === undefined ? header : say`the flat of ${header}, which is ${mm(flat)}`}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
-    ),
+  /** `named`: the header's name is its width. */
+  wider: (
+    by: Mm,
+    than: { readonly mm: Mm; readonly of: 'header' | 'flat'; readonly named: boolean },
+    header: Said,
+  ): Told => {
+    const what = than.of === 'flat' ? say`the flat of ${header}` : header;
+    const wide = than.named ? what : say`${what}, which is ${mm(than.mm)}`;
+    return told(
+      say`The tube is ${mm(by)} wider than ${wide}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+    );
+  },
   heelAngle: (acute: Radians): Told =>
     told(
       say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
