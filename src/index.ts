@@ -4,7 +4,7 @@
  */
 
 export type { Drawing, Mark } from './draw/drawing.ts';
-export { reportJob, reportTube, type TubeReport } from './fit/report.ts';
+export { reportTube, type TubeReport } from './fit/report.ts';
 export type { Warning, WarningCode } from './fit/warnings.ts';
 export { inkDxf } from './ink/dxf.ts';
 export { inkPdf, type PdfInfo } from './ink/pdf.ts';
@@ -33,13 +33,14 @@ export {
   radians,
 } from './measure/units.ts';
 export { inchFraction, millimetres, writeAngle } from './measure/write.ts';
-export { solveJob, solveTube, type TubeSolution } from './saddle/solve.ts';
+export { solveTube, type TubeSolution } from './saddle/solve.ts';
 export { type CutRow, cutList } from './shop/lists/cut-list.ts';
 export { orderOfWork, type Stage } from './shop/lists/order.ts';
 export { type StockPlan, stockPlan } from './shop/lists/stock.ts';
 export { shopPack } from './shop/pack.ts';
 export { laySheets } from './tiler/lay-sheets.ts';
 export type { SheetSet } from './tiler/sheets.ts';
-export { solvePieces } from './together/pieces.ts';
+export { solvePieces as solveJob } from './together/pieces.ts';
+export { reportJob } from './together/report-job.ts';
 export { ENGLISH } from './words/english.ts';
 export type { Language } from './words/language.ts';

@@ -1,8 +1,7 @@
 import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
-import { reportTube } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
-import { solvePieces } from '../together/pieces.ts';
+import { reportJob } from '../together/report-job.ts';
 import { endedLines, joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { jsonOf } from './data.ts';
@@ -20,7 +19,7 @@ export interface CheckOptions extends EndFlags {
 export async function check(path: string | undefined, options: CheckOptions, shell: Shell): Promise<number> {
   const { as, strict, seated, ...flags } = options;
   const { job } = await readAsk(path, flags, shell, seated);
-  const reports = solvePieces(job).map((solution) => reportTube(solution, job.words));
+  const reports = reportJob(job);
   const result =
     as === 'json'
       ? jsonOf(reportsAsData(reports))

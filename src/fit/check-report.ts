@@ -17,9 +17,9 @@ import { wrapped } from './wrapped.ts';
  */
 export function checkReport(report: TubeReport, words: Language, warned: 'inFile' | 'text' = 'inFile'): Said {
   const { check } = words;
-  const { tube, hand } = report.solution;
+  const { tube, hand, bothHands } = report.solution;
   const isOpposite = hand === 'opposite';
-  const headline = [check.headline(tube.name, isOpposite, tube.copies)];
+  const headline = [check.headline(tube.name, bothHands ? 'both' : hand, tube.copies)];
   const sections = isOpposite
     ? [headline, mirrored(report.solution, words)]
     : [

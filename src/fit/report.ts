@@ -1,5 +1,4 @@
-import type { Job } from '../job/job.ts';
-import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { type EndReport, reportEnd } from './end-report.ts';
 import { endWarnings, tubeWarnings, type Warning } from './warnings.ts';
@@ -12,11 +11,6 @@ export interface TubeReport {
     readonly B?: EndReport | 'plain';
   };
   readonly warnings: readonly Warning[];
-}
-
-/** Checks every tube of a job, each opposite hand after its twin. */
-export function reportJob(job: Job): readonly TubeReport[] {
-  return solveJob(job).map((solution) => reportTube(solution, job.words));
 }
 
 /** A warning and the tube that it is about. */

@@ -50,7 +50,7 @@ export interface Lengths {
  * Every tube of the job in its order, each opposite hand after its twin. Throws `Refusal`, with all of them, where
  * the copes of a tube's two ends cross, or a bend that it lands on crosses it again.
  */
-export function solveJob(job: Job): readonly TubeSolution[] {
+export function solveHands(job: Job): readonly TubeSolution[] {
   const asDrawn = job.tubes.map((tube) => solveTube(tube));
   const [first, ...others] = asDrawn.flatMap((solution, place) => [
     ...complaintsOfLengths(job, solution.readings, `tubes[${place}].between`),

@@ -1,14 +1,14 @@
 import type { Job } from '../job/job.ts';
-import { solveJob, type TubeSolution } from '../saddle/solve.ts';
+import { solveHands, type TubeSolution } from '../saddle/solve.ts';
 import { sameAs } from './same-piece.ts';
 
 /**
  * Every tube of a job as it is made: in its order, each opposite hand after its twin, but a pair whose two hands are the
- * same piece once, with the copies of both. Throws `Refusal` as `solveJob` does.
+ * same piece once, with the copies of both. Throws `Refusal` as `solveHands` does.
  */
 export function solvePieces(job: Job): readonly TubeSolution[] {
   const pieces: TubeSolution[] = [];
-  for (const solution of solveJob(job)) {
+  for (const solution of solveHands(job)) {
     const twin = solution.hand === 'opposite' ? pieces.at(-1) : undefined;
     if (twin && sameAs(twin, solution)) pieces[pieces.length - 1] = bothHands(twin);
     else pieces.push(solution);

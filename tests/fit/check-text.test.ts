@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkReport } from '../../src/fit/check-report.ts';
-import { reportJob } from '../../src/fit/report.ts';
 import { wrapped } from '../../src/fit/wrapped.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
 import { readSample } from '../job/sample.ts';

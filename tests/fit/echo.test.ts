@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { checkReport } from '../../src/fit/check-report.ts';
-import { reportJob } from '../../src/fit/report.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 

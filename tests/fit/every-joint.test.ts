@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { reportJob } from '../../src/fit/report.ts';
 import { readJob } from '../../src/job/read-job.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { someOf } from '../count.ts';
 import { A4 } from '../job/sample.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { reportsAsData } from '../../src/fit/as-data.ts';
 import { checkReport } from '../../src/fit/check-report.ts';
-import { reportJob } from '../../src/fit/report.ts';
 import { zonesOf } from '../../src/leaf/card/zones.ts';
 import { inOrder } from '../../src/saddle/ordinates.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
@@ -52,7 +52,7 @@ test('a mitre is welded tube to tube: on the screen, in JSON, ordinates and the 
   expect(JSON.stringify(reportsAsData(reportJob(jobOf(mitre))))).toContain(
     '"dihedral":{"least":90,"most":270}',
   );
-  const [table] = inOrder(solveJob(jobOf(mitre)), { perTurn: 4, apart: 10 });
+  const [table] = inOrder(solveHands(jobOf(mitre)), { perTurn: 4, apart: 10 });
   const dihedrals = table?.rows.map(({ dihedral = 0 }) => Math.round((dihedral * 180e6) / Math.PI) / 1e6);
   expect(dihedrals).toEqual([90, 180, 270, 180]);
   const zones = table ? zonesOf(table.cope, ENGLISH) : [];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { readSample, refusalOf } from './sample.ts';
 
 // A bend of 30 mm on a radius of 25 that curls back to both sides of a tube of 30: its arms stand from 10 mm off the tube's axis, in
@@ -10,7 +10,7 @@ test.each([
   ['radius: 45, centre: 0', false],
 ])('a bend of %s crosses the body of the tube that lands on it: %s', (bend, crosses) => {
   const told = refusalOf(() =>
-    solveJob(
+    solveHands(
       readSample(`copeleaf: 1
 tube:
   od: 30

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { reportsAsData } from '../../src/fit/as-data.ts';
 import { checkReport } from '../../src/fit/check-report.ts';
 import { reportTube } from '../../src/fit/report.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { type Random, randomFrom, SEED } from '../outside/random-joints.ts';
@@ -89,7 +89,7 @@ test(`any measuring object is read, echoed and solved, or refused with what to w
   for (let n = 0; n < JOBS; n++) {
     const text = randomJob(random);
     const told = refusalOf(() => {
-      const [solution] = solveJob(readSample(text));
+      const [solution] = solveHands(readSample(text));
       if (!solution) throw new Error('a job has a tube');
       read++;
       if (read > 40) return;

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { reportsAsData } from '../../src/fit/as-data.ts';
-import { reportJob } from '../../src/fit/report.ts';
 import { inOrder } from '../../src/saddle/ordinates.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { complaintsAbout, readSample } from './sample.ts';
 
 function jobWith(onto: string, root: string, angle = 60): string {
@@ -35,14 +35,14 @@ test('a bend too tight for the root gap is refused where the gap is asked for', 
 // (R + root + r cos 60) / sin 60.
 test('check, ordinates and ticket follow the root gap', () => {
   const rooted = readSample(jobWith('{ od: 44.5mm }', ', root: 2mm'));
-  const [table] = inOrder(solveJob(rooted), { perTurn: 4, apart: 10 });
+  const [table] = inOrder(solveHands(rooted), { perTurn: 4, apart: 10 });
   const heel = (22.25 + 2 + 20 * 0.5) / Math.sin(Math.PI / 3);
   expect(table?.rows[0]?.cut).toBeCloseTo(heel, 9);
   expect(table?.rows[0]?.outside).toBeCloseTo(heel, 9);
   expect(reportsAsData(reportJob(rooted))).toMatchObject({
     tubes: [{ ends: { A: { throat: { phi: 0, setback: expect.closeTo(heel, 9) }, gap: { mm: 0 } } } }],
   });
-  const words = JSON.stringify(ticketsOf(solveJob(rooted), new Map(), false, rooted.words));
+  const words = JSON.stringify(ticketsOf(solveHands(rooted), new Map(), false, rooted.words));
   expect(words).toContain('root gap');
   expect(words).not.toMatch(/rod won't enter|no gap/);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { degrees } from '../../src/measure/units.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { readSample, refusalOf } from './sample.ts';
 
 interface Asked {
@@ -77,7 +77,7 @@ test.each([
   const end = '{ onto: { od: 38.1mm }, angle: 60 }';
   const told = (between: string): string[] => {
     const job = `${jobOf({ od: '31.75mm', between, A: end, B: end })}units: ${units}\n`;
-    return refusalOf(() => solveJob(readSample(job))).map(({ code }) => code);
+    return refusalOf(() => solveHands(readSample(job))).map(({ code }) => code);
   };
   expect(told(agree)).toEqual([]);
   expect(told(differ)).toEqual(['readings-differ']);
@@ -142,7 +142,7 @@ const MISTAKES: readonly [keyof Asked, string, string, string][] = [
 
 describe('a malformed measurement is told once, at its line, with what to write instead', () => {
   test.each(MISTAKES)('%s: %s', (key, value, code, instead) => {
-    const told = refusalOf(() => solveJob(readSample(jobOf({ [key]: value }))));
+    const told = refusalOf(() => solveHands(readSample(jobOf({ [key]: value }))));
     expect(told).toMatchObject([{ code, line: LINE[key], instead: expect.stringContaining(instead) }]);
     expect(told[0]?.column).toBeGreaterThan(1);
   });
@@ -159,7 +159,7 @@ describe('what can not be measured so on this tube is told where the length stan
     ['a length mark on a square end', 'mark', 'plain', 'mark', 'a coped end B'],
     ['a length mark on a union', 'mark', `[${beside}, ${beside}]`, 'mark', 'one header'],
   ])('%s', (_, between, B, code, instead) => {
-    const told = refusalOf(() => solveJob(readSample(jobOf({ between, B }))));
+    const told = refusalOf(() => solveHands(readSample(jobOf({ between, B }))));
     expect(told).toMatchObject([{ code, line: 4, column: 3, instead: expect.stringContaining(instead) }]);
   });
 

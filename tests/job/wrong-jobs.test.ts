@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { reportJob } from '../../src/fit/report.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { readSample, refusalOf } from './sample.ts';
 
 /** A metric job of one end as most people write it, with a line of it mistaken. */

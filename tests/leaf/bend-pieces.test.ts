@@ -2,13 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { endPieceLength, mitredEnds, wholeBend } from '../../src/leaf/bend-pieces.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { radians } from '../../src/measure/units.ts';
-import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
 import { readSample } from '../job/sample.ts';
 
 function solved(tube: string): TubeSolution {
-  const [solution] = solveJob(readSample(`copeleaf: 1\ntube: { name: stay, od: 30, ${tube} }\n`));
+  const [solution] = solveHands(readSample(`copeleaf: 1\ntube: { name: stay, od: 30, ${tube} }\n`));
   if (!solution) throw new Error('no tube');
   return solution;
 }

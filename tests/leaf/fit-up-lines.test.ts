@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Drawing, Point, Words } from '../../src/draw/drawing.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { readSample } from '../job/sample.ts';
@@ -48,7 +48,7 @@ tube:
 }
 
 function wrapOf(job: string): Drawing {
-  const [solution] = solveJob(readSample(job));
+  const [solution] = solveHands(readSample(job));
   if (!solution) throw new Error('a job has a tube');
   return drawLeaf(solution, 'B', { words: ENGLISH, paperThickness: PAPER_THICKNESS }).wrap;
 }
@@ -147,7 +147,7 @@ tube:
   between: mark
   ends: { A: plain, B: { onto: ${onto}, angle: ${angle}, clock: ${clock} } }
 `;
-          const [solution] = solveJob(readSample(job));
+          const [solution] = solveHands(readSample(job));
           if (!solution) throw new Error('a job has a tube');
           const { wrap, card } = drawLeaf(solution, 'B', { words: ENGLISH, paperThickness: PAPER_THICKNESS });
           expect([...faultsOf(wrap), ...faultsOf(card)], job).toEqual([]);

@@ -5,7 +5,7 @@ import { PENS } from '../../src/draw/pens.ts';
 import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import type { CardedLeaf } from '../../src/leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../../src/leaf/leaves-of.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
@@ -161,7 +161,7 @@ it('a mitre has no footprint, and says why', () => {
 
 it("two footprints on one sheet each have their own card under them or to their right, not the other's", () => {
   const job = readSample(readFileSync(new URL('../../samples/fender-stay.yaml', import.meta.url), 'utf8'));
-  const footprints = solveJob(job)
+  const footprints = solveHands(job)
     .flatMap((solution) => leavesOf(solution, contextOf(job), true))
     .filter(({ title }) => title.endsWith('footprint'));
   const placed = [...laySheets(footprints, job.sheet, { job: 'stay', words: ENGLISH }).sheets].flatMap(

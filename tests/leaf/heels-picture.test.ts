@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Words } from '../../src/draw/drawing.ts';
 import { heelsPicture } from '../../src/leaf/picture/heels-picture.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
@@ -11,7 +11,7 @@ const BOX = { left: 0, right: 40, bottom: 0, top: 40 };
 function seen(heelA: number, heelB: number): { says: string; A: readonly number[]; B: readonly number[] } {
   const end = (clock: number): string => `{ onto: { od: 60.3 }, angle: 60, clock: ${clock} }`;
   const tube = `{ od: 42.4, between: 500, ends: { A: ${end(heelA)}, B: ${end(heelB)} } }`;
-  const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
+  const [solution] = solveHands(readSample(`copeleaf: 1\ntube: ${tube}\n`));
   const marks = solution && heelsPicture(solution, ENGLISH)?.(BOX);
   const letter = (name: string): readonly number[] => {
     const found = marks?.find((mark): mark is Words => mark.kind === 'words' && mark.text === name);

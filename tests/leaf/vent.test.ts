@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { pieceOf } from '../../src/shop/piece.ts';
 import { stepsOf } from '../../src/shop/steps/steps.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -21,7 +21,7 @@ function told(a: string, b: string | undefined): { footprints: string[]; ticket:
   const job = readSample(
     `copeleaf: 1\nunits: mm\ntube:\n  name: stay\n  od: 42.4\n  wall: 2.6\n  between: 800\n  ends: { ${ends} }\n`,
   );
-  const [solution] = solveJob(job);
+  const [solution] = solveHands(job);
   if (!solution) throw new Error('one tube');
   const footprints = leavesOf(solution, contextOf(job), true)
     .filter(({ title }) => title.includes('footprint'))

@@ -6,7 +6,7 @@ import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import type { CardedLeaf } from '../../src/leaf/leaf.ts';
-import { type Hand, solveJob } from '../../src/saddle/solve.ts';
+import { type Hand, solveHands } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
@@ -34,7 +34,7 @@ export function leafPlot(name: string, source: string, end: EndName, hand: Hand 
 export function footprintPlot(name: string, source: string): Plot {
   const draw = () => {
     const job = read(source);
-    const [solution] = solveJob(job);
+    const [solution] = solveHands(job);
     if (!solution) throw new Error('no tube');
     return leafRaster(drawFootprint(solution, 'A', 0, contextOf(job)));
   };
@@ -54,7 +54,7 @@ export function sheetPlot(name: string, source: string, page: number): Plot {
 export function packPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
-    const front = shopPack(job, solveJob(job), false);
+    const front = shopPack(job, solveHands(job), false);
     return small(
       laySheets(leavesOf(job), job.sheet, { job: job.title ?? name, words: ENGLISH }, undefined, front),
       page,
@@ -116,13 +116,13 @@ function contextOf(job: Job) {
 /** One end's leaf as a job asks for it. */
 export function leafOf(source: string, end: EndName, hand: Hand): CardedLeaf {
   const job = read(source);
-  const solution = solveJob(job).find((each) => each.hand === hand);
+  const solution = solveHands(job).find((each) => each.hand === hand);
   if (!solution) throw new Error(`the plot's job has no tube of the ${hand} hand`);
   return drawLeaf(solution, end, contextOf(job));
 }
 
 function leavesOf(job: Job): CardedLeaf[] {
-  return solveJob(job).flatMap((solution) =>
+  return solveHands(job).flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) =>
       solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, contextOf(job))] : [],
     ),

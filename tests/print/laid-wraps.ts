@@ -6,7 +6,7 @@ import { PAPERS } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import type { Leaf } from '../../src/leaf/leaf.ts';
-import { type Hand, solveJob } from '../../src/saddle/solve.ts';
+import { type Hand, solveHands } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -45,7 +45,7 @@ export function leavesOf(source: string): { job: Job; leaves: readonly DrawnLeaf
     words: job.words,
     paperThickness: job.sheet.paperThickness.mm,
   };
-  const leaves = solveJob(job).flatMap((solution) =>
+  const leaves = solveHands(job).flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) =>
       solution.ends[end]?.kind === 'coped'
         ? [{ end, hand: solution.hand, leaf: drawLeaf(solution, end, context) }]

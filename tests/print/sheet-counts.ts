@@ -3,7 +3,7 @@ import type { Box } from '../../src/draw/drawing.ts';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
@@ -48,7 +48,7 @@ export const COUNTED_PAPERS = PAPERS.slice(0, 2);
 /** All that is printed of a job. */
 export function sheetsOf({ name, source }: Counted, paper: Paper): LaidSheets {
   const job = readJob(source, `${name}.yaml`, { words: ENGLISH, paper, insistOnPaper: paper });
-  const solutions = solveJob(job);
+  const solutions = solveHands(job);
   const context = { ...contextOf(job), ticketed: true };
   const leaves = solutions.flatMap((solution) => leavesOf(solution, context, false));
   const names = { job: job.title ?? name, words: job.words };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { jobWithSeated } from '../../src/job/ways/seated.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { readSample, refusalOf } from '../job/sample.ts';
 
 function tubeOf(between: string): string {
@@ -33,7 +33,7 @@ describe('the length from the seated end A to the mark gives the length between 
     ['a list no further in than its key', '\n  - 600\n  - 601mm'],
   ])('in place of %s', (_, between) => {
     const job = jobWithSeated(readSample(tubeOf(between)), '587mm');
-    const [solution] = solveJob(job);
+    const [solution] = solveHands(job);
     expect(solution?.lengths?.between).toBeCloseTo(587 + onHeel(38.1, 62) + MARK, 9);
     expect(solution?.ends.B).toMatchObject({ fitUp: { clock: true, between: false } });
     // What travels in the PDF is the corrected job.

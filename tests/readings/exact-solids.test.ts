@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readJob } from '../../src/job/read-job.ts';
-import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { A4 } from '../job/sample.ts';
@@ -89,7 +89,7 @@ function exact(value: number): string {
 }
 
 function solved(job: string): TubeSolution {
-  const [solution] = solveJob(readJob(job, 'frame.yaml', { words: ENGLISH, paper: A4 }));
+  const [solution] = solveHands(readJob(job, 'frame.yaml', { words: ENGLISH, paper: A4 }));
   if (!solution) throw new Error('a job has a tube');
   return solution;
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { reportsAsData } from '../../src/fit/as-data.ts';
-import { reportJob } from '../../src/fit/report.ts';
 import type { Cope } from '../../src/saddle/cope.ts';
-import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
+import { reportJob } from '../../src/together/report-job.ts';
 import { readSample } from '../job/sample.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 import { type Frame, heelOf, rayTo } from './tape.ts';
@@ -45,7 +45,7 @@ tube:
 }
 
 function solved(job: string): TubeSolution {
-  const [solution] = solveJob(readSample(job));
+  const [solution] = solveHands(readSample(job));
   if (!solution) throw new Error('a job has a tube');
   return solution;
 }
@@ -124,7 +124,7 @@ describe('what is only marked is left out of the data, and named', () => {
 // throat comes to lie on A's long point, R = 30 and 25 take sqrt(500) + 25 off one line; the other way it is 30 + 15.
 test('the shortest line left on a tube whose end B can still be turned is that of the worst turn', () => {
   const end = (header: number) => `onto: { od: ${2 * header} }, angle: 90`;
-  const [solution] = solveJob(
+  const [solution] = solveHands(
     readSample(`copeleaf: 1
 tube:
   od: 40

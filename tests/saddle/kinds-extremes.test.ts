@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { readJob } from '../../src/job/read-job.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
 import type { Line } from '../../src/saddle/line.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { A4 } from '../job/sample.ts';
@@ -95,7 +95,7 @@ tube:
 `;
 
 test('a square line beside a bend is not torn where the wall leaves it', () => {
-  const [solution] = solveJob(readJob(BRINK, 'limit.yaml', { words: ENGLISH, paper: A4 }));
+  const [solution] = solveHands(readJob(BRINK, 'limit.yaml', { words: ENGLISH, paper: A4 }));
   const cope = solution?.ends.B;
   if (cope?.kind !== 'coped') throw new Error('the end was asked to be coped');
   expect(curveOf(cope, cope.cut, 0, 18).length).toBeLessThan(60);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { curveOf } from '../../src/saddle/cope.ts';
 import { faceOf } from '../../src/saddle/lines.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { readSample } from '../job/sample.ts';
 
 /** Headers side by side up the tube, so that each is met by nobody but the last. */
@@ -11,7 +11,7 @@ const HEADERS = Array.from(
 ).join('\n');
 
 test('an end on forty headers tells each from its neighbours, and a miss of one from the face of another', () => {
-  const [solution] = solveJob(
+  const [solution] = solveHands(
     readSample(`copeleaf: 1\ntube:\n  od: 40\n  wall: 2\n  ends:\n    A:\n${HEADERS}\n`),
   );
   const cope = solution?.ends.A;

@@ -4,13 +4,13 @@ import { reportsAsData } from '../../src/fit/as-data.ts';
 import { reportTube } from '../../src/fit/report.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { inOrder } from '../../src/saddle/ordinates.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 
 // Of a tube 2 mm across a whole turn is 2 pi in radians and once round is 2 pi in mm: the same number.
 const FILE = 'copeleaf: 1\ntube: { od: 2mm, wall: 0.2mm, ends: { A: { onto: { od: 3mm }, angle: 60deg } } }';
-const [SOLUTION = expect.fail('a tube was asked for')] = solveJob(readSample(FILE));
+const [SOLUTION = expect.fail('a tube was asked for')] = solveHands(readSample(FILE));
 const [TABLE = expect.fail('its end is coped')] = inOrder([SOLUTION], { perTurn: 8, apart: 10 });
 
 test('a round tube of 2 mm counts its stations in degrees, as every round tube does', () => {

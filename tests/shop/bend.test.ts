@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { bendJobOf } from '../../src/shop/bend-pieces.ts';
 import { cutList, cutListAsCsv } from '../../src/shop/lists/cut-list.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
@@ -23,7 +23,7 @@ function jobOf({ od, turn, pieces, radius }: Bend, more = '') {
 }
 
 function solved(bend: Bend, more = '') {
-  const solutions = solveJob(jobOf(bend, more));
+  const solutions = solveHands(jobOf(bend, more));
   const [first] = solutions;
   const job = first && bendJobOf(first);
   if (!job) throw new Error('no bend');

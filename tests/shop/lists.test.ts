@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import {
   cutList,
   cutListAsCsv,
@@ -35,7 +35,7 @@ tubes:
 `;
 
 describe('the cut list', () => {
-  const solutions = solveJob(readSample(JOB));
+  const solutions = solveHands(readSample(JOB));
   const rows = cutList(solutions, ENGLISH);
 
   test('has a row for each tube and hand, with its numbers', () => {
@@ -62,7 +62,7 @@ describe('the cut list', () => {
     const inches = readSample(
       'copeleaf: 1\nunits: in\ntube: { name: rail, od: 1-1/2, wall: 0.095, between: 20.01, ends: { A: plain, B: plain } }\n',
     );
-    const [rail] = cutList(solveJob(inches), ENGLISH);
+    const [rail] = cutList(solveHands(inches), ENGLISH);
     if (!rail) throw new Error('no row');
     const [head, row] = cutListAsCsv([rail], 'in').trimEnd().split('\n');
     expect(head).toContain('wall (in),blank (in),blank exact (in),overall (in),between (in)');
@@ -102,7 +102,7 @@ describe('the cut list', () => {
 
 describe('the stock plan', () => {
   const job = readSample(JOB);
-  const plan = stockPlan(job, solveJob(job));
+  const plan = stockPlan(job, solveHands(job));
 
   test('nests each size by itself, names bars and offcuts, and tells what has no length yet', () => {
     expect(plan?.sizes.map(({ bars }) => bars.map(({ name, blanks }) => [name, blanks.length]))).toEqual([
@@ -136,7 +136,7 @@ describe('the stock plan', () => {
 
   test('says what finds no stock', () => {
     const short = readSample(JOB.replace('[2m, 1m x 2]', '[1m, 0.6m]'));
-    const poor = stockPlan(short, solveJob(short));
+    const poor = stockPlan(short, solveHands(short));
     const text = poor ? stockAsText(poor, 'mm', ENGLISH) : '';
     expect(text).toContain('not every blank has found stock');
     expect(text).toContain('No stock for: rung, low 510 mm');
@@ -145,6 +145,6 @@ describe('the stock plan', () => {
 
   test('is none where the job tells no stock', () => {
     const without = readSample(JOB.replace('stock: [2m, 1m x 2]\n', ''));
-    expect(stockPlan(without, solveJob(without))).toBeUndefined();
+    expect(stockPlan(without, solveHands(without))).toBeUndefined();
   });
 });

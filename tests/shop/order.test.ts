@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { type EndTask, firstEnds, orderOfWork, type Stage } from '../../src/shop/lists/order.ts';
 import { type Before, settingsInOrder } from '../../src/shop/lists/settings-order.ts';
 import { howMany } from '../count.ts';
@@ -29,7 +29,7 @@ function nameOf({ solution, end }: EndTask): string {
 }
 
 function stagesOf(job: string): readonly Stage[] {
-  return orderOfWork(solveJob(readSample(job)));
+  return orderOfWork(solveHands(readSample(job)));
 }
 
 describe(`the order of work (JOINT_SEED=${SEED})`, () => {
@@ -44,7 +44,7 @@ describe(`the order of work (JOINT_SEED=${SEED})`, () => {
       expect(stages.length).toBe(new Set(asked).size);
       const names = stages.flatMap(({ tasks }) => tasks.map(nameOf));
       expect(new Set(names).size).toBe(names.length);
-      expect(names.length).toBe(solveJob(readSample(job)).length * 2);
+      expect(names.length).toBe(solveHands(readSample(job)).length * 2);
     }
   });
 

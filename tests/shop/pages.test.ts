@@ -6,7 +6,7 @@ import { inkPdf } from '../../src/ink/pdf.ts';
 import type { Job } from '../../src/job/job.ts';
 import type { Paper } from '../../src/job/paper/paper.ts';
 import { readJob } from '../../src/job/read-job.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { layFront } from '../../src/tiler/front.ts';
 import { furnish } from '../../src/tiler/furniture.ts';
@@ -34,7 +34,7 @@ const WORDS = { words: ENGLISH, job: 'sea kayak trailer' };
 function packs(job: Job): readonly (readonly Drawing[])[] {
   return pagesOf(job.sheet).map((page) => {
     const room = furnish(page, { ...WORDS, paper: job.sheet.paper.name }).content;
-    return layFront(shopPack(job, solveJob(job), true)(room), room).map((draw) => pageOf(room, draw()));
+    return layFront(shopPack(job, solveHands(job), true)(room), room).map((draw) => pageOf(room, draw()));
   });
 }
 
@@ -78,7 +78,7 @@ describe.each([A4, LETTER])('the pack of every sample and starter on $name', (pa
         // What decides is read from afar; a label beside it may be smaller.
         const decides = told.filter(({ fact, more }) => more && (fact === 'blank' || fact === 'twist'));
         for (const size of pointsOf(decides, () => true)) expect(size).toBeGreaterThan(11.99);
-        for (const solution of solveJob(job)) {
+        for (const solution of solveHands(job)) {
           for (const name of ['A', 'B'] as const) {
             const cope = solution.ends[name];
             if (cope?.kind !== 'coped') continue;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { cardFactsOf } from '../../src/leaf/card/facts.ts';
 import { sawLength } from '../../src/measure/saw-length.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { cutList } from '../../src/shop/lists/cut-list.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
@@ -25,7 +25,7 @@ test.each([
   const job = readSample(
     `copeleaf: 1\nunits: ${units}\ntube: { name: rung, ${od}, wall: 2.1mm, ${between}, ends: { A: { onto: { od: 60mm }, angle: 50 }, B: { onto: { od: 60mm }, angle: 80 } } }\n`,
   );
-  const solutions = solveJob(job);
+  const solutions = solveHands(job);
   const [solution] = solutions;
   const cope = solution?.ends.A;
   const [ticket] = ticketsOf(solutions, firstEnds(orderOfWork(solutions)), false, ENGLISH);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/fit/gap.ts';
 import { heelsPicture } from '../../src/leaf/picture/heels-picture.ts';
 import { radians } from '../../src/measure/units.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -10,7 +10,7 @@ import { someOf } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 
 function ticketsFor(job: string, footprints = false) {
-  const solutions = solveJob(readSample(`copeleaf: 1\n${job}`));
+  const solutions = solveHands(readSample(`copeleaf: 1\n${job}`));
   return ticketsOf(solutions, firstEnds(orderOfWork(solutions)), footprints, ENGLISH);
 }
 
@@ -257,7 +257,7 @@ test('an end with a land names a gap where `check` finds one that a rod goes int
   const found = new Set<boolean>();
   for (const { angle, land } of someOf(lands, { short: 3 })) {
     const tube = `{ od: 42.4, wall: 4, land: ${land}, ends: { A: { onto: { od: 48.3 }, angle: ${angle} } } }`;
-    const [solution] = solveJob(readSample(`copeleaf: 1\ntube: ${tube}\n`));
+    const [solution] = solveHands(readSample(`copeleaf: 1\ntube: ${tube}\n`));
     const cope = solution?.ends.A;
     if (cope?.kind !== 'coped') throw new Error('not coped');
     const { mm } = gapOf(cope, 4);
@@ -292,7 +292,9 @@ describe('before the second cut the tube is looked at beside its picture', () =>
   ])('%s', (ends, words) => {
     expect(check(ends)).toContain(words);
     expect(check(ends, 'pair: true\n')).toContain('the picture of this hand');
-    const [solution] = solveJob(readSample(`copeleaf: 1\ntube: { od: 42.4, between: 720, ends: ${ends} }\n`));
+    const [solution] = solveHands(
+      readSample(`copeleaf: 1\ntube: { od: 42.4, between: 720, ends: ${ends} }\n`),
+    );
     expect(solution && heelsPicture(solution, ENGLISH)).toBeDefined();
   });
 

@@ -3,7 +3,7 @@ import type { Box, Words } from '../../src/draw/drawing.ts';
 import { words } from '../../src/draw/lettering.ts';
 import type { SheetAsk } from '../../src/job/job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { type FrontBox, halfOf, layFront } from '../../src/tiler/front.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
@@ -11,7 +11,7 @@ import { asWritten } from '../../src/words/said.ts';
 import { readSample } from '../job/sample.ts';
 
 const JOB = readSample('copeleaf: 1\ntube: { od: 30, ends: { A: { onto: { od: 40 }, angle: 60 } } }\n');
-const LEAVES = solveJob(JOB).map((solution) =>
+const LEAVES = solveHands(JOB).map((solution) =>
   drawLeaf(solution, 'A', { words: ENGLISH, paperThickness: 0.1 }),
 );
 const ROLL: SheetAsk = { ...JOB.sheet, paper: { name: 'roll', width: 300, height: 5000, roll: true } };

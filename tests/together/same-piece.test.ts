@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { solveJob, type TubeSolution } from '../../src/saddle/solve.ts';
+import { checkReport } from '../../src/fit/check-report.ts';
+import * as face from '../../src/index.ts';
+import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { sameAs } from '../../src/together/same-piece.ts';
 import { readSample } from '../job/sample.ts';
@@ -61,6 +63,15 @@ test.each(SAME)('one piece for both hands: $what', ({ A, B, tube }) => {
   expect(apartInSpace(drawn, opposite, laid.turn / drawn.section.turn, laid.swapped, 240)).toBeLessThan(0.06);
 });
 
+test('check, the report of a program and its solving answer alike: one piece, and for whom it is', () => {
+  const job = jobOf(end(90), end(90));
+  expect(face.solveJob(job)).toHaveLength(1);
+  const [report, ...others] = face.reportJob(job);
+  expect(others).toEqual([]);
+  expect(report?.solution.tube.copies).toBe(6);
+  expect(report && checkReport(report, job.words).split('\n')[0]).toBe('TUBE 1, 6 for both hands');
+});
+
 test.each(APART)('a piece for each hand: $what', ({ A, B, tube }) => {
   expect(solvePieces(jobOf(A, B, tube)).map(({ hand, tube: { copies } }) => [hand, copies])).toEqual([
     ['as-drawn', 3],
@@ -89,7 +100,7 @@ tube:
 });
 
 function both(job: ReturnType<typeof readSample>): readonly [TubeSolution, TubeSolution] {
-  const [drawn, opposite] = solveJob(job);
+  const [drawn, opposite] = solveHands(job);
   if (!drawn || !opposite) throw new Error('a pair has two hands');
   return [drawn, opposite];
 }

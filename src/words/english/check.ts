@@ -42,10 +42,11 @@ function nearest(eitherSide: boolean): Said {
 
 /** The report that `check` prints: what was understood, what follows, what to watch. */
 export const checkWords = {
-  headline: (name: string, isOpposite: boolean, copies: number): Said => {
-    const hand = isOpposite ? [say`opposite hand`] : [];
-    const count = copies > 1 ? [say`${copies} of this hand`] : [];
-    return joined([asWritten(name.toUpperCase()), ...hand, ...count], ', ');
+  headline: (name: string, hand: 'as-drawn' | 'opposite' | 'both', copies: number): Said => {
+    const opposite = hand === 'opposite' ? [say`opposite hand`] : [];
+    const whose = hand === 'both' ? say`for both hands` : say`of this hand`;
+    const count = copies > 1 ? [say`${copies} ${whose}`] : [];
+    return joined([asWritten(name.toUpperCase()), ...opposite, ...count], ', ');
   },
   understood: say`Understood`,
   follows: say`What follows`,
