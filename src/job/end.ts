@@ -83,7 +83,7 @@ function readCoped(desk: Desk, spot: Spot, fields: Fields, tube: OwnTube, name: 
 }
 
 /** A station, as this tube counts them. */
-function readSeam(
+export function readSeam(
   desk: Desk,
   spot: Spot | undefined,
   section: TubeSection | undefined,

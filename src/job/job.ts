@@ -1,5 +1,7 @@
-import type { Angle, Length } from '../measure/units.ts';
+import type { Said } from '../measure/said.ts';
+import type { Angle, Length, Mm } from '../measure/units.ts';
 import type { Stop } from '../space/stopped.ts';
+import type { Vector } from '../space/vector.ts';
 import type { Language } from '../words/language.ts';
 import type { Paper } from './paper/paper.ts';
 import type { Origin } from './text/place.ts';
@@ -14,10 +16,56 @@ export interface Job {
   readonly tubes: readonly Tube[];
   /** What the shop has to cut from; the same lengths of every size of tube. */
   readonly stock?: Stock;
+  /** Where its tubes stand, if they were made from points. */
+  readonly frame?: Frame;
   /** The text of the job file, to travel inside the PDF. Flags are turned into such a text first. */
   readonly source: string;
   /** Where each value was written; `locate` and `complainAt` read it. */
   readonly origin?: Origin;
+}
+
+/** Tubes in space, in mm: x to the right, y away from the person, z up. */
+export interface Frame {
+  /** By their names; both names of two points that were joined are there. */
+  readonly points: ReadonlyMap<string, Vector>;
+  /** How each tube of the job stands, in the job's order. */
+  readonly seats: readonly Seat[];
+  /** What to know of it that is no mistake. */
+  readonly notes: readonly FrameNote[];
+  /** Of what the tubes are made, in g/cm3. */
+  readonly density: number;
+}
+
+export interface Seat {
+  /** The names of its two points, as the file has them. */
+  readonly along: readonly [from: string, to: string];
+  readonly from: Vector;
+  /** From `from` to the tube's other point, of length 1, and how far that is. */
+  readonly axis: Vector;
+  readonly length: Mm;
+  /** The way that its spine faces, of length 1 and square to the axis. */
+  readonly spine: Vector;
+  readonly ends: { readonly A: SeatEnd; readonly B: SeatEnd };
+}
+
+export interface SeatEnd {
+  /** Where its work point lies, along the axis from the seat's first point. */
+  readonly workPoint: Mm;
+  /** Which tubes its headers are, by their places in the job; a plate is none. */
+  readonly headers: readonly number[];
+  /** Of a plain end: how far it runs on beyond its point. */
+  readonly past?: Mm;
+  /** Of a plain end that nothing closes. */
+  readonly open?: true;
+  /** The tube that it sits in as a sleeve's inner part does. */
+  readonly inside?: number;
+}
+
+/** What is told of a frame: the tubes, by their places in the job, that it is about. */
+export interface FrameNote {
+  readonly code: 'near' | 'joined' | 'clash' | 'over-end';
+  readonly tubes: readonly number[];
+  readonly text: Said;
 }
 
 export interface Stock {

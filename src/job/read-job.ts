@@ -29,8 +29,18 @@ export function readJob(source: string, file: string, defaults: JobDefaults): Jo
   return readJobIn(IN_A_FILE, source, file, defaults);
 }
 
-/** The same, with messages that name keys in another way. */
-export function readJobIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
+/** What a file holds besides its head: its tubes as they are told or, of a frame, as its reader makes them. */
+export type Body = Pick<Job, 'tubes' | 'frame'>;
+export type ReadBody = (desk: Desk, root: Spot, fields: Fields) => Body;
+
+/** The same, with messages that name keys in another way, or of tubes that are told in another way. */
+export function readJobIn(
+  say: Dialect,
+  source: string,
+  file: string,
+  defaults: JobDefaults,
+  readBody: ReadBody = readTubes,
+): Job {
   const parsed = parseJobText(source, file);
   if (!parsed.ok) throw new Refusal([parsed.fault(defaults.words)]);
   const text = parsed.value;
@@ -44,7 +54,7 @@ export function readJobIn(say: Dialect, source: string, file: string, defaults: 
     places: new Map(),
   };
   desk.places.set('', { line: 1, column: 1 });
-  const job = checkVersion(desk, root) ? readWhole(desk, root, defaults) : undefined;
+  const job = checkVersion(desk, root) ? readWhole(desk, root, defaults, readBody) : undefined;
   const [first, ...rest] = [...desk.complaints.values()].sort(
     (a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0),
   );
@@ -95,13 +105,13 @@ function checkVersion(desk: Desk, root: Spot): boolean {
   return true;
 }
 
-function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefined {
+function readWhole(desk: Desk, root: Spot, defaults: JobDefaults, readBody: ReadBody): Job | undefined {
   const fields = fieldsOf(desk, root, 'file');
   if (fields === undefined) return undefined;
   choiceAt(desk, fields.get('units'), ['mm', 'in']);
   const title = wordsAt(desk, fields.get('job'));
   const sheet = readSheet(desk, root, fields, defaults);
-  const tubes = readTubes(desk, root, fields);
+  const body = readBody(desk, root, fields);
   const stock = readStock(desk, fields);
   const origin = { file: desk.text.file, places: desk.places };
   return {
@@ -109,14 +119,15 @@ function readWhole(desk: Desk, root: Spot, defaults: JobDefaults): Job | undefin
     words: desk.words,
     units: desk.bareUnit,
     sheet,
-    tubes,
+    ...body,
     ...(stock && { stock }),
     source: desk.text.source,
     origin,
   };
 }
 
-function readTubes(desk: Desk, root: Spot, fields: Fields): readonly Tube[] {
+/** The tubes of a job whose ends are told one by one. */
+export function readTubes(desk: Desk, root: Spot, fields: Fields): Body {
   const forAll = {
     pair: yesOrNoAt(desk, fields.get('pair')) ?? false,
     copies: copiesAt(desk, fields.get('copies')) ?? 1,
@@ -124,7 +135,7 @@ function readTubes(desk: Desk, root: Spot, fields: Fields): readonly Tube[] {
   const spots = tubeSpots(desk, root, fields);
   const tubes = spots.map((spot, i) => readTube(desk, spot, i + 1, forAll));
   complainOfSameNames(desk, spots, tubes);
-  return tubes.filter((tube) => tube !== undefined);
+  return { tubes: tubes.filter((tube) => tube !== undefined) };
 }
 
 function tubeSpots(desk: Desk, root: Spot, fields: Fields): readonly Spot[] {
@@ -134,6 +145,11 @@ function tubeSpots(desk: Desk, root: Spot, fields: Fields): readonly Spot[] {
   if (one) {
     desk.places.set('tubes[0]', desk.places.get('tube') ?? { line: 1, column: 1 });
     return [{ ...one, path: 'tubes[0]' }];
+  }
+  const frame = fields.get('frame');
+  if (frame) {
+    complain(desk, frame, 'frame', words.frame.notRead);
+    return [];
   }
   if (list === undefined) {
     missing(desk, root, 'tube', words.noTube);

@@ -48,7 +48,7 @@ function readBetween(
   return spot && !isMark(spot) ? betweenAt(desk, spot, section) : undefined;
 }
 
-const TEN_MM: Length = { mm: 10, wrote: '10 mm', unit: 'mm' };
+export const TEN_MM: Length = { mm: 10, wrote: '10 mm', unit: 'mm' };
 
 function readEnds(
   desk: Desk,

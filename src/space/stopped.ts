@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Landing, pastClock, setbackAt, touchedOrDeeper, towardsClock } from './landing.ts';
+import { type Landing, pastClock, touchedOrDeeper, towardsClock } from './landing.ts';
 import { exactCosine } from './round.ts';
 import type { Solid, WallEntry } from './solid.ts';
 import type { Vector } from './vector.ts';
@@ -34,24 +34,34 @@ export function isEndFace(patch: number): boolean {
  */
 export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): Solid {
   const own = ownFrame(angle, offset, stop);
-  const stands = (x: Mm, y: Mm, z: Mm): Mm => {
+  const standing = (x: Mm, y: Mm, z: Mm): Standing => {
     const [a, b, c] = own.place(x, y, z);
-    return c - (stop.cut.length === 0 ? 0 : setbackAt(stop.cut, a, b));
+    const face = endFaceAt(stop.cut, a, b);
+    return { above: c - face.setback, face };
   };
   const enter = (x: Mm, y: Mm): WallEntry | undefined => {
     const side = solid.enter(x, y);
-    if (!side || stands(x, y, side.z) >= 0) return side;
+    if (!side || standing(x, y, side.z).above >= 0) return side;
     // A straight header is its own image through its work point.
     const leaves = -(solid.enter(-x, 2 * offset - y)?.z ?? -side.z);
-    const z = rootBelow((at) => stands(x, y, at), side.z, leaves);
-    return z === undefined ? undefined : { z, ...faceAt(own, stop.cut, x, y, z) };
+    const z = firstBelow((at) => standing(x, y, at), side.z, leaves);
+    if (z === undefined) return undefined;
+    const { normal, patch } = standing(x, y, z).face;
+    const [nx, ny, nz] = own.back(normal);
+    return { z, nx, ny, nz, patch: END_FACE + (patch % (END_FACE - 1)) };
   };
   return {
     ...solid,
     enter,
     crests: (x0, y0, x1, y1) => crestsOf(solid, enter, x0, y0, x1, y1),
-    distance: (x, y, z) => Math.max(solid.distance(x, y, z), -stands(x, y, z) * own.squareTo),
+    distance: (x, y, z) => Math.max(solid.distance(x, y, z), -standing(x, y, z).above * own.squareTo),
   };
+}
+
+/** How far above the face in which the header ends a place stands, on the header's body side, and what that face is there. */
+interface Standing {
+  readonly above: Mm;
+  readonly face: EndFace;
 }
 
 interface OwnFrame {
@@ -83,25 +93,23 @@ function ownFrame(angle: Radians, offset: Mm, { at, ahead, turn, round, cut }: S
   };
 }
 
-/** The face in which the header ends, at a point of it: the other side of what the header was cut to. */
-function faceAt(own: OwnFrame, cut: readonly Landing[], x: Mm, y: Mm, z: Mm): Omit<WallEntry, 'z'> {
-  const [a, b] = own.place(x, y, z);
-  const met = cut.map((landing, part) => metBy(landing, part, a, b));
-  const { normal, patch } = met.reduce(touchedOrDeeper, SQUARE_OFF);
-  const [nx, ny, nz] = own.back(normal);
-  return { nx, ny, nz, patch: END_FACE + (patch % (END_FACE - 1)) };
-}
-
-interface Met {
+/** The face in which a header ends, on one line along it: the other side of what the header was cut to. */
+interface EndFace {
   readonly contact: boolean;
   readonly setback: Mm;
   readonly normal: Vector;
+  /** Where it changes the face has an edge or a step. */
   readonly patch: number;
 }
 
-const SQUARE_OFF: Met = { contact: false, setback: Number.NEGATIVE_INFINITY, normal: [0, 0, -1], patch: 0 };
+const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], patch: 0 };
 
-function metBy(landing: Landing, part: number, a: Mm, b: Mm): Met {
+function endFaceAt(cut: readonly Landing[], a: Mm, b: Mm): EndFace {
+  const [first, ...others] = cut.map((landing, part) => faceOn(landing, part, a, b));
+  return first ? others.reduce(touchedOrDeeper, first) : SQUARE_OFF;
+}
+
+function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
   const { solid, cosClock, sinClock, trimClimb, shift } = landing;
   const x = towardsClock(landing, a, b);
   const entry = solid.enter(x, pastClock(landing, a, b));
@@ -111,32 +119,63 @@ function metBy(landing: Landing, part: number, a: Mm, b: Mm): Met {
     ny: 0,
     nz: 1 / steep,
     z: x * trimClimb,
-    patch: 4,
+    patch: MISSED,
   };
   const normal: Vector = [ny * sinClock - nx * cosClock, -nx * sinClock - ny * cosClock, -nz];
-  return { contact: entry !== undefined, setback: z + shift, normal, patch: 5 * part + patch };
+  return { contact: entry !== undefined, setback: z + shift, normal, patch: PATCHES * part + patch };
 }
 
-const LOOKS = 8;
+const PATCHES = 32;
+const MISSED = PATCHES - 1;
 
-/** The highest root of a function that is negative at `top` and rises below it; undefined where it does not, as far as `bottom`. */
-function rootBelow(height: (z: Mm) => number, top: Mm, bottom: Mm): Mm | undefined {
-  let above = top;
+const LOOKS = 16;
+
+/**
+ * The first place on the way down from `top`, where nothing stands, to `bottom` at which the header stands: undefined where it
+ * nowhere does. Its end face has edges and steps, beside which what stands may be as thin as it likes, and these are found first.
+ */
+function firstBelow(standing: (z: Mm) => Standing, top: Mm, bottom: Mm): Mm | undefined {
+  let [from, before] = [top, standing(top)];
   for (let look = 1; look <= LOOKS; look++) {
-    const below = top + ((bottom - top) * look) / LOOKS;
-    if (height(below) >= 0) return bisected(height, above, below);
-    above = below;
+    const to = top + ((bottom - top) * look) / LOOKS;
+    const after = standing(to);
+    for (let edge = 0; edge < LOOKS && before.face.patch !== after.face.patch; edge++) {
+      const [near, far] = edgeBetween(standing, from, to, before.face.patch);
+      if (standing(near).above >= 0) return rootBetween(standing, from, near);
+      [from, before] = [far, standing(far)];
+      if (before.above >= 0) return far;
+    }
+    if (after.above >= 0) return rootBetween(standing, from, to);
+    [from, before] = [to, after];
   }
   return undefined;
 }
 
-/** Regula falsi (Illinois), which is done at once where the function is a line. */
-function bisected(height: (z: Mm) => number, from: number, to: number): number {
+/** Where the end face goes over to another patch: the last place on this one and the first beyond. */
+function edgeBetween(
+  standing: (z: Mm) => Standing,
+  from: Mm,
+  to: Mm,
+  patch: number,
+): readonly [near: Mm, far: Mm] {
+  let [near, far] = [from, to];
+  while (Math.abs(far - near) > SHARP) {
+    const middle = (near + far) / 2;
+    if (standing(middle).face.patch === patch) near = middle;
+    else far = middle;
+  }
+  return [near, far];
+}
+
+const SHARP: Mm = 1e-11;
+
+/** Regula falsi (Illinois), which is done at once where the face is a plane. */
+function rootBetween(standing: (z: Mm) => Standing, from: Mm, to: Mm): Mm {
   let [low, high] = [from, to];
-  let [atLow, atHigh] = [height(low), height(high)];
-  for (let round = 0; round < 100 && Math.abs(high - low) > 1e-12; round++) {
+  let [atLow, atHigh] = [standing(low).above, standing(high).above];
+  for (let round = 0; round < 100 && Math.abs(high - low) > SHARP; round++) {
     const at = low + ((high - low) * atLow) / (atLow - atHigh);
-    const here = height(at);
+    const here = standing(at).above;
     if (Math.abs(here) < 1e-12) return at;
     if (here >= 0) {
       [high, atHigh] = [at, here];

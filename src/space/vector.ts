@@ -1,6 +1,40 @@
-/** A direction or a place in the end's frame: x towards the clock, y square to it (clock + 90), z the setback. */
+/** A direction or a place in space: in the frame of an end x towards the clock, y square to it (clock + 90), z the setback. */
 export type Vector = readonly [x: number, y: number, z: number];
 
 export function dot(a: Vector, b: Vector): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+export function crossProduct(a: Vector, b: Vector): Vector {
+  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+}
+
+/** The first, and so many times the second. */
+export function plusTimes(a: Vector, times: number, b: Vector): Vector {
+  return [a[0] + times * b[0], a[1] + times * b[1], a[2] + times * b[2]];
+}
+
+/** The way from the first place to the second. */
+export function wayTo(from: Vector, to: Vector): Vector {
+  return plusTimes(to, -1, from);
+}
+
+export function scaledBy(a: Vector, by: number): Vector {
+  return [a[0] * by, a[1] * by, a[2] * by];
+}
+
+export function norm(a: Vector): number {
+  return Math.hypot(a[0], a[1], a[2]);
+}
+
+/** Of length 1; undefined where it has none to speak of. */
+export function unitOf(a: Vector): Vector | undefined {
+  const size = norm(a);
+  return size > 1e-12 ? scaledBy(a, 1 / size) : undefined;
+}
+
+/** What of a direction is square to another, of length 1; undefined where it is parallel to it. */
+export function squareTo(axis: Vector, direction: Vector): Vector | undefined {
+  const left = plusTimes(direction, -dot(direction, axis), axis);
+  return norm(left) > 1e-9 * norm(direction) ? unitOf(left) : undefined;
 }

@@ -7,6 +7,7 @@ import { command } from './english/command/help.ts';
 import { ordinatesWords } from './english/command/ordinates.ts';
 import { file } from './english/file.ts';
 import { footprint } from './english/footprint.ts';
+import { frameWords } from './english/frame.ts';
 import { headers } from './english/headers.ts';
 import { faults } from './english/job/faults.ts';
 import { job } from './english/job/job.ts';
@@ -33,6 +34,7 @@ export const ENGLISH = {
   faults,
   file,
   footprint,
+  frame: frameWords,
   headers,
   job,
   leaf,

@@ -13,6 +13,7 @@ export const KEYS = {
     'paper',
     'margin',
     'paper-thickness',
+    'frame',
   ],
   tube: [
     'name',
@@ -45,9 +46,47 @@ export const KEYS = {
   angle: ['off-square', 'rise', 'run', 'triangle', 'acute', 'read-at'],
   clock: ['arc'],
   between: ['faces', 'straightedge', 'at', 'overall', 'seated'],
+  frame: ['points', 'mirror', 'snap', 'density', 'tubes', 'tapes'],
+  point: ['on', 'at', 'out', 'middle', 'share', 'from', 'by', 'tapes', 'fixed', 'side'],
+  mirror: ['x', 'y', 'z'],
+  'frame-tube': [
+    'name',
+    'along',
+    'od',
+    'pipe',
+    'section',
+    'wall',
+    'face',
+    'edge',
+    'land',
+    'from',
+    'root',
+    'to',
+    'allowance',
+    'through',
+    'after',
+    'ends',
+  ],
+  'frame-end': [
+    'onto',
+    'plain',
+    'mitre',
+    'flat',
+    'past',
+    'inside',
+    'edge',
+    'land',
+    'from',
+    'root',
+    'to',
+    'seam',
+  ],
 } as const satisfies Record<string, readonly string[]>;
 
 export type KeyPlace = keyof typeof KEYS;
+
+/** Places of a frame, which are written as text and have no fields. */
+export type FramePlace = 'frame' | 'point' | 'mirror' | 'frame-tube' | 'frame-end';
 
 /** Keys by the names that older files give them, which are read for ever. */
 const FORMER: Readonly<Record<string, string>> = { blunt: 'land' };

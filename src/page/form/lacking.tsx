@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { KeyPlace } from '../../job/text/keys.ts';
+import type { FramePlace, KeyPlace } from '../../job/text/keys.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
@@ -85,7 +85,7 @@ type Words = Language['page']['measures'];
 /** Where a value stands, as people say it: `end A, angle`. */
 function placeInWords(path: DocPath, { keys, items, place }: Words): Said {
   const named: ReadonlyMap<string | number, Said> = new Map(
-    Object.entries(keys satisfies Readonly<Record<KeyAt<KeyPlace>, Said>>),
+    Object.entries(keys satisfies Readonly<Record<KeyAt<Exclude<KeyPlace, FramePlace>>, Said>>),
   );
   const ofEnd = path.includes('ends');
   return place(

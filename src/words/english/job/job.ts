@@ -1,6 +1,7 @@
 import type { Said } from '../../../measure/said.ts';
 import { type Objection, say } from '../../said.ts';
 import { ends } from './ends.ts';
+import { frame } from './frame.ts';
 import { text } from './text.ts';
 import { values } from './values.ts';
 import { ways } from './ways.ts';
@@ -10,6 +11,7 @@ const A_STOCK_LENGTH = say`a length and how many there are, as in 6m x 3, or one
 /** What a job file asks for, and what is wrong with it. */
 export const job = {
   ends,
+  frame,
   text,
   values,
   ways,

@@ -111,6 +111,9 @@ const PLACES: Readonly<Record<string, Said>> = {
   end: say`on an end`,
   part: say`on a header of a list`,
   girth: say`under \`od\``,
+  point: say`on a point of a frame`,
+  'frame-tube': say`on a tube of a frame`,
+  'frame-end': say`on an end of a frame's tube`,
 };
 
 const SHAPES = {

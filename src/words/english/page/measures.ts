@@ -168,6 +168,7 @@ export const pageMeasures = {
     at: say`station`,
     overall: say`overall`,
     seated: say`edge A to the mark`,
+    frame: say`frame`,
   },
   /** A value, as it is written in its field. */
   setting: (key: Said, value: Said): Said => say`${value} as the ${key}`,

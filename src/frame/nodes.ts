@@ -1,0 +1,134 @@
+import { complain, type Desk } from '../job/text/desk.ts';
+import type { Mm } from '../measure/units.ts';
+import { crossProduct, dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
+import { isSameOutside } from './outside.ts';
+import { askedEnd, bodyOf, pointOf, type Standing, type StandingEnd } from './standing.ts';
+
+/** What meets at a point of a frame. */
+export interface Node {
+  readonly point: Vector;
+  /** Tubes that run through it, in the order of the file. Of two that are spliced there the first stands for both. */
+  readonly passing: readonly Standing[];
+  /** Ends that come to it, in the order in which they are cut: none copes onto a later one. */
+  readonly ending: readonly StandingEnd[];
+  /** Ends that are spliced there, two and two. */
+  readonly spliced: readonly StandingEnd[];
+  /** Tubes that have the point inside them but do not run through it, nor end there. */
+  readonly around: readonly Standing[];
+}
+
+/** Every point at which a tube ends, by its place. */
+export function nodesOf(desk: Desk, tubes: readonly Standing[], snap: Mm): ReadonlyMap<string, Node> {
+  const ends = new Map<string, StandingEnd[]>();
+  for (const tube of tubes) {
+    for (const end of ['A', 'B'] as const) {
+      const key = nodeKey({ tube, end });
+      ends.set(key, [...(ends.get(key) ?? []), { tube, end }]);
+    }
+  }
+  return new Map([...ends].map(([key, at]) => [key, nodeAt(desk, at, tubes, snap)]));
+}
+
+export function nodeKey(end: StandingEnd): string {
+  return pointOf(end).join(' ');
+}
+
+function nodeAt(desk: Desk, ends: readonly StandingEnd[], tubes: readonly Standing[], snap: Mm): Node {
+  const [first] = ends;
+  const point = first ? pointOf(first) : ([0, 0, 0] as const);
+  const others = tubes.filter((tube) => isNear(tube, point, snap) && !ends.some((end) => end.tube === tube));
+  const spliced = splicesOf(ends);
+  const [passing, around] = [true, false].map((passes) =>
+    others.filter((tube) => isOnAxis(tube, point, snap) === passes),
+  );
+  const through = spliced.flatMap(({ tube }, i) => (i % 2 === 0 ? [tube] : []));
+  return {
+    point,
+    passing: [...(passing ?? []), ...through].sort((a, b) => a.place - b.place),
+    ending: ordered(
+      desk,
+      ends.filter((end) => !spliced.includes(end)),
+    ),
+    spliced,
+    around: (around ?? []).filter((tube) => holds(tube, point)),
+  };
+}
+
+/** A quick look that most tubes do not pass. */
+function isNear({ from, to, outline }: Standing, point: Vector, snap: Mm): boolean {
+  const reach = outline.reach + snap;
+  for (let i = 0; i < 3; i++) {
+    const [a, b, at] = [from[i] ?? 0, to[i] ?? 0, point[i] ?? 0];
+    if (at < Math.min(a, b) - reach || at > Math.max(a, b) + reach) return false;
+  }
+  return true;
+}
+
+function isOnAxis({ from, axis, length }: Standing, point: Vector, snap: Mm): boolean {
+  const at = dot(wayTo(from, point), axis);
+  return at > snap && at < length - snap && norm(wayTo(plusTimes(from, at, axis), point)) <= snap;
+}
+
+/** Whether a point lies inside a tube, filled, between its two points. */
+function holds(tube: Standing, point: Vector): boolean {
+  const { from, axis, length, outline } = tube;
+  const at = dot(wayTo(from, point), axis);
+  if (at < 0 || at > length) return false;
+  const off = wayTo(plusTimes(from, at, axis), point);
+  const [x, y] = [dot(off, tube.spine), dot(off, crossProduct(axis, tube.spine))];
+  const wall = outline.at(outline.towards(Math.atan2(y, x)));
+  return Math.hypot(x, y) < Math.hypot(wall.x, wall.y);
+}
+
+/** Two tubes of one outside whose axes make no more than this are in line. */
+const IN_LINE = Math.cos(Math.PI / 180);
+
+/** Ends of one outside that go on in line with one another, two and two. */
+function splicesOf(ends: readonly StandingEnd[]): readonly StandingEnd[] {
+  const found: StandingEnd[] = [];
+  const free = (end: StandingEnd): boolean => askedEnd(end).cut.kind === 'found' && !found.includes(end);
+  for (const [i, one] of ends.entries()) {
+    const other = ends
+      .slice(i + 1)
+      .find(
+        (each) =>
+          free(one) && free(each) && dot(bodyOf(one), bodyOf(each)) <= -IN_LINE && isSameOutside(one, each),
+      );
+    if (other) found.push(one, other);
+  }
+  return found;
+}
+
+/** Those that are `through` first, then in the order of the file, each after those that it is to come after. */
+function ordered(desk: Desk, ends: readonly StandingEnd[]): readonly StandingEnd[] {
+  const left = [...ends].sort(
+    (a, b) => Number(b.tube.asked.through) - Number(a.tube.asked.through) || a.tube.place - b.tube.place,
+  );
+  const order: StandingEnd[] = [];
+  while (left.length > 0) {
+    const next = left.findIndex(({ tube }) =>
+      tube.asked.after.every(({ name }) => !left.some((each) => each.tube.name === name)),
+    );
+    const [taken] = left.splice(Math.max(0, next), 1);
+    if (!taken) break;
+    if (next < 0) complainOfCircle(desk, taken, left);
+    order.push(taken);
+  }
+  return order;
+}
+
+function complainOfCircle(desk: Desk, first: StandingEnd, others: readonly StandingEnd[]): void {
+  const names = [first.tube.name];
+  for (let at: StandingEnd | undefined = first; at; ) {
+    const next: StandingEnd | undefined = [first, ...others].find(({ tube }) =>
+      at?.tube.asked.after.some(({ name }) => name === tube.name),
+    );
+    if (!next) break;
+    names.push(next.tube.name);
+    if (names.indexOf(next.tube.name) < names.length - 1) break;
+    at = next;
+  }
+  const spot = first.tube.asked.after[0]?.spot ?? first.tube.asked.spot;
+  complain(desk, spot, 'circle', desk.words.job.frame.circle(names.map(asWritten)));
+}

@@ -1,0 +1,181 @@
+import { tubeFactsOf } from '../job/sections.ts';
+import { complain, type Desk, type Spot } from '../job/text/desk.ts';
+import type { Mm } from '../measure/units.ts';
+import { norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
+import type { AskedFrame, AskedPoint, AskedTube, MirrorPlane, Named, PointAsk } from './asked.ts';
+import { primed, unknownName } from './names.ts';
+
+/** Where every point of a frame is. */
+export interface Places {
+  readonly points: ReadonlyMap<string, Vector>;
+  /** Names of points that were joined to another, each with that other's. */
+  readonly joined: ReadonlyMap<string, string>;
+  /** The place and the name of what a tube's end is laid on; undefined where it is complained about. */
+  end(ask: PointAsk): { readonly place: Vector; readonly name: string } | undefined;
+}
+
+/**
+ * Works out every point, with its other half where the frame has a mirror plane, and joins those that are nearer than the
+ * snap to the first one, in the order of the file. Circles and unknown names are complained about.
+ */
+export function placesOf(desk: Desk, asked: AskedFrame): Places {
+  const found = resolved(desk, asked);
+  const all = new Map<string, Vector>();
+  for (const { name } of asked.points) {
+    const place = found(name);
+    if (!place) continue;
+    all.set(name, place);
+    const twin = asked.plane && mirroredPlace(place, asked.plane);
+    const other = primed(name);
+    if (twin && norm(wayTo(place, twin)) > ON_PLANE && !asked.points.some((each) => each.name === other)) {
+      all.set(other, twin);
+    }
+  }
+  const { points, joined } = snapped(all, asked.snap);
+  const writtenOut: Vector[] = [];
+  const end = (ask: PointAsk): { place: Vector; name: string } | undefined => {
+    if ('place' in ask) {
+      const isNear = (place: Vector): boolean => norm(wayTo(place, ask.place)) < asked.snap;
+      const near = [...points.values()].find(isNear) ?? writtenOut.find(isNear);
+      if (!near) writtenOut.push(ask.place);
+      return { place: near ?? ask.place, name: ask.place.map((mm) => Number(mm.toFixed(3))).join(' ') };
+    }
+    const place = points.get(ask.name);
+    if (place) return { place, name: ask.name };
+    if (!asked.points.some(({ name }) => name === ask.name)) unknownName(desk, ask, 'point', points.keys());
+    return undefined;
+  };
+  return { points, joined, end };
+}
+
+/** A point of the plane is its own other half, and so is one as near to it as rounding leaves it. */
+export const ON_PLANE: Mm = 1e-6;
+
+export function mirroredPlace(place: Vector, { axis, at }: MirrorPlane): Vector {
+  const [x, y, z] = place.map((mm, i) => (i === axis ? 2 * at - mm : mm));
+  return [x ?? 0, y ?? 0, z ?? 0];
+}
+
+export function mirroredWay(way: Vector, { axis }: MirrorPlane): Vector {
+  return mirroredPlace(way, { axis, at: 0 });
+}
+
+type Finder = (name: string) => Vector | undefined;
+
+/** Each point when it is first asked for, and those that it rests on before it. */
+function resolved(desk: Desk, { points, tubes }: AskedFrame): Finder {
+  const byName = new Map(points.map((point) => [point.name, point]));
+  const tubeByName = new Map(tubes.map((tube) => [tube.name, tube]));
+  const done = new Map<string, Vector | undefined>();
+  const under: { readonly label: string; readonly point: string }[] = [];
+
+  const pointAt = (named: Named): Vector | undefined => {
+    const point = byName.get(named.name);
+    return point ? find(point) : unknownName(desk, named, 'point', byName.keys());
+  };
+  const find = (point: AskedPoint): Vector | undefined => {
+    const { name } = point;
+    if (done.has(name)) return done.get(name);
+    if (under.some((each) => each.point === name)) return circle(point);
+    under.push({ label: name, point: name });
+    const place = work(point);
+    under.pop();
+    done.set(name, place);
+    return place;
+  };
+  const circle = ({ spot, name }: AskedPoint): undefined => {
+    const from = under.findIndex(({ point }) => point === name);
+    const members = under.slice(from).map(({ label }) => label);
+    complain(desk, spot, 'circle', desk.words.job.frame.circle([...members, name].map(asWritten)));
+  };
+  const work = ({ way, spot }: AskedPoint): Vector | undefined => {
+    switch (way.kind) {
+      case 'at':
+        return way.place;
+      case 'between': {
+        const [from, to] = way.of.map(pointAt);
+        return from && to && plusTimes(from, way.share, wayTo(from, to));
+      }
+      case 'from': {
+        const from = pointAt(way.from);
+        return from && plusTimes(from, 1, way.by);
+      }
+      case 'on': {
+        const tube = tubeByName.get(way.tube.name);
+        if (!tube) return unknownName(desk, way.tube, 'tube', tubeByName.keys());
+        under.push({ label: tube.name, point: '' });
+        const place = onTube(tube, way.at.mm, way.out, spot);
+        under.pop();
+        return place;
+      }
+    }
+  };
+  const onTube = (tube: AskedTube, at: Mm, out: Vector | undefined, spot: Spot): Vector | undefined => {
+    const [from, to] = tube.along.map((end) => ('place' in end ? end.place : pointAt(end)));
+    const axis = from && to && unitOf(wayTo(from, to));
+    if (!axis) return undefined;
+    const { frame } = desk.words.job;
+    const long = norm(wayTo(from, to));
+    if (at > long + 1e-6) return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long));
+    const place = plusTimes(from, at, axis);
+    if (!out) return place;
+    const square = squareTo(axis, out);
+    if (!square) return complain(desk, spot, 'out', frame.outAlong(asWritten(tube.name)));
+    return plusTimes(place, reachOf(tube, axis, square), square);
+  };
+  return (name) => {
+    const point = byName.get(name);
+    return point && find(point);
+  };
+}
+
+/** How far a tube's outside lies from its axis this way. */
+function reachOf(tube: AskedTube, axis: Vector, way: Vector): Mm {
+  const outline = tubeFactsOf(tube.section).outline();
+  const spine = spineOf(axis, tube.face?.way) ?? way;
+  const station = outline.towards(stationAngle(axis, spine, way));
+  const { x, y } = outline.at(station);
+  return Math.hypot(x, y);
+}
+
+/** Nearer to upright than this a tube's spine faces back: half a degree. */
+const PLUMB = Math.cos((0.5 * Math.PI) / 180);
+
+/** The way that a tube's spine faces: as a wide face is told to look, else up, or of a tube that stands plumb back. */
+export function spineOf(axis: Vector, face: Vector | undefined): Vector | undefined {
+  if (face) return squareTo(axis, face);
+  return squareTo(axis, Math.abs(axis[2]) >= PLUMB ? [0, 1, 0] : [0, 0, 1]);
+}
+
+/** The angle of a way from the spine, right-handed about the axis, in (-pi, pi]. */
+export function stationAngle([ax, ay, az]: Vector, spine: Vector, way: Vector): number {
+  const [sx, sy, sz] = spine;
+  const past: Vector = [ay * sz - az * sy, az * sx - ax * sz, ax * sy - ay * sx];
+  const across = way[0] * past[0] + way[1] * past[1] + way[2] * past[2];
+  return Math.atan2(across, way[0] * sx + way[1] * sy + way[2] * sz);
+}
+
+/** Each point joined to the first one of the file that is nearer than the snap, and keeps its place. */
+function snapped(all: ReadonlyMap<string, Vector>, snap: Mm): Pick<Places, 'points' | 'joined'> {
+  const cell = Math.max(snap, 1);
+  const kept = new Map<string, { readonly name: string; readonly place: Vector }[]>();
+  const keyOf = (place: readonly number[]): string => place.join(' ');
+  const points = new Map<string, Vector>();
+  const joined = new Map<string, string>();
+  const order = [...all.keys()];
+  for (const [name, place] of all) {
+    const home = place.map((mm) => Math.floor(mm / cell));
+    const near = NEIGHBOURS.flatMap(
+      (by) => kept.get(keyOf(home.map((at, i) => at + (by[i] ?? 0)))) ?? [],
+    ).filter((each) => norm(wayTo(each.place, place)) < snap);
+    const first = near.sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name))[0];
+    points.set(name, first?.place ?? place);
+    if (first) joined.set(name, first.name);
+    else kept.set(keyOf(home), [...(kept.get(keyOf(home)) ?? []), { name, place }]);
+  }
+  return { points, joined };
+}
+
+const STEPS = [-1, 0, 1];
+const NEIGHBOURS = STEPS.flatMap((x) => STEPS.flatMap((y) => STEPS.map((z) => [x, y, z])));

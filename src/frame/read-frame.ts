@@ -1,0 +1,177 @@
+import { isMap } from 'yaml';
+import type { EndName, Frame, FrameNote, Job, Seat, SeatEnd, Tube } from '../job/job.ts';
+import { complainOfIdleAsk } from '../job/preparation.ts';
+import { type Body, type JobDefaults, readJobIn, readTubes } from '../job/read-job.ts';
+import { complain, type Desk, IN_A_FILE, placeOf, type Spot } from '../job/text/desk.ts';
+import { type Fields, fieldsOf, textOf } from '../job/text/fields.ts';
+import { copiesAt, lengthAt, missing } from '../job/text/values.ts';
+import { asWritten } from '../words/said.ts';
+import type { AskedFrame, MirrorPlane } from './asked.ts';
+import { type CutEnd, endsOf } from './ends.ts';
+import { lengthOf } from './meeting.ts';
+import { nodesOf } from './nodes.ts';
+import { type Places, placesOf } from './places.ts';
+import { readPoints } from './read-points.ts';
+import { readFrameTubes } from './read-tubes.ts';
+import { type Standing, standingsOf } from './standing.ts';
+
+/**
+ * Reads a job file whose tubes are told one by one, or as a frame of points from which each tube's length, angles, clocks and
+ * offsets follow. Throws `Refusal` with all its mistakes, in the order of the file; `file` is its name in them.
+ */
+export function readFrame(source: string, file: string, defaults: JobDefaults): Job {
+  return readJobIn(IN_A_FILE, source, file, defaults, (desk, root, fields) =>
+    fields.has('frame') ? readFramed(desk, fields) : readTubes(desk, root, fields),
+  );
+}
+
+function readFramed(desk: Desk, fields: Fields): Body {
+  const { frame: words } = desk.words.job;
+  for (const key of ['tube', 'tubes', 'pair']) {
+    const spot = fields.get(key);
+    if (spot)
+      complain(desk, spot, 'frame-key', key === 'pair' ? words.noCopies('pair') : words.noTubesBeside);
+  }
+  const copies = copiesAt(desk, fields.get('copies')) ?? 1;
+  const spot = fields.get('frame');
+  const asked = spot && readAsked(desk, spot);
+  // What is half read would make more mistakes than the person did.
+  if (!asked || desk.complaints.size > 0) return { tubes: [] };
+  return built(desk, asked, copies);
+}
+
+const SNAP = 0.5;
+const STEEL = 7.85;
+
+function readAsked(desk: Desk, spot: Spot): AskedFrame | undefined {
+  const { frame: words } = desk.words.job;
+  const fields = fieldsOf(desk, spot, 'frame');
+  if (fields === undefined) return undefined;
+  const tapes = fields.get('tapes');
+  if (tapes) complain(desk, tapes, 'not-yet', words.notYet);
+  const list = fields.get('tubes');
+  if (!list) return missing(desk, spot, 'tubes', words.noTubes);
+  const [points, plane] = [fields.get('points'), readMirror(desk, fields.get('mirror'))];
+  const snap = lengthAt(desk, fields.get('snap'), 'zero-or-more');
+  return {
+    points: points ? readPoints(desk, points) : [],
+    tubes: readFrameTubes(desk, list),
+    ...(plane && { plane }),
+    snap: snap?.mm ?? SNAP,
+    density: densityAt(desk, fields.get('density')) ?? STEEL,
+  };
+}
+
+function readMirror(desk: Desk, spot: Spot | undefined): MirrorPlane | undefined {
+  const fields = spot && fieldsOf(desk, spot, 'mirror');
+  if (!spot || !fields) return undefined;
+  const given = (['x', 'y', 'z'] as const).filter((key) => fields.has(key));
+  const [key, another] = given;
+  if (key === undefined || another !== undefined) {
+    return fields.strange ? undefined : complain(desk, spot, 'mirror', desk.words.job.frame.onePlane);
+  }
+  const at = lengthAt(desk, fields.get(key), 'any');
+  return at && { axis: ({ x: 0, y: 1, z: 2 } as const)[key], at: at.mm };
+}
+
+function densityAt(desk: Desk, spot: Spot | undefined): number | undefined {
+  const { frame } = desk.words.job;
+  const text = spot && textOf(desk, spot, frame.aDensity)?.trim();
+  if (spot === undefined || text === undefined) return undefined;
+  const density = /^\d{1,2}(\.\d+)?$/.test(text) ? Number(text) : 0;
+  return density > 0 ? density : complain(desk, spot, 'density', frame.noDensity);
+}
+
+function built(desk: Desk, asked: AskedFrame, copies: number): Body {
+  const places = placesOf(desk, asked);
+  const standing = standingsOf(desk, asked, places);
+  if (desk.complaints.size > 0) return { tubes: [] };
+  complainOfUnknownAfter(desk, standing);
+  const find = endsOf(desk, standing, nodesOf(desk, standing, asked.snap));
+  const tubes = standing.flatMap((tube) => {
+    const [A, B] = [find({ tube, end: 'A' }), find({ tube, end: 'B' })];
+    const made = A && B && tubeOf(desk, tube, A, B, copies);
+    return A && B && made ? [{ tube, A, B, made }] : [];
+  });
+  if (desk.complaints.size > 0) return { tubes: [] };
+  for (const { tube } of tubes) keepPlaces(desk, tube);
+  const frame: Frame = {
+    points: places.points,
+    seats: tubes.map(({ tube, A, B }) => seatOf(tube, A, B)),
+    notes: [
+      ...joinedNotes(desk, places),
+      ...tubes.flatMap(({ tube, A, B }) => nearNotes(desk, tube, { A, B })),
+    ],
+    density: asked.density,
+  };
+  return { tubes: tubes.map(({ made }) => made), frame };
+}
+
+function complainOfUnknownAfter(desk: Desk, standing: readonly Standing[]): void {
+  const names = new Set(standing.map(({ name }) => name));
+  for (const { name, spot } of standing.flatMap(({ asked }) => asked.after)) {
+    if (!names.has(name))
+      complain(desk, spot, 'unknown-name', desk.words.job.frame.unknown(asWritten(name), 'tube', undefined));
+  }
+}
+
+function tubeOf(desk: Desk, tube: Standing, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
+  const { asked, name } = tube;
+  const between = B.workPoint - A.workPoint;
+  if (between <= 0)
+    return complain(desk, asked.spot, 'too-short', desk.words.job.frame.nothingBetween(between));
+  const preparations = [A, B].flatMap(({ end }) => (end.kind === 'coped' ? [end.preparation] : []));
+  complainOfIdleAsk(desk, asked.edges, preparations);
+  return {
+    name,
+    section: asked.section,
+    ...(typeof asked.wall !== 'string' && { wall: asked.wall }),
+    between: lengthOf(between, desk.bareUnit),
+    allowance: asked.allowance,
+    pair: false,
+    copies,
+    ends: { A: A.end, B: B.end },
+  };
+}
+
+/** What later stages have to say of a tube is told at its place in the frame's file. */
+function keepPlaces(desk: Desk, { asked, place }: Standing): void {
+  const at = (spot: Spot) =>
+    placeOf(desk.text.lines, isMap(spot.node) ? (spot.node.range?.[0] ?? spot.at) : spot.at);
+  desk.places.set(`tubes[${place}]`, at(asked.spot));
+  for (const end of ['A', 'B'] as const)
+    desk.places.set(`tubes[${place}].ends.${end}`, at(asked.ends[end].spot));
+}
+
+function seatOf(tube: Standing, A: CutEnd, B: CutEnd): Seat {
+  const { along, from, axis, length, spine } = tube;
+  return { along, from, axis, length, spine, ends: { A: seatEnd(A), B: seatEnd(B) } };
+}
+
+function seatEnd({ workPoint, headers, past, open, inside }: CutEnd): SeatEnd {
+  return {
+    workPoint,
+    headers: headers.map(({ place }) => place),
+    ...(past !== undefined && { past }),
+    ...(open && { open }),
+    ...(inside && { inside: inside.place }),
+  };
+}
+
+function joinedNotes({ words }: Desk, { joined }: Places): FrameNote[] {
+  return [...joined].map(([name, to]) => ({
+    code: 'joined',
+    tubes: [],
+    text: words.frame.joined(asWritten(name), asWritten(to)),
+  }));
+}
+
+function nearNotes({ words }: Desk, tube: Standing, ends: Readonly<Record<EndName, CutEnd>>): FrameNote[] {
+  return (['A', 'B'] as const).flatMap((end) =>
+    ends[end].near.map((header) => ({
+      code: 'near' as const,
+      tubes: [tube.place, header.place],
+      text: words.frame.near(end, asWritten(tube.name), asWritten(header.name)),
+    })),
+  );
+}

@@ -1,0 +1,146 @@
+import type { EndName } from '../job/job.ts';
+import { tubeFactsOf } from '../job/sections.ts';
+import { complain, type Desk } from '../job/text/desk.ts';
+import type { Mm } from '../measure/units.ts';
+import type { Section } from '../space/section.ts';
+import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
+import type { AskedEnd, AskedFrame, AskedTube, Named, PointAsk } from './asked.ts';
+import { primed } from './names.ts';
+import { mirroredPlace, mirroredWay, ON_PLANE, type Places, spineOf } from './places.ts';
+
+/** A tube where it stands: its axis from one point to another, and the way that its spine faces. */
+export interface Standing {
+  readonly asked: AskedTube;
+  readonly name: string;
+  /** Its place among the tubes of the frame. */
+  readonly place: number;
+  readonly along: readonly [from: string, to: string];
+  readonly from: Vector;
+  readonly to: Vector;
+  readonly axis: Vector;
+  readonly length: Mm;
+  readonly spine: Vector;
+  readonly outline: Section;
+}
+
+export type StandingEnd = { readonly tube: Standing; readonly end: EndName };
+
+export function pointOf({ tube, end }: StandingEnd): Vector {
+  return end === 'A' ? tube.from : tube.to;
+}
+
+/** From an end into its tube's body. */
+export function bodyOf({ tube, end }: StandingEnd): Vector {
+  return end === 'A' ? tube.axis : [-tube.axis[0], -tube.axis[1], -tube.axis[2]];
+}
+
+export function askedEnd({ tube, end }: StandingEnd): AskedEnd {
+  return tube.asked.ends[end];
+}
+
+/** Every tube of a frame where it stands, each mirror image right after its original. */
+export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): readonly Standing[] {
+  const written = new Set(asked.tubes.map(({ name }) => name));
+  const pairs = asked.tubes.flatMap((tube) => {
+    const own = stand(desk, tube, places);
+    if (!own) return [];
+    const twin = written.has(primed(tube.name)) ? undefined : twinOf(desk, own, asked, places);
+    return [{ own, twin }];
+  });
+  const names = new Set(pairs.flatMap(({ own, twin }) => (twin ? [own.name, twin.name] : [own.name])));
+  return pairs
+    .flatMap(({ own, twin }) => (twin ? [own, withNamesPrimed(twin, names)] : [own]))
+    .map((each, place) => ({ ...each, place }));
+}
+
+function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Standing, 'place'> | undefined {
+  const [from, to] = asked.along.map((ask) => places.end(ask));
+  if (!from || !to) return undefined;
+  const { frame } = desk.words.job;
+  const axis = unitOf(wayTo(from.place, to.place));
+  const length = norm(wayTo(from.place, to.place));
+  if (!axis || length < 1) return complain(desk, asked.along[1].spot, 'no-length', frame.noLength);
+  const spine = spineOf(axis, asked.face?.way);
+  if (!spine) return complain(desk, asked.face?.spot ?? asked.spot, 'face', frame.faceAlong);
+  return {
+    asked,
+    name: asked.name,
+    along: [from.name, to.name],
+    from: from.place,
+    to: to.place,
+    axis,
+    length,
+    spine,
+    outline: tubeFactsOf(asked.section).outline(),
+  };
+}
+
+/** The mirror image of a tube; undefined of one that is its own. */
+function twinOf(
+  desk: Desk,
+  own: Omit<Standing, 'place'>,
+  { plane }: AskedFrame,
+  places: Places,
+): Omit<Standing, 'place'> | undefined {
+  if (!plane) return undefined;
+  const { asked } = own;
+  const reflect = (ask: PointAsk): PointAsk => {
+    if ('place' in ask) return { ...ask, place: mirroredPlace(ask.place, plane) };
+    const other = primed(ask.name);
+    return places.points.has(other) ? { ...ask, name: other } : ask;
+  };
+  const name = primed(own.name);
+  const twin: AskedTube = {
+    ...asked,
+    name,
+    along: [reflect(asked.along[0]), reflect(asked.along[1])],
+    ...(asked.face && { face: { ...asked.face, way: mirroredWay(asked.face.way, plane) } }),
+    ends: { A: mirroredAsk(asked.ends.A, plane), B: mirroredAsk(asked.ends.B, plane) },
+  };
+  const stood = stand(desk, twin, places);
+  if (!stood || isSame(own, stood)) return undefined;
+  if (liesAlong(own, stood)) {
+    return complain(desk, asked.spot, 'mirror', desk.words.job.frame.alongTwin(asWritten(own.name)));
+  }
+  return stood;
+}
+
+function mirroredAsk(end: AskedEnd, plane: NonNullable<AskedFrame['plane']>): AskedEnd {
+  const { cut, seam } = end;
+  return {
+    ...end,
+    ...(cut.kind === 'flat' && { cut: { ...cut, way: mirroredWay(cut.way, plane) } }),
+    ...(seam && { seam: 'rad' in seam ? { ...seam, rad: -seam.rad } : { ...seam, mm: -seam.mm } }),
+  };
+}
+
+type Axis = Pick<Standing, 'from' | 'to' | 'axis' | 'length'>;
+
+function isSame(a: Axis, b: Axis): boolean {
+  const near = (one: Vector, other: Vector): boolean => norm(wayTo(one, other)) <= ON_PLANE;
+  return (near(a.from, b.from) && near(a.to, b.to)) || (near(a.from, b.to) && near(a.to, b.from));
+}
+
+/** Whether two tubes lie in one line and over one another. */
+function liesAlong(a: Axis, b: Axis): boolean {
+  const [start, end] = [b.from, b.to].map((place) => dot(wayTo(a.from, place), a.axis));
+  if (start === undefined || end === undefined) return false;
+  const beside = (place: Vector, at: number): number => norm(wayTo(plusTimes(a.from, at, a.axis), place));
+  const inLine = beside(b.from, start) <= ON_PLANE && beside(b.to, end) <= ON_PLANE;
+  return inLine && Math.min(a.length, Math.max(start, end)) - Math.max(0, Math.min(start, end)) > ON_PLANE;
+}
+
+/** The names that a mirror image's keys give are those of mirror images where there are such. */
+function withNamesPrimed(twin: Omit<Standing, 'place'>, names: ReadonlySet<string>): Omit<Standing, 'place'> {
+  const other = (named: Named): Named =>
+    names.has(primed(named.name)) ? { ...named, name: primed(named.name) } : named;
+  const end = (ask: AskedEnd): AskedEnd => ({
+    ...ask,
+    ...(ask.cut.kind === 'onto' && { cut: { ...ask.cut, names: ask.cut.names.map(other) } }),
+    ...(ask.inside && { inside: other(ask.inside) }),
+  });
+  const { asked } = twin;
+  const ends = { A: end(asked.ends.A), B: end(asked.ends.B) };
+  return { ...twin, asked: { ...asked, after: asked.after.map(other), ends } };
+}

@@ -1,0 +1,33 @@
+import type { Part } from '../job/job.ts';
+import { landingOf } from '../job/landing.ts';
+import type { Mm } from '../measure/units.ts';
+import { type Landing, pastClock, touchedOrDeeper, towardsClock } from '../space/landing.ts';
+import { inwards } from '../space/section.ts';
+import type { Standing } from './standing.ts';
+
+const LOOKS = 720;
+
+/** Which of these headers, each where it stands, the wall of a tube comes to: one that lies behind another is not met. */
+export function metOf(tube: Standing, parts: readonly Part[]): readonly boolean[] {
+  const landings = parts.map((part) => landingOf(part, 0, false));
+  const { wall } = tube.asked;
+  const thick = typeof wall === 'string' ? 0 : wall.mm;
+  const met = parts.map(() => false);
+  for (const depth of thick > 0 ? [0, thick / 2, thick] : [0]) {
+    for (let look = 0; look < LOOKS; look++) {
+      const { x, y } = inwards(tube.outline.at((look * tube.outline.turn) / LOOKS), depth);
+      const first = firstMet(landings, x, y);
+      if (first !== undefined) met[first] = true;
+    }
+    if (met.every(Boolean)) break;
+  }
+  return met;
+}
+
+function firstMet(landings: readonly Landing[], x: Mm, y: Mm): number | undefined {
+  const entries = landings.flatMap((landing, part) => {
+    const entry = landing.solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y));
+    return entry ? [{ contact: true, setback: entry.z + landing.shift, part }] : [];
+  });
+  return entries.length === 0 ? undefined : entries.reduce(touchedOrDeeper).part;
+}

@@ -1,0 +1,114 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { readFrame } from '../../src/frame/read-frame.ts';
+import type { Job } from '../../src/job/job.ts';
+import { PAPERS } from '../../src/job/paper/paper.ts';
+import { solveJob } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
+import { howMany } from '../count.ts';
+import { type DrawnFrame, drawnFrames, spineBy } from './random-frames.ts';
+import {
+  along,
+  crossOf,
+  dotOf,
+  minus,
+  type Place,
+  type RayEnd,
+  type RayTube,
+  unitAlong,
+  wallMet,
+} from './ray-march.ts';
+
+const [paper] = PAPERS;
+
+function readDrawn(text: string): Job {
+  if (!paper) throw new Error('there is no paper');
+  return readFrame(text, 'frame.yaml', { words: ENGLISH, paper });
+}
+
+/** The frame as rays see it: who lands on whom is the program's answer, where that stands is not. */
+function rayTubes({ tubes }: DrawnFrame, job: Job): readonly RayTube[] {
+  return tubes.map((tube, place): RayTube => {
+    const seat = job.frame?.seats[place];
+    const face = spineBy(tube.from, tube.to);
+    const size = tube.box
+      ? { deep: tube.box.deep / 2, wide: tube.box.wide / 2, corner: tube.box.corner, face }
+      : { radius: (tube.od ?? 0) / 2 };
+    const end = (name: 'A' | 'B'): RayEnd => {
+      const cut = job.tubes[place]?.ends[name];
+      const headers = seat?.ends[name].headers ?? [];
+      if (cut?.kind !== 'coped') return { kind: 'plain', past: seat?.ends[name].past ?? 0 };
+      const own = name === 'A' ? tube.from : tube.to;
+      if (cut.parts[0].onto.kind === 'mitre') {
+        const other = tubes[headers[0] ?? 0] ?? tube;
+        const away = (each: DrawnFrame['tubes'][number]): Place =>
+          unitAlong(String(each.from) === String(own) ? minus(each.to, own) : minus(each.from, own));
+        return { kind: 'plane', normal: unitAlong(minus(away(tube), away(other))) };
+      }
+      return {
+        kind: 'onto',
+        headers: headers.map((header) => {
+          const its = tubes[header];
+          const stops =
+            String(its?.from) === String(own) ? 'A' : String(its?.to) === String(own) ? 'B' : undefined;
+          return { tube: header, ...(stops && { stops }) };
+        }),
+      };
+    };
+    return { from: tube.from, to: tube.to, size, ends: { A: end('A'), B: end('B') } };
+  });
+}
+
+/** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
+const BESIDE = 5e-3;
+
+test('every end of random frames agrees with rays walked through solids that know points and sizes alone', () => {
+  let [looked, compared] = [0, 0];
+  fc.assert(
+    fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
+      const job = readDrawn(frame.text);
+      const rays = rayTubes(frame, job);
+      for (const [place, { ends, section }] of solveJob(job).entries()) {
+        const tube = frame.tubes[place];
+        if (!tube) continue;
+        const axis = unitAlong(minus(tube.to, tube.from));
+        const spine = spineBy(tube.from, tube.to);
+        const past = crossOf(axis, spine);
+        for (const name of ['A', 'B'] as const) {
+          const cope = ends[name];
+          if (cope?.kind !== 'coped') continue;
+          const point = name === 'A' ? tube.from : tube.to;
+          const body: Place = name === 'A' ? axis : [-axis[0], -axis[1], -axis[2]];
+          const workPoint = along(tube.from, job.frame?.seats[place]?.ends[name].workPoint ?? 0, axis);
+          const shift = dotOf(minus(workPoint, point), body);
+          for (const line of [cope.outside, cope.inside]) {
+            for (let look = 0; look < 6; look++) {
+              const station = (((look + (seed % 97) / 97) % 6) * section.turn) / 6;
+              const { x, y, nx, ny } = section.at(station);
+              const depth = line === cope.outside ? 0 : tube.wall;
+              const radial = along(along([0, 0, 0], x - depth * nx, spine), y - depth * ny, past);
+              const met = line?.(station);
+              const ray = wallMet(rays, place, name, radial);
+              if (!met?.contact || ray === undefined) continue;
+              looked++;
+              const beside = [-1, 1].map((side) => line?.(station + side * BESIDE * section.turn).region);
+              if (beside.some((region) => region !== met.region)) continue;
+              compared++;
+              expect(met.setback + shift, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeCloseTo(
+                ray,
+                5,
+              );
+            }
+          }
+        }
+      }
+    }),
+    {
+      numRuns: howMany({ short: 12, deep: 150, asked: 'FRAMES' }),
+      seed: 4711,
+      endOnFailure: true,
+    },
+  );
+  expect(compared / looked).toBeGreaterThan(0.85);
+  expect(looked).toBeGreaterThan(1000);
+}, 600_000);
