@@ -12,7 +12,7 @@ import { type Node, nodeKey } from './nodes.ts';
 import { isSameOutside } from './outside.ts';
 import { pastOf } from './past.ts';
 import { stationAngle } from './places.ts';
-import { askedEnd, bodyOf, type Standing, type StandingEnd } from './standing.ts';
+import { askedEnd, bodyOf, type Stood, type StoodEnd } from './stood.ts';
 import { metOf } from './touching.ts';
 
 /** How one end of a frame's tube is cut, and onto what. */
@@ -20,21 +20,21 @@ export interface CutEnd {
   readonly end: End;
   /** Where its work point lies, along its tube's axis from the first point. */
   readonly workPoint: Mm;
-  readonly headers: readonly Standing[];
+  readonly headers: readonly Stood[];
   readonly past?: Mm;
   readonly open?: true;
-  readonly inside?: Standing;
+  readonly inside?: Stood;
   /** Tubes that it copes onto although its point is not on their axes. */
-  readonly near: readonly Standing[];
+  readonly near: readonly Stood[];
 }
 
 /** The ends of a frame's tubes, each found when it is first asked for: undefined where it is complained about. */
-export type EndFinder = (own: StandingEnd) => CutEnd | undefined;
+export type EndFinder = (own: StoodEnd) => CutEnd | undefined;
 
-export function endsOf(desk: Desk, tubes: readonly Standing[], nodes: ReadonlyMap<string, Node>): EndFinder {
+export function endsOf(desk: Desk, tubes: readonly Stood[], nodes: ReadonlyMap<string, Node>): EndFinder {
   const byName = new Map(tubes.map((tube) => [tube.name, tube]));
   const done = new Map<string, CutEnd | undefined>();
-  const under: StandingEnd[] = [];
+  const under: StoodEnd[] = [];
   const find: EndFinder = (own) => {
     const key = `${own.tube.place}${own.end}`;
     if (done.has(key)) return done.get(key);
@@ -56,19 +56,19 @@ export function endsOf(desk: Desk, tubes: readonly Standing[], nodes: ReadonlyMa
 
 interface Shop {
   readonly desk: Desk;
-  readonly byName: ReadonlyMap<string, Standing>;
+  readonly byName: ReadonlyMap<string, Stood>;
   readonly nodes: ReadonlyMap<string, Node>;
   readonly find: EndFinder;
 }
 
 /** A tube that an end may land on, and which of its ends stops it there. */
 interface Candidate {
-  readonly tube: Standing;
+  readonly tube: Stood;
   readonly end?: 'A' | 'B';
   readonly near?: true;
 }
 
-function cutOf(shop: Shop, own: StandingEnd): CutEnd | undefined {
+function cutOf(shop: Shop, own: StoodEnd): CutEnd | undefined {
   const { desk, nodes } = shop;
   const { cut, inside: sleeve } = askedEnd(own);
   const node = nodes.get(nodeKey(own));
@@ -102,27 +102,27 @@ function cutOf(shop: Shop, own: StandingEnd): CutEnd | undefined {
   return candidates.length === 0 || found === 'untouched' ? plain(own, node, undefined) : found;
 }
 
-function named({ desk, byName }: Shop, name: Named): Standing | undefined {
+function named({ desk, byName }: Shop, name: Named): Stood | undefined {
   return byName.get(name.name) ?? unknownName(desk, name, 'tube', byName.keys());
 }
 
-function isSpliced({ spliced }: Node, { tube, end }: StandingEnd): boolean {
+function isSpliced({ spliced }: Node, { tube, end }: StoodEnd): boolean {
   return spliced.some((each) => each.tube === tube && each.end === end);
 }
 
 /** A header that ends at the point counts only where it stands. */
-function stoppedAt({ ending }: Node, tube: Standing): Candidate {
+function stoppedAt({ ending }: Node, tube: Stood): Candidate {
   const own = ending.find((each) => each.tube === tube);
   return own ? { tube, end: own.end } : { tube };
 }
 
-function before({ passing, ending }: Node, own: StandingEnd): readonly Candidate[] {
+function before({ passing, ending }: Node, own: StoodEnd): readonly Candidate[] {
   const place = ending.findIndex(({ tube, end }) => tube === own.tube && end === own.end);
   return [...passing.map((tube) => ({ tube })), ...ending.slice(0, place)];
 }
 
 /** Tubes that have the point inside them; of two whose ends lie in one another the later one copes. */
-function nearTo({ nodes }: Shop, { around, point }: Node, own: StandingEnd): readonly Candidate[] {
+function nearTo({ nodes }: Shop, { around, point }: Node, own: StoodEnd): readonly Candidate[] {
   return around.flatMap((tube): Candidate[] => {
     const both = (['A', 'B'] as const).some((end) => {
       const its = nodes.get(nodeKey({ tube, end }));
@@ -140,10 +140,10 @@ function nearTo({ nodes }: Shop, { around, point }: Node, own: StandingEnd): rea
 const SHARPEST = Math.cos(Math.PI / 3);
 
 /** The end with which this one is mitred, if it is. */
-function partnerOf({ passing, ending }: Node, own: StandingEnd): StandingEnd | undefined {
+function partnerOf({ passing, ending }: Node, own: StoodEnd): StoodEnd | undefined {
   const [first, second] = ending;
   if (!first || !second || passing.length > 0) return undefined;
-  const isOwn = (end: StandingEnd): boolean => end.tube === own.tube && end.end === own.end;
+  const isOwn = (end: StoodEnd): boolean => end.tube === own.tube && end.end === own.end;
   if (!isOwn(first) && !isOwn(second)) return undefined;
   const asks = [first, second].map((end) => askedEnd(end).cut);
   const found = asks.flatMap((cut) => (cut.kind === 'found' ? [cut.mitre] : []));
@@ -156,7 +156,7 @@ function partnerOf({ passing, ending }: Node, own: StandingEnd): StandingEnd | u
   return isOwn(first) ? second : first;
 }
 
-function mitred(shop: Shop, own: StandingEnd, other: StandingEnd): CutEnd | undefined {
+function mitred(shop: Shop, own: StoodEnd, other: StoodEnd): CutEnd | undefined {
   const [body, its] = [bodyOf(own), bodyOf(other)];
   const between = Math.atan2(norm(crossProduct(body, its)), dot(body, its));
   const u = squareTo(own.tube.axis, its) ?? own.tube.spine;
@@ -171,12 +171,12 @@ function mitred(shop: Shop, own: StandingEnd, other: StandingEnd): CutEnd | unde
 }
 
 /** A station in [0, 360); a hair below a whole turn is none. */
-function clockTo({ tube }: StandingEnd, u: Vector): number {
+function clockTo({ tube }: StoodEnd, u: Vector): number {
   const turned = stationAngle(tube.axis, tube.spine, u);
   return turned < -1e-9 ? turned + 2 * Math.PI : Math.max(0, turned);
 }
 
-function flat(shop: Shop, own: StandingEnd, normal: Vector): CutEnd | undefined {
+function flat(shop: Shop, own: StoodEnd, normal: Vector): CutEnd | undefined {
   const { desk } = shop;
   const body = bodyOf(own);
   const sine = Math.abs(dot(normal, body));
@@ -195,7 +195,7 @@ function flat(shop: Shop, own: StandingEnd, normal: Vector): CutEnd | undefined 
   return endOf(shop, own, [part], [], 0);
 }
 
-function plain(own: StandingEnd, node: Node, inside: Standing | undefined): CutEnd {
+function plain(own: StoodEnd, node: Node, inside: Stood | undefined): CutEnd {
   const { cut } = askedEnd(own);
   const told = cut.kind === 'plain' || cut.kind === 'found' ? cut.past?.mm : undefined;
   const spliced = isSpliced(node, own);
@@ -212,7 +212,7 @@ function plain(own: StandingEnd, node: Node, inside: Standing | undefined): CutE
 }
 
 /** What lands on a plain end: whatever comes after it at its point and is told nothing else. */
-function landersOn({ ending }: Node, own: StandingEnd): readonly StandingEnd[] {
+function landersOn({ ending }: Node, own: StoodEnd): readonly StoodEnd[] {
   const place = ending.findIndex(({ tube, end }) => tube === own.tube && end === own.end);
   return ending.filter((end, i) => {
     const { cut } = askedEnd(end);
@@ -225,7 +225,7 @@ function landersOn({ ending }: Node, own: StandingEnd): readonly StandingEnd[] {
 
 function coped(
   shop: Shop,
-  own: StandingEnd,
+  own: StoodEnd,
   candidates: readonly Candidate[],
 ): CutEnd | 'untouched' | undefined {
   const { desk } = shop;
@@ -273,7 +273,7 @@ function coped(
 /** What lands at a lesser angle was mostly not meant to: common practice, no source. */
 const LEAST = (15 * Math.PI) / 180 - 1e-9;
 
-function tooFlat({ desk }: Shop, own: StandingEnd, header: Standing, angle: number): undefined {
+function tooFlat({ desk }: Shop, own: StoodEnd, header: Stood, angle: number): undefined {
   const { frame } = desk.words.job;
   const objection = frame.tooFlat(asWritten(own.tube.name), asWritten(header.name), degrees(angle));
   complain(desk, askedEnd(own).spot, 'angle', objection);
@@ -292,15 +292,15 @@ function partWith(
 }
 
 /** Along the axis from the first point: so far into the body from the end's own. */
-function workPointAt({ tube, end }: StandingEnd, inwards: Mm): Mm {
+function workPointAt({ tube, end }: StoodEnd, inwards: Mm): Mm {
   return end === 'A' ? inwards : tube.length - inwards;
 }
 
 function endOf(
   { desk }: Shop,
-  own: StandingEnd,
+  own: StoodEnd,
   parts: readonly Part[],
-  headers: readonly Standing[],
+  headers: readonly Stood[],
   inwards: Mm,
 ): CutEnd | undefined {
   const ask = askedEnd(own);

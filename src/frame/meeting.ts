@@ -13,11 +13,11 @@ import {
 } from '../space/vector.ts';
 import { asHeader } from './asked.ts';
 import { stationAngle } from './places.ts';
-import { bodyOf, pointOf, type Standing, type StandingEnd } from './standing.ts';
+import { bodyOf, pointOf, type Stood, type StoodEnd } from './stood.ts';
 
 /** How an end meets the endless axis of another tube. Numbers, as a tube's own file would give them. */
 export interface Meeting {
-  readonly header: Standing;
+  readonly header: Stood;
   /** At most 90 degrees: the sense of the header's axis is the one that makes it so. */
   readonly angle: Radians;
   readonly clock: Radians;
@@ -40,7 +40,7 @@ const SQUARE: Radians = (0.001 * Math.PI) / 180;
 const PARALLEL = 1e-4;
 
 /** How an end meets another tube's axis; undefined where they are parallel. */
-export function meetingOf(own: StandingEnd, header: Standing): Meeting | undefined {
+export function meetingOf(own: StoodEnd, header: Stood): Meeting | undefined {
   const body = bodyOf(own);
   const point = pointOf(own);
   const square = norm(crossProduct(body, header.axis));
@@ -74,7 +74,7 @@ export function meetingOf(own: StandingEnd, header: Standing): Meeting | undefin
 }
 
 /** The header's axis in the sense that makes the angle at most 90 degrees; where it is square, with a clock in [0, 180). */
-function senseOf({ tube, end }: StandingEnd, axis: Vector, isSquare: boolean): { h: Vector; u: Vector } {
+function senseOf({ tube, end }: StoodEnd, axis: Vector, isSquare: boolean): { h: Vector; u: Vector } {
   const back = scaledBy(axis, -1);
   const u = squareTo(tube.axis, axis) ?? tube.spine;
   if (!isSquare) {
@@ -85,7 +85,7 @@ function senseOf({ tube, end }: StandingEnd, axis: Vector, isSquare: boolean): {
   return turned >= -SQUARE && turned < Math.PI - SQUARE ? { h: axis, u } : { h: back, u: scaledBy(u, -1) };
 }
 
-function clockOf({ tube }: StandingEnd, u: Vector, isSquare: boolean): Radians {
+function clockOf({ tube }: StoodEnd, u: Vector, isSquare: boolean): Radians {
   const turned = stationAngle(tube.axis, tube.spine, u);
   if (Math.abs(turned) < SQUARE && isSquare) return 0;
   return turned < 0 ? turned + 2 * Math.PI : turned;

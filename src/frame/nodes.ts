@@ -3,24 +3,24 @@ import type { Mm } from '../measure/units.ts';
 import { crossProduct, dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import { isSameOutside } from './outside.ts';
-import { askedEnd, bodyOf, pointOf, type Standing, type StandingEnd } from './standing.ts';
+import { askedEnd, bodyOf, pointOf, type Stood, type StoodEnd } from './stood.ts';
 
 /** What meets at a point of a frame. */
 export interface Node {
   readonly point: Vector;
   /** Tubes that run through it, in the order of the file. Of two that are spliced there the first stands for both. */
-  readonly passing: readonly Standing[];
+  readonly passing: readonly Stood[];
   /** Ends that come to it, in the order in which they are cut: none copes onto a later one. */
-  readonly ending: readonly StandingEnd[];
+  readonly ending: readonly StoodEnd[];
   /** Ends that are spliced there, two and two. */
-  readonly spliced: readonly StandingEnd[];
+  readonly spliced: readonly StoodEnd[];
   /** Tubes that have the point inside them but do not run through it, nor end there. */
-  readonly around: readonly Standing[];
+  readonly around: readonly Stood[];
 }
 
 /** Every point at which a tube ends, by its place. */
-export function nodesOf(desk: Desk, tubes: readonly Standing[], snap: Mm): ReadonlyMap<string, Node> {
-  const ends = new Map<string, StandingEnd[]>();
+export function nodesOf(desk: Desk, tubes: readonly Stood[], snap: Mm): ReadonlyMap<string, Node> {
+  const ends = new Map<string, StoodEnd[]>();
   for (const tube of tubes) {
     for (const end of ['A', 'B'] as const) {
       const key = nodeKey({ tube, end });
@@ -30,11 +30,11 @@ export function nodesOf(desk: Desk, tubes: readonly Standing[], snap: Mm): Reado
   return new Map([...ends].map(([key, at]) => [key, nodeAt(desk, at, tubes, snap)]));
 }
 
-export function nodeKey(end: StandingEnd): string {
+export function nodeKey(end: StoodEnd): string {
   return pointOf(end).join(' ');
 }
 
-function nodeAt(desk: Desk, ends: readonly StandingEnd[], tubes: readonly Standing[], snap: Mm): Node {
+function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Stood[], snap: Mm): Node {
   const [first] = ends;
   const point = first ? pointOf(first) : ([0, 0, 0] as const);
   const others = tubes.filter((tube) => isNear(tube, point, snap) && !ends.some((end) => end.tube === tube));
@@ -56,7 +56,7 @@ function nodeAt(desk: Desk, ends: readonly StandingEnd[], tubes: readonly Standi
 }
 
 /** A quick look that most tubes do not pass. */
-function isNear({ from, to, outline }: Standing, point: Vector, snap: Mm): boolean {
+function isNear({ from, to, outline }: Stood, point: Vector, snap: Mm): boolean {
   const reach = outline.reach + snap;
   for (let i = 0; i < 3; i++) {
     const [a, b, at] = [from[i] ?? 0, to[i] ?? 0, point[i] ?? 0];
@@ -65,13 +65,13 @@ function isNear({ from, to, outline }: Standing, point: Vector, snap: Mm): boole
   return true;
 }
 
-function isOnAxis({ from, axis, length }: Standing, point: Vector, snap: Mm): boolean {
+function isOnAxis({ from, axis, length }: Stood, point: Vector, snap: Mm): boolean {
   const at = dot(wayTo(from, point), axis);
   return at > snap && at < length - snap && norm(wayTo(plusTimes(from, at, axis), point)) <= snap;
 }
 
 /** Whether a point lies inside a tube, filled, between its two points. */
-function holds(tube: Standing, point: Vector): boolean {
+function holds(tube: Stood, point: Vector): boolean {
   const { from, axis, length, outline } = tube;
   const at = dot(wayTo(from, point), axis);
   if (at < 0 || at > length) return false;
@@ -85,9 +85,9 @@ function holds(tube: Standing, point: Vector): boolean {
 const IN_LINE = Math.cos(Math.PI / 180);
 
 /** Ends of one outside that go on in line with one another, two and two. */
-function splicesOf(ends: readonly StandingEnd[]): readonly StandingEnd[] {
-  const found: StandingEnd[] = [];
-  const free = (end: StandingEnd): boolean => askedEnd(end).cut.kind === 'found' && !found.includes(end);
+function splicesOf(ends: readonly StoodEnd[]): readonly StoodEnd[] {
+  const found: StoodEnd[] = [];
+  const free = (end: StoodEnd): boolean => askedEnd(end).cut.kind === 'found' && !found.includes(end);
   for (const [i, one] of ends.entries()) {
     const other = ends
       .slice(i + 1)
@@ -101,11 +101,11 @@ function splicesOf(ends: readonly StandingEnd[]): readonly StandingEnd[] {
 }
 
 /** Those that are `through` first, then in the order of the file, each after those that it is to come after. */
-function ordered(desk: Desk, ends: readonly StandingEnd[]): readonly StandingEnd[] {
+function ordered(desk: Desk, ends: readonly StoodEnd[]): readonly StoodEnd[] {
   const left = [...ends].sort(
     (a, b) => Number(b.tube.asked.through) - Number(a.tube.asked.through) || a.tube.place - b.tube.place,
   );
-  const order: StandingEnd[] = [];
+  const order: StoodEnd[] = [];
   while (left.length > 0) {
     const next = left.findIndex(({ tube }) =>
       tube.asked.after.every(({ name }) => !left.some((each) => each.tube.name === name)),
@@ -118,10 +118,10 @@ function ordered(desk: Desk, ends: readonly StandingEnd[]): readonly StandingEnd
   return order;
 }
 
-function complainOfCircle(desk: Desk, first: StandingEnd, others: readonly StandingEnd[]): void {
+function complainOfCircle(desk: Desk, first: StoodEnd, others: readonly StoodEnd[]): void {
   const names = [first.tube.name];
-  for (let at: StandingEnd | undefined = first; at; ) {
-    const next: StandingEnd | undefined = [first, ...others].find(({ tube }) =>
+  for (let at: StoodEnd | undefined = first; at; ) {
+    const next: StoodEnd | undefined = [first, ...others].find(({ tube }) =>
       at?.tube.asked.after.some(({ name }) => name === tube.name),
     );
     if (!next) break;

@@ -1,10 +1,10 @@
 import { dot, plusTimes, type Vector } from '../space/vector.ts';
-import { bodyOf, type StandingEnd } from './standing.ts';
+import { bodyOf, type StoodEnd } from './stood.ts';
 
 const SAME = 1e-6;
 
 /** Whether two ends at one point have one outside: of rectangular tube, each section the other's image in the plane that halves their bodies. */
-export function isSameOutside(one: StandingEnd, other: StandingEnd): boolean {
+export function isSameOutside(one: StoodEnd, other: StoodEnd): boolean {
   const [a, b] = [one.tube.asked.section, other.tube.asked.section];
   if (a.kind === 'round' || b.kind === 'round') {
     return a.kind === 'round' && b.kind === 'round' && Math.abs(a.od.mm - b.od.mm) < SAME;
@@ -24,7 +24,7 @@ export function isSameOutside(one: StandingEnd, other: StandingEnd): boolean {
 }
 
 /** A way in the plane that halves two bodies, as a mirror. */
-function imageOf(way: Vector, one: StandingEnd, other: StandingEnd): Vector {
+function imageOf(way: Vector, one: StoodEnd, other: StoodEnd): Vector {
   const normal = plusTimes(bodyOf(one), -1, bodyOf(other));
   const square = dot(normal, normal);
   return square < SAME * SAME ? way : plusTimes(way, (-2 * dot(way, normal)) / square, normal);

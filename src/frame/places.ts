@@ -19,7 +19,7 @@ export interface Places {
  * Works out every point, with its other half where the frame has a mirror plane, and joins those that are nearer than the
  * snap to the first one, in the order of the file. Circles and unknown names are complained about.
  */
-export function placesOf(desk: Desk, asked: AskedFrame): Places {
+export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
   const found = resolved(desk, asked);
   const all = new Map<string, Vector>();
   for (const { name } of asked.points) {

@@ -1,7 +1,7 @@
 import { isMap } from 'yaml';
 import type { EndName, Frame, FrameNote, Job, Seat, SeatEnd, Tube } from '../job/job.ts';
 import { complainOfIdleAsk } from '../job/preparation.ts';
-import { type Body, type JobDefaults, readJobIn, readTubes } from '../job/read-job.ts';
+import { type FileBody, type JobDefaults, readJobIn, readTubes } from '../job/read-job.ts';
 import { complain, type Desk, IN_A_FILE, placeOf, type Spot } from '../job/text/desk.ts';
 import { type Fields, fieldsOf, textOf } from '../job/text/fields.ts';
 import { copiesAt, lengthAt, missing } from '../job/text/values.ts';
@@ -10,10 +10,10 @@ import type { AskedFrame, MirrorPlane } from './asked.ts';
 import { type CutEnd, endsOf } from './ends.ts';
 import { lengthOf } from './meeting.ts';
 import { nodesOf } from './nodes.ts';
-import { type Places, placesOf } from './places.ts';
+import { type Places, placesOfFrame } from './places.ts';
 import { readPoints } from './read-points.ts';
 import { readFrameTubes } from './read-tubes.ts';
-import { type Standing, standingsOf } from './standing.ts';
+import { type Stood, standingsOf } from './stood.ts';
 
 /**
  * Reads a job file whose tubes are told one by one, or as a frame of points from which each tube's length, angles, clocks and
@@ -25,7 +25,7 @@ export function readFrame(source: string, file: string, defaults: JobDefaults): 
   );
 }
 
-function readFramed(desk: Desk, fields: Fields): Body {
+function readFramed(desk: Desk, fields: Fields): FileBody {
   const { frame: words } = desk.words.job;
   for (const key of ['tube', 'tubes', 'pair']) {
     const spot = fields.get(key);
@@ -82,8 +82,8 @@ function densityAt(desk: Desk, spot: Spot | undefined): number | undefined {
   return density > 0 ? density : complain(desk, spot, 'density', frame.noDensity);
 }
 
-function built(desk: Desk, asked: AskedFrame, copies: number): Body {
-  const places = placesOf(desk, asked);
+function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
+  const places = placesOfFrame(desk, asked);
   const standing = standingsOf(desk, asked, places);
   if (desk.complaints.size > 0) return { tubes: [] };
   complainOfUnknownAfter(desk, standing);
@@ -107,7 +107,7 @@ function built(desk: Desk, asked: AskedFrame, copies: number): Body {
   return { tubes: tubes.map(({ made }) => made), frame };
 }
 
-function complainOfUnknownAfter(desk: Desk, standing: readonly Standing[]): void {
+function complainOfUnknownAfter(desk: Desk, standing: readonly Stood[]): void {
   const names = new Set(standing.map(({ name }) => name));
   for (const { name, spot } of standing.flatMap(({ asked }) => asked.after)) {
     if (!names.has(name))
@@ -115,7 +115,7 @@ function complainOfUnknownAfter(desk: Desk, standing: readonly Standing[]): void
   }
 }
 
-function tubeOf(desk: Desk, tube: Standing, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
+function tubeOf(desk: Desk, tube: Stood, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
   const { asked, name } = tube;
   const between = B.workPoint - A.workPoint;
   if (between <= 0)
@@ -135,7 +135,7 @@ function tubeOf(desk: Desk, tube: Standing, A: CutEnd, B: CutEnd, copies: number
 }
 
 /** What later stages have to say of a tube is told at its place in the frame's file. */
-function keepPlaces(desk: Desk, { asked, place }: Standing): void {
+function keepPlaces(desk: Desk, { asked, place }: Stood): void {
   const at = (spot: Spot) =>
     placeOf(desk.text.lines, isMap(spot.node) ? (spot.node.range?.[0] ?? spot.at) : spot.at);
   desk.places.set(`tubes[${place}]`, at(asked.spot));
@@ -143,7 +143,7 @@ function keepPlaces(desk: Desk, { asked, place }: Standing): void {
     desk.places.set(`tubes[${place}].ends.${end}`, at(asked.ends[end].spot));
 }
 
-function seatOf(tube: Standing, A: CutEnd, B: CutEnd): Seat {
+function seatOf(tube: Stood, A: CutEnd, B: CutEnd): Seat {
   const { along, from, axis, length, spine } = tube;
   return { along, from, axis, length, spine, ends: { A: seatEnd(A), B: seatEnd(B) } };
 }
@@ -166,7 +166,7 @@ function joinedNotes({ words }: Desk, { joined }: Places): FrameNote[] {
   }));
 }
 
-function nearNotes({ words }: Desk, tube: Standing, ends: Readonly<Record<EndName, CutEnd>>): FrameNote[] {
+function nearNotes({ words }: Desk, tube: Stood, ends: Readonly<Record<EndName, CutEnd>>): FrameNote[] {
   return (['A', 'B'] as const).flatMap((end) =>
     ends[end].near.map((header) => ({
       code: 'near' as const,

@@ -5,7 +5,7 @@ import { lengthAt, missing } from '../job/text/values.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedPoint, Named, PointWay } from './asked.ts';
 import { nameAt, plainName } from './names.ts';
-import { placeAt, wayAt } from './ways.ts';
+import { directionAt, placeAt } from './ways.ts';
 
 /** The points of a frame in the order of the file. */
 export function readPoints(desk: Desk, spot: Spot): readonly AskedPoint[] {
@@ -63,7 +63,7 @@ function onTube(desk: Desk, point: Spot, fields: Fields): PointWay | undefined {
   const { frame } = desk.words.job;
   if (!fields.has('at')) return missing(desk, point, 'at', frame.noAt);
   const at = lengthAt(desk, fields.get('at'), 'zero-or-more');
-  const out = wayAt(desk, fields.get('out'));
+  const out = directionAt(desk, fields.get('out'));
   if (!tube || !at || (fields.has('out') && !out)) return undefined;
   return { kind: 'on', tube, at, ...(out && { out }) };
 }

@@ -11,7 +11,7 @@ import { lengthAt, missing, yesOrNoAt } from '../job/text/values.ts';
 import { TEN_MM } from '../job/tube.ts';
 import type { AskedEnd, AskedTube, CutAsk, PointAsk } from './asked.ts';
 import { nameAt, namesAt } from './names.ts';
-import { placeAt, wayAt } from './ways.ts';
+import { directionAt, placeAt } from './ways.ts';
 
 /** The tubes of a frame in the order of the file, without those that could not be read. */
 export function readFrameTubes(desk: Desk, list: Spot): readonly AskedTube[] {
@@ -39,7 +39,7 @@ function readTubeOf(desk: Desk, spot: Spot, position: number): AskedTube | undef
   const named = nameSpot ? nameAt(desk, nameSpot) : { name: unnamed(position), spot };
   const along = readAlong(desk, spot, fields);
   const { section, wall } = readSize(desk, spot, fields);
-  const way = wayAt(desk, fields.get('face'));
+  const way = directionAt(desk, fields.get('face'));
   const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more', 'allowance') ?? TEN_MM;
   const root = rootAt(desk, fields.get('root'));
   const toFlat = toFlatAt(desk, fields);
@@ -147,7 +147,7 @@ function readCut(desk: Desk, spot: Spot, fields: Fields): CutAsk | undefined {
       return names.length > 0 ? { kind: 'onto', names } : undefined;
     }
     case 'flat': {
-      const way = wayAt(desk, fields.get('flat'));
+      const way = directionAt(desk, fields.get('flat'));
       return way && { kind: 'flat', way };
     }
     case 'plain':

@@ -3,12 +3,12 @@ import { landingOf } from '../job/landing.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Landing, pastClock, touchedOrDeeper, towardsClock } from '../space/landing.ts';
 import { inwards } from '../space/section.ts';
-import type { Standing } from './standing.ts';
+import type { Stood } from './stood.ts';
 
 const LOOKS = 720;
 
 /** Which of these headers, each where it stands, the wall of a tube comes to: one that lies behind another is not met. */
-export function metOf(tube: Standing, parts: readonly Part[]): readonly boolean[] {
+export function metOf(tube: Stood, parts: readonly Part[]): readonly boolean[] {
   const landings = parts.map((part) => landingOf(part, 0, false));
   const { wall } = tube.asked;
   const thick = typeof wall === 'string' ? 0 : wall.mm;

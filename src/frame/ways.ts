@@ -18,7 +18,7 @@ const WAYS: ReadonlyMap<string, Vector> = new Map([
 ]);
 
 /** A way in space, of length 1: a word for it, or three numbers. */
-export function wayAt(desk: Desk, spot: Spot | undefined): Vector | undefined {
+export function directionAt(desk: Desk, spot: Spot | undefined): Vector | undefined {
   if (spot === undefined) return undefined;
   const { frame } = desk.words.job;
   if (isSeq(spot.node)) {

@@ -30,8 +30,8 @@ export function readJob(source: string, file: string, defaults: JobDefaults): Jo
 }
 
 /** What a file holds besides its head: its tubes as they are told or, of a frame, as its reader makes them. */
-export type Body = Pick<Job, 'tubes' | 'frame'>;
-export type ReadBody = (desk: Desk, root: Spot, fields: Fields) => Body;
+export type FileBody = Pick<Job, 'tubes' | 'frame'>;
+export type ReadFileBody = (desk: Desk, root: Spot, fields: Fields) => FileBody;
 
 /** The same, with messages that name keys in another way, or of tubes that are told in another way. */
 export function readJobIn(
@@ -39,7 +39,7 @@ export function readJobIn(
   source: string,
   file: string,
   defaults: JobDefaults,
-  readBody: ReadBody = readTubes,
+  readBody: ReadFileBody = readTubes,
 ): Job {
   const parsed = parseJobText(source, file);
   if (!parsed.ok) throw new Refusal([parsed.fault(defaults.words)]);
@@ -105,7 +105,7 @@ function checkVersion(desk: Desk, root: Spot): boolean {
   return true;
 }
 
-function readWhole(desk: Desk, root: Spot, defaults: JobDefaults, readBody: ReadBody): Job | undefined {
+function readWhole(desk: Desk, root: Spot, defaults: JobDefaults, readBody: ReadFileBody): Job | undefined {
   const fields = fieldsOf(desk, root, 'file');
   if (fields === undefined) return undefined;
   choiceAt(desk, fields.get('units'), ['mm', 'in']);
@@ -127,7 +127,7 @@ function readWhole(desk: Desk, root: Spot, defaults: JobDefaults, readBody: Read
 }
 
 /** The tubes of a job whose ends are told one by one. */
-export function readTubes(desk: Desk, root: Spot, fields: Fields): Body {
+export function readTubes(desk: Desk, root: Spot, fields: Fields): FileBody {
   const forAll = {
     pair: yesOrNoAt(desk, fields.get('pair')) ?? false,
     copies: copiesAt(desk, fields.get('copies')) ?? 1,

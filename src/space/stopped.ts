@@ -22,10 +22,12 @@ export interface Stop {
 
 /** Patches of the face in which a header ends, beyond those of any kind of header. */
 const END_FACE = 16;
+/** Of that face where it steps along the header's axis. */
+const STEP_FACE = 30;
 
 /** Whether a wall line was met by the face in which a header ends, on which there is no wall. */
 export function isEndFace(patch: number): boolean {
-  return patch >= END_FACE && patch < 2 * END_FACE - 1;
+  return patch >= END_FACE && patch <= STEP_FACE;
 }
 
 /**
@@ -44,11 +46,16 @@ export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): S
     if (!side || standing(x, y, side.z).above >= 0) return side;
     // A straight header is its own image through its work point.
     const leaves = -(solid.enter(-x, 2 * offset - y)?.z ?? -side.z);
-    const z = firstBelow((at) => standing(x, y, at), side.z, leaves);
-    if (z === undefined) return undefined;
-    const { normal, patch } = standing(x, y, z).face;
-    const [nx, ny, nz] = own.back(normal);
-    return { z, nx, ny, nz, patch: END_FACE + (patch % (END_FACE - 1)) };
+    const found = firstBelow((at) => standing(x, y, at), side.z, leaves);
+    if (found === undefined) return undefined;
+    const { z, above } = found;
+    const { face } = standing(x, y, z);
+    const step = above === undefined ? undefined : stepBetween(stop.cut, standing(x, y, above).face, face);
+    const [nx, ny, nz] = own.back(step ?? face.normal);
+    // A step is entered from the side, whichever way it is told.
+    const sign = nz < 0 ? -1 : 1;
+    const patch = step ? STEP_FACE : END_FACE + (face.patch % (STEP_FACE - END_FACE));
+    return { z, nx: sign * nx, ny: sign * ny, nz: sign * nz, patch };
   };
   return {
     ...solid,
@@ -98,18 +105,28 @@ interface EndFace {
   readonly contact: boolean;
   readonly setback: Mm;
   readonly normal: Vector;
+  /** Which of what the header was cut to it touches, for each. */
+  readonly touched: readonly boolean[];
   /** Where it changes the face has an edge or a step. */
   readonly patch: number;
 }
 
-const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], patch: 0 };
+const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], touched: [], patch: 0 };
 
 function endFaceAt(cut: readonly Landing[], a: Mm, b: Mm): EndFace {
-  const [first, ...others] = cut.map((landing, part) => faceOn(landing, part, a, b));
-  return first ? others.reduce(touchedOrDeeper, first) : SQUARE_OFF;
+  const faces = cut.map((landing, part) => faceOn(landing, part, a, b));
+  const [first, ...others] = faces;
+  if (!first) return SQUARE_OFF;
+  return { ...others.reduce(touchedOrDeeper, first), touched: faces.map(({ contact }) => contact) };
 }
 
-function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
+/** Which way a step of the end face looks: across the side of the header beside which it begins; undefined at an edge. */
+function stepBetween(cut: readonly Landing[], near: EndFace, far: EndFace): Vector | undefined {
+  const side = cut.find((_, part) => near.touched[part] !== far.touched[part]);
+  return side && [-side.sinClock, side.cosClock, 0];
+}
+
+function faceOn(landing: Landing, part: number, a: Mm, b: Mm): Omit<EndFace, 'touched'> {
   const { solid, cosClock, sinClock, trimClimb, shift } = landing;
   const x = towardsClock(landing, a, b);
   const entry = solid.enter(x, pastClock(landing, a, b));
@@ -128,24 +145,30 @@ function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
 const PATCHES = 32;
 const MISSED = PATCHES - 1;
 
+/** Where the header stands first and, where that is beyond a step of its end face, the last place before the step. */
+interface Found {
+  readonly z: Mm;
+  readonly above?: Mm;
+}
+
 const LOOKS = 16;
 
 /**
  * The first place on the way down from `top`, where nothing stands, to `bottom` at which the header stands: undefined where it
  * nowhere does. Its end face has edges and steps, beside which what stands may be as thin as it likes, and these are found first.
  */
-function firstBelow(standing: (z: Mm) => Standing, top: Mm, bottom: Mm): Mm | undefined {
+function firstBelow(standing: (z: Mm) => Standing, top: Mm, bottom: Mm): Found | undefined {
   let [from, before] = [top, standing(top)];
   for (let look = 1; look <= LOOKS; look++) {
     const to = top + ((bottom - top) * look) / LOOKS;
     const after = standing(to);
     for (let edge = 0; edge < LOOKS && before.face.patch !== after.face.patch; edge++) {
       const [near, far] = edgeBetween(standing, from, to, before.face.patch);
-      if (standing(near).above >= 0) return rootBetween(standing, from, near);
+      if (standing(near).above >= 0) return { z: rootBetween(standing, from, near) };
       [from, before] = [far, standing(far)];
-      if (before.above >= 0) return far;
+      if (before.above >= 0) return { z: far, above: near };
     }
-    if (after.above >= 0) return rootBetween(standing, from, to);
+    if (after.above >= 0) return { z: rootBetween(standing, from, to) };
     [from, before] = [to, after];
   }
   return undefined;

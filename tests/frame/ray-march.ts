@@ -72,7 +72,7 @@ function isLeft(
   if (cut.kind === 'plain') return here >= -cut.past;
   if (cut.kind === 'plane')
     return dotOf(minus(place, point), cut.normal) * Math.sign(dotOf(body, cut.normal)) >= 0;
-  const met = firstMet(tubes, cut.headers, along(place, -here, body), body, 0);
+  const met = firstMet(tubes, cut.headers, along(place, -here, body), body);
   return here >= (met ?? trimmedAt(tubes, cut.headers, along(place, -here, body), body));
 }
 
@@ -94,10 +94,11 @@ function trimmedAt(
 }
 
 const FAR = 400;
+/** A chord shorter than this may be stepped over: of a round tube of 13 mm and more that is 1e-4 mm of it. */
 const FINE = 0.1;
 
 /**
- * How far into the body from the plane through `base` the first of these headers is met on the way from the body, to 1e-9; undefined where
+ * How far into the body from the plane through `base` the first of these headers is met on the way from the body; undefined where
  * none is. Far from all the way is as long as nothing can be; inside what was cut away it is fine steps.
  */
 export function firstMet(
@@ -105,7 +106,6 @@ export function firstMet(
   headers: readonly { tube: number; stops?: 'A' | 'B' }[],
   base: Place,
   body: Place,
-  _depth: number,
 ): number | undefined {
   const inside = (t: number): boolean =>
     headers.some((header) => isLeft(tubes, header, along(base, t, body)));
@@ -148,5 +148,5 @@ export function wallMet(
   const base = along(pointOfEnd(tube, end), 1, radial);
   if (cut.kind === 'plain') return -cut.past;
   if (cut.kind === 'plane') return -dotOf(radial, cut.normal) / dotOf(body, cut.normal);
-  return firstMet(tubes, cut.headers, base, body, 0);
+  return firstMet(tubes, cut.headers, base, body);
 }

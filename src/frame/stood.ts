@@ -10,7 +10,7 @@ import { primed } from './names.ts';
 import { mirroredPlace, mirroredWay, ON_PLANE, type Places, spineOf } from './places.ts';
 
 /** A tube where it stands: its axis from one point to another, and the way that its spine faces. */
-export interface Standing {
+export interface Stood {
   readonly asked: AskedTube;
   readonly name: string;
   /** Its place among the tubes of the frame. */
@@ -24,23 +24,23 @@ export interface Standing {
   readonly outline: Section;
 }
 
-export type StandingEnd = { readonly tube: Standing; readonly end: EndName };
+export type StoodEnd = { readonly tube: Stood; readonly end: EndName };
 
-export function pointOf({ tube, end }: StandingEnd): Vector {
+export function pointOf({ tube, end }: StoodEnd): Vector {
   return end === 'A' ? tube.from : tube.to;
 }
 
 /** From an end into its tube's body. */
-export function bodyOf({ tube, end }: StandingEnd): Vector {
+export function bodyOf({ tube, end }: StoodEnd): Vector {
   return end === 'A' ? tube.axis : [-tube.axis[0], -tube.axis[1], -tube.axis[2]];
 }
 
-export function askedEnd({ tube, end }: StandingEnd): AskedEnd {
+export function askedEnd({ tube, end }: StoodEnd): AskedEnd {
   return tube.asked.ends[end];
 }
 
 /** Every tube of a frame where it stands, each mirror image right after its original. */
-export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): readonly Standing[] {
+export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): readonly Stood[] {
   const written = new Set(asked.tubes.map(({ name }) => name));
   const pairs = asked.tubes.flatMap((tube) => {
     const own = stand(desk, tube, places);
@@ -54,7 +54,7 @@ export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): read
     .map((each, place) => ({ ...each, place }));
 }
 
-function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Standing, 'place'> | undefined {
+function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Stood, 'place'> | undefined {
   const [from, to] = asked.along.map((ask) => places.end(ask));
   if (!from || !to) return undefined;
   const { frame } = desk.words.job;
@@ -79,10 +79,10 @@ function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Standing, 'pl
 /** The mirror image of a tube; undefined of one that is its own. */
 function twinOf(
   desk: Desk,
-  own: Omit<Standing, 'place'>,
+  own: Omit<Stood, 'place'>,
   { plane }: AskedFrame,
   places: Places,
-): Omit<Standing, 'place'> | undefined {
+): Omit<Stood, 'place'> | undefined {
   if (!plane) return undefined;
   const { asked } = own;
   const reflect = (ask: PointAsk): PointAsk => {
@@ -115,7 +115,7 @@ function mirroredAsk(end: AskedEnd, plane: NonNullable<AskedFrame['plane']>): As
   };
 }
 
-type Axis = Pick<Standing, 'from' | 'to' | 'axis' | 'length'>;
+type Axis = Pick<Stood, 'from' | 'to' | 'axis' | 'length'>;
 
 function isSame(a: Axis, b: Axis): boolean {
   const near = (one: Vector, other: Vector): boolean => norm(wayTo(one, other)) <= ON_PLANE;
@@ -132,7 +132,7 @@ function liesAlong(a: Axis, b: Axis): boolean {
 }
 
 /** The names that a mirror image's keys give are those of mirror images where there are such. */
-function withNamesPrimed(twin: Omit<Standing, 'place'>, names: ReadonlySet<string>): Omit<Standing, 'place'> {
+function withNamesPrimed(twin: Omit<Stood, 'place'>, names: ReadonlySet<string>): Omit<Stood, 'place'> {
   const other = (named: Named): Named =>
     names.has(primed(named.name)) ? { ...named, name: primed(named.name) } : named;
   const end = (ask: AskedEnd): AskedEnd => ({
