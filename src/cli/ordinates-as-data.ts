@@ -24,7 +24,7 @@ function solutionsOf(tables: readonly OrdinateTable[]): readonly TubeSolution[] 
 
 function stationsAsData({ solution, rows }: OrdinateTable): object[] {
   const key = solution.section.stations === 'angles' ? 'phi' : 's';
-  return rows.map(({ place, dihedral, ...row }) => ({
+  return rows.map(({ place, dihedral, what: _, ...row }) => ({
     [key]: place,
     ...row,
     ...(dihedral !== undefined && { dihedral: degreesOf(dihedral) }),

@@ -30,6 +30,7 @@ function tableAsText(table: OrdinateTable, units: Units, { ordinates: words }: L
   const cells = rows.map((row) => [
     ...numbersOf(row, solution.section, units).map(asWritten),
     ...(row.contact ? [] : [words.misses]),
+    ...(row.what ? [words.marked[row.what]] : []),
   ]);
   return endedLines([
     words.headline(solution.tube.name, end, solution.hand === 'opposite'),

@@ -170,6 +170,64 @@ describe('as JSON', () => {
   });
 });
 
+describe('stations beside the equal ones', () => {
+  const rectangular = (end: string): string =>
+    `copeleaf: 1\ntube: { section: { wide: 50, deep: 30, corner: 4 }, wall: 2, ends: { A: ${end} } }\n`;
+
+  it('a rectangular tube has its folds, its long and short point and each break, in order', async () => {
+    const job = rectangular('{ onto: { box: { wide: 40, deep: 40, corner: 0 } }, angle: 60, clock: 90 }');
+    const [tube] = await tubesOf(['-', '--every', '7mm'], job);
+    const stations = stationsOf(tube, 'A');
+    const places = stations.map(({ s = Number.NaN }) => s);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    // Half a wide face less its corner is 21, a corner is 2 pi, the deep face between corners 22, the wide one 42.
+    const corner = 2 * Math.PI;
+    const half = [21, 21 + corner, 43 + corner, 43 + 2 * corner];
+    const girth = 2 * (42 + 22) + 4 * corner;
+    const folds = [...half, ...half.map((s) => girth - s)];
+    const has = (at: number): number => places.filter((s) => Math.abs(s - at) < 1e-6).length;
+    expect(folds.map(has)).toEqual(folds.map(() => 1));
+    expect(has(7)).toBe(1);
+    const { out } = await copeleaf(folderWith(), ['check', '-', '--as', 'json'], { input: job });
+    const { longPoint, throat } = JSON.parse(out).tubes[0].ends.A;
+    for (const { s, setback } of [longPoint, throat]) {
+      expect(has(s)).toBe(1);
+      expect(stations.find((each) => Math.abs((each.s ?? 0) - s) < 1e-6)?.cut).toBeCloseTo(setback, 9);
+    }
+    // At clock 90 the header lies along the wide faces: 40 wide, the narrow side of 30 is on it all round.
+    expect(stations.every(({ contact }) => contact)).toBe(true);
+  });
+
+  it('where a cut passes the side of a header two rows share a station, one with contact and one without', async () => {
+    const job = rectangular('{ onto: { box: { wide: 40, deep: 40, corner: 0 } }, angle: 90 }');
+    const [tube] = await tubesOf(['-', '--every', '7mm'], job);
+    const stations = stationsOf(tube, 'A');
+    // The wide face reaches 25 to either side, the header 20.
+    const at = stations.filter(({ s = 0 }) => Math.abs(s - 20) < 1e-6);
+    expect(at.map(({ contact }) => contact)).toEqual([true, false]);
+    expect(at[0]?.cut).toBeCloseTo(20, 6);
+    expect(at[1]?.cut).toBeCloseTo(0, 6);
+  });
+
+  it('a round tube has its equal stations, and two rows at a step between two headers', async () => {
+    const first = '{ onto: { box: { wide: 20, deep: 60, corner: 0 } }, angle: 90 }';
+    const second = '{ onto: { od: 60 }, angle: 90, shift: -20 }';
+    const [tube] = await tubesOf(
+      ['-'],
+      `copeleaf: 1\ntube: { od: 40, ends: { A: [${first}, ${second}] } }\n`,
+    );
+    const stations = stationsOf(tube, 'A');
+    const equal = Array.from({ length: 24 }, (_, i) => 15 * i);
+    // The narrow header's sides stand 10 from the plane of the axes: asin(10 / 20) is 30 degrees, an equal station too.
+    expect([...new Set(stations.map(({ phi }) => phi))]).toEqual(equal);
+    expect(stations).toHaveLength(24 + 4);
+    const at30 = stations.filter(({ phi }) => phi === 30);
+    expect(at30).toHaveLength(2);
+    expect(at30[0]?.cut).toBeCloseTo(30, 6);
+    expect(at30[1]?.cut).toBeCloseTo(Math.sqrt(900 - 100) - 20, 4);
+  });
+});
+
 describe('as CSV', () => {
   it('has a header, one line a station, and what the JSON has', async () => {
     const folder = folderWith({ 'job.yaml': JOB });

@@ -4,6 +4,8 @@ import { copeleaf, folderWith } from './run-command.ts';
 /** One station as the command's JSON has it, mm and degrees. */
 export interface Station {
   readonly phi: number;
+  /** In its place, round a tube with faces: mm from the spine. */
+  readonly s?: number;
   readonly contact: boolean;
   readonly outside: number;
   readonly inside?: number;

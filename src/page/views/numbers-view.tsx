@@ -42,8 +42,8 @@ function Ordinates({ table, units }: { readonly table: OrdinateTable; readonly u
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ place, outside, inside, square, cut, contact }) => (
-            <tr key={place}>
+          {rows.map(({ place, outside, inside, square, cut, contact }, i) => (
+            <tr key={i}>
               <th scope="row">{words.place(place, angles)}</th>
               <td>{written(outside)}</td>
               {cope.inside && <td>{written(inside)}</td>}

@@ -17,4 +17,11 @@ export const ordinatesWords = {
     cut: say`cut to`,
   },
   misses: say`misses`,
+  /** What is at a station that stands beside the equal ones. */
+  marked: {
+    fold: say`fold`,
+    'long-point': say`long point`,
+    'short-point': say`short point`,
+    break: say`break`,
+  },
 };

@@ -85,6 +85,9 @@ export const pageViews = {
   },
 };
 
+/** Without a sign before nothing. */
 function setback(mm: Mm, units: Units): Said {
-  return asWritten(units === 'in' ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2));
+  const places = units === 'in' ? 3 : 2;
+  const size = Number((units === 'in' ? mm / MM_PER_INCH : mm).toFixed(places)) + 0;
+  return asWritten(size.toFixed(places));
 }
