@@ -52,7 +52,7 @@ describe(`${JOBS} random ends onto every kind of header, seed ${SEED}`, () => {
     for (const { tube, end, leaf, solution } of cases) {
       const why = JSON.stringify(tube);
       const texts = textsOf(leaf.wrap);
-      expect(texts, why).toContain(tube.section.kind === 'round' ? 'spine 0°' : 'spine 0');
+      expect(texts, why).toContain(tube.section.kind === 'round' ? 'spine 0°' : 'spine 0 mm');
       expect(texts, why).toContain('waste');
       expect(texts, why).toContain(end);
       expect(
@@ -81,7 +81,7 @@ describe('a box section of 60 x 40 with corners of 6, on a round header', () => 
   const each = only(tubeOnto(rectangle(60, 40, 6), [partOf({ kind: 'round', od: length(76.1) }, 60, 30)], 3));
   const { leaf, cope } = each;
   const label = leaf.wrap.marks.find(
-    (mark): mark is Words => mark.kind === 'words' && mark.text === 'spine 0',
+    (mark): mark is Words => mark.kind === 'words' && mark.text === 'spine 0 mm',
   );
   const xs = uprights(leaf.wrap);
   const spine = xs.reduce((a, b) =>

@@ -35,7 +35,7 @@ export function partFacts(
       text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
     },
     ...angleFacts(part, units, words),
-    ...placeFacts(part, ofHeader, datum, words),
+    ...placeFacts(part, ofHeader, name !== undefined, datum, words),
   ];
 }
 
@@ -60,6 +60,7 @@ function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Languag
 function placeFacts(
   { onto, clock, offset, shift }: Part,
   ofHeader: (phrase: Said) => Said,
+  several: boolean,
   datum: 'spine' | 'mark',
   { card }: Language,
 ): Fact[] {
@@ -69,8 +70,9 @@ function placeFacts(
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     facts.push({ fact: 'clocking', label: labels.clock, text: card.insideOfCorner(where) });
-  } else if (clock.rad !== 0 && datum === 'spine') {
-    facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(turned) });
+  } else if ((clock.rad !== 0 || several) && datum === 'spine') {
+    const where = clock.rad === 0 ? card.onTheSpine : turned;
+    facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(where) });
   }
   if (offset.mm !== 0) {
     const way = wrapStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);

@@ -83,7 +83,8 @@ function barLines({ ring, edges }: Bar, axes: Axes, view: View, { fore, aft }: E
   const inner = edges.filter((r) => isBetween(across(r), across(low), across(high)) && faces(axes, view, r));
   const lines = [low, high, ...inner].map((r): PictureLine => [to(-aft, r), to(fore, r)]);
   const ends = [-aft, fore].map((q) => breakLine(to(q, low), to(q, high)));
-  return { lines: [...lines, ...ends], axes: [{ from, to: until }] };
+  const shape = [to(-aft, low), to(fore, low), to(fore, high), to(-aft, high)];
+  return { lines: [...lines, ...ends], axes: [{ from, to: until }], shape };
 }
 
 function isBetween(value: Mm, low: Mm, high: Mm): boolean {

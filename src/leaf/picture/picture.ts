@@ -35,6 +35,8 @@ export type PictureLine = readonly [Point, ...Point[]];
 export interface Outlines {
   readonly lines: readonly PictureLine[];
   readonly axes: readonly Segment[];
+  /** All that it hides, where that is drawn. */
+  readonly shape?: readonly Point[];
 }
 
 /** Points as a line. */

@@ -127,12 +127,15 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: L
       word: { text: words.picture.number(i + 1), at, way: at },
     };
   });
+  // Each header hides those after it, so that none is drawn through another.
+  const shown = headers.flatMap(({ lines }, i) =>
+    [tube, ...headers.slice(0, i)].reduce(
+      (seen, { shape }) => (shape ? seen.flatMap((line) => visibleParts(line, shape)) : seen),
+      lines,
+    ),
+  );
   return {
-    lines: [
-      ...headers.flatMap(({ lines }) => lines).flatMap((line) => visibleParts(line, tube.shape)),
-      ...tube.body,
-      tube.saddle,
-    ],
+    lines: [...shown, ...tube.body, tube.saddle],
     axes: [...headers.flatMap(({ axes }) => axes), { from: point(0, 0), to: point(0, k * body) }],
     words: [...headers.map(({ word }) => word), awayWord(end, k, body, words)],
   };

@@ -90,10 +90,17 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
 
 /**
  * The names at the cut, on the body's side of it: the heel first, in letters of the size `worth`, each of the others under it or at its
- * own place. What found no room comes back in words that say where it is.
+ * own place. What found no room comes back in words that say where it is. `lines` are drawn up from the cut already.
  */
-export function placeNames(body: Body, places: readonly NamedPlace[], worth: Mm): Placed {
+export function placeNames(
+  body: Body,
+  places: readonly NamedPlace[],
+  worth: Mm,
+  lines: readonly Mm[],
+): Placed {
   const { heel } = sideNames(body.cope.end.parts[0], body.words);
+  const isOnLine = (x: Mm): boolean =>
+    isOnGuide(body.flat, x) || lines.some((line) => Math.abs(line - x) < ONE_PLACE);
   const clusters = clustersOf(body.flat, places);
   const notes = clusters.flatMap((cluster) => {
     const [{ x: first }] = cluster;
@@ -105,7 +112,9 @@ export function placeNames(body: Body, places: readonly NamedPlace[], worth: Mm)
   return placeAll(
     body.field,
     sized.map(({ name, x, sides, sizes }) => ({
-      places: inTurn(sizes, (size) => besideCut(body, x, { fact: 'heel', lines: [name], size }, sides)),
+      places: inTurn(sizes, (size) =>
+        besideCut(body, x, { fact: 'heel', lines: [name], size }, sides, isOnLine(x)),
+      ),
       otherwise: body.words.leaf.fromLeftEdge(name, x),
     })),
   );
@@ -138,9 +147,15 @@ const TICK: Mm = 1.4;
 /** Where names stand off the cut, mm. */
 const AT_CUT = waysAt(liftSteps(TICK + 0.4, 40, 1.2));
 
-/** Beside a guide line a name needs no line of its own. */
-function besideCut(body: Body, x: Mm, block: Block, sides: readonly Side[]): Iterable<Candidate> {
+/** Beside a line that is there already a name needs none of its own. */
+function besideCut(
+  body: Body,
+  x: Mm,
+  block: Block,
+  sides: readonly Side[],
+  onLine: boolean,
+): Iterable<Candidate> {
   const level = offCut(body, x);
-  const foot = isOnGuide(body.flat, x) ? undefined : point(x, level.y);
+  const foot = onLine ? undefined : point(x, level.y);
   return offLevel(level, AT_CUT, wordsBeside(block, x, sides), foot);
 }

@@ -1,4 +1,4 @@
-import { inTurn, liftSteps, offLevel, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import { inTurn, liftSteps, offLevel, type Side, waysAt, wordsBeside } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
 import { type Block, TEXT } from '../../draw/lettering.ts';
@@ -52,8 +52,10 @@ export function guideMarks(field: Field): Mark[] {
 /** The spine's name, beside it at the base edge. */
 export function spineLabel(body: Body, worth: Mm): Placed {
   const fact = body.cope.fitUp?.clock ? 'rotation-mark' : 'spine';
-  // Beside a line that is laid on a mark there may be no room for the larger letters.
-  const places = inTurn([worth, TEXT], (size) => atStation(body, 0, fact, size));
+  // To the left it could be taken for the name of the line before it.
+  const places = inTurn(['right', 'left'] as const, (side) =>
+    inTurn([worth, TEXT], (size) => atStation(body, 0, fact, size, [side])),
+  );
   return placeAll(body.field, [{ places }]);
 }
 
@@ -66,9 +68,15 @@ export function quarterLabels(body: Body): Placed {
   );
 }
 
-function atStation(body: Body, station: number, fact: FactName, size: Mm): Iterable<Candidate> {
+function atStation(
+  body: Body,
+  station: number,
+  fact: FactName,
+  size: Mm,
+  sides?: readonly Side[],
+): Iterable<Candidate> {
   const block = { fact, lines: [quarterName(body, station)], size };
-  return besideAtBase(body, xAt(body.flat, station), block);
+  return besideAtBase(body, xAt(body.flat, station), block, sides);
 }
 
 function quarterName({ flat: { section }, cope, words: { leaf, quantities } }: Body, station: number): Said {
@@ -88,6 +96,6 @@ export function foldLabel(body: Body): Placed {
 /** Where they stand off the base edge: hard by it as long as it can be, mm. */
 const AT_BASE = [...waysAt([0.9], [false]), ...waysAt(liftSteps(0.9, 24, 1.5))];
 
-function besideAtBase(body: Body, x: Mm, block: Block): Iterable<Candidate> {
-  return offLevel(inFromBase(body), AT_BASE, wordsBeside(block, x));
+function besideAtBase(body: Body, x: Mm, block: Block, sides?: readonly Side[]): Iterable<Candidate> {
+  return offLevel(inFromBase(body), AT_BASE, wordsBeside(block, x, sides));
 }

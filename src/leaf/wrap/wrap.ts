@@ -120,7 +120,13 @@ function letter(
     () => spineLabel(body, worth),
     () => (fitUp ? fitUpNames(body, fitUp) : NONE),
     () => changeNames(body, changes),
-    () => placeNames(body, named, worth),
+    () =>
+      placeNames(
+        body,
+        named,
+        worth,
+        changes.map(({ station }) => xAt(flat, station)),
+      ),
     () => placeAll(field, [{ places: arrows(body, right) }]),
     () => (names.paired ? placeAll(field, [{ places: badges(body, right, names, worth) }]) : NONE),
     () => placeAll(field, [{ places: alongCut(body, waste, deepFirst) }]),

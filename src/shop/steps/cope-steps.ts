@@ -2,7 +2,10 @@ import { missedBy } from '../../fit/contact.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { MOST_STAND_OFF, roomLacking } from '../../fit/warnings.ts';
 import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
+import { foldStations } from '../../leaf/wrap/folds.ts';
 import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
+import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { hasSpine } from './blank-steps.ts';
@@ -14,11 +17,24 @@ type Edge = Parameters<Language['steps']['cut']['end']>[2];
 export function firstCutSteps(piece: Piece, end: NamedEnd): Step[] {
   const { second, solution, words } = piece;
   const { lay, cut } = words.steps;
+  const folded = foldStations(solution.section).length > 0;
   const marksBase = second !== undefined && solution.lengths !== undefined;
   return [
-    step('step:lay', lay.first(end.name, second !== undefined, hasSpine(piece), placedFirst(piece))),
+    step('step:lay', lay.first(end.name, whyFirst(piece, end), hasSpine(piece), folded, placedFirst(piece))),
     step('step:cut', cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end)),
   ];
+}
+
+/** That it is the first of two, and of an end B why. */
+function whyFirst({ second, words: { steps } }: Piece, { name, cope }: NamedEnd): Said {
+  const { alone, asNamed, shallower, inOrder } = steps.lay.isFirst;
+  if (!second) return alone;
+  if (name === 'A') return asNamed;
+  return depthOf(cope) < depthOf(second.cope) ? shallower : inOrder;
+}
+
+function depthOf({ throat, longPoint }: Cope): Mm {
+  return throat.setback - longPoint.setback;
 }
 
 function placedFirst({ solution, second, words: { steps } }: Piece): Said {

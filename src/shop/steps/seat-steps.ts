@@ -3,6 +3,7 @@ import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { knifeOf, ROD } from '../../fit/warnings.ts';
+import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -31,7 +32,8 @@ function seated(piece: Piece, end: NamedEnd, gapStays: boolean): Said {
   const { first, units, words } = piece;
   const { seat } = words.steps;
   const { preparation, root } = end.cope.end;
-  const on = landingName(end, words);
+  const pictured = end.cope.end.parts.length > 1 && heelsPicture(piece.solution, words) !== undefined;
+  const on = pictured ? seat.asPictured : landingName(end, words);
   if (root && root.mm > 0) return seat.hold(on, root);
   if (preparation.edge === 'square') return seat.touching(on, touching(end.cope, words));
   if (gapStays) return seat.file(on, seat.itTouches);

@@ -42,7 +42,7 @@ export const card = {
   },
   /** Wrapped with its printed side in, a leaf cuts the opposite hand. */
   printedSideOut: say`wrap printed side out`,
-  notOnTheLeaf: say`not on the leaf:`,
+  notOnTheLeaf: say`no room on the leaf for:`,
   item: (phrase: Said): Said => say`– ${phrase}`,
   /** By its place in the end's list, from 1. */
   headerName: (number: number): Said => say`header ${number}`,
@@ -84,7 +84,7 @@ export const card = {
   onTheSpine: say`on the spine`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
   passes: (offset: Length, way: Radians, datum: 'spine' | 'mark'): Said =>
-    say`${quantities.unsigned(offset)}: passes ${angle(way)} round from the ${datum === 'spine' ? say`spine` : say`mark`}`,
+    say`${quantities.unsigned(offset)}: the header's centre passes on the side ${angle(way)} from the ${datum === 'spine' ? say`spine` : say`mark`}`,
   moved: (shift: Length): Said =>
     say`${quantities.unsigned(shift)}: moved along the tube ${shift.mm > 0 ? say`towards` : say`away from`} its body`,
 

@@ -31,7 +31,7 @@ export const leaf = {
   longPoint: say`long point`,
   spine: say`spine 0°`,
   /** Where stations are mm round the outside. */
-  spineMm: say`spine 0`,
+  spineMm: say`spine 0 mm`,
   rotationMark: say`rotation mark 0°`,
   fold: say`fold`,
   seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,

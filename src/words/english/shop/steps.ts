@@ -38,11 +38,21 @@ function theBlank(blanks: number): Said {
 }
 
 const lay = {
-  first: (end: EndName, isFirst: boolean, spine: boolean, place: Said): Said => {
+  first: (end: EndName, why: Said, spine: boolean, folded: boolean, place: Said): Said => {
+    const crease = folded
+      ? say`Crease the leaf along each line of dashes and dots: the corners lie there. `
+      : NOTHING;
     const turned = spine
       ? say`its spine on the scribed one`
       : say`its ${spineExplained} anywhere round the tube`;
-    return say`Lay leaf ${end}${isFirst ? say` first` : NOTHING}, printed side out, ${turned}, ${place}. Tape it so that the ends of its base edge meet.`;
+    return say`${crease}Lay leaf ${end}${why}, printed side out, ${turned}, ${place}. Tape it so that the ends of its base edge meet.`;
+  },
+  /** Of two ends, and of an end B why. */
+  isFirst: {
+    alone: NOTHING,
+    asNamed: say` first`,
+    shallower: say` first (its cut is shallower: a mistake there wastes less)`,
+    inOrder: say` first (its header comes first in the order of work)`,
   },
   second: (end: EndName, marked: boolean, place: Said): Said =>
     say`${marked ? say`Take the tube out, and lay` : say`Lay`} leaf ${end} ${place}. Tape it as before.`,
@@ -82,6 +92,7 @@ const seat = {
   touching: (on: Said, touch: Said): Said => say`Seat it on ${on}: ${touch}.`,
   file: (on: Said, how: Said): Said => say`Seat it on ${on}: file until ${how}.`,
   itTouches: say`it touches`,
+  asPictured: say`its headers, turned as the picture from end A has them`,
   noRod: (where: 'anywhere' | 'touching', units: Units): Said => fileToRod(where, units),
   alike: (on: Said, first: EndName): Said => say`Seat it on ${on}: file as at end ${first}.`,
   touches: {
