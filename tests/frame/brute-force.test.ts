@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { readFrame } from '../../src/frame/read-frame.ts';
 import type { Job } from '../../src/job/job.ts';
 import { PAPERS } from '../../src/job/paper/paper.ts';
-import { solveJob } from '../../src/saddle/solve.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { type DrawnFrame, drawnFrames, spineBy } from './random-frames.ts';
@@ -68,7 +68,7 @@ test('every end of random frames agrees with rays walked through solids that kno
     fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
       const job = readDrawn(frame.text);
       const rays = rayTubes(frame, job);
-      for (const [place, { ends, section }] of solveJob(job).entries()) {
+      for (const [place, { ends, section }] of solveHands(job).entries()) {
         const tube = frame.tubes[place];
         if (!tube) continue;
         const axis = unitAlong(minus(tube.to, tube.from));
