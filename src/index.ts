@@ -6,6 +6,7 @@
 export type { Drawing, Mark } from './draw/drawing.ts';
 export { reportTube, type TubeReport } from './fit/report.ts';
 export type { Warning, WarningCode } from './fit/warnings.ts';
+export { readFrame } from './frame/read-frame.ts';
 export { inkDxf } from './ink/dxf.ts';
 export { inkPdf, type PdfInfo } from './ink/pdf.ts';
 export { inkSvg, type SvgWindow } from './ink/svg.ts';

@@ -1,8 +1,9 @@
 import { basename, extname } from 'node:path';
+import { readFrame } from '../frame/read-frame.ts';
 import { type EndFlags, jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { type Paper, readPaper } from '../job/paper/paper.ts';
-import { type JobDefaults, readJob } from '../job/read-job.ts';
+import type { JobDefaults } from '../job/read-job.ts';
 import { jobWithSeated } from '../job/ways/seated.ts';
 import type { Language } from '../words/language.ts';
 import { readText } from './files.ts';
@@ -48,7 +49,7 @@ async function askFromFile(path: string, flags: EndFlags, shell: Shell): Promise
   }
   const source = await readText(path, shell);
   const file = path === '-' ? faults.standardInput : path;
-  const job = readJob(source, file, defaults(flags.paper, shell));
+  const job = readFrame(source, file, defaults(flags.paper, shell));
   return { job, name: path === '-' ? 'cope' : basename(path, extname(path)) };
 }
 

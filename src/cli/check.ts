@@ -1,6 +1,9 @@
 import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
 import type { EndFlags } from '../job/flags.ts';
+import { frameAsData } from '../together/frame-as-data.ts';
+import { isWarning, standingFrame } from '../together/frame-notes.ts';
+import { frameReport } from '../together/frame-report.ts';
 import { reportJob } from '../together/report-job.ts';
 import { endedLines, joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
@@ -20,16 +23,24 @@ export async function check(path: string | undefined, options: CheckOptions, she
   const { as, strict, seated, ...flags } = options;
   const { job } = await readAsk(path, flags, shell, seated);
   const reports = reportJob(job);
+  const standing = standingFrame(job);
   const result =
     as === 'json'
-      ? jsonOf(reportsAsData(reports))
+      ? jsonOf({
+          ...reportsAsData(reports, job),
+          ...(standing && { frame: frameAsData(job, standing) }),
+        })
       : endedLines([
           joined(
-            reports.map((report) => checkReport(report, shell.words)),
+            [
+              ...reports.map((report) => checkReport(report, shell.words)),
+              ...(standing ? [frameReport(job, standing)] : []),
+            ],
             '\n\n\n',
           ),
         ]);
   await writeResult('-', result, shell);
-  const warned = reports.some(({ warnings }) => warnings.length > 0);
+  const warned =
+    reports.some(({ warnings }) => warnings.length > 0) || (standing?.warnings.some(isWarning) ?? false);
   return strict && warned ? WRONG_INPUT : DONE;
 }

@@ -1,6 +1,7 @@
-import type { FitUp, TubeSection } from '../job/job.ts';
+import type { FitUp, Job, SeatEnd, TubeSection } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { degrees, type Radians } from '../measure/units.ts';
+import type { Placing, TubeSolution } from '../saddle/solve.ts';
 import type { Section as SpaceSection } from '../space/section.ts';
 import type { EndReport } from './end-report.ts';
 import type { TubeReport } from './report.ts';
@@ -9,12 +10,13 @@ import type { TubeReport } from './report.ts';
  * The reports as `check --as json` gives them: millimetres, and degrees as resolved, with clock and phi in [0, 360).
  * What has no value is left out.
  */
-export function reportsAsData(reports: readonly TubeReport[]): object {
-  return { units: 'mm', tubes: reports.map(tubeAsData) };
+export function reportsAsData(reports: readonly TubeReport[], job?: Job): { units: 'mm'; tubes: object[] } {
+  return { units: 'mm', tubes: reports.map((report) => tubeAsData(report, job)) };
 }
 
-function tubeAsData({ solution, ends, warnings }: TubeReport): object {
-  const { tube, hand, lengths, twist } = solution;
+function tubeAsData({ solution, ends, warnings }: TubeReport, job: Job | undefined): object {
+  const { tube, hand, lengths, twist, places } = solution;
+  const seat = job?.frame?.seats[places?.[0]?.tube ?? -1];
   return {
     name: tube.name,
     hand,
@@ -23,9 +25,10 @@ function tubeAsData({ solution, ends, warnings }: TubeReport): object {
     ...(lengths && { between: lengths.between, overall: lengths.overall, blank: lengths.blank }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
     ends: {
-      ...(ends.A && { A: endAsData(ends.A) }),
-      ...(ends.B && { B: endAsData(ends.B) }),
+      ...(ends.A && { A: endAsData(ends.A, seat?.ends.A) }),
+      ...(ends.B && { B: endAsData(ends.B, seat?.ends.B) }),
     },
+    ...(places && job?.frame && { places: places.map((placing) => placeAsData(placing, solution, job)) }),
     warnings: warnings.map(({ code, end, inFile }) => ({ code, text: inFile, ...(end && { end }) })),
   };
 }
@@ -36,16 +39,31 @@ function sizeAsData(section: TubeSection): object {
   return under === undefined ? sizes : { [under]: sizes };
 }
 
-function endAsData(report: EndReport | 'plain'): object {
-  if (report === 'plain') return { plain: true };
+/** A tube of a frame that is this piece: its points, and how it is turned on it. */
+function placeAsData({ tube, spineAt, swapped }: Placing, { section }: TubeSolution, job: Job): object {
+  const turn = swapped ? spineAt : 0 - spineAt;
+  return {
+    name: job.tubes[tube]?.name,
+    along: job.frame?.seats[tube]?.along,
+    swap: swapped,
+    turn: section.stations === 'angles' ? around(turn) : turn,
+  };
+}
+
+function endAsData(report: EndReport | 'plain', seat: SeatEnd | undefined): object {
+  if (report === 'plain') {
+    const { past, open } = seat ?? {};
+    return { plain: true, ...(past !== undefined && { past: past + 0 }), ...(open && { open }) };
+  }
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
   const at = (station: number): object => stationAsData(station, cope.joint.section);
   const union = cope.end.parts.length > 1;
-  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset, shift }) => ({
+  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset, shift, stops }) => ({
     angle: degreesOf(angle.rad),
     ...(!cope.fitUp?.clock && { clock: around(clock.rad) }),
     offset: offset.mm + 0,
     ...(union && { shift: shift.mm + 0 }),
+    ...(stops && { stops: true }),
   }));
   return {
     longPoint: { ...at(cope.longPoint.station), setback: cope.longPoint.setback },

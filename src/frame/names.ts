@@ -14,6 +14,13 @@ export function primed(name: string): string {
   return `${name}${PRIME}`;
 }
 
+/** The name of a thing's mirror image, or of what it is one of; its own where there is neither. */
+export function otherHalf(name: string, isThere: (name: string) => boolean): string {
+  if (isThere(primed(name))) return primed(name);
+  const original = name.endsWith(PRIME) ? name.slice(0, -1) : name;
+  return isThere(original) ? original : name;
+}
+
 /** A name as it is compared: a typeset prime is a prime, and white space is one space. */
 export function plainName(written: string): string {
   return written.normalize('NFC').replace(/[’′]/g, PRIME).replace(/\s+/g, ' ').trim();

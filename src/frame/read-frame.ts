@@ -2,7 +2,7 @@ import { isMap } from 'yaml';
 import type { EndName, Frame, FrameNote, Job, Seat, SeatEnd, Tube } from '../job/job.ts';
 import { complainOfIdleAsk } from '../job/preparation.ts';
 import { type FileBody, type JobDefaults, readJobIn, readTubes } from '../job/read-job.ts';
-import { complain, type Desk, IN_A_FILE, placeOf, type Spot } from '../job/text/desk.ts';
+import { complain, type Desk, type Dialect, IN_A_FILE, placeOf, type Spot } from '../job/text/desk.ts';
 import { type Fields, fieldsOf, textOf } from '../job/text/fields.ts';
 import { copiesAt, lengthAt, missing } from '../job/text/values.ts';
 import { asWritten } from '../words/said.ts';
@@ -20,7 +20,12 @@ import { type Stood, standingsOf } from './stood.ts';
  * offsets follow. Throws `Refusal` with all its mistakes, in the order of the file; `file` is its name in them.
  */
 export function readFrame(source: string, file: string, defaults: JobDefaults): Job {
-  return readJobIn(IN_A_FILE, source, file, defaults, (desk, root, fields) =>
+  return readFrameIn(IN_A_FILE, source, file, defaults);
+}
+
+/** The same, with messages that name keys in another way. */
+export function readFrameIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
+  return readJobIn(say, source, file, defaults, (desk, root, fields) =>
     fields.has('frame') ? readFramed(desk, fields) : readTubes(desk, root, fields),
   );
 }

@@ -83,7 +83,7 @@ function shareAt(desk: Desk, spot: Spot): number | undefined {
   const { frame } = desk.words.job;
   const text = textOf(desk, spot, frame.aShare)?.trim();
   if (text === undefined) return undefined;
-  const share = /^-?\d*\.?\d+$/.test(text) ? Number(text) : Number.NaN;
+  const share = /^[-.\d]+$/.test(text) ? Number(text) : Number.NaN;
   return Math.abs(share) <= 10 ? share : complain(desk, spot, 'share', frame.noShare);
 }
 

@@ -6,7 +6,7 @@ import type { Section } from '../space/section.ts';
 import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedEnd, AskedFrame, AskedTube, Named, PointAsk } from './asked.ts';
-import { primed } from './names.ts';
+import { otherHalf, primed } from './names.ts';
 import { mirroredPlace, mirroredWay, ON_PLANE, type Places, spineOf } from './places.ts';
 
 /** A tube where it stands: its axis from one point to another, and the way that its spine faces. */
@@ -87,8 +87,7 @@ function twinOf(
   const { asked } = own;
   const reflect = (ask: PointAsk): PointAsk => {
     if ('place' in ask) return { ...ask, place: mirroredPlace(ask.place, plane) };
-    const other = primed(ask.name);
-    return places.points.has(other) ? { ...ask, name: other } : ask;
+    return { ...ask, name: otherHalf(ask.name, (each) => places.points.has(each)) };
   };
   const name = primed(own.name);
   const twin: AskedTube = {
@@ -133,8 +132,10 @@ function liesAlong(a: Axis, b: Axis): boolean {
 
 /** The names that a mirror image's keys give are those of mirror images where there are such. */
 function withNamesPrimed(twin: Omit<Stood, 'place'>, names: ReadonlySet<string>): Omit<Stood, 'place'> {
-  const other = (named: Named): Named =>
-    names.has(primed(named.name)) ? { ...named, name: primed(named.name) } : named;
+  const other = (named: Named): Named => ({
+    ...named,
+    name: otherHalf(named.name, (each) => names.has(each)),
+  });
   const end = (ask: AskedEnd): AskedEnd => ({
     ...ask,
     ...(ask.cut.kind === 'onto' && { cut: { ...ask.cut, names: ask.cut.names.map(other) } }),

@@ -18,6 +18,8 @@ export interface TubeSolution {
   /** As asked; of the opposite hand, its mirror image. */
   readonly tube: Tube;
   readonly hand: Hand;
+  /** Of a frame: the tubes that are this piece, the first of which it was solved as. */
+  readonly places?: readonly Placing[];
   /** It is its own mirror image, and stands for both hands of a pair. */
   readonly bothHands?: true;
   readonly section: Section;
@@ -28,6 +30,14 @@ export interface TubeSolution {
   readonly lengths?: Lengths;
   /** From end A's heel to end B's heel, in (-pi, pi]; left out where an end has none, or its rotation is marked. */
   readonly twist?: Radians;
+}
+
+/** A tube of a frame, by its place among the job's, and how it is laid on a piece that is the same solid. */
+export interface Placing {
+  readonly tube: number;
+  /** Its station 0 lies on this station of the piece, and where `swapped` its end A is the piece's end B. */
+  readonly spineAt: number;
+  readonly swapped: boolean;
 }
 
 export interface Lengths {
@@ -50,8 +60,11 @@ export interface Lengths {
  * Every tube of the job in its order, each opposite hand after its twin. Throws `Refusal`, with all of them, where
  * the copes of a tube's two ends cross, or a bend that it lands on crosses it again.
  */
-export function solveHands(job: Job): readonly TubeSolution[] {
-  const asDrawn = job.tubes.map((tube) => solveTube(tube));
+export function solveHands(
+  job: Job,
+  solve: (tube: Tube) => TubeSolution = solveTube,
+): readonly TubeSolution[] {
+  const asDrawn = job.tubes.map((tube) => solve(tube));
   const [first, ...others] = asDrawn.flatMap((solution, place) => [
     ...complaintsOfLengths(job, solution.readings, `tubes[${place}].between`),
     ...lengthMarkMisses(job, solution, place),
@@ -103,7 +116,8 @@ export function solveTube(tube: Tube, hand: Hand = 'as-drawn'): TubeSolution {
   };
 }
 
-function solveOpposite(tube: Tube): TubeSolution {
+/** The opposite hand of a tube. */
+export function solveOpposite(tube: Tube): TubeSolution {
   return solveTube(mirroredTube(tube), 'opposite');
 }
 

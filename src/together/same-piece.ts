@@ -42,6 +42,14 @@ function sizesOf({ tube }: TubeSolution): string {
   return [tube.section.kind, ...sizes, tube.wall?.mm.toFixed(4) ?? ''].join(' ');
 }
 
+/** Names of the drawers in which pieces that may be the same as this one lie, its own first: by its sizes and its length. */
+export function stockKeysOf(piece: TubeSolution): readonly string[] {
+  const drawer = Math.floor((piece.lengths?.between ?? 0) / DRAWER);
+  return [drawer, drawer - 1, drawer + 1].map((each) => `${sizesOf(piece)} ${each}`);
+}
+
+const DRAWER: Mm = 0.1;
+
 /** The other's end that lies on this one. */
 function partner(end: 'A' | 'B', swapped: boolean): 'A' | 'B' {
   return swapped === (end === 'A') ? 'B' : 'A';
@@ -74,6 +82,7 @@ function liesOn(piece: TubeSolution, other: TubeSolution, laid: Laying): boolean
 
 function isSameEnd(mine: EndSolution | undefined, theirs: EndSolution | undefined, laid: Laying): boolean {
   if (mine?.kind !== 'coped' || theirs?.kind !== 'coped') return mine?.kind === theirs?.kind;
+  if (mine === theirs && laid.turn === 0 && !laid.swapped) return true;
   if (mine.fitUp || theirs.fitUp || mine.end.preparation.edge !== theirs.end.preparation.edge) return false;
   return (['cut', 'outside', 'inside'] as const).every((name) => {
     const [one, another] = [mine[name], theirs[name]];

@@ -1,6 +1,6 @@
+import { readFrameIn } from '../../frame/read-frame.ts';
 import type { Job } from '../../job/job.ts';
 import { PAPERS } from '../../job/paper/paper.ts';
-import { readJobIn } from '../../job/read-job.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import type { Dialect } from '../../job/text/desk.ts';
 import type { Said } from '../../measure/said.ts';
@@ -20,7 +20,7 @@ const [PAPER = { name: 'A4', width: 210, height: 297 }] = PAPERS.filter(({ name 
 /** Reads and solves a job, by the same code as the command. */
 export function workOut(text: string, words: Language): Outcome {
   try {
-    const job = readJobIn(inTheForm(words), text, 'job.yaml', { words, paper: PAPER });
+    const job = readFrameIn(inTheForm(words), text, 'job.yaml', { words, paper: PAPER });
     return { kind: 'read', job, solutions: solvePieces(job) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;

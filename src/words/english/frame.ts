@@ -1,5 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import { say } from '../said.ts';
+import type { Mm } from '../../measure/units.ts';
+import { asWritten, joined, say } from '../said.ts';
+import { quantities } from './quantities.ts';
 
 /** What is told of a whole frame. */
 export const frameWords = {
@@ -7,4 +9,34 @@ export const frameWords = {
     say`${name} lies nearer to ${to} than the snap: they are one point, where ${to} is.`,
   near: (end: 'A' | 'B', tube: Said, header: Said): Said =>
     say`End ${end} of ${tube} ends inside ${header}, beside its axis: it is coped onto it there.`,
+  clash: (one: Said, other: Said, depth: Mm, crossing: boolean): Said =>
+    say`${one} and ${other} are in one another's way, ${quantities.mm(Math.round(depth * 10) / 10)} deep. ${
+      crossing
+        ? say`Make one of them two tubes that end there.`
+        : say`Move a point, or let the end of one land on the other.`
+    }`,
+  overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm): Said =>
+    say`End ${end} of ${tube} lands ${quantities.mm(Math.round(by * 10) / 10)} over the end of ${header}: lengthen ${header}, or move the point.`,
+
+  headline: say`FRAME`,
+  /** What a whole frame comes to. */
+  overall: ([x, y, z]: readonly Said[]): Said =>
+    say`${x ?? say``} to the right, ${y ?? say``} back, ${z ?? say``} up over all`,
+  total: (size: Said, length: Said, mass: Said | undefined): Said =>
+    say`${size}: ${length}${mass ? say`, ${mass}` : say``}`,
+  kilograms: (kg: number): Said => say`${asWritten(kg.toFixed(1))} kg`,
+  open: (ends: readonly Said[]): Said => say`left open, to cap or plug: ${joined(ends, ', ')}`,
+  endOf: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
+  square: (from: Said, to: Said, length: Said): Said => say`${from} to ${to}: ${length}`,
+  labels: {
+    size: say`size`,
+    tubes: say`tubes`,
+    open: say`ends`,
+    landing: say`lands`,
+    diagonals: say`check`,
+  },
+  /** Where a tube's landings are, from a stop held against its end A. */
+  landings: (header: Said): Said => say`On ${header}, from a stop square against its end A:`,
+  landing: (tube: Said, end: 'A' | 'B', mark: Said | undefined, station: Said, from: Said, to: Said): Said =>
+    say`${tube} ${end}: ${mark ? say`centre at ${mark}, ` : say``}station ${station}, from ${from} to ${to}`,
 };

@@ -1,0 +1,82 @@
+import type { Frame, Job } from '../job/job.ts';
+import type { Said } from '../measure/said.ts';
+import type { Mm } from '../measure/units.ts';
+import type { Vector } from '../space/vector.ts';
+import { dot, norm, plusTimes, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
+import { type Clash, clashesIn } from './clashes.ts';
+import { type StandingTube, standingsIn } from './in-space.ts';
+import { landingsIn, type TubeLanding } from './landings.ts';
+import { solveStanding } from './rows.ts';
+
+/** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
+export interface StandingFrame {
+  readonly frame: Frame;
+  readonly standings: readonly StandingTube[];
+  readonly landings: readonly TubeLanding[];
+  readonly warnings: readonly FrameWarning[];
+}
+
+/** What is told of tubes together, by their places in the job. */
+export interface FrameWarning {
+  readonly code: 'clash' | 'over-end' | 'near' | 'joined';
+  readonly tubes: readonly number[];
+  readonly at?: Vector;
+  readonly depth?: Mm;
+  readonly text: Said;
+}
+
+/** What follows of a job's frame; undefined of a job that is none. Throws `Refusal` as `solveStanding` does. */
+export function standingFrame(job: Job): StandingFrame | undefined {
+  const { frame } = job;
+  if (!frame) return undefined;
+  const standings = standingsIn(frame, solveStanding(job));
+  const landings = landingsIn(standings);
+  const warnings = [
+    ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
+    ...landings.flatMap((landing) => overEnd(job, landing)),
+    ...frame.notes,
+  ];
+  return { frame, standings, landings, warnings };
+}
+
+/** Whether what is told is something to mend. */
+export function isWarning({ code }: FrameWarning): boolean {
+  return code === 'clash' || code === 'over-end';
+}
+
+function clashWarning(
+  job: Job,
+  standings: readonly StandingTube[],
+  { tubes, at, depth }: Clash,
+): FrameWarning {
+  const [one, other] = tubes.map((tube) => asWritten(job.tubes[tube]?.name ?? ''));
+  const [a, b] = tubes.map((tube) => standings[tube]?.seat);
+  const crossing = a !== undefined && b !== undefined && cross(a, b);
+  const text = job.words.frame.clash(one ?? asWritten(''), other ?? asWritten(''), depth, crossing);
+  return { code: 'clash', tubes, at, depth, text };
+}
+
+type Seats = StandingTube['seat'];
+
+/** Whether two axes pass through one point, or nearly so, well inside both. */
+function cross(a: Seats, b: Seats): boolean {
+  const c = dot(a.axis, b.axis);
+  const gap = wayTo(a.from, b.from);
+  const square = 1 - c * c;
+  if (square < 1e-6) return false;
+  const s = (dot(gap, a.axis) - c * dot(gap, b.axis)) / square;
+  const t = (c * dot(gap, a.axis) - dot(gap, b.axis)) / square;
+  const between = norm(wayTo(plusTimes(a.from, s, a.axis), plusTimes(b.from, t, b.axis)));
+  return between < 1 && s > 1 && s < a.length - 1 && t > 1 && t < b.length - 1;
+}
+
+/** A footprint that lies over the end by less than can be marked is on it. */
+const OVER: Mm = 0.05;
+
+function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[] {
+  if (over <= OVER) return [];
+  const [name, header] = [tube, on].map((place) => asWritten(job.tubes[place]?.name ?? ''));
+  const text = job.words.frame.overEnd(name ?? asWritten(''), end, header ?? asWritten(''), over);
+  return [{ code: 'over-end', tubes: [tube, on], text }];
+}

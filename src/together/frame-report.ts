@@ -1,0 +1,129 @@
+import type { Job } from '../job/job.ts';
+import { tubeFactsOf } from '../job/sections.ts';
+import type { Said } from '../measure/said.ts';
+import type { Mm } from '../measure/units.ts';
+import { plusTimes } from '../space/vector.ts';
+import { asWritten, joined } from '../words/said.ts';
+import type { StandingFrame } from './frame-notes.ts';
+import { farEndOf, type StandingTube, stopAt } from './in-space.ts';
+import type { TubeLanding } from './landings.ts';
+
+/** What `check` says of a frame as a whole, after its tubes: how large, how much tube, what lands where, what to watch. */
+export function frameReport(job: Job, standing: StandingFrame): Said {
+  const { check, frame: words } = job.words;
+  const { labels } = words;
+  const facts = [
+    check.follows,
+    ...check.lines(labels.size, [
+      words.overall(overallOf(standing).map((mm) => job.words.quantities.tape(mm, job.units))),
+    ]),
+    ...check.lines(labels.tubes, totalsOf(job, standing)),
+    ...openEnds(job, standing),
+    ...landingTables(job, standing),
+  ];
+  const told = standing.warnings.flatMap(({ code, text }) => check.warning(code, [text]));
+  const sections = [[words.headline], facts, ...(told.length > 0 ? [[check.watch, ...told]] : [])];
+  return joined(
+    sections.map((lines) => joined(lines, '\n')),
+    '\n\n',
+  );
+}
+
+/** How far the tubes reach along each axis of space, long points and outsides included, to within a tube's outline. */
+export function overallOf({ standings }: StandingFrame): readonly [Mm, Mm, Mm] {
+  const ends = standings.flatMap((standing) => cornersOf(standing));
+  const reach = (axis: 0 | 1 | 2): Mm =>
+    Math.max(...ends.map(({ place, out }) => (place[axis] ?? 0) + (out[axis] ?? 0))) -
+    Math.min(...ends.map(({ place, out }) => (place[axis] ?? 0) - (out[axis] ?? 0)));
+  return [reach(0), reach(1), reach(2)];
+}
+
+interface Corner {
+  readonly place: readonly number[];
+  /** How far its outside reaches along each axis from there. */
+  readonly out: readonly number[];
+}
+
+function cornersOf(standing: StandingTube): readonly Corner[] {
+  const { seat, solution } = standing;
+  const out = seat.axis.map((part) => solution.section.reach * Math.sqrt(Math.max(0, 1 - part * part)));
+  return [stopAt(standing), farEndOf(standing)].map((along) => ({
+    place: plusTimes(seat.from, along, seat.axis),
+    out,
+  }));
+}
+
+/** Length and mass of each size of tube. */
+function totalsOf({ words, units }: Job, { standings, frame }: StandingFrame): readonly Said[] {
+  const sizes = new Map<string, { said: Said; length: Mm; mass: number | undefined }>();
+  for (const { solution } of standings) {
+    const { tube, lengths } = solution;
+    const size = words.check.size(tubeFactsOf(tube.section).said(words).brief, tube.wall);
+    const before = sizes.get(size) ?? { said: size, length: 0, mass: 0 };
+    const length = lengths?.overall ?? 0;
+    const mass = massOf(solution, length, frame.density);
+    sizes.set(size, {
+      said: size,
+      length: before.length + length,
+      mass: mass === undefined || before.mass === undefined ? undefined : before.mass + mass,
+    });
+  }
+  return [...sizes.values()].map(({ said, length, mass }) =>
+    words.frame.total(
+      said,
+      words.quantities.tape(length, units),
+      mass === undefined ? undefined : words.frame.kilograms(mass),
+    ),
+  );
+}
+
+/** Kilograms: the wall's cross-section is its girth at half the wall, corners as they are, times the wall. */
+function massOf(
+  { tube, section }: StandingTube['solution'],
+  length: Mm,
+  density: number,
+): number | undefined {
+  if (!tube.wall) return undefined;
+  const area = tube.wall.mm * (section.girth - Math.PI * tube.wall.mm);
+  return area * length * density * 1e-6;
+}
+
+function openEnds({ words, tubes }: Job, { standings }: StandingFrame): readonly Said[] {
+  const open = standings.flatMap(({ seat, tube }) =>
+    (['A', 'B'] as const)
+      .filter((end) => seat.ends[end].open)
+      .map((end) => words.frame.endOf(asWritten(tubes[tube]?.name ?? ''), end)),
+  );
+  return open.length === 0 ? [] : words.check.lines(words.frame.labels.open, [words.frame.open(open)]);
+}
+
+function landingTables(job: Job, { landings, standings }: StandingFrame): readonly Said[] {
+  const { check, frame: words } = job.words;
+  const on = [...new Set(landings.map((landing) => landing.on))];
+  const lines = on.flatMap((header) => [
+    words.landings(asWritten(job.tubes[header]?.name ?? '')),
+    ...landings
+      .filter((landing) => landing.on === header)
+      .map((landing) => landingLine(job, landing, standings)),
+  ]);
+  return lines.length === 0 ? [] : check.lines(words.labels.landing, lines);
+}
+
+/** A landing as a person marks it out. */
+export function landingLine(
+  { words, units, tubes }: Job,
+  landing: TubeLanding,
+  standings: readonly StandingTube[],
+): Said {
+  const { tape, station } = words.quantities;
+  const { tube, end, mark, from, to, on } = landing;
+  const counts = standings[on]?.solution.section.stations ?? 'angles';
+  return words.frame.landing(
+    asWritten(tubes[tube]?.name ?? ''),
+    end,
+    mark === undefined ? undefined : tape(mark, units),
+    station(landing.station, counts),
+    tape(from, units),
+    tape(to, units),
+  );
+}

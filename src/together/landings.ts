@@ -1,0 +1,147 @@
+import type { EndName } from '../job/job.ts';
+import type { Mm, Radians } from '../measure/units.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { meetAt, onEndFace } from '../saddle/lines.ts';
+import { wrapStation } from '../saddle/peaks.ts';
+import { goldenSectionMaximum } from '../space/golden-section.ts';
+import type { Landing } from '../space/landing.ts';
+import { dot, plusTimes, type Vector } from '../space/vector.ts';
+import {
+  bodyAt,
+  copesOf,
+  farEndOf,
+  headerAxis,
+  inTube,
+  pointAt,
+  type StandingTube,
+  stopAt,
+  wayAround,
+} from './in-space.ts';
+
+/**
+ * Where an end lands on another tube of its frame. Distances run along that tube's axis from a stop that is held square against
+ * its end A, towards B.
+ */
+export interface TubeLanding {
+  /** Both by their places in the job. */
+  readonly on: number;
+  readonly tube: number;
+  readonly end: EndName;
+  /** The work point. */
+  readonly at: Mm;
+  /** The least and the greatest of the outside footprint. */
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Where the landing tube's centre line comes out of the outside; left out where it passes beside. */
+  readonly mark?: Mm;
+  /** The station of that or, where it passes beside, of the common perpendicular. */
+  readonly station: number;
+  /** The angle to the B direction. */
+  readonly lean: Radians;
+  /** How far the footprint runs over the end of the tube that it is on; 0 where it does not. */
+  readonly over: Mm;
+}
+
+/** Every landing of a frame on another of its tubes, in the order of what is landed on and along it. */
+export function landingsIn(standings: readonly StandingTube[]): readonly TubeLanding[] {
+  const found = standings.flatMap((standing) =>
+    copesOf(standing.solution).flatMap(([end, cope]) =>
+      cope.end.parts.flatMap((_, part) => {
+        const header = standings[standing.seat.ends[end].headers[part] ?? -1];
+        const isWall = !cope.joint.landings[part]?.mitred;
+        return header && isWall ? [landingOn(standing, end, cope, part, header)] : [];
+      }),
+    ),
+  );
+  return [...found].sort((a, b) => a.on - b.on || a.at - b.at);
+}
+
+function landingOn(
+  own: StandingTube,
+  end: EndName,
+  cope: Cope,
+  part: number,
+  header: StandingTube,
+): TubeLanding {
+  const { seat } = own;
+  const asked = cope.end.parts[part] ?? cope.end.parts[0];
+  const stop = stopAt(header);
+  const { at } = headerAxis(seat, end, asked);
+  const [from, to] = reachAlong(own, end, cope, part, header);
+  const stops = asked.stops !== undefined;
+  const over = stops ? 0 : Math.max(0, stop - from, to - farEndOf(header));
+  return {
+    on: header.tube,
+    tube: own.tube,
+    end,
+    at: inTube(header.seat, at).along - stop,
+    from: from - stop,
+    to: to - stop,
+    ...centreOn(own, end, cope, part, header, at),
+    lean: Math.acos(Math.min(1, Math.max(-1, dot(bodyAt(seat, end), header.seat.axis)))),
+    over,
+  };
+}
+
+const LOOKS = 720;
+
+/** From where to where, along the header, the outside footprint lies. */
+function reachAlong(
+  { seat }: StandingTube,
+  end: EndName,
+  { joint }: Cope,
+  part: number,
+  header: StandingTube,
+): readonly [Mm, Mm] {
+  const { turn } = joint.section;
+  const alongAt = (station: number): Mm | undefined => {
+    const met = meetAt(joint, station, 0);
+    if (!met.contact || met.part !== part || onEndFace(met)) return undefined;
+    const { x, y } = joint.section.at(station);
+    return inTube(header.seat, pointAt(seat, end, x, y, met.setback)).along;
+  };
+  const most = (sign: 1 | -1): Mm => {
+    const height = (station: number): number => {
+      const along = alongAt(station);
+      return along === undefined ? Number.NEGATIVE_INFINITY : sign * along;
+    };
+    const step = turn / LOOKS;
+    const heights = Array.from({ length: LOOKS }, (_, i) => height(i * step));
+    const best = heights.indexOf(Math.max(...heights));
+    const top = goldenSectionMaximum(height, (best - 1) * step, (best + 1) * step);
+    return sign * Math.max(heights[best] ?? 0, height(top));
+  };
+  return [most(-1), most(1)];
+}
+
+/** Where the end's centre line comes out of the header's outside. */
+function centreOn(
+  { seat }: StandingTube,
+  end: EndName,
+  { joint }: Cope,
+  part: number,
+  header: StandingTube,
+  axis: Vector,
+): Pick<TubeLanding, 'mark' | 'station'> {
+  const landing = joint.landings[part];
+  const entry = landing?.solid.enter(0, 0);
+  const section = header.solution.section;
+  if (landing && entry && entry.nz > 0) {
+    const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, entry.z + landing.shift));
+    return {
+      mark: along - stopAt(header),
+      station: wrapStation(section.towards(Math.atan2(y, x)), section.turn),
+    };
+  }
+  const { x, y } = inTube(header.seat, axis);
+  const foot = landing ? inTube(header.seat, footOn(seat, axis, landing)) : { x, y };
+  return {
+    station: wrapStation(section.towards(Math.atan2(foot.y - y, foot.x - x)), section.turn),
+  };
+}
+
+/** The foot of the common perpendicular on the end's own axis. */
+function footOn(seat: StandingTube['seat'], axis: Vector, { offset, sinClock, cosClock }: Landing): Vector {
+  const w = wayAround(seat, Math.atan2(sinClock, cosClock) + Math.PI / 2);
+  return plusTimes(axis, -offset, w);
+}
