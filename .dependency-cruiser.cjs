@@ -62,6 +62,11 @@ module.exports = {
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
     doNotFollow: { path: 'node_modules' },
-    enhancedResolveOptions: { extensions: ['.ts', '.js', '.json'] },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.js', '.json'],
+      // Newer packages say by these, and no longer by `main`, where they begin.
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default'],
+    },
   },
 };

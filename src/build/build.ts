@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
 import { leanCommander } from './lean-commander.ts';
+import { LEAN_MATRIX } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
 import { makePage } from './page.ts';
 
@@ -24,7 +25,7 @@ const SHARED = {
   mainFields: ['module', 'main'],
   plugins: [leanPdfLib, leanCommander],
   chunkNames: 'parts/[name]-[hash]',
-  alias: { yaml: `${ROOT}node_modules/yaml/browser/index.js` },
+  alias: { yaml: `${ROOT}node_modules/yaml/browser/index.js`, ...LEAN_MATRIX },
   // Commander is written for `require`, which a module has to make for itself.
   banner: { js: "import{createRequire}from'node:module';const require=createRequire(import.meta.url);" },
   logLevel: 'warning',

@@ -23,9 +23,13 @@ export function measuredLines({ tube, readings }: TubeSolution, words: Language)
   ];
 }
 
-function ofPart(name: EndName, { onto, angle, clock }: Part, check: Language['check']): readonly Said[] {
-  const values = { onto: diameterOf(onto), angle, clock };
-  return (['onto', 'angle', 'clock'] as const).flatMap((key) =>
+function ofPart(
+  name: EndName,
+  { onto, angle, clock, offset }: Part,
+  check: Language['check'],
+): readonly Said[] {
+  const values = { onto: diameterOf(onto), angle, clock, offset };
+  return (['onto', 'angle', 'clock', 'offset'] as const).flatMap((key) =>
     (values[key]?.readings ?? []).map((reading) => check.endReading(name, key, reading)),
   );
 }

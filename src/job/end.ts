@@ -14,6 +14,7 @@ import { type Fields, fieldsOf, itemsOf, notA } from './text/fields.ts';
 import { angleAt, lengthAt, missing, NO_ANGLE } from './text/values.ts';
 import { jointAngleInWaysAt } from './ways/angle.ts';
 import { clockAt, isMark } from './ways/clock.ts';
+import { notchedAt } from './ways/notch.ts';
 
 /** What an end has to know of its tube. */
 export interface OwnTube {
@@ -101,6 +102,8 @@ function readPart(
   at: EndName | 'list',
 ): Part | undefined {
   const words = desk.words.job.ends;
+  const notch = fields.get('notch');
+  if (notch) return readNotched(desk, spot, fields, notch, tube.section);
   const header = fields.get('onto');
   if (header === undefined) missing(desk, spot, 'onto', words.noHeader);
   const onto = header && readHeader(desk, header);
@@ -118,6 +121,19 @@ function readPart(
     complainOfMiss(desk, fields.get('offset') ?? spot, onto, offset, tube.section);
   }
   return onto && angle && clock && offset && shift && { onto, angle, clock, offset, shift };
+}
+
+/** What the lengths to its edge make of an end that is cut already. */
+function readNotched(
+  desk: Desk,
+  spot: Spot,
+  fields: Fields,
+  notch: Spot,
+  section: TubeSection | undefined,
+): Part | undefined {
+  const lie = notchedAt(desk, fields, notch, section);
+  if (lie && section) complainOfMiss(desk, fields.get('offset') ?? spot, lie.onto, lie.offset, section);
+  return lie && { ...lie, shift: noLength(desk) };
 }
 
 /** The station of the header: told, measured, or marked on the tube at the frame. */

@@ -33,7 +33,7 @@ export const KEYS = {
     'ends',
   ],
   ends: ['A', 'B'],
-  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'land', 'from', 'root', 'to'],
+  end: ['onto', 'angle', 'clock', 'offset', 'seam', 'edge', 'land', 'from', 'root', 'to', 'notch'],
   part: ['onto', 'angle', 'clock', 'offset', 'shift'],
   onto: ['od', 'pipe', 'plate', 'mitre', 'box', 'bend'],
   section: ['wide', 'deep', 'corner'],

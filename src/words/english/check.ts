@@ -94,7 +94,7 @@ export const checkWords = {
   root: (gap: Length): Said => say`root gap ${written(gap)}`,
 
   reading: (of: string, reading: Said): Said => say`${asWritten(of)}: ${reading}`,
-  endReading: (end: End, of: 'onto' | 'angle' | 'clock', reading: Said): Said =>
+  endReading: (end: End, of: 'onto' | 'angle' | 'clock' | 'offset', reading: Said): Said =>
     say`end ${end} ${asWritten(of)}: ${reading}`,
 
   mirrored: say`The mirror image of its twin: the same lengths, angles, gaps and warnings.`,

@@ -1,5 +1,6 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Angle, Length, Mm } from '../../../measure/units.ts';
+import type { Angle, Length, Mm, Radians } from '../../../measure/units.ts';
+import { decimalInches } from '../../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
@@ -114,6 +115,55 @@ export const ways = {
     why: say`the way round this tube is ${girth} mm`,
     instead: say`an arc up to ${girth}mm to either side of the spine`,
   }),
+
+  /** Of the lengths along a tube to the edge of a cope that exists. */
+  notch: {
+    lengths: say`8 lengths or more, at equal stations from the spine`,
+    found: (count: number, value: Said, within: Said): Said =>
+      say`notch of ${count} lengths, that is ${value} ± ${within}`,
+    within: (mm: Mm, unit: 'mm' | 'in'): Said =>
+      unit === 'mm' ? quantities.mm(mm) : say`${asWritten(decimalInches(mm))} in`,
+    findsAngle: {
+      why: say`the \`notch\` gives the angle`,
+      instead: say`one of the two`,
+    },
+    noMark: {
+      why: say`the lengths of a \`notch\` are told from the spine, and a mark is not made yet`,
+      instead: say`an angle such as 35deg, or no clock: the lengths give it`,
+    },
+    ofRoundTube: {
+      why: say`only a round tube's notch can be read back`,
+      instead: say`the angle, the clock and the offset themselves`,
+    },
+    onRoundHeader: {
+      why: say`only the notch for a straight round header can be read back`,
+      instead: say`the angle, the clock and the offset themselves, or \`onto: { od: ... }\``,
+    },
+    tooFew: (count: number): Objection => ({
+      why: say`${quantities.counted(count, say`length`, say`lengths`)} can't tell a notch`,
+      instead: say`8 or more at equal stations, such as one every 30 degrees`,
+    }),
+    tooMany: (count: number, most: number): Objection => ({
+      why: say`nobody measures ${count} lengths round one tube`,
+      instead: say`8 to ${most} of them`,
+    }),
+    /** The reading at a place, from 1; at a station. */
+    odd: (place: number, station: Radians, others: Mm, unit: 'mm' | 'in'): Objection => ({
+      why: say`length ${place}, at ${quantities.angle(station)}, does not lie with the others: by them it is about ${quantities.one(others, unit)}`,
+      instead: say`it measured again`,
+    }),
+    noNotch: (scatter: Mm, unit: 'mm' | 'in'): Objection => ({
+      why: say`no round header cuts this tube to these lengths: the nearest that one does is off by ${quantities.one(scatter, unit)}`,
+      instead: say`them measured again, from one line square round the tube, going right from the spine`,
+    }),
+    unsettled: (values: readonly Said[]): Objection => ({
+      why: say`these readings don't settle ${joined(values, ' and ')}`,
+      instead: say`${values.length > 1 ? say`one of them` : say`it`} as well, measured in another way, or more lengths`,
+    }),
+    /** A value that is not settled: how far off it may be. */
+    offBy: (key: Said, within: Said | undefined): Said =>
+      within ? say`${key} (it may be off by ${within})` : say`${key} (they tell nothing of it)`,
+  },
 
   /** Why a measured length comes to no number, and what to measure instead. */
   noLength: {

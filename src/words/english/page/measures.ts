@@ -134,6 +134,7 @@ export const pageMeasures = {
     B: say`end B`,
     onto: say`header`,
     angle: say`angle`,
+    notch: say`lengths to a cut edge`,
     clock: say`clocking`,
     offset: say`offset`,
     seam: say`seam`,
