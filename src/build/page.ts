@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { deflateSync } from 'node:zlib';
 import { build as bundle } from 'esbuild';
 import { ENGLISH } from '../words/english.ts';
-import { LEAN_MATRIX } from './lean-matrix.ts';
+import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -37,8 +37,7 @@ async function bundled(entry: string): Promise<string> {
     mainFields: ['module', 'main'],
     // yaml and others ship a browser's version beside the one for Node.
     conditions: ['browser'],
-    plugins: [leanPdfLib],
-    alias: LEAN_MATRIX,
+    plugins: [leanPdfLib, leanMatrix],
     jsx: 'automatic',
     jsxImportSource: 'preact',
     define: { 'process.env.NODE_ENV': '"production"' },

@@ -7,6 +7,7 @@ import { solveHands } from '../../src/saddle/solve.ts';
 import { type FoundNotch, notchFrom } from '../../src/space/notch/found-notch.ts';
 import type { Notch } from '../../src/space/notch/notch.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { asProcess, folderWith } from '../cli/run-command.ts';
 import { DEEP, howMany } from '../count.ts';
 import { complaintsAbout, readSample } from '../job/sample.ts';
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
@@ -238,6 +239,17 @@ describe('`notch` in a job', () => {
     }
     const told = checked(`onto: { od: 60.3 }, offset: 2, ${notch()}`);
     expect(told.match(/end A (?:onto|angle|clock|offset): /g)).toEqual(['end A angle: ', 'end A clock: ']);
+  });
+
+  test('is read by the built command, which holds only what it asks of a library, to the same numbers', () => {
+    const text = jobWith(notch());
+    const run = asProcess(folderWith(), ['check', '-', '--as', 'json'], { input: text });
+    expect(run.code, run.err).toBe(0);
+    const { angle, clock, offset } = partOf(text);
+    const told = JSON.parse(run.bytes.toString('utf8')).tubes[0].ends.A;
+    expect(told.angle * DEGREE).toBeCloseTo(angle.rad, 9);
+    expect(told.clock * DEGREE).toBeCloseTo(clock.rad, 9);
+    expect(told.offset).toBeCloseTo(offset.mm, 9);
   });
 
   const swapped = (place: number, value: number | string) =>
