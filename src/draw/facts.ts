@@ -49,6 +49,7 @@ export const FACTS = {
   marks: ['ticket', 'card'],
   picture: ['ticket', 'card'],
   about: ['ticket'],
+  'step:tape': ['ticket'],
   'step:scrap': ['ticket'],
   'step:blank': ['ticket'],
   'step:square': ['ticket'],

@@ -1,5 +1,5 @@
 import type { Box, Mark } from '../draw/drawing.ts';
-import { FOOT, words } from '../draw/lettering.ts';
+import { TEXT, words } from '../draw/lettering.ts';
 import { widthOf } from '../draw/letters.ts';
 import { offWords } from '../draw/off-words.ts';
 import { line, outline, solid } from '../draw/strokes.ts';
@@ -91,12 +91,12 @@ function diamondOff(words: readonly Box[], seam: Seam, wish: Mm, last: Mm): Diam
 function named(seam: Seam, leafWords: readonly Box[]): Mark[] {
   const free = seam.marks.to - seam.marks.from - 2 * (DIAMOND + 1);
   const arrows = seam.role === 'lay' ? 2 * (ARROW_BESIDE + 1) : 0;
-  const text = seam.texts.find((each) => widthOf(each, FOOT) + arrows <= free) ?? seam.texts.at(-1);
+  const text = seam.texts.find((each) => widthOf(each, TEXT) + arrows <= free) ?? seam.texts.at(-1);
   if (text === undefined) return [];
-  const half = widthOf(text, FOOT) / 2;
+  const half = widthOf(text, TEXT) / 2;
   const middle = (seam.marks.from + seam.marks.to) / 2;
   const base = baseLine(seam);
-  const set = words(text, 'tile', FOOT, onSeam(seam, base, middle - half), seam.upright ? 1 : 0);
+  const set = words(text, 'tile', TEXT, onSeam(seam, base, middle - half), seam.upright ? 1 : 0);
   if (seam.role === 'trim') return [set];
   return [set, ...arrowsBeside(seam, middle - half, middle + half, leafWords)];
 }

@@ -15,6 +15,8 @@ const SLIVER: Mm = 40;
 const THROUGH: Mm = 40;
 /** And one through a line of words, which can still be read where the tiles are laid well; less in the white beside it. */
 const THROUGH_WORDS: Mm = 6;
+/** And one whose overlap ends within words: stumps of their letters stand there. */
+const STUMPS: Mm = 2;
 /** From a seam to words that it keeps off: room for its smallest marks. */
 const OFF_WORDS: Mm = 1.6;
 const STEP: Mm = 1;
@@ -133,7 +135,8 @@ function disturbance(seam: Mm, { keep, words }: Spared): number {
     const covered = Math.min(seam + OVERLAP, to) - Math.max(seam - MARKS_REACH, from);
     return sum + Math.max(covered, 0) + (from < seam && seam < to ? THROUGH : 0);
   }, 0);
-  return disturbed + THROUGH_WORDS * words.reduce((sum, line) => sum + nearness(seam, line), 0);
+  const through = (at: Mm): number => words.reduce((sum, line) => sum + nearness(at, line), 0);
+  return disturbed + THROUGH_WORDS * through(seam) + STUMPS * through(seam + OVERLAP);
 }
 
 /** 1 for a seam through a line of words, 0 for one that keeps off it. */

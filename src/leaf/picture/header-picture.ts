@@ -71,7 +71,7 @@ function barLines({ ring, edges }: Bar, axes: Axes, view: View, { fore, aft }: E
   const [from, until] = [to(-aft, [0, 0]), to(fore, [0, 0])];
   const long = Math.hypot(until.x - from.x, until.y - from.y);
   if (long < 0.2 * (fore + aft))
-    return { lines: [lineOf(ring.map((r) => to(0, r)))], axes: crossAt(to(0, [0, 0]), 0.3 * half) };
+    return { lines: [lineOf(ring.map((r) => to(0, r)))], axes: crossAt(to(0, [0, 0]), 1.25 * half) };
   const across = (r: OffAxis): Mm => {
     const at = to(-aft, r);
     return ((at.y - from.y) * (until.x - from.x) - (at.x - from.x) * (until.y - from.y)) / long;

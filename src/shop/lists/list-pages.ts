@@ -29,7 +29,7 @@ export interface Lists {
 /** Wider lists than this are tiring to read across. */
 const WIDEST: Mm = 240;
 
-/** The cautions, the cut list, the order of work, and what comes from which length of stock, in rows. */
+/** The cautions, the cut list, what comes from which length of stock, and the order of work, in rows. */
 export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
   const { units, words, rows, stock } = lists;
   const { cut } = words.lists;
@@ -38,8 +38,8 @@ export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
     heading(cut.title),
     ...cutTable(rows, units, width, words),
     note(cut.note(units)),
-    ...orderItems(lists.stages, lists.ticketOf, width, words),
     ...(stock ? stockItems(stock, units, words) : []),
+    ...orderItems(lists.stages, lists.ticketOf, width, words),
   ];
   return [...cautionBoxes(words, units, room), ...boxesOf(items, room)];
 }
@@ -103,7 +103,7 @@ function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): LaidI
   }));
   return [
     heading(stock.title),
-    note(stock.rack(plan.rack, plan.sizes.length)),
+    note(stock.rack(plan.rack, plan.sizes.length, plan.kerf)),
     ...sizes,
     ...(unknown.length > 0 ? [note(stock.allLengthless(unknown))] : []),
   ];

@@ -2,8 +2,10 @@ import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Mm } from '../../measure/units.ts';
+import { type Size, takes } from '../../tiler/free-room.ts';
 import { type FrontBox, halfOf } from '../../tiler/front.ts';
 import { type Laid, type LaidItem, layText } from '../laid.ts';
+import { type Step, step } from '../steps/step.ts';
 import { layHead, ruled } from './head.ts';
 import { boxesFor, layStep } from './lay-steps.ts';
 import { type Pictured, panelRows } from './panels.ts';
@@ -37,11 +39,11 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
   ];
   return tickets.flatMap((ticket) => {
     for (const way of ways) {
-      const rows = rowsOf(ticket, way, way.width >= TWO_COLUMNS);
+      const rows = rowsOf(ticket, room, way, way.width >= TWO_COLUMNS);
       const needed = heightOf(rows, way.width);
       if (needed <= way.high) return [whole(ticket, rows, way.width, needed)];
     }
-    return parted(ticket, rowsOf(ticket, { width, pictured: 'shared' }, false), width);
+    return parted(ticket, rowsOf(ticket, room, { width, pictured: 'shared' }, false), width);
   });
 }
 
@@ -81,6 +83,7 @@ function told({ name }: Ticket, marks: readonly Mark[]): Mark[] {
 /** The head, the pictures, and the steps, one under the other where they stand in one column. */
 function rowsOf(
   ticket: Ticket,
+  room: Box,
   { width, pictured }: Pick<Way, 'width' | 'pictured'>,
   twoColumns: boolean,
 ): readonly LaidItem[] {
@@ -96,10 +99,20 @@ function rowsOf(
   };
   const steps = [
     ...(ticks.some((hand) => hand) ? [whose] : []),
-    ...ticket.steps.map((step): LaidItem => ({ lay: (at, wide) => layStep(step, ticks, TEXT, at, wide) })),
+    ...[...tapeStep(ticket, room), ...ticket.steps].map(
+      (step): LaidItem => ({ lay: (at, wide) => layStep(step, ticks, TEXT, at, wide) }),
+    ),
   ];
   const columns = twoColumns ? [{ lay: (at: Point, wide: Mm) => inTwo(steps, at, wide) }] : steps;
   return [head, ...pictures, ...columns];
+}
+
+/** Of a leaf that no sheet takes whole. */
+function tapeStep({ ends, words }: Ticket, room: Box): Step[] {
+  const whole = ({ width, height }: Size): boolean =>
+    takes(room, { width, height }) || takes(room, { width: height, height: width });
+  if (ends.every(({ wrap }) => whole(wrap))) return [];
+  return [{ ...step('step:tape', words.steps.blank.tape), once: true }];
 }
 
 /** Rows in two columns, the first the shortest that is as high as the second. */

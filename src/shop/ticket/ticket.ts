@@ -3,9 +3,13 @@ import type { EndName } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
+import { baseEdgeOf } from '../../leaf/wrap/base-edge.ts';
+import { TAB } from '../../leaf/wrap/seam-edges.ts';
+import { WASTE_ROOM } from '../../leaf/wrap/waste.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
+import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, joined } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
@@ -37,6 +41,8 @@ export interface Ticket {
 export interface TicketEnd {
   readonly name: EndName;
   readonly cope: Cope;
+  /** What its leaf takes of a sheet. */
+  readonly wrap: Size;
   readonly facts: readonly Fact[];
 }
 
@@ -84,7 +90,9 @@ export function ticketsOf(
       tube: pieces.slice(0, 1).flatMap(tubeFacts),
       ends: ends.flatMap(({ name, own }): TicketEnd[] => {
         const cope = drawn.ends[name];
-        return cope?.kind === 'coped' ? [{ name, cope, facts: alike(own) }] : [];
+        return cope?.kind === 'coped'
+          ? [{ name, cope, wrap: wrapSize(drawn, name, cope), facts: alike(own) }]
+          : [];
       }),
       hands: all.map((solution, i) => ({
         solution,
@@ -96,6 +104,11 @@ export function ticketsOf(
       words,
     };
   });
+}
+
+function wrapSize(solution: TubeSolution, end: EndName, { longPoint, joint }: Cope): Size {
+  const { setback } = baseEdgeOf(solution, end);
+  return { width: joint.section.girth + TAB, height: setback - longPoint.setback + WASTE_ROOM };
 }
 
 /** Each tube with its opposite hand, where it has one. */

@@ -116,7 +116,9 @@ const cut = {
   },
   /** And on paper. */
   note: (units: Units): Said =>
-    units === 'mm' ? say`Blanks rounded up to 0.5 mm.` : say`Blanks rounded up to 1/32 in.`,
+    units === 'mm'
+      ? say`Blanks rounded up to 0.5 mm; the saw's kerf comes on top.`
+      : say`Blanks rounded up to 1/32 in; the saw's kerf comes on top.`,
   /** What an end lands on, as that is said; a mitre is no header. */
   onto: (names: readonly Said[], mitred: boolean): Said =>
     mitred ? joined(names, ' and ') : say`onto ${joined(names, ' and ')}`,
@@ -126,7 +128,7 @@ const cut = {
 const order = {
   title: say`Order of work`,
   note: (many: boolean, down: boolean): Said => {
-    const all = say`Cut all ends for one header together, so that the saw or the cutter is set once.`;
+    const all = say`With the blanks cut, work by header: all ends for one header together, so that the saw or the cutter is set once; the steps are on the tickets.`;
     const boxes = say`A box for each end: tick it when it is cut${many ? say`; one for all where there are many` : say``}.`;
     return say`${all} ${boxes}${down ? say` Read each group down, then across.` : say``}`;
   },
@@ -151,12 +153,17 @@ const stock = {
   /** Over the plan in a terminal. */
   heading: (kerf: Mm, units: Units): Said => say`Stock, ${short(kerf, units)} lost at every cut`,
   /** `In the rack: 3m x 2, 1.2m.`; it may be there for each size of tube. */
-  rack: (rack: readonly { readonly length: Length; readonly count: number }[], sizes: number): Said => {
+  rack: (
+    rack: readonly { readonly length: Length; readonly count: number }[],
+    sizes: number,
+    kerf?: Length,
+  ): Said => {
     const lengths = rack.map(({ length, count }) =>
       count > 1 ? say`${own(length)} x ${count}` : own(length),
     );
     const whose = sizes > 1 ? say`, all of these for each size of tube` : say``;
-    return say`In the rack: ${joined(lengths, ', ')}${whose}.`;
+    const lost = kerf ? say` Each cut takes ${own(kerf)} (the saw's kerf).` : NOTHING;
+    return say`In the rack: ${joined(lengths, ', ')}${whose}.${lost}`;
   },
   /** `6m no. 2`: written on the steel. */
   bar: (length: Length | undefined, number: number): Said =>

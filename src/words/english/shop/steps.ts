@@ -15,6 +15,8 @@ const blank = {
   /** Proves leaf, scale and tube before a blank is cut. */
   scrap: (leaves: number): Said =>
     say`Try ${leaves > 1 ? say`each leaf` : say`the leaf`} (wrap template) on a scrap: its seam edges must meet.`,
+  /** Of a leaf on several sheets. */
+  tape: say`Put a leaf that is on several sheets together first: trim and tape them as their heads say.`,
   /** Of a tube whose length is marked at the frame. */
   marked: (blanks: number): Said => say`Cut ${theBlank(blanks)} long enough to reach past both headers.`,
   /** Of a tube whose length nobody gave. */
