@@ -44,11 +44,16 @@ module.exports = {
       to: { path: 'node_modules/(pdf-lib|@svgdotjs)' },
     },
     {
-      name: 'no-test-packages',
+      name: 'bundled-packages',
       severity: 'error',
-      comment: 'Kernels, rasterisers and the like are for tests.',
+      comment:
+        'What is imported is bundled, so it is chosen. Kernels, rasterisers and the like are for tests.',
       from: { path: '^src/', pathNot: '^src/build/' },
-      to: { dependencyTypes: ['npm-dev'] },
+      to: {
+        path: 'node_modules/',
+        pathNot:
+          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|pdf-lib|preact|svgdom|(@types/)?three|yaml)/',
+      },
     },
     {
       name: 'resolvable',
