@@ -10,9 +10,11 @@ import type { LeafContext } from '../leaf/draw-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
+import { footprintPlaces } from '../shop/frame/place-facts.ts';
 import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
+import { standingFrame } from '../together/frame-notes.ts';
 import { solvePieces } from '../together/pieces.ts';
 import type { Language } from '../words/language.ts';
 import { endedLines } from '../words/said.ts';
@@ -48,7 +50,12 @@ export async function print(path: string | undefined, options: PrintOptions, she
   tellLacking(job, shell);
   const solutions = solvePieces(job);
   const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
-  const context = { ...contextOf(job), ticketed: packed };
+  const frame = footprints ? standingFrame(job) : undefined;
+  const context = {
+    ...contextOf(job),
+    ticketed: packed,
+    ...(frame && { placeOf: footprintPlaces(job, frame) }),
+  };
   const leaves = drawLeaves(solutions, context, footprints, shell);
   if (leaves.length === 0) {
     const { noLeaf } = words.commandFaults;

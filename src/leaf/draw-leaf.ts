@@ -1,5 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import { unitsOfTube } from '../job/sections.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -27,6 +28,8 @@ export interface LeafContext {
   readonly words: Language;
   /** Whether tickets are printed in the same file: what they say stands on no card. */
   readonly ticketed?: boolean;
+  /** Of a frame: where the cross of a footprint goes on its header. */
+  readonly placeOf?: (solution: TubeSolution, end: EndName, part: number) => Said | undefined;
 }
 
 /**

@@ -1,6 +1,10 @@
+import type { Box } from '../draw/drawing.ts';
 import type { Job } from '../job/job.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import type { FrontPages } from '../tiler/front.ts';
+import type { FrontBox, FrontPages } from '../tiler/front.ts';
+import { standingFrame } from '../together/frame-notes.ts';
+import { placeFacts } from './frame/place-facts.ts';
+import { viewBoxes } from './frame/views.ts';
 import { blankRows } from './lists/cut-list.ts';
 import { cautionBoxes, listBoxes, stockBoxes } from './lists/list-pages.ts';
 import { firstEnds, orderOfWork } from './lists/order.ts';
@@ -16,7 +20,10 @@ import { ticketsOf } from './ticket/ticket.ts';
 export function shopPack(job: Job, solutions: readonly TubeSolution[], footprints: boolean): FrontPages {
   const stages = orderOfWork(solutions);
   const stock = stockPlan(job, solutions);
-  const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words);
+  const frame = standingFrame(job);
+  const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, (solution) =>
+    frame ? placeFacts(job, frame, solution) : [],
+  );
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),
   );
@@ -28,10 +35,12 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     ticketOf: ({ solution }: { solution: TubeSolution }) => numbers.get(solution) ?? 0,
     ...(stock && { stock }),
   };
-  if (tickets.length > 1) return (room) => [...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
+  const views = (room: Box): readonly FrontBox[] => (frame ? viewBoxes(job, frame, room) : []);
+  if (tickets.length > 1)
+    return (room) => [...views(room), ...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
   return (room) => {
     const cautions = cautionBoxes(job.words, job.units, room);
     const above = cautions.reduce((sum, { height }) => sum + height, 0);
-    return [...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
+    return [...views(room), ...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
   };
 }

@@ -100,27 +100,28 @@ function openEnds({ words, tubes }: Job, { standings }: StandingFrame): readonly
 function landingTables(job: Job, { landings, standings }: StandingFrame): readonly Said[] {
   const { check, frame: words } = job.words;
   const on = [...new Set(landings.map((landing) => landing.on))];
+  const named = (tube: number): Said => asWritten(job.tubes[tube]?.name ?? '');
   const lines = on.flatMap((header) => [
-    words.landings(asWritten(job.tubes[header]?.name ?? '')),
+    words.landings(named(header)),
     ...landings
       .filter((landing) => landing.on === header)
-      .map((landing) => landingLine(job, landing, standings)),
+      .map((landing) =>
+        joined([words.endOf(named(landing.tube), landing.end), landingLine(job, landing, standings)], ': '),
+      ),
   ]);
   return lines.length === 0 ? [] : check.lines(words.labels.landing, lines);
 }
 
 /** A landing as a person marks it out. */
 export function landingLine(
-  { words, units, tubes }: Job,
+  { words, units }: Job,
   landing: TubeLanding,
   standings: readonly StandingTube[],
 ): Said {
   const { tape, station } = words.quantities;
-  const { tube, end, mark, from, to, on } = landing;
+  const { mark, from, to, on } = landing;
   const counts = standings[on]?.solution.section.stations ?? 'angles';
   return words.frame.landing(
-    asWritten(tubes[tube]?.name ?? ''),
-    end,
     mark === undefined ? undefined : tape(mark, units),
     station(landing.station, counts),
     tape(from, units),

@@ -73,12 +73,19 @@ export function drawFootprint(
     ...holeFacts(cope, vented, outline, words),
     { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
   ];
-  const key = drawingKey(title, [part, length], facts);
+  const place = context.placeOf?.(solution, endName, part);
+  const placed: Fact[] = place ? [{ fact: 'footprint', label: say.cross, text: place }] : [];
+  const key = drawingKey(title, [part, length], [...facts, ...placed]);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
-  const sheet = drawSheet(`footprint:${key}`, { cope, asked, part, flat, vented, words }, outline, {
-    heading: names.tube,
-    text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
-  });
+  const sheet = drawSheet(
+    `footprint:${key}`,
+    { cope, asked, part, flat, vented, words, ...(place && { place }) },
+    outline,
+    {
+      heading: names.tube,
+      text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
+    },
+  );
   const { ticketed = false } = context;
   // No ticket says how near the truth a footprint on a bend is.
   const told = ticketed ? [lay].filter(() => shape.kind === 'bent') : facts;

@@ -24,6 +24,8 @@ export interface Landed {
   readonly flat: HeaderFlat;
   /** Whether the tube may be vented through this header's wall. */
   readonly vented: boolean;
+  /** Where its cross goes on the header, of a frame. */
+  readonly place?: Said;
   readonly words: Language;
 }
 
@@ -49,6 +51,7 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
     ...lineNotes(landed, edge),
     ...outlineNotes(landed, drawn),
     { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
+    ...(landed.place ? [{ text: landed.place, near: point(edge.left + 24, edge.bottom + 6) }] : []),
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
     ...open.map((near) => ({ text: words.footprint.open, near })),

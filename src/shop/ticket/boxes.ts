@@ -4,7 +4,7 @@ import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Size, takes } from '../../tiler/free-room.ts';
 import { type FrontBox, halfOf } from '../../tiler/front.ts';
-import { type Laid, type LaidItem, layText } from '../laid.ts';
+import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
 import { type Step, step } from '../steps/step.ts';
 import { layHead, ruled } from './head.ts';
 import { boxesFor, layStep } from './lay-steps.ts';
@@ -104,7 +104,17 @@ function rowsOf(
     ),
   ];
   const columns = twoColumns ? [{ lay: (at: Point, wide: Mm) => inTwo(steps, at, wide) }] : steps;
-  return [head, ...pictures, ...columns];
+  return [head, ...placeRows(ticket), ...pictures, ...columns];
+}
+
+/** Where the tubes go, and what lands on each: one under the other, ruled off. */
+function placeRows({ places }: Ticket): readonly LaidItem[] {
+  return places.map((facts, i) => ({
+    lay: (at, wide) => {
+      const laid = layFacts(facts, TEXT, at, wide);
+      return i === places.length - 1 ? ruled(laid, at, wide) : laid;
+    },
+  }));
 }
 
 /** Of a leaf that no sheet takes whole. */

@@ -33,6 +33,8 @@ export interface Ticket {
   readonly tube: readonly Fact[];
   readonly ends: readonly TicketEnd[];
   readonly hands: readonly TicketHand[];
+  /** Of a frame: where each tube that is this piece goes, and what lands on it. */
+  readonly places: readonly (readonly Fact[])[];
   readonly steps: readonly Step[];
   readonly words: Language;
 }
@@ -64,6 +66,7 @@ export function ticketsOf(
   first: ReadonlyMap<TubeSolution, EndName>,
   footprints: boolean,
   words: Language,
+  placesOf: (solution: TubeSolution) => readonly (readonly Fact[])[] = () => [],
 ): readonly Ticket[] {
   const tubes = tubesOf(solutions);
   return tubes.map(([drawn, ...twins], place) => {
@@ -100,6 +103,7 @@ export function ticketsOf(
         saw: otherwise(saws, i),
         facts: ends.flatMap(({ name, own }) => otherwise(own, i).map((fact) => ({ end: name, fact }))),
       })),
+      places: all.flatMap(placesOf),
       steps: stepsOfHands(pieces),
       words,
     };

@@ -7,6 +7,8 @@ type Units = 'mm' | 'in';
 
 /** The outline that an end leaves on its header, as a sheet to lay on it. */
 export const footprint = {
+  /** What of it is laid on the place that is told. */
+  cross: say`cross`,
   use: say`footprint: to mark by, not to cut`,
   /** `header` names it where the end has several. */
   title: (leaf: Said, header: Said | undefined): Said =>

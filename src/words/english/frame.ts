@@ -37,6 +37,21 @@ export const frameWords = {
   },
   /** Where a tube's landings are, from a stop held against its end A. */
   landings: (header: Said): Said => say`On ${header}, from a stop square against its end A:`,
-  landing: (tube: Said, end: 'A' | 'B', mark: Said | undefined, station: Said, from: Said, to: Said): Said =>
-    say`${tube} ${end}: ${mark ? say`centre at ${mark}, ` : say``}station ${station}, from ${from} to ${to}`,
+  landing: (mark: Said | undefined, station: Said, from: Said, to: Said): Said =>
+    say`${mark ? say`centre ${mark} from end A, ` : say``}station ${station}, covers ${from} to ${to}`,
+
+  /** The sheet of views. */
+  views: (title: string | undefined): Said => (title === undefined ? say`The frame` : asWritten(title)),
+  from: {
+    front: say`from the front`,
+    side: say`from the right`,
+    above: say`from above, the front below`,
+    angle: say`at an angle`,
+  },
+  /** Where a tube goes: its ends' points, and which of its lines faces up or back. */
+  goes: (a: Said, b: Said, station: Said, way: 'up' | 'back'): Said =>
+    say`A at ${a}, B at ${b}, station ${station} faces ${way === 'up' ? say`up` : say`back`}`,
+  lands: (tube: Said, end: 'A' | 'B'): Said => say`  ${tube} ${end} lands`,
+  centreOn: (header: Said, at: Said, station: Said): Said =>
+    say`cross on ${header}: ${at} from a stop at its end A, station ${station}`,
 };

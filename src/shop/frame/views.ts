@@ -1,0 +1,222 @@
+import { across, upright } from '../../draw/boxes.ts';
+import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
+import { spelled } from '../../draw/letters.ts';
+import { point, type Segment } from '../../draw/path.ts';
+import type { Job } from '../../job/job.ts';
+import {
+  drawn,
+  lineOf,
+  type Picture,
+  type PictureLine,
+  type PictureWord,
+} from '../../leaf/picture/picture.ts';
+import type { Mm } from '../../measure/units.ts';
+import { crossProduct, dot, plusTimes, unitOf, type Vector } from '../../space/vector.ts';
+import type { FrontBox } from '../../tiler/front.ts';
+import type { StandingFrame } from '../../together/frame-notes.ts';
+import { farEndOf, placeInSpace, type StandingTube, stopAt } from '../../together/in-space.ts';
+import { asWritten } from '../../words/said.ts';
+
+/** A frame from four sides on one sheet: from the front, from the side and from above, one over the other as they belong, and at an angle. */
+export function viewBoxes(job: Job, frame: StandingFrame, room: Box): readonly FrontBox[] {
+  const [width, height] = [across(room), upright(room) - 1];
+  return [
+    {
+      width,
+      height,
+      draw: (at) => tellingOf({ place: 'list' }, drawViews(job, frame, at, width, height)),
+    },
+  ];
+}
+
+interface Look {
+  readonly name: 'front' | 'side' | 'above' | 'angle';
+  /** From the frame to the one who looks, of length 1, and what is up in the picture. */
+  readonly toViewer: Vector;
+  readonly up: Vector;
+}
+
+const LOOKS: readonly Look[] = [
+  { name: 'front', toViewer: [0, -1, 0], up: [0, 0, 1] },
+  { name: 'side', toViewer: [1, 0, 0], up: [0, 0, 1] },
+  { name: 'above', toViewer: [0, 0, 1], up: [0, 1, 0] },
+  { name: 'angle', toViewer: [0.51, -0.77, 0.39], up: [0, 0, 1] },
+];
+
+const TITLE_ROOM: Mm = 8;
+
+function drawViews(job: Job, frame: StandingFrame, at: Point, width: Mm, height: Mm): Mark[] {
+  const words = job.words.frame;
+  const title = label(words.views(job.title), WORTH, { x: at.x, y: at.y - WORTH });
+  const top = at.y - TITLE_ROOM;
+  return [
+    title,
+    ...LOOKS.flatMap((look, i) => {
+      const [column, row] = [i % 2, Math.floor(i / 2)];
+      const cell: Box = {
+        left: at.x + (column * width) / 2,
+        right: at.x + ((column + 1) * width) / 2,
+        top: top - (row * (height - TITLE_ROOM)) / 2,
+        bottom: top - ((row + 1) * (height - TITLE_ROOM)) / 2,
+      };
+      const name = label(words.from[look.name], TEXT, { x: cell.left, y: cell.top - TEXT });
+      return [name, ...drawn(pictureOf(job, frame, look), { ...cell, top: cell.top - 1.5 * TEXT })];
+    }),
+  ];
+}
+
+function label(text: ReturnType<typeof asWritten>, size: Mm, at: Point): Mark {
+  return words(spelled(text), 'heading', size, at);
+}
+
+/** A tube as it is seen: its two sides and its ends, and the strip that it hides. */
+interface Strip {
+  readonly tube: number;
+  readonly lines: readonly (readonly [Vector, Vector])[];
+  readonly standing: StandingTube;
+}
+
+function pictureOf(job: Job, { standings }: StandingFrame, look: Look): Picture {
+  const toViewer = unitOf(look.toViewer) ?? look.toViewer;
+  const right = unitOf(crossProduct(look.up, toViewer)) ?? look.up;
+  const up = crossProduct(toViewer, right);
+  const flat = (place: Vector): Point => point(dot(place, right), dot(place, up));
+  const strips = standings.map((standing) => stripOf(standing, toViewer));
+  const size = Math.max(...standings.map(({ seat }) => seat.length));
+  const isHidden = hider(strips, toViewer, flat);
+  const lines: PictureLine[] = [];
+  const axes: Segment[] = [];
+  for (const strip of strips) {
+    for (const [from, to] of strip.lines) {
+      for (const { hidden, a, b } of partsOf(from, to, size / 150, (place) => isHidden(place, strip.tube))) {
+        if (hidden) axes.push({ from: flat(a), to: flat(b) });
+        else lines.push(lineOf([flat(a), flat(b)]));
+      }
+    }
+  }
+  return { lines, axes, words: strips.flatMap((strip) => nameOf(job, strip, flat, toViewer, isHidden)) };
+}
+
+/** A tube's sides as they are seen, and its ends. Seen end on it is a ring. */
+function stripOf(standing: StandingTube, toViewer: Vector): Strip {
+  const { seat, solution, tube } = standing;
+  const ends = [stopAt(standing), farEndOf(standing)] as const;
+  const across = unitOf(crossProduct(seat.axis, toViewer));
+  const ring = ringOf(solution.section);
+  if (!across || Math.abs(dot(seat.axis, toViewer)) > 0.999) {
+    const outline = ring.map(([x, y]) => placeInSpace(seat, ends[1], x, y));
+    return {
+      tube,
+      standing,
+      lines: outline.map((place, i) => [place, outline[(i + 1) % outline.length] ?? place]),
+    };
+  }
+  const reach = halfAcross(standing, across);
+  const corner = (along: Mm, side: Mm): Vector => plusTimes(placeInSpace(seat, along, 0, 0), side, across);
+  const [a, b, c, d] = [
+    corner(ends[0], reach),
+    corner(ends[1], reach),
+    corner(ends[1], -reach),
+    corner(ends[0], -reach),
+  ];
+  return {
+    tube,
+    standing,
+    lines: [
+      [a, b],
+      [c, d],
+      [b, c],
+      [d, a],
+    ],
+  };
+}
+
+const RING = 24;
+
+function ringOf(section: StandingTube['solution']['section']): readonly (readonly [Mm, Mm])[] {
+  return Array.from({ length: RING }, (_, i) => {
+    const { x, y } = section.at((i * section.turn) / RING);
+    return [x, y] as const;
+  });
+}
+
+/** How far a tube's outside reaches from its axis this way. */
+function halfAcross({ seat, solution }: StandingTube, way: Vector): Mm {
+  const side = crossProduct(seat.axis, seat.spine);
+  const [a, b] = [dot(way, seat.spine), dot(way, side)];
+  return Math.max(...ringOf(solution.section).map(([x, y]) => a * x + b * y));
+}
+
+/** Whether a place lies behind another tube. */
+function hider(
+  strips: readonly Strip[],
+  toViewer: Vector,
+  flat: (place: Vector) => Point,
+): (place: Vector, own: number) => boolean {
+  const bands = strips.map(({ standing, tube }) => {
+    const { seat, solution } = standing;
+    const [from, to] = [stopAt(standing), farEndOf(standing)].map((along) => placeInSpace(seat, along, 0, 0));
+    const way = unitOf(crossProduct(seat.axis, toViewer));
+    const half = way ? halfAcross(standing, way) : solution.section.reach;
+    const [a, b] = [flat(from ?? seat.from), flat(to ?? seat.from)];
+    return { tube, a, b, half, from: from ?? seat.from, to: to ?? seat.from };
+  });
+  return (place, own) => {
+    const at = flat(place);
+    const depth = dot(place, toViewer);
+    return bands.some(({ tube, a, b, half, from, to }) => {
+      if (tube === own) return false;
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const square = dx * dx + dy * dy;
+      const share = square < 1e-9 ? 0 : ((at.x - a.x) * dx + (at.y - a.y) * dy) / square;
+      if (share < 0 || share > 1) return false;
+      const beside = Math.hypot(at.x - a.x - share * dx, at.y - a.y - share * dy);
+      const its = dot(from, toViewer) + share * (dot(to, toViewer) - dot(from, toViewer));
+      return beside < 0.98 * half && its > depth + 0.2 * half;
+    });
+  };
+}
+
+interface SeenPart {
+  readonly hidden: boolean;
+  readonly a: Vector;
+  readonly b: Vector;
+}
+
+/** A line in the parts that show and those that something hides, to within `grain`. */
+function partsOf(
+  from: Vector,
+  to: Vector,
+  grain: Mm,
+  isHidden: (place: Vector) => boolean,
+): readonly SeenPart[] {
+  const way = plusTimes(to, -1, from);
+  const steps = Math.max(1, Math.ceil(Math.hypot(...way) / grain));
+  const at = (i: number): Vector => plusTimes(from, i / steps, way);
+  const parts: SeenPart[] = [];
+  for (let i = 0; i < steps; i++) {
+    const hidden = isHidden(at(i + 0.5));
+    const last = parts.at(-1);
+    if (last && last.hidden === hidden) parts[parts.length - 1] = { ...last, b: at(i + 1) };
+    else parts.push({ hidden, a: at(i), b: at(i + 1) });
+  }
+  return parts;
+}
+
+/** A tube's name, beside its middle: of one that is seen from its side, and there not behind another. */
+function nameOf(
+  job: Job,
+  { standing, tube }: Strip,
+  flat: (place: Vector) => Point,
+  toViewer: Vector,
+  isHidden: (place: Vector, own: number) => boolean,
+): PictureWord[] {
+  const { seat } = standing;
+  const middle = placeInSpace(seat, (stopAt(standing) + farEndOf(standing)) / 2, 0, 0);
+  if (Math.abs(dot(seat.axis, toViewer)) > 0.95 || isHidden(middle, tube)) return [];
+  const [a, b] = [flat([0, 0, 0]), flat(seat.axis)];
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const way = dx >= 0 ? { x: -dy, y: dx } : { x: dy, y: -dx };
+  return [{ text: asWritten(job.tubes[tube]?.name ?? ''), at: flat(middle), way }];
+}
