@@ -52,8 +52,15 @@ module.exports = {
       to: {
         path: 'node_modules/',
         pathNot:
-          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|pdf-lib|preact|svgdom|(@types/)?three|yaml)/',
+          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|svgdom|(@types/)?three|yaml)/',
       },
+    },
+    {
+      name: 'tables-stay-in-lines',
+      severity: 'error',
+      comment: 'Only frame/lines/ knows tables.',
+      from: { path: '^src/', pathNot: '^src/frame/lines/' },
+      to: { path: 'node_modules/(@types/)?papaparse/' },
     },
     {
       name: 'resolvable',

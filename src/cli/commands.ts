@@ -5,6 +5,7 @@
 export { aid } from './aid/aid.ts';
 export { check } from './check.ts';
 export { cutlist } from './cutlist.ts';
+export { writeFrame } from './frame.ts';
 export { ordinates } from './ordinates.ts';
 export { page } from './page.ts';
 export { print } from './print.ts';

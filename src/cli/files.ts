@@ -11,13 +11,18 @@ import { writeWhole } from './whole/write-whole.ts';
 
 /** Reads a job file, or standard input for `-`. A missing file or a folder is wrong input. */
 export async function readText(path: string, shell: Shell): Promise<string> {
+  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(await readBytes(path, shell));
+}
+
+/** The same as bytes. */
+export async function readBytes(path: string, shell: Shell): Promise<Uint8Array> {
   const { words } = shell;
   const bytes = await (path === '-' ? shell.input(MOST_OF_A_JOB) : bytesOf(path, shell));
   if (bytes.length > MOST_OF_A_JOB) {
     const file = path === '-' ? words.commandFaults.standardInput : path;
     throw refuse('too-large', file, path, words.job.text.tooLarge, words);
   }
-  return new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
+  return bytes;
 }
 
 /** Not more of a file than a job may have and a little: a device has no end. */

@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { addAidCommands } from './aid/aid-commands.ts';
 import type { CheckOptions } from './check.ts';
 import type { CutListOptions } from './cutlist.ts';
+import type { FrameOptions } from './frame.ts';
 import { asOption, seatedOption, withJob } from './options.ts';
 import type { OrdinatesOptions } from './ordinates.ts';
 import type { PrintOptions } from './print.ts';
@@ -24,6 +25,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
   addOrdinates(program, shell);
   addCheck(program, shell, end);
   addCutList(program, shell);
+  addFrame(program, shell);
   addStarter(program, shell);
   addPage(program, shell);
   addPrinterCommands(program, shell);
@@ -83,6 +85,25 @@ function addCutList(program: Command, shell: Shell): void {
     .action(async (job: string, options: CutListOptions) => {
       const { cutlist } = await import('./commands.ts');
       await cutlist(job, options, shell);
+    });
+}
+
+function addFrame(program: Command, shell: Shell): void {
+  const { frame: words } = shell.words.command;
+  program
+    .command('frame')
+    .description(words.about)
+    .argument('<file>', words.file)
+    .addOption(new Option('--units <unit>', words.units).choices(['mm', 'cm', 'm', 'in', 'ft']))
+    .addOption(new Option('--up <axis>', words.up).choices(['y', 'z']))
+    .option('--od <length>', words.od)
+    .option('--wall <length>', words.wall)
+    .option('--snap <length>', words.snap)
+    .option('--keep-pieces', words.keepPieces, false)
+    .option('--out <file>', words.out)
+    .action(async (file: string, options: FrameOptions) => {
+      const { writeFrame } = await import('./commands.ts');
+      await writeFrame(file, options, shell);
     });
 }
 

@@ -13,6 +13,7 @@ import { faults } from './english/job/faults.ts';
 import { job } from './english/job/job.ts';
 import { paper } from './english/job/paper.ts';
 import { leaf } from './english/leaf.ts';
+import { lines } from './english/lines.ts';
 import { pageWords } from './english/page/page.ts';
 import { picture } from './english/picture.ts';
 import { quantities } from './english/quantities.ts';
@@ -38,6 +39,7 @@ export const ENGLISH = {
   headers,
   job,
   leaf,
+  lines,
   lists,
   ordinates: ordinatesWords,
   page: pageWords,

@@ -33,6 +33,9 @@ export const commandAnswers = {
     return say`${name}: edit it, then copeleaf check ${name} and copeleaf print ${name}`;
   },
 
+  frameWritten: (file: string, tubes: number, points: number): Said =>
+    say`${asWritten(file)}: ${counted(tubes, say`tube`, say`tubes`)} between ${counted(points, say`point`, say`points`)}`,
+
   aidPrinted: (file: string, title: Said): Said =>
     say`${asWritten(file)}: ${asWritten(title.toLowerCase())} on 1 sheet`,
 

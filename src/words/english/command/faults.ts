@@ -100,6 +100,8 @@ export const commandFaults = {
     instead: say`another name with --out`,
   },
 
+  ownInput: { why: say`it is the file that is read`, instead: say`another name with --out` },
+
   printerToRemove: (name: string): Said => say`printer remove ${asWritten(name)}`,
   noPrinter: (near: string | undefined, names: readonly string[]): Objection => {
     const known = names.length > 0 ? say`one of: ${listed(names)}` : say`first \`copeleaf printer add\``;

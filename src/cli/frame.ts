@@ -1,0 +1,68 @@
+import { stat } from 'node:fs/promises';
+import { basename, extname, resolve } from 'node:path';
+import type { DrawingUnit } from '../frame/lines/drawn-line.ts';
+import { frameOfLines } from '../frame/lines/frame-of-lines.ts';
+import { endedLines } from '../words/said.ts';
+import { dataOf } from './data.ts';
+import { readBytes, writeResult } from './files.ts';
+import type { Shell } from './shell.ts';
+import { refuse } from './trouble.ts';
+
+export interface FrameOptions {
+  readonly units?: DrawingUnit;
+  readonly up?: 'y' | 'z';
+  readonly od?: string;
+  readonly wall?: string;
+  readonly snap?: string;
+  readonly keepPieces: boolean;
+  readonly out?: string;
+}
+
+/** `copeleaf frame`: a frame's file from the lines of a table or a drawing. */
+export async function writeFrame(path: string, options: FrameOptions, shell: Shell): Promise<void> {
+  const { words } = shell;
+  const { out, up, units, ...asked } = options;
+  const name = path === '-' ? 'frame' : basename(path, extname(path));
+  const target = out ?? `${name}.yaml`;
+  const source = decoded(await readBytes(path, shell));
+  await refuseLoss(path, target, out === undefined, shell);
+  const file = path === '-' ? words.commandFaults.standardInput : path;
+  const made = frameOfLines(source, {
+    ...asked,
+    file,
+    words,
+    units,
+    isUp: up ?? 'z',
+  });
+  await writeResult(target, dataOf(made.text), shell);
+  shell.err(endedLines(made.told));
+  if (target !== '-')
+    shell.err(endedLines([words.commandAnswers.frameWritten(target, made.tubes, made.points)]));
+}
+
+/** Older programs write names in the letters of western Europe. */
+function decoded(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
+}
+
+/** What is read is never written over, and what may have been edited only where it is named. */
+async function refuseLoss(
+  path: string,
+  target: string,
+  isUnnamed: boolean,
+  { cwd, words }: Shell,
+): Promise<void> {
+  if (target === '-') return;
+  const [input, there] = await Promise.all(
+    [path, target].map((each) => stat(resolve(cwd, each)).catch(() => undefined)),
+  );
+  if (!there?.isFile()) return;
+  const { ownInput, fileExists } = words.commandFaults;
+  if (path !== '-' && input?.ino === there.ino && input.dev === there.dev)
+    throw refuse('own-input', target, target, ownInput, words);
+  if (isUnnamed) throw refuse('file-exists', target, target, fileExists, words);
+}

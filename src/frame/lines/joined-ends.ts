@@ -1,0 +1,235 @@
+import type { Mm } from '../../measure/units.ts';
+import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../../space/vector.ts';
+import type { DrawnLine } from './drawn-line.ts';
+import { writtenLength, writtenPlace } from './written-length.ts';
+
+/** A tube to be: one line, or several in line that follow one another. */
+export interface LineTube {
+  /** The lines that it is made of; the first is the one that names it. */
+  readonly pieces: readonly [DrawnLine, ...DrawnLine[]];
+  /** Its two points, by their numbers. */
+  readonly ends: readonly [number, number];
+}
+
+/** Where a point lies: at a place, or so far along a tube's axis from its first point. */
+export interface Lying {
+  readonly place: Vector;
+  readonly on?: { readonly bar: LineTube; readonly at: Mm };
+}
+
+export interface JoinedLines {
+  readonly bars: readonly LineTube[];
+  /** By their numbers, those that a tube ends at. */
+  readonly points: ReadonlyMap<number, Lying>;
+  /** Too short to be tubes. */
+  readonly short: readonly DrawnLine[];
+  /** Between the points of another, which is taken. */
+  readonly doubles: readonly DrawnLine[];
+}
+
+export interface JoinAsk {
+  readonly snap: Mm;
+  readonly unit: 'mm' | 'in';
+  readonly keepPieces: boolean;
+}
+
+/** Where lines are: each of their ends as the number of a point, and where that is. */
+interface Wires {
+  readonly lines: readonly DrawnLine[];
+  readonly ends: readonly (readonly [number, number])[];
+  readonly at: readonly Vector[];
+}
+
+/** Shorter than this is no tube's axis. */
+const SHORTEST: Mm = 1;
+
+/**
+ * Lines become tubes between points: ends nearer than the snap are one point, where the first of them is; an end on another line lies on
+ * that tube. As written, no two points are nearer than the snap, so that a reader of the file joins no more of them.
+ */
+export function joinedLines(lines: readonly DrawnLine[], ask: JoinAsk): JoinedLines {
+  const at = lines.flatMap(({ from, to }) => [from, to]);
+  const found = firstOfEach(new Map(at.map((place, i) => [i, writtenPlace(place, ask.unit)])), ask.snap);
+  let ends = lines.map((_, i) => [found.get(2 * i) ?? 2 * i, found.get(2 * i + 1) ?? 2 * i + 1] as const);
+  for (;;) {
+    const joined = asBars({ lines, ends, at }, ask);
+    const places = new Map([...joined.points].map(([point, { place }]) => [point, place]));
+    const nearer = firstOfEach(places, ask.snap);
+    if (nearer.size === 0) return joined;
+    // An end that was laid on a line may have come to lie beside another point.
+    ends = ends.map(([from, to]) => [nearer.get(from) ?? from, nearer.get(to) ?? to]);
+  }
+}
+
+/** Of places that are nearer to an earlier one than the snap, the number of that. */
+function firstOfEach(places: ReadonlyMap<number, Vector>, snap: Mm): ReadonlyMap<number, number> {
+  const cell = Math.max(snap, 1);
+  const kept = new Map<string, number[]>();
+  const first = new Map<number, number>();
+  for (const [point, place] of places) {
+    const [x, y, z] = place.map((mm) => Math.floor(mm / cell));
+    const near = AROUND.flatMap(
+      ([i, j, k]) => kept.get(`${(x ?? 0) + i} ${(y ?? 0) + j} ${(z ?? 0) + k}`) ?? [],
+    )
+      .filter((other) => {
+        const far = norm(wayTo(places.get(other) ?? place, place));
+        return far < snap || far === 0;
+      })
+      .sort((a, b) => a - b)[0];
+    if (near !== undefined) first.set(point, near);
+    else kept.set(`${x} ${y} ${z}`, [...(kept.get(`${x} ${y} ${z}`) ?? []), point]);
+  }
+  return first;
+}
+
+const STEPS = [-1, 0, 1] as const;
+const AROUND = STEPS.flatMap((i) => STEPS.flatMap((j) => STEPS.map((k) => [i, j, k] as const)));
+
+function asBars(wires: Wires, ask: JoinAsk): JoinedLines {
+  const { lines, ends, at } = wires;
+  const short: DrawnLine[] = [];
+  const doubles: DrawnLine[] = [];
+  const single = new Map<string, LineTube>();
+  for (const [i, line] of lines.entries()) {
+    const [from, to] = ends[i] ?? [0, 0];
+    const key = `${Math.min(from, to)} ${Math.max(from, to)}`;
+    const isShort = from === to || norm(wayTo(at[from] ?? line.from, at[to] ?? line.to)) < SHORTEST;
+    if (isShort) short.push(line);
+    else if (single.has(key)) doubles.push(line);
+    else single.set(key, { pieces: [line], ends: [from, to] });
+  }
+  const pieces = [...single.values()];
+  const bars = ask.keepPieces ? pieces : inOnePiece(pieces, at, ask.snap);
+  return { bars, points: laidOut(bars, at, ask), short, doubles };
+}
+
+/** Pieces whose directions make no more than this are in line: one degree. */
+const IN_LINE = Math.cos(Math.PI / 180);
+
+/**
+ * Pieces of one size in line that follow one another, as one. Where a line runs through the point, or two others are one there, they end.
+ */
+function inOnePiece(pieces: readonly LineTube[], at: readonly Vector[], snap: Mm): readonly LineTube[] {
+  const next = followers(pieces, at, snap);
+  const taken = new Set<LineTube>();
+  return pieces.flatMap((first) => {
+    if (taken.has(first)) return [];
+    let whole = first;
+    let inner: readonly number[] = [];
+    taken.add(first);
+    for (const side of [1, 0] as const) {
+      for (let last = first; ; ) {
+        const point = whole.ends[side];
+        const follower = next.get(point)?.find((bar, _, pair) => bar !== last && pair.includes(last));
+        if (!follower || taken.has(follower)) break;
+        const [a, b] = follower.ends;
+        const beyond = a === point ? b : a;
+        const ends: LineTube['ends'] = side === 1 ? [whole.ends[0], beyond] : [beyond, whole.ends[1]];
+        if (![...inner, point].every((each) => alongAxis(ends, at, each, snap) !== undefined)) break;
+        inner = [...inner, point];
+        whole = { pieces: [...whole.pieces, ...follower.pieces], ends };
+        taken.add(follower);
+        last = follower;
+      }
+    }
+    return [whole];
+  });
+}
+
+/** At each point the first two pieces of one size that go on in line there. */
+function followers(
+  pieces: readonly LineTube[],
+  at: readonly Vector[],
+  snap: Mm,
+): ReadonlyMap<number, readonly LineTube[]> {
+  const meeting = new Map<number, LineTube[]>();
+  for (const bar of pieces) for (const end of bar.ends) meeting.set(end, [...(meeting.get(end) ?? []), bar]);
+  const next = new Map<number, readonly LineTube[]>();
+  for (const [point, bars] of meeting) {
+    const bodies = bars.map(({ ends: [a, b] }) => direction(at, point, a === point ? b : a));
+    const pair = bars
+      .flatMap((one, i) => bars.slice(i + 1).map((other, j) => [one, other, i, i + 1 + j] as const))
+      .find(([one, other, i, j]) => {
+        const [a, b] = [bodies[i], bodies[j]];
+        return one.pieces[0].size === other.pieces[0].size && a && b && dot(a, b) <= -IN_LINE;
+      });
+    if (!pair || pieces.some(({ ends }) => alongAxis(ends, at, point, snap) !== undefined)) continue;
+    next.set(point, [pair[0], pair[1]]);
+  }
+  return next;
+}
+
+function direction(at: readonly Vector[], from: number, to: number): Vector | undefined {
+  const [a, b] = [at[from], at[to]];
+  return a && b && unitOf(wayTo(a, b));
+}
+
+/** How far along an axis between two points a third lies, nearer to it than the snap and further than that from both. */
+function alongAxis(
+  [first, last]: LineTube['ends'],
+  at: readonly Vector[],
+  point: number,
+  snap: Mm,
+): Mm | undefined {
+  const [from, to, place] = [at[first], at[last], at[point]];
+  if (!from || !to || !place || point === first || point === last) return undefined;
+  for (const axis of [0, 1, 2] as const) {
+    const [a, b, own] = [from[axis], to[axis], place[axis]];
+    if (own < Math.min(a, b) - snap || own > Math.max(a, b) + snap) return undefined;
+  }
+  return footOn(from, to, place, snap);
+}
+
+function footOn(from: Vector, to: Vector, place: Vector, snap: Mm): Mm | undefined {
+  const axis = unitOf(wayTo(from, to));
+  if (!axis) return undefined;
+  const along = dot(wayTo(from, place), axis);
+  const isBetween = along > snap && along < norm(wayTo(from, to)) - snap;
+  return isBetween && norm(wayTo(plusTimes(from, along, axis), place)) <= snap ? along : undefined;
+}
+
+/** Points on tubes whose points are on tubes, and so on: as many as a frame's reader follows with ease. */
+const DEEPEST = 200;
+
+/** Every point that a tube ends at: on the first tube that it lies on, unless that rests on it, else where it was drawn. */
+function laidOut(
+  bars: readonly LineTube[],
+  at: readonly Vector[],
+  { snap, unit }: JoinAsk,
+): ReadonlyMap<number, Lying> {
+  const done = new Map<number, Lying>();
+  const under = new Set<number>();
+  const lie = (point: number): Lying | undefined => {
+    const known = done.get(point);
+    if (known || under.has(point) || under.size > DEEPEST) return known;
+    under.add(point);
+    let lying: Lying = { place: writtenPlace(at[point] ?? [0, 0, 0], unit) };
+    for (const bar of bars) {
+      if (alongAxis(bar.ends, at, point, snap) === undefined) continue;
+      const on = onBar(bar, point);
+      if (!on) continue;
+      lying = on;
+      break;
+    }
+    under.delete(point);
+    done.set(point, lying);
+    return lying;
+  };
+  const onBar = (bar: LineTube, point: number): Lying | undefined => {
+    const [from, to, place] = [lie(bar.ends[0])?.place, lie(bar.ends[1])?.place, at[point]];
+    const along = from && to && place && footOn(from, to, place, snap);
+    const axis = from && to && unitOf(wayTo(from, to));
+    if (along === undefined || !axis) return undefined;
+    const { mm } = writtenLength(along, unit);
+    return { place: plusTimes(from, mm, axis), on: { bar, at: mm } };
+  };
+  const used = [...new Set(bars.flatMap(({ ends }) => ends))];
+  return new Map(
+    used
+      .sort((a, b) => a - b)
+      .flatMap((point) => {
+        const lying = lie(point);
+        return lying ? [[point, lying] as const] : [];
+      }),
+  );
+}

@@ -1,0 +1,55 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { copeleaf } from './run-command.ts';
+
+const TABLE = 'name,x1,y1,z1,x2,y2,z2,od,wall\nTr\u00e4ger,0,0,0,900,0,0,44.5,2\n';
+
+function folder(): string {
+  return mkdtempSync(join(tmpdir(), 'frame-'));
+}
+
+test('a frame stands beside in the current folder under the name of its lines, and says what it is', async () => {
+  const at = folder();
+  writeFileSync(join(at, 'rack.csv'), TABLE);
+  expect(await copeleaf(at, ['frame', 'rack.csv'])).toMatchObject({
+    code: 0,
+    out: '',
+    err: 'rack.yaml: 1 tube between 2 points\n',
+  });
+  expect(readFileSync(join(at, 'rack.yaml'), 'utf8')).toContain(
+    '- { name: Träger, along: [Träger A, Träger B]',
+  );
+  const again = await copeleaf(at, ['frame', 'rack.csv']);
+  expect(again.code).toBe(2);
+  expect(again.err).toContain('it may hold your work');
+  expect((await copeleaf(at, ['frame', 'rack.csv', '--out', 'rack.yaml'])).code).toBe(0);
+});
+
+test('what is read is never written over, by whatever name', async () => {
+  const at = folder();
+  writeFileSync(join(at, 'rack.yaml'), TABLE);
+  for (const args of [['rack.yaml'], ['rack.yaml', '--out', './rack.yaml']]) {
+    expect((await copeleaf(at, ['frame', ...args])).code).toBe(2);
+  }
+  expect(readFileSync(join(at, 'rack.yaml'), 'utf8')).toBe(TABLE);
+});
+
+test('names in the letters of an older program are read; standard input and output are taken', async () => {
+  const at = folder();
+  writeFileSync(join(at, 'rack.csv'), Buffer.from(TABLE, 'latin1'));
+  const run = await copeleaf(at, ['frame', 'rack.csv', '--out', '-']);
+  expect(run.out).toContain('name: Träger');
+  const piped = await copeleaf(at, ['frame', '-', '--out', '-'], { input: TABLE });
+  expect(piped.out.split('\n').slice(1)).toEqual(run.out.split('\n').slice(1));
+});
+
+test('a flag that can be none is told as the command line, a mistake in the table with its line', async () => {
+  const at = folder();
+  writeFileSync(join(at, 'rack.csv'), TABLE.replace('900', 'x'));
+  expect((await copeleaf(at, ['frame', 'rack.csv', '--snap', 'far'])).err).toContain('rack.csv, line 2:');
+  const flag = await copeleaf(at, ['frame', 'rack.csv', '--od', 'wide']);
+  expect(flag.err).toContain('command line:\n  read     --od wide');
+  expect(flag.code).toBe(2);
+});
