@@ -33,8 +33,7 @@ const LONGEST_MS = 600_000;
 export function beginIn(folder: string, mode: number | undefined): Unfinished {
   const name = `${MARK}${HOST}-${process.pid}-${process.hrtime.bigint()}`;
   const path = join(folder, name);
-  // At once, as is all but the writing: a signal comes before or after, never while nobody knows whether there is a file.
-  let file: number | undefined = openSync(path, 'wx', mode);
+  let file: number | undefined;
   const close = (): void => {
     const opened = file;
     file = undefined;
@@ -45,7 +44,14 @@ export function beginIn(folder: string, mode: number | undefined): Unfinished {
     close();
     forget();
   };
+  // Before there is a file; what follows but for the writing is done at once, so that a signal never comes between a file and its name.
   const forget = onStop(drop);
+  try {
+    file = openSync(path, 'wx', mode);
+  } catch (error) {
+    forget();
+    throw error;
+  }
   const finish: Unfinished['finish'] = async (target, data, finalMode) => {
     if (file === undefined) throw new Error(`${path} was finished before`);
     await promisify(writeFile)(file, data);
