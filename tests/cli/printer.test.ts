@@ -187,6 +187,11 @@ describe('a name', () => {
     await printer(folder, 'add', 'workshop', '--across', '99.3mm', '--up', '100.1mm');
     expect(told(await printer(folder, 'remove', 'workshp'))[0]?.instead).toBe('workshop, if that is meant');
     expect(told(await printer(folder, 'remove', 'office'))[0]?.instead).toBe('one of: workshop');
+    for (const letter of 'abcdefghi')
+      await printer(folder, 'add', letter, '--across', '99.3mm', '--up', '100mm');
+    expect(told(await printer(folder, 'remove', 'office'))[0]?.instead).toBe(
+      'one of: a, b, c, d, e, f, g, h and 2 more',
+    );
     await expect(printerNamed('office', shellIn(folder).shell)).rejects.toThrow('no printer of that name');
   });
 });
@@ -199,6 +204,8 @@ describe('the file of printers', () => {
     '{"printers":[{"name":"workshop"}]}',
     '{"printers":[{"name":"workshop","across":"0.993","up":"1"}]}',
     '{"printers":[{"name":"workshop","across":"97.3mm/100mm","up":"100mm/100mm"}]}',
+    '{"printers":[{"name":"\\u001b[31m","across":"99.3mm/100mm","up":"100mm/100mm"}]}',
+    `{"printers":[{"name":"${'x'.repeat(41)}","across":"99.3mm/100mm","up":"100mm/100mm"}]}`,
   ];
 
   it.each(damaged)('is left as it is where it is damaged: %s', async (text) => {

@@ -39,6 +39,15 @@ describe('--seated takes the length from the seated end to the mark', () => {
     expect(drawn).toBe(told);
   });
 
+  it('is told on one line where it is refused', async () => {
+    const folder = folderWith({ 'stay.yaml': STAY });
+    const { code, err } = await copeleaf(folder, ['check', 'stay.yaml', `--seated=5${'\n'.repeat(300)}m`]);
+    expect([code, err]).toEqual([
+      2,
+      expect.stringMatching(/^command line:\n {2}read {5}--seated 5 .*\.\.\.\n.*\n.*\n$/),
+    ]);
+  });
+
   it('is refused in place of a length, by its flag', async () => {
     const folder = folderWith({ 'stay.yaml': STAY });
     const { code, err } = await copeleaf(folder, [

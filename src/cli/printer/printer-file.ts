@@ -6,6 +6,7 @@ import type { Language } from '../../words/language.ts';
 import { Obstacle } from '../trouble.ts';
 import { errorCode } from '../whole/place.ts';
 import { changeWhole } from '../whole/write-whole.ts';
+import { wrongWithName } from './printer-name.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -75,6 +76,7 @@ function printerIn(data: unknown): Printer | undefined {
   if (!isRecord(data)) return undefined;
   const { name, across, up } = data;
   if (typeof name !== 'string' || typeof across !== 'string' || typeof up !== 'string') return undefined;
+  if (wrongWithName(name) !== undefined) return undefined;
   const [first, second] = [readMeasured('across', across), readMeasured('up', up)];
   if (!first.ok || !second.ok) return undefined;
   const printer = readPrinter(name, first.value, second.value);

@@ -13,6 +13,7 @@ import { endedLines } from '../../words/said.ts';
 import type { Shell } from '../shell.ts';
 import { refuseArgument } from '../trouble.ts';
 import { changePrinters, printerFileOf, readPrinters } from './printer-file.ts';
+import { LONGEST_PRINTER_NAME, wrongWithName } from './printer-name.ts';
 
 export interface PrinterReadings {
   readonly across: string;
@@ -93,15 +94,12 @@ function printerFrom(name: string, { across, up }: PrinterReadings, words: Langu
   throw one === undefined ? new Error('neither reading is wrong') : new Refusal([one, ...more]);
 }
 
-const LONGEST_NAME = 40;
-
 /** A name that stands on one line of a sheet, in one spelling. */
 function plainName(text: string, words: Language): string {
+  const { commandFaults: faults } = words;
   const name = text.normalize('NFC').trim();
-  const { nameless, longName, brokenName, shortName: instead } = words.commandFaults;
-  const wrong = (why: Said) => refuseArgument('printer-name', text, { why, instead }, words);
-  if (name === '') throw wrong(nameless);
-  if (name.length > LONGEST_NAME) throw wrong(longName(LONGEST_NAME));
-  if (/[\p{Cc}\p{Cs}\u2028\u2029]/u.test(name)) throw wrong(brokenName);
-  return name;
+  const wrong = wrongWithName(name);
+  if (wrong === undefined) return name;
+  const why = wrong === 'longName' ? faults.longName(LONGEST_PRINTER_NAME) : faults[wrong];
+  throw refuseArgument('printer-name', text, { why, instead: faults.shortName }, words);
 }

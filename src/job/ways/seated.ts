@@ -4,6 +4,7 @@ import { asWritten, type Objection } from '../../words/said.ts';
 import type { Job } from '../job.ts';
 import { readJob } from '../read-job.ts';
 import { Refusal } from '../text/complaint.ts';
+import { clipped, onOneLine } from '../text/quoting.ts';
 import { parseJobText } from '../text/text.ts';
 
 /**
@@ -21,7 +22,7 @@ export function jobWithSeated(job: Job, length: string): Job {
       {
         code,
         file: jobWords.commandLine,
-        read: asWritten(`--seated ${length}`),
+        read: asWritten(clipped(onOneLine(`--seated ${length}`))),
         ...objection,
         key: 'between',
       },

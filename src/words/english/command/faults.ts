@@ -9,6 +9,9 @@ type Placed = Objection & {
   readonly read: Said;
 };
 
+/** As many as stand on a line. */
+const MOST_NAMES = 8;
+
 const isFolder = say`this is a folder`;
 const permissions = say`see to its permissions and to the space on the disk`;
 
@@ -104,7 +107,10 @@ export const commandFaults = {
 
   printerToRemove: (name: string): Said => say`printer remove ${asWritten(name)}`,
   noPrinter: (near: string | undefined, names: readonly string[]): Objection => {
-    const known = names.length > 0 ? say`one of: ${listed(names)}` : say`first \`copeleaf printer add\``;
+    const more = names.length - MOST_NAMES;
+    const first = listed(names.slice(0, MOST_NAMES));
+    const some = more > 0 ? say`${first} and ${more} more` : first;
+    const known = names.length > 0 ? say`one of: ${some}` : say`first \`copeleaf printer add\``;
     return {
       why: say`no printer of that name is saved`,
       instead: near === undefined ? known : say`${asWritten(near)}, if that is meant`,
