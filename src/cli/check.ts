@@ -4,15 +4,18 @@ import type { EndFlags } from '../job/flags.ts';
 import { frameAsData } from '../together/frame-as-data.ts';
 import { isWarning, standingFrame } from '../together/frame-notes.ts';
 import { frameReport } from '../together/frame-report.ts';
+import { solvePieces } from '../together/pieces.ts';
+import { standingPieces } from '../together/pieces-named.ts';
 import { reportJob } from '../together/report-job.ts';
 import { endedLines, joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
+import { type Only, onlyAsked } from './only.ts';
 import type { Shell } from './shell.ts';
 import { DONE, WRONG_INPUT } from './trouble.ts';
 
-export interface CheckOptions extends EndFlags {
+export interface CheckOptions extends EndFlags, Only {
   readonly as: 'text' | 'json';
   readonly strict: boolean;
   readonly seated?: string;
@@ -20,10 +23,12 @@ export interface CheckOptions extends EndFlags {
 
 /** `copeleaf check`: what was understood, what follows, what to watch. Writes no file. */
 export async function check(path: string | undefined, options: CheckOptions, shell: Shell): Promise<number> {
-  const { as, strict, seated, ...flags } = options;
+  const { as, strict, seated, only, ...flags } = options;
   const { job } = await readAsk(path, flags, shell, seated);
-  const reports = reportJob(job);
-  const standing = standingFrame(job);
+  const pieces = onlyAsked(job, solvePieces(job), only);
+  const reports = reportJob(job, pieces);
+  const whole = standingFrame(job);
+  const standing = whole && only ? standingPieces(whole, pieces) : whole;
   const result =
     as === 'json'
       ? jsonOf({

@@ -9,9 +9,10 @@ import { joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf, jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
+import { type Only, onlyAsked } from './only.ts';
 import type { Shell } from './shell.ts';
 
-export interface CutListOptions {
+export interface CutListOptions extends Only {
   readonly as: 'text' | 'csv' | 'json';
   readonly seated?: string;
   readonly out: string;
@@ -19,10 +20,10 @@ export interface CutListOptions {
 
 /** `copeleaf cutlist`: what to cut, and from which of the shop's lengths. */
 export async function cutlist(path: string, options: CutListOptions, shell: Shell): Promise<void> {
-  const { as, seated, out } = options;
+  const { as, seated, only, out } = options;
   const { job } = await readAsk(path, {}, shell, seated);
   const write = { text: asText, csv: asCsv, json: asJson }[as];
-  await writeResult(out, write(job, solvePieces(job)), shell);
+  await writeResult(out, write(job, onlyAsked(job, solvePieces(job), only)), shell);
 }
 
 function asText(job: Job, solutions: readonly TubeSolution[]): Said {

@@ -8,12 +8,13 @@ import { inOrder, type Spacing } from '../saddle/ordinates.ts';
 import { solvePieces } from '../together/pieces.ts';
 import { readAsk } from './ask.ts';
 import { writeResult } from './files.ts';
+import { type Only, onlyAsked } from './only.ts';
 import { ordinatesAsCsv, ordinatesAsJson } from './ordinates-as-data.ts';
 import { ordinatesAsText } from './ordinates-as-text.ts';
 import type { Shell } from './shell.ts';
 import { refuseArgument } from './trouble.ts';
 
-export interface OrdinatesOptions extends EndFlags {
+export interface OrdinatesOptions extends EndFlags, Only {
   readonly every?: string;
   readonly as: 'text' | 'json' | 'csv';
   readonly out: string;
@@ -25,9 +26,9 @@ export async function ordinates(
   options: OrdinatesOptions,
   shell: Shell,
 ): Promise<void> {
-  const { every, as, out, ...flags } = options;
+  const { every, as, only, out, ...flags } = options;
   const { job } = await readAsk(path, flags, shell);
-  const tables = inOrder(solvePieces(job), spacingOf(every, job));
+  const tables = inOrder(onlyAsked(job, solvePieces(job), only), spacingOf(every, job));
   const result = {
     text: () => ordinatesAsText(tables, job.units, shell.words),
     json: () => ordinatesAsJson(tables),

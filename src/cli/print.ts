@@ -21,12 +21,13 @@ import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
+import { type Only, onlyAsked } from './only.ts';
 import { printerNamed } from './printer/printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
 import { refuse, refuseArgument } from './trouble.ts';
 
-export interface PrintOptions extends EndFlags {
+export interface PrintOptions extends EndFlags, Only {
   readonly as: 'pdf' | 'svg' | 'dxf';
   readonly footprints: boolean;
   readonly leavesOnly: boolean;
@@ -42,13 +43,23 @@ const MANY = 40;
 
 /** `copeleaf print`: all leaves of a job on sheets, in one file. */
 export async function print(path: string | undefined, options: PrintOptions, shell: Shell): Promise<void> {
-  const { as, footprints, leavesOnly, pack: asked, printer: printerName, seated, out, ...flags } = options;
+  const {
+    as,
+    footprints,
+    leavesOnly,
+    pack: asked,
+    printer: printerName,
+    seated,
+    only,
+    out,
+    ...flags
+  } = options;
   const { words } = shell;
   const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell, seated);
   refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
-  const solutions = solvePieces(job);
+  const solutions = onlyAsked(job, solvePieces(job), only);
   const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
   const frame = footprints ? standingFrame(job) : undefined;
   const context = {

@@ -3,6 +3,7 @@ import { addAidCommands } from './aid/aid-commands.ts';
 import type { CheckOptions } from './check.ts';
 import type { CutListOptions } from './cutlist.ts';
 import type { FrameOptions } from './frame.ts';
+import { onlyOption } from './only.ts';
 import { asOption, seatedOption, withJob } from './options.ts';
 import type { OrdinatesOptions } from './ordinates.ts';
 import type { PrintOptions } from './print.ts';
@@ -37,6 +38,7 @@ function addPrint(program: Command, shell: Shell): void {
   const { print: words } = shell.words.command;
   withJob(program.command('print').description(words.about), shell.words)
     .addOption(asOption(words.as, ['pdf', 'svg', 'dxf']))
+    .addOption(onlyOption(shell.words))
     .option('--footprints', words.footprints, false)
     .option('--leaves-only', words.leavesOnly, false)
     .addOption(new Option('--pack', words.pack).default(false).conflicts('leavesOnly'))
@@ -53,6 +55,7 @@ function addOrdinates(program: Command, shell: Shell): void {
   const { ordinates: words } = shell.words.command;
   withJob(program.command('ordinates').description(words.about), shell.words)
     .option('--every <step>', words.every)
+    .addOption(onlyOption(shell.words))
     .addOption(asOption(words.as, ['text', 'json', 'csv']))
     .option('--out <file>', words.out, '-')
     .action(async (job: string | undefined, options: OrdinatesOptions) => {
@@ -65,6 +68,7 @@ function addCheck(program: Command, shell: Shell, end: (code: number) => void): 
   const { check: words } = shell.words.command;
   withJob(program.command('check').description(words.about), shell.words)
     .addOption(asOption(words.as, ['text', 'json']))
+    .addOption(onlyOption(shell.words))
     .addOption(seatedOption(shell.words))
     .option('--strict', words.strict, false)
     .action(async (job: string | undefined, options: CheckOptions) => {
@@ -80,6 +84,7 @@ function addCutList(program: Command, shell: Shell): void {
     .description(words.about)
     .argument('<job>', words.job)
     .addOption(asOption(words.as, ['text', 'csv', 'json']))
+    .addOption(onlyOption(shell.words))
     .addOption(seatedOption(shell.words))
     .option('--out <file>', words.out, '-')
     .action(async (job: string, options: CutListOptions) => {

@@ -12,7 +12,10 @@ import { solveStanding } from './rows.ts';
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
   readonly frame: Frame;
+  /** Every tube, by its place in the job. */
   readonly standings: readonly StandingTube[];
+  /** Those of which it is told: all, or what was asked for. */
+  readonly listed: readonly StandingTube[];
   readonly landings: readonly TubeLanding[];
   readonly warnings: readonly FrameWarning[];
 }
@@ -37,7 +40,7 @@ export function standingFrame(job: Job): StandingFrame | undefined {
     ...landings.flatMap((landing) => overEnd(job, landing)),
     ...frame.notes,
   ];
-  return { frame, standings, landings, warnings };
+  return { frame, standings, listed: standings, landings, warnings };
 }
 
 /** Whether what is told is something to mend. */

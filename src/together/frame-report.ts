@@ -30,8 +30,8 @@ export function frameReport(job: Job, standing: StandingFrame): Said {
 }
 
 /** How far the tubes reach along each axis of space, long points and outsides included, to within a tube's outline. */
-export function overallOf({ standings }: StandingFrame): readonly [Mm, Mm, Mm] {
-  const ends = standings.flatMap((standing) => cornersOf(standing));
+export function overallOf({ listed }: StandingFrame): readonly [Mm, Mm, Mm] {
+  const ends = listed.flatMap((standing) => cornersOf(standing));
   const reach = (axis: 0 | 1 | 2): Mm =>
     Math.max(...ends.map(({ place, out }) => (place[axis] ?? 0) + (out[axis] ?? 0))) -
     Math.min(...ends.map(({ place, out }) => (place[axis] ?? 0) - (out[axis] ?? 0)));
@@ -54,9 +54,9 @@ function cornersOf(standing: StandingTube): readonly Corner[] {
 }
 
 /** Length and mass of each size of tube. */
-function totalsOf({ words, units }: Job, { standings, frame }: StandingFrame): readonly Said[] {
+function totalsOf({ words, units }: Job, { listed, frame }: StandingFrame): readonly Said[] {
   const sizes = new Map<string, { said: Said; length: Mm; mass: number | undefined }>();
-  for (const { solution } of standings) {
+  for (const { solution } of listed) {
     const { tube, lengths } = solution;
     const size = words.check.size(tubeFactsOf(tube.section).said(words).brief, tube.wall);
     const before = sizes.get(size) ?? { said: size, length: 0, mass: 0 };
@@ -88,8 +88,8 @@ function massOf(
   return area * length * density * 1e-6;
 }
 
-function openEnds({ words, tubes }: Job, { standings }: StandingFrame): readonly Said[] {
-  const open = standings.flatMap(({ seat, tube }) =>
+function openEnds({ words, tubes }: Job, { listed }: StandingFrame): readonly Said[] {
+  const open = listed.flatMap(({ seat, tube }) =>
     (['A', 'B'] as const)
       .filter((end) => seat.ends[end].open)
       .map((end) => words.frame.endOf(asWritten(tubes[tube]?.name ?? ''), end)),

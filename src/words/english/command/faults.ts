@@ -94,6 +94,10 @@ export const commandFaults = {
   /** Of a tube round which stations are mm. */
   stepInMm: (tube: Said): Said => say`a step such as 15deg, or 10mm for ${tube}`,
 
+  noTube: (near: string | undefined, names: readonly string[]): Objection => ({
+    why: say`no tube has this name`,
+    instead: near === undefined ? aFew(names) : asWritten(near),
+  }),
   noStarter: (near: string | undefined, names: readonly string[]): Objection => ({
     why: say`there is no such starter`,
     instead: near === undefined ? listed(names) : asWritten(near),
@@ -133,6 +137,15 @@ export const commandFaults = {
     instead: permissions,
   }),
 };
+
+/** As many names as are read in one line. */
+const A_FEW = 12;
+
+function aFew(names: readonly string[]): Said {
+  const rest = names.length - A_FEW;
+  const some = listed(names.slice(0, A_FEW));
+  return rest > 0 ? say`one of: ${some} and ${rest} more` : say`one of: ${some}`;
+}
 
 function listed(names: readonly string[]): Said {
   return joined(names.map(asWritten), ', ');

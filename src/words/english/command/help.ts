@@ -45,6 +45,7 @@ neither strength nor weld.`,
     margin: unprintable,
     paper: papers,
   },
+  only: say`only the tube of this name, both its hands; write it again for more tubes`,
   seated: say`after the first cut: along the spine, from end A's edge to end B's length mark`,
   print: {
     about: say`print the leaves (wrap templates) of a job, or of one end given by flags`,
