@@ -4,9 +4,9 @@ import { type Joint, toMeet } from '../saddle/joint.ts';
 import { wallLine } from '../saddle/lines.ts';
 import { highestOf, wrapStation } from '../saddle/peaks.ts';
 import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
-import { cutFaceOf, type Face } from './face.ts';
+import { cutFaceOf, type Face, outerEdge } from './face.ts';
 import { slideToTouch } from './seat.ts';
-import { allSideLimitsOf } from './side-limits.ts';
+import { faceSideLimits } from './side-limits.ts';
 
 /** The widest gap left round a seated joint, and where. */
 export interface Gap {
@@ -26,12 +26,12 @@ const STATIONS = 360;
 export function gapOf(cope: Cope, wall: Mm): Gap {
   const { preparation, toFlat } = cope.end;
   if (preparation.edge === 'bevel' && !preparation.land && !toFlat) return { station: 0, mm: 0 };
-  const face = cutFaceOf(cope);
+  const face = cutFaceOf(cope, wall);
   const joint = toMeet(cope.joint);
-  const sideLimits = allSideLimitsOf(cope.joint, wall);
+  const sideLimits = faceSideLimits(cope, face);
   // The square line touches everywhere as it stands: that is how it is made.
   const touchesAsCut = preparation.edge === 'square' && preparation.from === 'outside' && !toFlat;
-  const slide = cope.joint.rooted || touchesAsCut ? 0 : slideToTouch(joint, face, wall, sideLimits);
+  const slide = cope.joint.rooted || touchesAsCut ? 0 : slideToTouch(joint, face, sideLimits);
   const gap = widestGap(joint, face, slide, touches(cope.joint), sideLimits);
   const twin = twinOf(cope, gap, (station) => gapAt(joint, face, slide, station));
   return twin === undefined ? gap : { ...gap, twin };
@@ -58,7 +58,7 @@ function heelOf({ heel, joint: { section } }: Cope): number | undefined {
 /** From the cut's outer edge to the header at a station. */
 function gapAt(joint: Joint, face: Face, slide: Mm, station: number): Mm {
   const { x, y } = joint.section.at(station);
-  return clearance(joint, x, y, face(station)(0) + slide);
+  return clearance(joint, x, y, outerEdge(face, station) + slide);
 }
 
 /** Over the stations that count, the widest way from the cut's outer edge to the header. */

@@ -3,8 +3,7 @@ import type { Joint } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
 import { highestOf } from '../saddle/peaks.ts';
 import { goldenSectionMaximum } from '../space/golden-section.ts';
-import type { Face } from './face.ts';
-import { LAYERS } from './side-limits.ts';
+import { type Face, layersOf, type Zone } from './face.ts';
 
 const STATIONS = 180;
 
@@ -12,33 +11,36 @@ const STATIONS = 180;
  * How far the end must slide along its own axis, away from the header, so that its face just touches; negative
  * where it slides on. The greatest foul over the face, outer edge to inner, found by sampling and climbing.
  */
-export function slideToTouch(joint: Joint, face: Face, wall: Mm, sideLimits: readonly number[]): Mm {
+export function slideToTouch(joint: Joint, face: Face, sideLimits: readonly number[]): Mm {
+  const most = face.map((zone) => foulOf(joint, zone, sideLimits)).filter((foul) => foul !== undefined);
+  return most.length > 0 ? Math.max(...most) : 0;
+}
+
+/** The greatest foul of one zone; undefined where it meets nothing. */
+function foulOf(joint: Joint, zone: Zone, sideLimits: readonly number[]): Mm | undefined {
+  const layers = layersOf(zone);
   const foulAt = (station: number): Foul => {
-    const there = face(station);
+    const there = zone.at(station);
     return (depth) => {
       const met = meetAt(joint, station, depth);
       return met.contact ? met.setback - there(depth) : Number.NEGATIVE_INFINITY;
     };
   };
-  const rough = (station: number): Mm => {
-    const foul = foulAt(station);
-    return Math.max(...LAYERS.map((layer) => foul(layer * wall)));
-  };
-  const fine = (station: number): Mm => deepestFoul(foulAt(station), wall);
+  const rough = (station: number): Mm => Math.max(...layers.map(foulAt(station)));
+  const fine = (station: number): Mm => deepestFoul(foulAt(station), layers);
   const { turn } = joint.section;
-  const most = highestOf({ height: fine, rough, turn, start: 0, steps: STATIONS, sideLimits });
-  return most?.height ?? 0;
+  return highestOf({ height: fine, rough, turn, start: 0, steps: STATIONS, sideLimits })?.height;
 }
 
 /** How far the face at one station, by depth, reaches into what is landed on. */
 type Foul = (depth: Mm) => Mm;
 
-function deepestFoul(foul: Foul, wall: Mm): Mm {
-  const fouls = LAYERS.map((layer) => foul(layer * wall));
+function deepestFoul(foul: Foul, layers: readonly Mm[]): Mm {
+  const fouls = layers.map(foul);
   const most = Math.max(...fouls);
-  if (wall === 0) return most;
+  if (layers.length === 1) return most;
   const at = fouls.indexOf(most);
-  const low = LAYERS[Math.max(0, at - 1)] ?? 0;
-  const high = LAYERS[Math.min(LAYERS.length - 1, at + 1)] ?? 1;
-  return Math.max(most, foul(goldenSectionMaximum(foul, low * wall, high * wall, 30)));
+  const low = layers[Math.max(0, at - 1)] ?? 0;
+  const high = layers[Math.min(layers.length - 1, at + 1)] ?? low;
+  return Math.max(most, foul(goldenSectionMaximum(foul, low, high, 30)));
 }

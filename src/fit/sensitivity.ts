@@ -2,10 +2,10 @@ import type { CopedEnd, Part, TubeSection } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { type Joint, jointOf, toMeet } from '../saddle/joint.ts';
-import { cutFaceOf, type Face, scaledFace } from './face.ts';
+import { cutFaceOf, depthsOf, type Face, scaledFace } from './face.ts';
 import { touches, widestGap } from './gap.ts';
 import { slideToTouch } from './seat.ts';
-import { allSideLimitsOf } from './side-limits.ts';
+import { allSideLimitsOf, faceSideLimits } from './side-limits.ts';
 
 /** What gap opens, in mm beyond the undisturbed one, if one measurement is off by a full step. */
 export interface Sensitivity {
@@ -24,14 +24,14 @@ export interface Sensitivity {
  * left where it is least.
  */
 export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, seated: Mm): Sensitivity {
-  const face = cutFaceOf(cope);
+  const face = cutFaceOf(cope, wall);
   const turn = cope.joint.section.turn;
-  const sideLimits = allSideLimitsOf(cope.joint, wall);
-  const gap = cope.joint.rooted ? opening(cope.joint, cope.joint, face, wall, sideLimits) : seated;
+  const sideLimits = faceSideLimits(cope, face);
+  const gap = cope.joint.rooted ? opening(cope.joint, cope.joint, face, sideLimits) : seated;
   const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
     worse((sign) => {
       const end = movedEnd(cope.end, (part) => change(part, sign));
-      return end && opening(cope.joint, jointOf(section, end), face, wall, sideLimits) - gap;
+      return end && opening(cope.joint, jointOf(section, end), face, sideLimits) - gap;
     });
   return {
     angle: moved((part, sign) => ({ ...part, angle: turned(part.angle, sign) })),
@@ -39,10 +39,22 @@ export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, seated
     offset: moved((part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign } })),
     scale: worse((sign) => {
       const scale = 1 + sign / 100;
-      const moved = sideLimits.map((limit) => scale * (limit - turn * Math.round(limit / turn)));
-      return opening(cope.joint, cope.joint, scaledFace(face, scale, turn), wall, moved) - gap;
+      const moved = scaledLimits(sideLimits, scale, turn);
+      return opening(cope.joint, cope.joint, scaledFace(face, scale, turn), moved) - gap;
     }),
   };
+}
+
+/**
+ * Where these come to lie with a leaf of the wrong scale: opposite the spine its two ends do not meet, and in what a small one leaves
+ * bare there its line is taken to go on.
+ */
+function scaledLimits(limits: readonly number[], scale: number, turn: number): readonly number[] {
+  const scaled = limits.flatMap((limit) => {
+    const home = limit - turn * Math.round(limit / turn);
+    return [home - turn, home, home + turn].map((each) => scale * each);
+  });
+  return [turn / 2, ...scaled.filter((each) => Math.abs(each) <= turn / 2)];
 }
 
 function turned<Turn extends { readonly rad: number }>(angle: Turn, degrees: number): Turn {
@@ -62,11 +74,11 @@ function movedEnd(end: CopedEnd, change: (part: Part) => Part): CopedEnd | undef
 }
 
 /** The widest gap where both the header meant and the header met are touched. */
-function opening(meant: Joint, met: Joint, face: Face, wall: Mm, ofFace: readonly number[]): Mm {
-  const sideLimits = [...ofFace, ...allSideLimitsOf(met, wall)];
+function opening(meant: Joint, met: Joint, face: Face, ofFace: readonly number[]): Mm {
+  const sideLimits = [...ofFace, ...allSideLimitsOf(met, depthsOf(face))];
   const meantTouches = touches(meant);
   const metTouches = touches(met);
   const counts = (station: number): boolean => meantTouches(station) && metTouches(station);
-  const slide = slideToTouch(toMeet(met), face, wall, sideLimits);
+  const slide = slideToTouch(toMeet(met), face, sideLimits);
   return widestGap(toMeet(met), face, slide, counts, sideLimits).mm;
 }

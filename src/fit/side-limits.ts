@@ -1,25 +1,34 @@
 import type { Mm } from '../measure/units.ts';
-import type { Joint } from '../saddle/joint.ts';
+import { breaksOf } from '../saddle/breaks.ts';
+import type { Cope } from '../saddle/cope.ts';
+import { type Joint, toCut } from '../saddle/joint.ts';
 import type { Line } from '../saddle/line.ts';
 import { wallLine } from '../saddle/lines.ts';
+import { depthsOf, type Face } from './face.ts';
 
 const STATIONS = 180;
-/** Depths at which a wall is looked through, as shares of it. */
-export const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
 /**
- * The stations where the wall, at one of nine depths, begins or ceases to touch what it lands on. Beside these a
- * face may stand up as narrow as it likes. None where the whole wall touches all round.
+ * The stations where the wall, at one of these depths, begins or ceases to touch what it lands on, of the headers themselves and of
+ * what the end is cut to in their place. Beside these a face may stand up as narrow as it likes. None where the whole wall touches
+ * all round.
  */
-export function sideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
-  const layers = wall === 0 ? [0] : LAYERS;
-  return layers.flatMap((layer) => sideLimitsOfLine(wallLine(joint, layer * wall), joint.section.turn));
+export function allSideLimitsOf(joint: Joint, depths: readonly Mm[]): readonly number[] {
+  const { rooted, filled } = joint;
+  return [joint, rooted, filled].flatMap((each) =>
+    each ? depths.flatMap((depth) => sideLimitsOfLine(wallLine(each, depth), each.section.turn)) : [],
+  );
 }
 
-/** Those of the headers themselves, and of what the end is cut to in their place. */
-export function allSideLimitsOf(joint: Joint, wall: Mm): readonly number[] {
-  const { rooted, filled } = joint;
-  return [joint, rooted, filled].flatMap((each) => (each ? sideLimitsOf(each, wall) : []));
+/**
+ * Those of an end's own face; of one with a land also where its land begins and ceases, for there a face has edges, and hills
+ * as narrow.
+ */
+export function faceSideLimits(cope: Cope, face: Face): readonly number[] {
+  const limits = allSideLimitsOf(cope.joint, depthsOf(face));
+  const { preparation } = cope.end;
+  const land = preparation.edge === 'bevel' ? preparation.land : undefined;
+  return land ? [...limits, ...breaksOf(toCut(cope.joint), cope.cut, land.mm)] : limits;
 }
 
 /** The stations, in [0, turn), where one line begins or ceases to touch: between samples of a ring, by halving. */
