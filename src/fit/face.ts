@@ -4,10 +4,10 @@ import { toCut } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
 
 /** The cut face of an end, zone by zone from its outer edge to the inner. */
-export type Face = readonly [Zone, ...Zone[]];
+export type Face = readonly [FaceZone, ...FaceZone[]];
 
 /** A part of a face from one depth to another, within which it has no step: at a station, the setback at which its metal begins by depth. */
-export interface Zone {
+export interface FaceZone {
   readonly from: Mm;
   readonly to: Mm;
   readonly at: (station: number) => (depth: Mm) => Mm;
@@ -21,10 +21,10 @@ export interface Zone {
 export function cutFaceOf(cope: Cope, wall: Mm): Face {
   const { preparation } = cope.end;
   const joint = toCut(cope.joint);
-  const follow: Zone['at'] = (station) => (depth) => meetAt(joint, station, depth).setback;
+  const follow: FaceZone['at'] = (station) => (depth) => meetAt(joint, station, depth).setback;
   const square = (station: number): Mm => cope.cut(station).setback;
   if (preparation.edge === 'square') {
-    const at: Zone['at'] = (station) => {
+    const at: FaceZone['at'] = (station) => {
       const setback = square(station);
       return () => setback;
     };
@@ -32,12 +32,12 @@ export function cutFaceOf(cope: Cope, wall: Mm): Face {
   }
   const land = Math.min(preparation.land?.mm ?? 0, wall);
   if (land === 0) return [{ from: 0, to: wall, at: follow }];
-  const landed: Zone['at'] = (station) => {
+  const landed: FaceZone['at'] = (station) => {
     const bevelled = follow(station);
     const squared = square(station);
     return (depth) => Math.max(bevelled(depth), squared);
   };
-  const behind: Zone[] = land < wall ? [{ from: land, to: wall, at: follow }] : [];
+  const behind: FaceZone[] = land < wall ? [{ from: land, to: wall, at: follow }] : [];
   return [{ from: 0, to: land, at: landed }, ...behind];
 }
 
@@ -52,7 +52,7 @@ export function depthsOf(face: Face): readonly Mm[] {
 }
 
 /** Those of one zone. */
-export function layersOf({ from, to }: Pick<Zone, 'from' | 'to'>): readonly Mm[] {
+export function layersOf({ from, to }: Pick<FaceZone, 'from' | 'to'>): readonly Mm[] {
   return from === to ? [from] : LAYERS.map((layer) => from + layer * (to - from));
 }
 
@@ -60,7 +60,7 @@ const LAYERS = [0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
 /** The face cut from a leaf printed at the wrong scale: stations about the spine, and setbacks, alike. */
 export function scaledFace([outer, ...inner]: Face, scale: number, turn: number): Face {
-  const scaled = ({ at, ...depths }: Zone): Zone => ({
+  const scaled = ({ at, ...depths }: FaceZone): FaceZone => ({
     ...depths,
     at: (station) => {
       const there = at((station - turn * Math.round(station / turn)) / scale);

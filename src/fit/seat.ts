@@ -3,7 +3,7 @@ import type { Joint } from '../saddle/joint.ts';
 import { meetAt } from '../saddle/lines.ts';
 import { highestOf } from '../saddle/peaks.ts';
 import { goldenSectionMaximum } from '../space/golden-section.ts';
-import { type Face, layersOf, type Zone } from './face.ts';
+import { type Face, type FaceZone, layersOf } from './face.ts';
 
 const STATIONS = 180;
 
@@ -17,7 +17,7 @@ export function slideToTouch(joint: Joint, face: Face, sideLimits: readonly numb
 }
 
 /** The greatest foul of one zone; undefined where it meets nothing. */
-function foulOf(joint: Joint, zone: Zone, sideLimits: readonly number[]): Mm | undefined {
+function foulOf(joint: Joint, zone: FaceZone, sideLimits: readonly number[]): Mm | undefined {
   const layers = layersOf(zone);
   const foulAt = (station: number): Foul => {
     const there = zone.at(station);
