@@ -51,7 +51,7 @@ type Deflate = (bytes: Uint8Array) => Uint8Array;
  * costs least: a higher one saves a tenth of the bytes for twice the time.
  */
 async function deflater(): Promise<Deflate> {
-  const { zlibSync } = await import('fflate');
+  const { zlibSync } = await import('./deflate.ts');
   return (bytes) => zlibSync(bytes, { level: 4 });
 }
 
