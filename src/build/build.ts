@@ -1,10 +1,12 @@
-import { chmod, copyFile, mkdir, readdir, rm } from 'node:fs/promises';
+import { chmod, mkdir, readdir, rm, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
 import { leanCommander } from './lean-commander.ts';
 import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
+import { leanSvgdom } from './lean-svgdom.ts';
+import { licencesOf } from './licences.ts';
 import { makePage } from './page.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
@@ -23,7 +25,7 @@ const SHARED = {
   format: 'esm',
   // Modules rather than the older bundles that some packages ship beside them: half the start-up time.
   mainFields: ['module', 'main'],
-  plugins: [leanPdfLib, leanCommander, leanMatrix],
+  plugins: [leanPdfLib, leanCommander, leanMatrix, leanSvgdom],
   chunkNames: 'parts/[name]-[hash]',
   alias: { yaml: `${ROOT}node_modules/yaml/browser/index.js` },
   // Commander is written for `require`, which a module has to make for itself.
@@ -37,10 +39,9 @@ export async function build(): Promise<void> {
   await mkdir(`${ROOT}dist`, { recursive: true });
   const command = await bundle({ ...SHARED, entryPoints: ['src/cli/copeleaf.ts'] });
   const library = await bundle({ ...SHARED, entryPoints: ['src/index.ts'] });
-  await makePage();
+  const page = await makePage();
   await dropStale([command, library].flatMap(({ metafile }) => Object.keys(metafile.outputs)));
-  // The font's licence asks to go where the font goes.
-  await copyFile(`${ROOT}node_modules/dejavu-fonts-ttf/LICENSE`, `${ROOT}dist/FONT-LICENSE`);
+  await writeFile(`${ROOT}dist/LICENCES`, await licencesOf([command.metafile, library.metafile, ...page]));
   await chmod(`${ROOT}dist/copeleaf.js`, 0o755);
 }
 

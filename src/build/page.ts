@@ -2,42 +2,47 @@ import { createHash } from 'node:crypto';
 import { rename, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { deflateSync } from 'node:zlib';
-import { build as bundle } from 'esbuild';
+import { build as bundle, type Metafile } from 'esbuild';
 import { ENGLISH } from '../words/english.ts';
 import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
+import { licencesOf } from './licences.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
-/** Makes the page, one file with everything in it, and gives its text. */
-export async function makePage(): Promise<string> {
+/** Makes the page, one file with everything in it, and tells what it is bundled of. */
+export async function makePage(): Promise<readonly Metafile[]> {
   const [script, space, style] = await Promise.all([
     bundled('src/page/main.tsx'),
     bundled('src/page/space/part.ts'),
     styled(),
   ]);
-  const page = pageOf(script, space, style);
+  const bundles = [script.metafile, space.metafile];
+  const page = pageOf(script.text, space.text, style, await licencesOf(bundles));
   const target = `${ROOT}dist/copeleaf.html`;
   // Several test runs may build at once; none may see half a file.
   await writeFile(`${target}.${process.pid}`, page);
   await rename(`${target}.${process.pid}`, target);
-  return page;
+  return bundles;
 }
 
-async function bundled(entry: string): Promise<string> {
-  const { outputFiles } = await bundle({
+async function bundled(entry: string): Promise<{ readonly text: string; readonly metafile: Metafile }> {
+  const { outputFiles, metafile } = await bundle({
     absWorkingDir: ROOT,
     entryPoints: [entry],
     bundle: true,
     write: false,
+    metafile: true,
     minify: true,
     platform: 'browser',
     target: 'es2022',
     format: 'iife',
     mainFields: ['module', 'main'],
-    // yaml and others ship a browser's version beside the one for Node.
-    conditions: ['browser'],
+    // yaml and others ship a browser's version beside the one for Node; of tslib, that of which is taken what is used.
+    conditions: ['browser', 'module'],
     plugins: [leanPdfLib, leanMatrix],
+    // The licences stand in the page whole, once.
+    legalComments: 'none',
     jsx: 'automatic',
     jsxImportSource: 'preact',
     define: { 'process.env.NODE_ENV': '"production"' },
@@ -46,7 +51,7 @@ async function bundled(entry: string): Promise<string> {
   const [file] = outputFiles;
   if (!file) throw new Error(`nothing was bundled of ${entry}`);
   // What would end the script element inside it is written in another way that means the same in a string.
-  return file.text.trim().replaceAll('</script', '<\\/script');
+  return { text: file.text.trim().replaceAll('</script', '<\\/script'), metafile };
 }
 
 async function styled(): Promise<string> {
@@ -65,7 +70,7 @@ async function styled(): Promise<string> {
  * Nothing may be fetched and nothing sent; only these scripts and this style are run. What shows joints in space lies deflated
  * behind the rest, so that neither the first paint nor the leaf waits for it.
  */
-function pageOf(script: string, space: string, style: string): string {
+function pageOf(script: string, space: string, style: string, licences: string): string {
   const policy = [
     "default-src 'none'",
     `script-src '${hashOf(script)}' '${hashOf(space)}'`,
@@ -92,9 +97,14 @@ function pageOf(script: string, space: string, style: string): string {
 <div id="page"><noscript>${bar.noScript}</noscript></div>
 <script>${script}</script>
 <script type="text/plain" id="space-part">${deflateSync(space, { level: 9 }).toString('base64')}</script>
+<template id="licences">${escaped(licences)}</template>
 </body>
 </html>
 `;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 }
 
 function hashOf(text: string): string {

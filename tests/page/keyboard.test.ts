@@ -321,6 +321,7 @@ async function chooseEntry(page: Page, name: string): Promise<void> {
 }
 
 const WINDOWS: Readonly<Record<string, string>> = {
+  Licences: 'Licences',
   'Link to this job': 'Link to this job',
   'Printer set-up': 'Printer',
 };

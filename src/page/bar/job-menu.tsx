@@ -12,12 +12,13 @@ interface JobMenuProps {
   readonly onSave: () => void;
   readonly onLink: () => void;
   readonly onPrinter: () => void;
+  readonly onLicences: () => void;
   readonly onFootprints: (footprints: boolean) => void;
 }
 
 /** What is less often done with the job as a whole. */
 export function JobMenu(props: JobMenuProps) {
-  const { outputs, footprints, onNew, onOpen, onSave, onLink, onPrinter, onFootprints } = props;
+  const { outputs, footprints, onNew, onOpen, onSave, onLink, onPrinter, onLicences, onFootprints } = props;
   const words = useWords().page.bar.menu;
   const picker = useRef<HTMLInputElement>(null);
   return (
@@ -30,6 +31,7 @@ export function JobMenu(props: JobMenuProps) {
         <Action words={words.saveSvg} onAct={() => void outputs.saveSvg()} enabled={outputs.ready} />
         <Action words={words.saveDxf} onAct={() => void outputs.saveDxf()} enabled={outputs.ready} />
         <Action words={words.printer} onAct={onPrinter} />
+        <Action words={words.licences} onAct={onLicences} />
         <label class="tick">
           <input
             type="checkbox"

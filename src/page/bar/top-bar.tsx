@@ -11,6 +11,7 @@ import { save } from '../job/save.ts';
 import type { Shown } from '../job/shown.ts';
 import { useWords } from '../words.ts';
 import { JobMenu } from './job-menu.tsx';
+import { LicencesDialog } from './licences-dialog.tsx';
 import { LinkDialog } from './link-dialog.tsx';
 import { outputsOf } from './outputs.ts';
 import { UnitSwitch } from './unit-switch.tsx';
@@ -37,6 +38,7 @@ export function TopBar(props: TopBarProps) {
   const words = useWords();
   const { bar, notices } = words.page;
   const [linked, setLinked] = useState(false);
+  const [licences, setLicences] = useState(false);
   const name = nameOf(useBench().doc);
   const outputs = outputsOf(shown, name, printing, makePdf, { tell, printed: props.onPrinted }, words);
   const saveJob = (): void => {
@@ -58,6 +60,7 @@ export function TopBar(props: TopBarProps) {
           onSave={saveJob}
           onLink={() => setLinked(true)}
           onPrinter={props.onPrinter}
+          onLicences={() => setLicences(true)}
           onFootprints={props.onFootprints}
         />
         <Action words={bar.print} onAct={() => void outputs.print()} enabled={outputs.ready} />
@@ -69,6 +72,7 @@ export function TopBar(props: TopBarProps) {
         />
         {warnings > 0 && <p class="count">{bar.warnings(warnings)}</p>}
       </div>
+      {licences && <LicencesDialog onClose={() => setLicences(false)} />}
       {linked && <LinkDialog text={history.present} onClose={() => setLinked(false)} />}
     </header>
   );

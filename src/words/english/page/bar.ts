@@ -41,6 +41,7 @@ export const pageBar = {
     saveSvg: say`Save SVG`,
     saveDxf: say`Save DXF`,
     printer: say`Printer set-up`,
+    licences: say`Licences`,
     footprints: say`with the headers’ footprints`,
   },
   link: {
@@ -72,6 +73,10 @@ export const pageBar = {
       why: say`a printer needs a name of up to 40 letters`,
       instead: say`a few words, such as workshop laser`,
     },
+  },
+  licences: {
+    title: say`Licences`,
+    ours: say`Copeleaf is under the MIT licence. In this page are also, each under its own:`,
   },
   guest: {
     came: say`This job came by a link. Your own last job is kept as it was.`,
