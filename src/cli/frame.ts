@@ -33,6 +33,7 @@ export async function writeFrame(path: string, options: FrameOptions, shell: She
     words,
     units,
     isUp: up ?? 'z',
+    format: formatOf(path, source),
   });
   await writeResult(target, dataOf(made.text), shell);
   shell.err(endedLines(made.told));
@@ -47,6 +48,13 @@ function decoded(bytes: Uint8Array): string {
   } catch {
     return new TextDecoder('windows-1252').decode(bytes);
   }
+}
+
+/** By the ending of its name or, where that says nothing, by how it begins. */
+function formatOf(path: string, source: string): 'csv' | 'dxf' {
+  const ending = extname(path).toLowerCase();
+  if (ending === '.dxf' || ending === '.csv') return ending === '.dxf' ? 'dxf' : 'csv';
+  return /^\s*(?:0|999)\s*\n/.test(source) ? 'dxf' : 'csv';
 }
 
 /** What is read is never written over, and what may have been edited only where it is named. */

@@ -16,6 +16,7 @@ export interface PlainLine {
 /** A frame's file from a table or a drawing, as the command makes it. */
 export function framed(source: string, more: Partial<LinesAsk> = {}): FrameOfLines {
   return frameOfLines(source, {
+    format: 'csv',
     file: 'lines.csv',
     words: ENGLISH,
     units: undefined,

@@ -32,7 +32,8 @@ export function linesOfCsv(source: string, desk: LinesDesk): DrawnLines {
   const { rows, unknown } = tableOf(source.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n'), desk);
   const sizeOf = sizeReader(writtenUnit(desk.units ?? 'mm'), words);
   const lines = rows.map((row) => lineOfRow(row, desk, sizeOf));
-  return { lines, told: unknown.length > 0 ? [words.lines.unknownColumns(unknown.map(asWritten))] : [] };
+  const told = unknown.length > 0 ? [words.lines.unknownColumns(unknown.map(asWritten))] : [];
+  return { lines, told, units: desk.units ?? 'mm' };
 }
 
 function tableOf(source: string, desk: LinesDesk): { rows: readonly Row[]; unknown: readonly string[] } {

@@ -23,6 +23,7 @@ export interface DrawnLine {
 export interface DrawnLines {
   readonly lines: readonly DrawnLine[];
   readonly told: readonly Said[];
+  readonly units: DrawingUnit;
 }
 
 export type DrawingUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';

@@ -2,12 +2,21 @@ import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { linesOfCsv } from './csv-lines.ts';
-import { type DrawnLine, type DrawnLines, type LinesDesk, refuseLine, writtenUnit } from './drawn-line.ts';
+import {
+  type DrawingUnit,
+  type DrawnLine,
+  type DrawnLines,
+  type LinesDesk,
+  refuseLine,
+  writtenUnit,
+} from './drawn-line.ts';
+import { linesOfDxf } from './dxf-lines.ts';
 import { frameText, USUAL_SNAP } from './frame-text.ts';
 import { joinedLines } from './joined-ends.ts';
 import { sizeReader } from './line-size.ts';
 
 export interface LinesAsk extends LinesDesk {
+  readonly format: 'csv' | 'dxf';
   /** Ends nearer than this are one point; in the person's words. */
   readonly snap?: string;
   readonly keepPieces: boolean;
@@ -25,9 +34,10 @@ export interface FrameOfLines {
  * Makes a frame's file from the straight lines of a table or a drawing, to 0.001 mm. Throws `Refusal` with the first mistake and its place.
  */
 export function frameOfLines(source: string, ask: LinesAsk): FrameOfLines {
-  refuseOwnSize(ask);
-  const drawn = linesOfCsv(source, ask);
-  const unit = writtenUnit(ask.units ?? 'mm');
+  if (ask.format === 'csv') refuseOwnSize(ask, ask.units ?? 'mm');
+  const drawn = ask.format === 'csv' ? linesOfCsv(source, ask) : linesOfDxf(source, ask);
+  refuseOwnSize(ask, drawn.units);
+  const unit = writtenUnit(drawn.units);
   const snap = snapOf(ask, unit);
   const joined = joinedLines(drawn.lines, { snap, unit, keepPieces: ask.keepPieces });
   if (joined.bars.length === 0) refuseLine(ask, 0, 'empty', ask.file, ask.words.lines.noLines);
@@ -36,9 +46,9 @@ export function frameOfLines(source: string, ask: LinesAsk): FrameOfLines {
 }
 
 /** The size for tubes that have none is judged where it was given. */
-function refuseOwnSize({ od, wall, units, words }: LinesAsk): void {
+function refuseOwnSize({ od, wall, words }: LinesAsk, units: DrawingUnit): void {
   if (od === undefined) return;
-  const size = sizeReader(writtenUnit(units ?? 'mm'), words)(od, wall ?? '');
+  const size = sizeReader(writtenUnit(units), words)(od, wall ?? '');
   const desk = { words, file: words.commandFaults.commandLine };
   if (!size.ok)
     refuseLine(desk, 0, 'size', `--od ${od}${wall === undefined ? '' : ` --wall ${wall}`}`, size.fault);

@@ -34,6 +34,6 @@ export function onceEach(): (name: string) => string {
 
 /** A value of a YAML list in brackets: plain where nothing in it can be taken for anything else. */
 export function yamlWord(word: string): string {
-  const isPlain = /^[\p{L}\p{N}][\p{L}\p{M}\p{N} ./°"'+_-]*$/u.test(word) && !/[ -]$/.test(word);
+  const isPlain = /^\.?[\p{L}\p{N}][\p{L}\p{M}\p{N} ./°"'+_-]*$/u.test(word) && !/[ -]$/.test(word);
   return isPlain ? word : JSON.stringify(word);
 }

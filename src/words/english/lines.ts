@@ -16,6 +16,9 @@ export const lines = {
   csvLine: (line: number, name: Said): Said =>
     name === '' ? say`line ${line}` : say`line ${line} (${name})`,
 
+  /** Of a drawing, with the line of its file that it begins at. */
+  entity: (name: Said, line: number): Said => say`${name} (line ${line})`,
+
   noLines: {
     why: say`no line in it makes a tube`,
     instead: say`a row for each tube, below the names of the columns, or a drawing with LINE or POLYLINE`,
@@ -49,6 +52,33 @@ export const lines = {
     instead: say`a length from 0 to ${quantities.mm(most)}`,
   }),
 
+  noUnits: {
+    why: say`the drawing does not say its unit, or says one that is not read`,
+    instead: say`--units mm, cm, m, in or ft`,
+  },
+  binary: { why: say`a binary DXF is not read`, instead: say`the drawing saved as ASCII DXF` },
+  noCode: {
+    why: say`a number that says what the next line is stands here in a DXF`,
+    instead: say`the drawing saved once more as ASCII DXF`,
+  },
+  cutOff: {
+    why: say`the drawing ends before its end`,
+    instead: say`the drawing saved once more as ASCII DXF`,
+  },
+  noNumber: {
+    why: say`a number stands here in a DXF`,
+    instead: say`the drawing saved once more as ASCII DXF`,
+  },
+  noPlace: { why: say`it lacks a place that its kind has`, instead: say`it drawn once more, or left out` },
+  bulge: {
+    why: say`it is bent, and a frame's tubes are straight`,
+    instead: say`straight pieces in its place, or the drawing without it`,
+  },
+
+  layerIsSize: (layer: Said, size: Said): Said => say`Layer ${layer} is a size: ${size}.`,
+  counted: (count: number, kind: Said): Said => say`${count} ${kind}`,
+  leftOut: (kinds: readonly Said[], hasBlocks: boolean): Said =>
+    say`Left out, for only LINE, POLYLINE and LWPOLYLINE are tubes: ${joined(kinds, ', ')}.${hasBlocks ? say` Explode blocks (INSERT) first if tubes are in them.` : say``}`,
   unknownColumns: (columns: readonly Said[]): Said =>
     say`Not read: ${few(columns)}. Known columns: ${COLUMNS}.`,
   short: (labels: readonly Said[]): Said => say`Left out, for they have no length: ${few(labels)}.`,
