@@ -124,7 +124,8 @@ const POINTER: Mm = 4;
 
 /** Places for words with a pointer to theirs. */
 function* ledTo(block: Block, at: Point, way: Point): Iterable<Candidate> {
-  for (const words of around(block, at, way, POINTER)) {
+  const back = point(-way.x, -way.y);
+  for (const words of [...around(block, at, way, POINTER), ...around(block, at, back, POINTER)]) {
     const { left, right, bottom, top } = grown(words.box, 0.8);
     const from = point(Math.min(right, Math.max(left, at.x)), Math.min(top, Math.max(bottom, at.y)));
     const [dx, dy] = [(from.x - at.x) / distance(from, at), (from.y - at.y) / distance(from, at)];

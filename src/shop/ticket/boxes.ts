@@ -26,14 +26,14 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
   const [width, half, high] = [across(room), halfOf(room), upright(room)];
   const ways: readonly Way[] = [
     ...(tickets.length === 1
-      ? (['alone', 'shared', 'close'] as const).map((pictured) => ({
+      ? (['alone', 'shared', 'snug', 'close'] as const).map((pictured) => ({
           width,
           pictured,
           high: high - above - BETWEEN,
         }))
       : []),
     ...(tickets.length > 1 && half > LEAST_HALF
-      ? (['shared', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
+      ? (['shared', 'snug', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
       : []),
     { width, pictured: 'shared', high },
   ];

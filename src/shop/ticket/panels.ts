@@ -31,8 +31,8 @@ interface Panel {
   readonly facts: readonly Fact[];
 }
 
-/** How high a picture is: where a ticket has its sheet to itself, where it shares it, and where that takes the last of its room. */
-export const HIGH = { alone: 38, shared: 28, close: 21 } as const;
+/** How high a picture is: where a ticket has its sheet to itself, where it shares it, and where that takes more of its room or the last. */
+export const HIGH = { alone: 38, shared: 28, snug: 24.5, close: 21 } as const;
 export type Pictured = keyof typeof HIGH;
 /** A picture in less room is not read at arm's length. */
 const LEAST: Mm = 26;

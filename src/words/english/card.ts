@@ -84,7 +84,7 @@ export const card = {
   onTheSpine: say`on the spine`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
   passes: (offset: Length, way: Radians, datum: 'spine' | 'mark'): Said =>
-    say`${quantities.unsigned(offset)}: the header's centre passes on the side ${angle(way)} from the ${datum === 'spine' ? say`spine` : say`mark`}`,
+    say`${quantities.unsigned(offset)}: header's centre on the ${angle(way)} side${datum === 'spine' ? say`` : say` from the mark`}`,
   moved: (shift: Length): Said =>
     say`${quantities.unsigned(shift)}: moved along the tube ${shift.mm > 0 ? say`towards` : say`away from`} its body`,
 

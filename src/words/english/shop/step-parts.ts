@@ -20,7 +20,7 @@ export type Edge =
 /** What becomes of the inside edge of an end that is bevelled, by where the dashed line lies. */
 export const innerEdge = {
   unknown: say`bevel the inside edge until it seats`,
-  inWaste: say`where the dashes lie in the waste, tilt the cut so the inside edge stays long, out to them; elsewhere grind it back to them`,
+  inWaste: say`where the dashes lie in the waste, tilt the cut so the inside edge stays long, out to them; elsewhere grind back to them`,
   onBody: say`grind the inside edge back to the dashes`,
   same: say`the inside edge ends on the same line`,
 };
