@@ -12,7 +12,7 @@ import { type Instant, kills } from './kills.ts';
  * it; `npm run abuse -- links 500 7` that many of one kind from that seed, and `npm run abuse -- kills 10` only some kills.
  */
 const COUNT = 10_000;
-const KINDS = ['job-texts', 'flags', 'links', 'pdfs', 'printer-files'];
+const KINDS = ['job-texts', 'flags', 'links', 'pdfs', 'printer-files', 'tables'];
 const KILLS = 50;
 const SEED = 20_241_128;
 
@@ -35,8 +35,8 @@ async function main([only, count, seed]: readonly string[]): Promise<void> {
   if (only !== undefined && only !== 'kills') return;
   const many = Number(count ?? KILLS);
   await kill('SIGKILL', 'at any instant', many);
-  await kill('SIGKILL', 'while it writes', many / 2);
-  await kill('SIGINT', 'while it writes', many / 2);
+  await kill('SIGKILL', 'while it writes', Math.ceil(many / 5));
+  await kill('SIGINT', 'while it writes', Math.ceil(many / 5));
 }
 
 /** Each kind in a process of its own, so that its memory is its own, as many at once as there are processors. */

@@ -8,6 +8,7 @@ import { jobText } from './job-texts.ts';
 import { link } from './links.ts';
 import { pdf } from './pdfs.ts';
 import { printerFile } from './printer-files.ts';
+import { table } from './tables.ts';
 
 /** By what they are called where they are asked for. */
 const KINDS: Readonly<Record<string, Kind>> = {
@@ -16,6 +17,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   links: link,
   pdfs: pdf,
   'printer-files': printerFile,
+  tables: table,
 };
 
 const MOST_FAULTS = 20;
