@@ -1,5 +1,12 @@
 import type { Mm } from '../measure/units.ts';
-import { type Landing, pastClock, setbackAt, touchedOrDeeper, towardsClock } from '../space/landing.ts';
+import {
+  type Landing,
+  pastClock,
+  setbackAt,
+  slowOnes,
+  touchedOrDeeper,
+  towardsClock,
+} from '../space/landing.ts';
 import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
 import { isEndFace } from '../space/stopped.ts';
 import { edgeAngleAt } from './dihedral.ts';
@@ -170,12 +177,39 @@ function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm)
  * touched, at the deepest plane to which a missed line is trimmed.
  */
 function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: number): LinePoint {
-  let met = meetOne(landings[0], 0, outer, depth, place);
-  for (let part = 1; part < landings.length; part++) {
+  if (landings.length === 1) return meetOne(landings[0], 0, outer, depth, place);
+  let met: LinePoint | undefined;
+  let slow = 0;
+  for (let part = 0; part < landings.length; part++) {
     const landing = landings[part];
-    if (landing) met = touchedOrDeeper(met, meetOne(landing, part, outer, depth, place));
+    if (!landing) continue;
+    if (landing.solid.deepest) {
+      slow++;
+      continue;
+    }
+    const next = meetOne(landing, part, outer, depth, place);
+    met = met ? touchedOrDeeper(met, next) : next;
   }
-  return met;
+  return slow > 0
+    ? meetSlow(landings, met, outer, depth, place)
+    : (met ?? meetOne(landings[0], 0, outer, depth, place));
+}
+
+function meetSlow(
+  landings: Joint['landings'],
+  quick: LinePoint | undefined,
+  outer: WallPoint,
+  depth: Mm,
+  place: number,
+): LinePoint {
+  const { x, y } = inwards(outer, depth);
+  let met = quick;
+  for (const { landing, part, most } of slowOnes(landings, x, y)) {
+    if (met?.contact && most <= met.setback) continue;
+    const next = meetOne(landing, part, outer, depth, place);
+    met = met ? touchedOrDeeper(met, next) : next;
+  }
+  return met ?? meetOne(landings[0], 0, outer, depth, place);
 }
 
 function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {

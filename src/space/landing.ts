@@ -36,13 +36,40 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
 export function setbackAt(landings: readonly Landing[], x: Mm, y: Mm): Mm {
   let touched = Number.NEGATIVE_INFINITY;
   let missed = Number.NEGATIVE_INFINITY;
-  for (const landing of landings) {
+  const look = (landing: Landing): void => {
     const towards = towardsClock(landing, x, y);
     const entry = landing.solid.enter(towards, pastClock(landing, x, y));
     if (entry) touched = Math.max(touched, entry.z + landing.shift);
     else missed = Math.max(missed, towards * landing.trimClimb + landing.shift);
+  };
+  let slow = 0;
+  for (const landing of landings) {
+    if (landing.solid.deepest) slow++;
+    else look(landing);
+  }
+  if (slow > 0) {
+    for (const { landing, most } of slowOnes(landings, x, y)) if (most > touched) look(landing);
   }
   return touched > Number.NEGATIVE_INFINITY ? touched : missed;
+}
+
+/** A header that is slow to enter, its place among the others, and how deep a line can meet it at most. */
+interface SlowOne {
+  readonly landing: Landing;
+  readonly part: number;
+  readonly most: Mm;
+}
+
+/** Those that a line can meet deepest first, so that most need not be entered; one that it passes by is never skipped. */
+export function slowOnes(landings: readonly Landing[], x: Mm, y: Mm): readonly SlowOne[] {
+  return landings
+    .flatMap((landing, part): SlowOne[] => {
+      const { solid, shift } = landing;
+      if (!solid.deepest) return [];
+      const most = solid.deepest(towardsClock(landing, x, y), pastClock(landing, x, y));
+      return [{ landing, part, most: most === undefined ? Number.POSITIVE_INFINITY : most + shift }];
+    })
+    .sort((a, b) => b.most - a.most);
 }
 
 /** Of two headers met on one line of the wall the one that counts: a touched one, and of those the deeper. */

@@ -22,6 +22,12 @@ export interface Solid {
   /** Where a point of the surface comes to lie when the surface is unrolled flat. */
   develop(x: Mm, y: Mm, z: Mm): Developed;
 
+  /** No line enters it deeper than here: quicker to say, of a solid that is slow to enter. Undefined where the line passes by. */
+  deepest?(x: Mm, y: Mm): Mm | undefined;
+
+  /** Of a header that stops: whether all that it was cut to are planes, so that what is left of it is convex. */
+  readonly convex?: boolean;
+
   /** Once round it, where a tube can land on its far side too: there `round` jumps by so much. */
   readonly girth?: Mm;
 }

@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Landing, pastClock, touchedOrDeeper, towardsClock } from './landing.ts';
+import { type Landing, pastClock, slowOnes, touchedOrDeeper, towardsClock } from './landing.ts';
 import { exactCosine } from './round.ts';
 import type { Solid, WallEntry } from './solid.ts';
 import type { Vector } from './vector.ts';
@@ -36,21 +36,28 @@ export function isEndFace(patch: number): boolean {
  */
 export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): Solid {
   const own = ownFrame(angle, offset, stop);
+  const evenOnes = stop.cut.filter(isConvex);
   const standing = (x: Mm, y: Mm, z: Mm): Standing => {
     const [a, b, c] = own.place(x, y, z);
     const face = endFaceAt(stop.cut, a, b);
-    return { above: c - face.setback, face };
+    return { above: c - face.setback, face, a, b };
   };
+  const away = (x: Mm, y: Mm, z: Mm): readonly boolean[] => awayUnder(evenOnes, own.place(x, y, z));
   const enter = (x: Mm, y: Mm): WallEntry | undefined => {
     const side = solid.enter(x, y);
-    if (!side || standing(x, y, side.z).above >= 0) return side;
+    if (!side) return undefined;
+    const under = away(x, y, side.z);
+    const isAway = under.some(Boolean);
+    if (!isAway && standing(x, y, side.z).above >= 0) return side;
     // A straight header is its own image through its work point.
     const leaves = -(solid.enter(-x, 2 * offset - y)?.z ?? -side.z);
+    if (isAway && away(x, y, leaves).some((each, i) => each && under[i])) return undefined;
     const found = firstBelow((at) => standing(x, y, at), side.z, leaves);
     if (found === undefined) return undefined;
     const { z, above } = found;
     const { face } = standing(x, y, z);
-    const step = above === undefined ? undefined : stepBetween(stop.cut, standing(x, y, above).face, face);
+    const step =
+      above === undefined ? undefined : stepBetween(stop.cut, standing(x, y, above), standing(x, y, z));
     const [nx, ny, nz] = own.back(step ?? face.normal);
     // A step is entered from the side, whichever way it is told.
     const sign = nz < 0 ? -1 : 1;
@@ -60,15 +67,33 @@ export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): S
   return {
     ...solid,
     enter,
+    deepest: (x, y) => solid.enter(x, y)?.z,
+    convex: stop.cut.every(({ mitred }) => mitred),
     crests: (x0, y0, x1, y1) => crestsOf(solid, enter, x0, y0, x1, y1),
     distance: (x, y, z) => Math.max(solid.distance(x, y, z), -standing(x, y, z).above * own.squareTo),
   };
+}
+
+/** The headers that an end was cut to are convex, and so is one that stops where all that it was cut to are planes. */
+function isConvex({ solid }: Landing): boolean {
+  return !solid.deepest || solid.convex === true;
+}
+
+/** Under which of these, each convex, a place was cut away: of two such places all between them was. */
+function awayUnder(landings: readonly Landing[], [a, b, c]: Vector): readonly boolean[] {
+  return landings.map((landing) => {
+    const entry = landing.solid.enter(towardsClock(landing, a, b), pastClock(landing, a, b));
+    return entry !== undefined && c < entry.z + landing.shift;
+  });
 }
 
 /** How far above the face in which the header ends a place stands, on the header's body side, and what that face is there. */
 interface Standing {
   readonly above: Mm;
   readonly face: EndFace;
+  /** The line along the header on which that is. */
+  readonly a: Mm;
+  readonly b: Mm;
 }
 
 interface OwnFrame {
@@ -105,28 +130,36 @@ interface EndFace {
   readonly contact: boolean;
   readonly setback: Mm;
   readonly normal: Vector;
-  /** Which of what the header was cut to it touches, for each. */
-  readonly touched: readonly boolean[];
   /** Where it changes the face has an edge or a step. */
   readonly patch: number;
 }
 
-const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], touched: [], patch: 0 };
+const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], patch: 0 };
 
 function endFaceAt(cut: readonly Landing[], a: Mm, b: Mm): EndFace {
-  const faces = cut.map((landing, part) => faceOn(landing, part, a, b));
-  const [first, ...others] = faces;
-  if (!first) return SQUARE_OFF;
-  return { ...others.reduce(touchedOrDeeper, first), touched: faces.map(({ contact }) => contact) };
+  let face: EndFace | undefined;
+  cut.forEach((landing, part) => {
+    if (landing.solid.deepest) return;
+    const next = faceOn(landing, part, a, b);
+    face = face ? touchedOrDeeper(face, next) : next;
+  });
+  for (const { landing, part, most } of slowOnes(cut, a, b)) {
+    if (face?.contact && most <= face.setback) continue;
+    const next = faceOn(landing, part, a, b);
+    face = face ? touchedOrDeeper(face, next) : next;
+  }
+  return face ?? SQUARE_OFF;
 }
 
 /** Which way a step of the end face looks: across the side of the header beside which it begins; undefined at an edge. */
-function stepBetween(cut: readonly Landing[], near: EndFace, far: EndFace): Vector | undefined {
-  const side = cut.find((_, part) => near.touched[part] !== far.touched[part]);
+function stepBetween(cut: readonly Landing[], near: Standing, far: Standing): Vector | undefined {
+  const touches = (landing: Landing, { a, b }: Standing): boolean =>
+    landing.solid.enter(towardsClock(landing, a, b), pastClock(landing, a, b)) !== undefined;
+  const side = cut.find((landing) => touches(landing, near) !== touches(landing, far));
   return side && [-side.sinClock, side.cosClock, 0];
 }
 
-function faceOn(landing: Landing, part: number, a: Mm, b: Mm): Omit<EndFace, 'touched'> {
+function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
   const { solid, cosClock, sinClock, trimClimb, shift } = landing;
   const x = towardsClock(landing, a, b);
   const entry = solid.enter(x, pastClock(landing, a, b));
