@@ -97,7 +97,9 @@ function cutOf(shop: Shop, own: StoodEnd): CutEnd | undefined {
   const partner = partnerOf(node, own);
   if (partner) return mitred(shop, own, partner);
   if (cut.mitre) return complain(desk, askedEnd(own).spot, 'mitre', desk.words.job.frame.noMitre);
-  const candidates = [...before(node, own), ...nearTo(shop, node, own)];
+  const candidates = [...before(node, own), ...nearTo(shop, node, own)].filter(
+    ({ tube }) => !isSleeveOn(own.tube, tube),
+  );
   const found = candidates.length > 0 ? coped(shop, own, candidates) : undefined;
   return candidates.length === 0 || found === 'untouched' ? plain(own, node, undefined) : found;
 }
@@ -108,6 +110,11 @@ function named({ desk, byName }: Shop, name: Named): Stood | undefined {
 
 function isSpliced({ spliced }: Node, { tube, end }: StoodEnd): boolean {
   return spliced.some((each) => each.tube === tube && each.end === end);
+}
+
+/** Whether a tube sits inside this one, which does not land on it for that. */
+function isSleeveOn({ name }: Stood, { asked }: Stood): boolean {
+  return asked.ends.A.inside?.name === name || asked.ends.B.inside?.name === name;
 }
 
 /** A header that ends at the point counts only where it stands. */
@@ -215,8 +222,8 @@ function plain(own: StoodEnd, node: Node, inside: Stood | undefined): CutEnd {
 function landersOn({ ending }: Node, own: StoodEnd): readonly StoodEnd[] {
   const place = ending.findIndex(({ tube, end }) => tube === own.tube && end === own.end);
   return ending.filter((end, i) => {
-    const { cut } = askedEnd(end);
-    if (end.tube === own.tube) return false;
+    const { cut, inside } = askedEnd(end);
+    if (end.tube === own.tube || inside) return false;
     return cut.kind === 'onto'
       ? cut.names.some(({ name }) => name === own.tube.name)
       : cut.kind === 'found' && i > place;

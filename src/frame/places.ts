@@ -4,7 +4,7 @@ import type { Mm } from '../measure/units.ts';
 import { norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedFrame, AskedPoint, AskedTube, MirrorPlane, Named, PointAsk } from './asked.ts';
-import { primed, unknownName } from './names.ts';
+import { isOtherHalf, primed, unknownName } from './names.ts';
 
 /** Where every point of a frame is. */
 export interface Places {
@@ -21,16 +21,15 @@ export interface Places {
  */
 export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
   const found = resolved(desk, asked);
+  const written = new Set(asked.points.map(({ name }) => name));
   const all = new Map<string, Vector>();
   for (const { name } of asked.points) {
     const place = found(name);
     if (!place) continue;
     all.set(name, place);
     const twin = asked.plane && mirroredPlace(place, asked.plane);
-    const other = primed(name);
-    if (twin && norm(wayTo(place, twin)) > ON_PLANE && !asked.points.some((each) => each.name === other)) {
-      all.set(other, twin);
-    }
+    const hasOther = written.has(primed(name)) || isOtherHalf(name, (each) => written.has(each));
+    if (twin && norm(wayTo(place, twin)) > ON_PLANE && !hasOther) all.set(primed(name), twin);
   }
   const { points, joined } = snapped(all, asked.snap);
   const writtenOut: Vector[] = [];
@@ -43,7 +42,7 @@ export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
     }
     const place = points.get(ask.name);
     if (place) return { place, name: ask.name };
-    if (!asked.points.some(({ name }) => name === ask.name)) unknownName(desk, ask, 'point', points.keys());
+    if (!written.has(ask.name)) unknownName(desk, ask, 'point', points.keys());
     return undefined;
   };
   return { points, joined, end };

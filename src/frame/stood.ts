@@ -6,7 +6,7 @@ import type { Section } from '../space/section.ts';
 import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedEnd, AskedFrame, AskedTube, Named, PointAsk } from './asked.ts';
-import { otherHalf, primed } from './names.ts';
+import { isOtherHalf, otherHalf, primed } from './names.ts';
 import { mirroredPlace, mirroredWay, ON_PLANE, type Places, spineOf } from './places.ts';
 
 /** A tube where it stands: its axis from one point to another, and the way that its spine faces. */
@@ -45,7 +45,9 @@ export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): read
   const pairs = asked.tubes.flatMap((tube) => {
     const own = stand(desk, tube, places);
     if (!own) return [];
-    const twin = written.has(primed(tube.name)) ? undefined : twinOf(desk, own, asked, places);
+    const { name } = tube;
+    const hasOther = written.has(primed(name)) || isOtherHalf(name, (each) => written.has(each));
+    const twin = hasOther ? undefined : twinOf(desk, own, asked, places);
     return [{ own, twin }];
   });
   const names = new Set(pairs.flatMap(({ own, twin }) => (twin ? [own.name, twin.name] : [own.name])));

@@ -1,7 +1,7 @@
 import type { Part } from '../job/job.ts';
 import { landingOf } from '../job/landing.ts';
 import type { Mm } from '../measure/units.ts';
-import { type Landing, pastClock, touchedOrDeeper, towardsClock } from '../space/landing.ts';
+import { type Landing, pastClock, slowOnes, touchedOrDeeper, towardsClock } from '../space/landing.ts';
 import { inwards } from '../space/section.ts';
 import type { Stood } from './stood.ts';
 
@@ -25,9 +25,18 @@ export function metOf(tube: Stood, parts: readonly Part[]): readonly boolean[] {
 }
 
 function firstMet(landings: readonly Landing[], x: Mm, y: Mm): number | undefined {
-  const entries = landings.flatMap((landing, part) => {
+  let first: { readonly contact: true; readonly setback: Mm; readonly part: number } | undefined;
+  const look = (landing: Landing, part: number): void => {
     const entry = landing.solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y));
-    return entry ? [{ contact: true, setback: entry.z + landing.shift, part }] : [];
+    if (!entry) return;
+    const met = { contact: true, setback: entry.z + landing.shift, part } as const;
+    first = first ? touchedOrDeeper(first, met) : met;
+  };
+  landings.forEach((landing, part) => {
+    if (!landing.solid.deepest) look(landing, part);
   });
-  return entries.length === 0 ? undefined : entries.reduce(touchedOrDeeper).part;
+  for (const { landing, part, most } of slowOnes(landings, x, y)) {
+    if (!first || most > first.setback) look(landing, part);
+  }
+  return first?.part;
 }
