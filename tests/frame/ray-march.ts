@@ -72,8 +72,10 @@ function isLeft(
   if (cut.kind === 'plain') return here >= -cut.past;
   if (cut.kind === 'plane')
     return dotOf(minus(place, point), cut.normal) * Math.sign(dotOf(body, cut.normal)) >= 0;
-  const met = firstMet(tubes, cut.headers, along(place, -here, body), body);
-  return here >= (met ?? trimmedAt(tubes, cut.headers, along(place, -here, body), body));
+  const base = along(place, -here, body);
+  if (isMetWithin(tubes, cut.headers, base, body, FAR, here)) return false;
+  if (here >= trimmedAt(tubes, cut.headers, base, body)) return true;
+  return isMetWithin(tubes, cut.headers, base, body, here, -FAR);
 }
 
 /** What passes beside them all is trimmed at the farthest of the planes through their axes that are square to the way to the body. */
@@ -107,31 +109,62 @@ export function firstMet(
   base: Place,
   body: Place,
 ): number | undefined {
-  const inside = (t: number): boolean =>
-    headers.some((header) => isLeft(tubes, header, along(base, t, body)));
-  const free = (t: number): number =>
-    Math.min(
-      ...headers.map(({ tube }) => {
-        const each = tubes[tube];
-        return each ? outsideOf(each, along(base, t, body)) : FAR;
-      }),
-    );
-  let t = FAR;
-  while (t > -FAR) {
-    const way = free(t);
-    const step = Math.max(way, FINE);
-    if (way < FINE && inside(t - step)) {
-      let [out, within] = [t, t - step];
-      while (out - within > 1e-10) {
-        const middle = (out + within) / 2;
-        if (inside(middle)) within = middle;
-        else out = middle;
-      }
-      return out;
+  for (const { t, step } of strides(tubes, headers, base, body, FAR, -FAR)) {
+    const inside = (at: number): boolean => isIn(tubes, headers, along(base, at, body));
+    if (step > FINE || !inside(t - step)) continue;
+    let [out, within] = [t, t - step];
+    while (out - within > 1e-10) {
+      const middle = (out + within) / 2;
+      if (inside(middle)) within = middle;
+      else out = middle;
     }
-    t -= step;
+    return out;
   }
   return undefined;
+}
+
+type Headers = readonly { readonly tube: number; readonly stops?: 'A' | 'B' }[];
+
+function isIn(tubes: readonly RayTube[], headers: Headers, place: Place): boolean {
+  return headers.some((header) => isLeft(tubes, header, place));
+}
+
+/** Whether any of them is met on the way from one height to a lower one. */
+function isMetWithin(
+  tubes: readonly RayTube[],
+  headers: Headers,
+  base: Place,
+  body: Place,
+  from: number,
+  to: number,
+): boolean {
+  if (isIn(tubes, headers, along(base, to, body))) return true;
+  for (const { t, step } of strides(tubes, headers, base, body, from, to)) {
+    if (step <= FINE && isIn(tubes, headers, along(base, t - step, body))) return true;
+  }
+  return false;
+}
+
+/** The way down in steps that nothing endless lies in, or fine ones. */
+function* strides(
+  tubes: readonly RayTube[],
+  headers: Headers,
+  base: Place,
+  body: Place,
+  from: number,
+  to: number,
+): Generator<{ readonly t: number; readonly step: number }> {
+  for (let t = from; t > to; ) {
+    const place = along(base, t, body);
+    let free = FAR;
+    for (const { tube } of headers) {
+      const each = tubes[tube];
+      if (each) free = Math.min(free, outsideOf(each, place));
+    }
+    const step = Math.max(free, FINE);
+    yield { t, step };
+    t -= step;
+  }
 }
 
 /** Where the wall line at this place of the section is cut: undefined where it meets nothing. */
