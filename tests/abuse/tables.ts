@@ -22,6 +22,7 @@ export function table(random: Random): Attack {
       try {
         const frame = frameOfLines(text, {
           file: 'lines.csv',
+          format: 'csv',
           words: ENGLISH,
           units,
           isUp,
