@@ -65,9 +65,9 @@ function slipLines({ contact, sensitivity }: EndReport, check: Words): readonly 
 }
 
 /** What is marked on the tube at the frame, and where. */
-function markLines({ fitUp, heel, end }: Cope, units: Units, check: Words): readonly Said[] {
+function markLines({ fitUp, end }: Cope, units: Units, check: Words): readonly Said[] {
   if (!fitUp) return [];
-  const eitherSide = heel !== undefined && end.parts[0].angle.rad === Math.PI / 2;
+  const eitherSide = end.parts[0].angle.rad === Math.PI / 2;
   const on = fitUp.clock ? 'rotation-mark' : eitherSide ? 'either-side' : 'heel';
   const { clock, lengthSetback } = fitUp;
   return [

@@ -48,8 +48,8 @@ export interface SheetWords {
  * tiles these are the sides that are trimmed off, so that no strip lies under a finished leaf.
  */
 export function furnish(page: Page, named: SheetWords): Furniture {
-  const foot = [true, false].map((full) => footOf(page, named, full)).find(leavesEnough(page.printable));
-  const { column, name } = foot ?? footOf(page, named, false);
+  const full = footOf(page, named, true);
+  const { column, name } = leavesEnough(page.printable, full.column) ? full : footOf(page, named, false);
   const { left, bottom, right, top } = page.printable;
   const { words } = named;
   const side = left + BARS_HEIGHT + AIR;
@@ -108,11 +108,10 @@ function footOf(page: Page, named: SheetWords, full: boolean): { column: Column;
   };
 }
 
-function leavesEnough(printable: Box): (foot: { readonly column: Column }) => boolean {
+function leavesEnough(printable: Box, { top }: Column): boolean {
   const all = across(printable) * upright(printable);
-  return ({ column }) =>
-    (across(printable) - BARS_HEIGHT - AIR - LINE_ROOM) * (printable.top - LINE_ROOM - column.top - AIR) >=
-    LEAST_FREE * all;
+  const free = (across(printable) - BARS_HEIGHT - AIR - LINE_ROOM) * (printable.top - LINE_ROOM - top - AIR);
+  return free >= LEAST_FREE * all;
 }
 
 function blockIn(text: Said, width: Mm): Block {

@@ -241,3 +241,42 @@ it('a footprint whose tube lies along the side of a bend is measured at once', (
   expect(length).toBeGreaterThan(chords);
   expect(length).toBeLessThan(chords * 1.05);
 });
+
+it('a footprint that goes over to another header on either side is one run, though its line begins within it', () => {
+  const header = { kind: 'round', radius: 30 } as const;
+  const lie = { header, angle: 1, offset: 0, shift: 0 };
+  const cope = copeUnderTest({
+    tube: { kind: 'round', radius: 20 },
+    wall: 2,
+    parts: [
+      { ...lie, clock: 0.3 },
+      { ...lie, clock: 0.3 + Math.PI },
+    ],
+  });
+  const { closed, runs } = footprintOf(cope, 0, 0);
+  expect(closed).toBe(false);
+  expect(runs).toHaveLength(1);
+});
+
+it('each stretch of a footprint begins and ends in the direction of its own face', () => {
+  const header = { kind: 'box', wide: 30, deep: 24, corner: 0, roll: 0.4 } as const;
+  const tube = { kind: 'round', radius: 11 } as const;
+  const part = { header, angle: 1.05, clock: 0.3, offset: 3, shift: 0 };
+  const cope = copeUnderTest({ tube, wall: 1.5, parts: [part] });
+  const stretches = stretchesOf(cope.joint, 0);
+  expect(stretches.length).toBeGreaterThan(3);
+  for (const stretch of stretches) {
+    const way = developedWay(cope.joint, cope.joint.landings[0], 0, stretch);
+    // From a hundredth of the way in, where the curve has hardly turned.
+    for (const [at, inner] of [
+      [0, 0.01],
+      [1, 0.99],
+    ] as const) {
+      const [end, near] = [way(at), way(inner)];
+      const ahead = at === 0 ? 1 : -1;
+      const [round, along] = [near.at.round - end.at.round, near.at.along - end.at.along];
+      const length = Math.hypot(round, along) * ahead;
+      expect((round / length) * end.round + (along / length) * end.along).toBeGreaterThan(0.999);
+    }
+  }
+});

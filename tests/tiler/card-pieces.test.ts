@@ -113,3 +113,20 @@ it('boxes of pieces hold their ink', () => {
     ).toBe(true);
   }
 });
+
+it('comes in pieces that fit with the name over them in any room, upright or turned, or stays whole', () => {
+  let divided = 0;
+  for (const width of [12, 15, 19, 24, 30, 60]) {
+    for (let height = 12; height <= 45; height += 0.1) {
+      const pieces = cardPieces(COLUMN, MORE, { width, height });
+      if (pieces.length === 1) continue;
+      divided++;
+      for (const { box } of pieces) {
+        const [wide, high] = [box.right - box.left, box.top - box.bottom];
+        const fits = (wide <= width && high <= height) || (wide <= height && high <= width);
+        expect(fits, `${wide} x ${high} in ${width} x ${height}`).toBe(true);
+      }
+    }
+  }
+  expect(divided).toBeGreaterThan(100);
+});

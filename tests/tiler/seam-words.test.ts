@@ -59,3 +59,28 @@ it('the marks and arrows of a seam touch no words of the leaf', () => {
   }
   expect(tiles).toBeGreaterThan(200);
 });
+
+it('an arrow to a lay-on line comes from beyond the overlap, which is 10 mm and more', () => {
+  const source = 'copeleaf: 1\ntube:\n  od: 219.1\n  ends:\n    A: { onto: { od: 260 }, angle: 60 }\n';
+  const leaves = leavesOf(source).leaves.map(({ leaf }) => leaf);
+  const lengths = PAPERS.slice(0, 2).flatMap((paper) =>
+    [...laySheets(leaves, ask(paper), { job: 'Trailer', words: ENGLISH }).sheets].flatMap(
+      ({ placements }) => {
+        const marks = placements.find(({ drawing }) => drawing.name.endsWith('seams'))?.drawing.marks ?? [];
+        const tips = marks.flatMap((mark) => (mark.kind === 'fill' ? [mark.path.start] : []));
+        return tips.map((tip) => {
+          const [shaft] = marks.flatMap((mark) => {
+            if (mark.kind !== 'stroke') return [];
+            const [piece] = mark.path.pieces;
+            const ends = [mark.path.start, ...(piece ? [piece.to] : [])];
+            return ends.some(({ x, y }) => x === tip.x && y === tip.y) ? [ends] : [];
+          });
+          const [from, to] = shaft ?? [];
+          return from && to ? Math.hypot(to.x - from.x, to.y - from.y) : 0;
+        });
+      },
+    ),
+  );
+  expect(lengths.length).toBeGreaterThan(4);
+  expect(Math.min(...lengths)).toBeGreaterThan(10);
+});
