@@ -61,6 +61,7 @@ function groupsOf(source: string, desk: LinesDesk): readonly DxfGroup[] {
     if (i + 1 === lines.length && lines[i]?.trim() === '') break;
     const [code = '', value = ''] = [lines[i]?.trim(), lines[i + 1]?.trim()];
     if (!/^-?\d{1,4}$/.test(code)) refuseLine(desk, i + 1, 'dxf', code, words.noCode);
+    if (i + 1 === lines.length) break;
     groups.push({ code: Number(code), value, line: i + 2 });
     if (code === '0' && value === 'EOF') break;
   }

@@ -1,8 +1,12 @@
 import type { Mm } from '../../measure/units.ts';
+import { dot, unitOf, type Vector, wayTo } from '../../space/vector.ts';
 import type { Language } from '../../words/language.ts';
-import type { JoinedLines, LineTube } from './joined-ends.ts';
+import { IN_LINE, type JoinedLines, type LineTube } from './joined-ends.ts';
 import { onceEach, safeName, yamlWord } from './line-names.ts';
 import { writtenLength } from './written-length.ts';
+
+/** A tube and its end at a point. */
+type MeetingEnd = readonly [LineTube, 'A' | 'B'];
 
 export interface FrameTextAsk {
   readonly unit: 'mm' | 'in';
@@ -16,7 +20,7 @@ export interface FrameTextAsk {
 export function frameText(joined: JoinedLines, ask: FrameTextAsk): string {
   const { unit, words } = ask;
   const names = barNames(joined.bars, ask);
-  const meeting = new Map<number, [LineTube, 'A' | 'B'][]>();
+  const meeting = new Map<number, MeetingEnd[]>();
   for (const bar of joined.bars) {
     for (const [i, point] of bar.ends.entries()) {
       meeting.set(point, [...(meeting.get(point) ?? []), [bar, i === 0 ? 'A' : 'B']]);
@@ -42,7 +46,14 @@ export function frameText(joined: JoinedLines, ask: FrameTextAsk): string {
   const tubes = joined.bars.map((bar) => {
     const along = bar.ends.map((point) => yamlWord(named.get(point) ?? '')).join(', ');
     const { size } = bar.pieces[0];
-    return `    - { name: ${yamlWord(nameOf(bar))}, along: [${along}]${size === '' ? '' : `, ${size}`} }`;
+    const ends = bar.ends.flatMap((point, i) => {
+      const host = facing(bar, point, meeting.get(point) ?? [], joined) && joined.points.get(point)?.on?.bar;
+      return host ? [`${i === 0 ? 'A' : 'B'}: { onto: [${yamlWord(nameOf(host))}] }`] : [];
+    });
+    const keys = [size, ...(ends.length > 0 ? [`ends: { ${ends.join(', ')} }`] : [])].filter(
+      (key) => key !== '',
+    );
+    return `    - { ${[`name: ${yamlWord(nameOf(bar))}`, `along: [${along}]`, ...keys].join(', ')} }`;
   });
   const snap = writtenLength(ask.snap, unit);
   return [
@@ -57,6 +68,24 @@ export function frameText(joined: JoinedLines, ask: FrameTextAsk): string {
     ...tubes,
     '',
   ].join('\n');
+}
+
+/** Whether another of a tube's size goes on in line at a point: on a tube that runs through it these would be taken for one splice. */
+function facing(
+  bar: LineTube,
+  point: number,
+  meeting: readonly MeetingEnd[],
+  { points }: JoinedLines,
+): boolean {
+  const body = ({ ends: [a, b] }: LineTube): Vector | undefined => {
+    const [from, to] = [points.get(point), points.get(a === point ? b : a)];
+    return from && to && unitOf(wayTo(from.place, to.place));
+  };
+  const own = body(bar);
+  return meeting.some(([other]) => {
+    const its = other.pieces[0].size === bar.pieces[0].size ? body(other) : undefined;
+    return own !== undefined && its !== undefined && dot(own, its) <= -IN_LINE;
+  });
 }
 
 /** What a frame's reader takes where its file says nothing. */

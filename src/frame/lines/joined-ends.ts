@@ -104,7 +104,7 @@ function asBars(wires: Wires, ask: JoinAsk): JoinedLines {
 }
 
 /** Pieces whose directions make no more than this are in line: one degree. */
-const IN_LINE = Math.cos(Math.PI / 180);
+export const IN_LINE = Math.cos(Math.PI / 180);
 
 /**
  * Pieces of one size in line that follow one another, as one. Where a line runs through the point, or two others are one there, they end.
