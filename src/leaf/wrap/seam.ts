@@ -5,7 +5,7 @@ import { wrapStation } from '../../saddle/peaks.ts';
 
 const STEPS = 72;
 
-/** A seam keeps this far off the spine and the named places where the girth allows it, mm. */
+/** A seam keeps this far off the spine, whose name has room then, and the named places where the girth allows it, mm. */
 const OFF: Mm = 6;
 
 /**
@@ -19,6 +19,7 @@ export function seamOf(cope: Cope, named: readonly number[], edges: readonly num
   if (asked) return wrapStation('rad' in asked ? asked.rad : asked.mm, turn);
   const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
   const off = Math.min(OFF, girth / 16);
+  const offSpine = Math.max(girth / 8, Math.min(OFF, girth / 5));
   const crowded = [...named, ...twins(cope, turn)];
   const isKinked = kinkedSteps(cope, Math.ceil((off * STEPS) / girth), way);
   let best = turn / 2;
@@ -30,7 +31,7 @@ export function seamOf(cope: Cope, named: readonly number[], edges: readonly num
     const depth = ((setback - cope.longPoint.setback) / deep) * Math.min(1, deep / 10);
     const isNear = (place: number): boolean => gap(station, place, turn) * (girth / turn) < off;
     const crowd = edges.some(isNear) ? 3 : isKinked(i) || crowded.some(isNear) ? 0.5 : 0;
-    const spine = gap(station, 0, turn) * (girth / turn) < girth / 8 ? 4 : 0;
+    const spine = gap(station, 0, turn) * (girth / turn) < offSpine ? 4 : 0;
     const cost = depth + lean + crowd + spine;
     if (cost < least - 1e-7) {
       least = cost;
