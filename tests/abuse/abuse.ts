@@ -12,7 +12,7 @@ import { type Instant, kills } from './kills.ts';
  * it; `npm run abuse -- links 500 7` that many of one kind from that seed, and `npm run abuse -- kills 10` only some kills.
  */
 const COUNT = 10_000;
-const KINDS = ['job-texts', 'flags', 'links', 'pdfs', 'printer-files', 'tables'];
+const KINDS = ['job-texts', 'flags', 'links', 'pdfs', 'printer-files', 'tables', 'drawings'];
 const KILLS = 50;
 const SEED = 20_241_128;
 

@@ -3,12 +3,12 @@ import { join } from 'node:path';
 import { folderWith } from '../cli/run-command.ts';
 import { randomFrom } from '../outside/random-joints.ts';
 import type { Kind, Outcome, Tally } from './attack.ts';
+import { drawnLines, table } from './drawn-lines.ts';
 import { flags } from './flags.ts';
 import { jobText } from './job-texts.ts';
 import { link } from './links.ts';
 import { pdf } from './pdfs.ts';
 import { printerFile } from './printer-files.ts';
-import { table } from './tables.ts';
 
 /** By what they are called where they are asked for. */
 const KINDS: Readonly<Record<string, Kind>> = {
@@ -18,6 +18,7 @@ const KINDS: Readonly<Record<string, Kind>> = {
   pdfs: pdf,
   'printer-files': printerFile,
   tables: table,
+  drawings: drawnLines,
 };
 
 const MOST_FAULTS = 20;
