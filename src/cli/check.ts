@@ -1,6 +1,7 @@
 import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
 import type { EndFlags } from '../job/flags.ts';
+import { stockLacking } from '../shop/lists/stock-in-words.ts';
 import { frameAsData } from '../together/frame-as-data.ts';
 import { isWarning, standingFrame } from '../together/frame-notes.ts';
 import { frameReport } from '../together/frame-report.ts';
@@ -29,23 +30,29 @@ export async function check(path: string | undefined, options: CheckOptions, she
   const reports = reportJob(job, pieces);
   const whole = standingFrame(job);
   const standing = whole && only ? standingPieces(whole, pieces) : whole;
+  const lacking = stockLacking(job, pieces);
+  const { title } = job.words.lists.stock;
   const result =
     as === 'json'
       ? jsonOf({
           ...reportsAsData(reports, job),
           ...(standing && { frame: frameAsData(job, standing) }),
+          ...(lacking.length > 0 && { stock: lacking }),
         })
       : endedLines([
           joined(
             [
               ...reports.map((report) => checkReport(report, shell.words)),
               ...(standing ? [frameReport(job, standing)] : []),
+              ...(lacking.length > 0 ? [joined([title, ...lacking], '\n  ')] : []),
             ],
             '\n\n\n',
           ),
         ]);
   await writeResult('-', result, shell);
   const warned =
-    reports.some(({ warnings }) => warnings.length > 0) || (standing?.warnings.some(isWarning) ?? false);
+    lacking.length > 0 ||
+    reports.some(({ warnings }) => warnings.length > 0) ||
+    (standing?.warnings.some(isWarning) ?? false);
   return strict && warned ? WRONG_INPUT : DONE;
 }

@@ -11,6 +11,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { footprintPlaces } from '../shop/frame/place-facts.ts';
+import { stockLacking } from '../shop/lists/stock-in-words.ts';
 import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
@@ -80,17 +81,18 @@ export async function print(path: string | undefined, options: PrintOptions, she
   }[as]();
   const target = out ?? `${name}.${as}`;
   await writeResult(target, bytes, shell);
-  tellWarnings(solutions, shell);
+  tellWarnings(job, solutions, shell);
   if (target === '-') return;
   shell.err(endedLines([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
 
 /** What `check` warns of reaches the person who prints. */
-function tellWarnings(solutions: readonly TubeSolution[], { words, err }: Shell): void {
+function tellWarnings(job: Job, solutions: readonly TubeSolution[], { words, err }: Shell): void {
   const { warned, warning: said } = words.commandAnswers;
-  const told = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
+  const tubes = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
     said(solution.tube.name, code, end ? words.check.ofEnd(end, inFile) : inFile),
   );
+  const told = [...tubes, ...stockLacking(job, solutions)];
   if (told.length > 0) err(endedLines([warned(told.length), ...told]));
 }
 

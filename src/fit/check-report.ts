@@ -1,4 +1,4 @@
-import type { CopedEnd, EndName, FitUp, Part } from '../job/job.ts';
+import type { CopedEnd, End, EndName, FitUp, Part } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
@@ -78,10 +78,21 @@ function understood(solution: TubeSolution, words: Language): Said[] {
     return end?.kind === 'coped' ? end.parts.flatMap((part) => landing(name, part, end, words)) : [];
   });
   return [
-    ...check.lines(check.tube, [size, ...(between ? [check.between(between)] : [])]),
+    ...check.lines(check.tube, [size, ...(between ? betweenLines(between, solution, check) : [])]),
     ...ends,
     ...check.lines(check.read, measuredLines(solution, words)),
   ];
+}
+
+/** The length, and what it reaches to at an elbow; of one end alone nothing follows from it. */
+function betweenLines(between: Said, { tube: { ends } }: TubeSolution, check: Language['check']): Said[] {
+  const elbows = (['A', 'B'] as const).filter((name) => isElbow(ends[name]));
+  if (!ends.A || !ends.B) return [check.noBetween(between, elbows.length > 0)];
+  return [check.between(between), ...elbows.map(check.toFirstJoint)];
+}
+
+function isElbow(end: End | undefined): boolean {
+  return end?.kind === 'coped' && end.parts.some(({ onto }) => onto.kind === 'mitre' && onto.segments);
 }
 
 /** One header as it was understood. */
@@ -117,6 +128,8 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
   }
   if (twist !== undefined) lines.push(check.twist(twist));
   lines.push(check.girth(section.girth, units));
+  const isCoped = Object.values(solution.ends).some(({ kind }) => kind === 'coped');
+  if (!tube.wall && isCoped) lines.push(check.noWall);
   return [...lines.map(check.line), ...endsFollow(ends, units, words)];
 }
 

@@ -1,4 +1,4 @@
-import type { MitreHeader, Tube } from '../job/job.ts';
+import type { End, MitreHeader, Tube } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** The corner of a bend that is made of straight pieces. */
@@ -6,13 +6,16 @@ export type Segmented = MitreHeader & { readonly segments: NonNullable<MitreHead
 
 /**
  * The bend that a tube with one end stands for: all its pieces are made by that end's leaf. Undefined for any other
- * tube; one with two ends is one piece by itself, of its own length.
+ * tube; one with two ends is itself the first piece of the elbows at its ends.
  */
 export function wholeBend({ ends }: Pick<Tube, 'ends'>): Segmented | undefined {
-  const end = ends.A ?? ends.B;
-  if (end?.kind !== 'coped' || (ends.A && ends.B)) return undefined;
-  const [{ onto }] = end.parts;
-  if (onto.kind !== 'mitre' || !onto.segments) return undefined;
+  return ends.A && ends.B ? undefined : elbowAt(ends.A ?? ends.B);
+}
+
+/** The elbow that an end is the first joint of, if its mitre is one of several pieces. */
+export function elbowAt(end: End | undefined): Segmented | undefined {
+  const onto = end?.kind === 'coped' ? end.parts[0].onto : undefined;
+  if (onto?.kind !== 'mitre' || !onto.segments) return undefined;
   return { ...onto, segments: onto.segments };
 }
 

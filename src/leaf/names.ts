@@ -5,7 +5,7 @@ import type { Said } from '../measure/said.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten } from '../words/said.ts';
-import { mitredEnds, wholeBend } from './bend-pieces.ts';
+import { elbowAt, mitredEnds } from './bend-pieces.ts';
 
 /** Which end of which tube, in the words that are printed. */
 export interface Names {
@@ -24,7 +24,7 @@ export interface Names {
 }
 
 export function namesOf({ tube, hand }: TubeSolution, end: EndName, words: Language): Names {
-  const bend = wholeBend(tube);
+  const bend = elbowAt(tube.ends[end]);
   return {
     tube: spelled(asWritten(tube.name)),
     end,

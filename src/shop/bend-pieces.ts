@@ -1,4 +1,5 @@
-import { endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
+import type { EndName } from '../job/job.ts';
+import { elbowAt, endPieceLength, mitredEnds, type Segmented, wholeBend } from '../leaf/bend-pieces.ts';
 import { type BaseEdge, baseEdgeOf } from '../leaf/wrap/base-edge.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -31,17 +32,32 @@ export interface BendJob {
   readonly base: BaseEdge;
 }
 
-/**
- * The pieces of a bend: each is as long on its outside as on its centre line and what its long points reach beyond. A
- * blank is longer by the tube's allowance, and never shorter than the leaf that is wrapped round it. Undefined for a tube
- * that stands for itself.
- */
+/** The bend that a tube with one end stands for; undefined for a tube that stands for itself. */
 export function bendJobOf(solution: TubeSolution): BendJob | undefined {
   const bend = wholeBend(solution.tube);
-  const cope = solution.ends.A ?? solution.ends.B;
-  if (!bend || cope?.kind !== 'coped') return undefined;
+  return bend && jobOf(solution, solution.ends.A ? 'A' : 'B', bend, 2);
+}
+
+/** The elbows at the ends of a tube that stands for itself: it is the first piece of each, and these are the others. */
+export function elbowsOf(solution: TubeSolution): readonly (BendJob & { readonly end: EndName })[] {
+  const { ends } = solution.tube;
+  if (!ends.A || !ends.B) return [];
+  return (['A', 'B'] as const).flatMap((end) => {
+    const bend = elbowAt(ends[end]);
+    const job = bend && jobOf(solution, end, bend, 1);
+    return job ? [{ ...job, end }] : [];
+  });
+}
+
+/**
+ * The pieces of a bend: each is as long on its outside as on its centre line and what its long points reach beyond. A
+ * blank is longer by the tube's allowance, and never shorter than the leaf that is wrapped round it.
+ */
+function jobOf(solution: TubeSolution, end: EndName, bend: Segmented, lasts: number): BendJob | undefined {
+  const cope = solution.ends[end];
+  if (cope?.kind !== 'coped') return undefined;
   const half = endPieceLength(bend);
-  const base = baseEdgeOf(solution, solution.ends.A ? 'A' : 'B');
+  const base = baseEdgeOf(solution, end);
   const leaf = base.setback - cope.longPoint.setback;
   const piece = (kind: PieceKind, count: number, cuts: number): BendPiece => {
     const long = cuts * (half - cope.longPoint.setback);
@@ -54,7 +70,7 @@ export function bendJobOf(solution: TubeSolution): BendJob | undefined {
     bend,
     cope,
     ends: mitredEnds(bend),
-    pieces: [...(middle > 0 ? [piece('middle', middle, 2)] : []), piece('end', 2, 1)],
+    pieces: [...(middle > 0 ? [piece('middle', middle, 2)] : []), piece('end', lasts, 1)],
     base,
   };
 }

@@ -47,3 +47,15 @@ describe('cutlist', () => {
     ).toBe(2);
   });
 });
+
+it('what finds no stock is told alike by the cut list, by check and by print', async () => {
+  const job = `copeleaf: 1\nstock: [400mm]\ntube: { name: stay, od: 38.1, between: 600, ends: { A: plain, B: { onto: { od: 44.5 }, angle: 60 } } }\n`;
+  const folder = folderWith({ 'job.yaml': job });
+  const list = await copeleaf(folder, ['cutlist', 'job.yaml']);
+  const told = /No stock for: .*$/m.exec(list.out)?.[0] ?? 'it tells none';
+  const check = await copeleaf(folder, ['check', 'job.yaml']);
+  expect(check.out).toContain(told);
+  expect((await copeleaf(folder, ['check', 'job.yaml', '--strict'])).code).toBe(2);
+  expect((await copeleaf(folder, ['check', 'job.yaml', '--as', 'json'])).out).toContain(told);
+  expect((await copeleaf(folder, ['print', 'job.yaml'])).err).toContain(told);
+});

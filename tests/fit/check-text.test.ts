@@ -76,7 +76,7 @@ test('what follows begins with the blank, and names each of the four slips once'
 });
 
 describe('what was understood', () => {
-  const ends = '{ A: { onto: { od: 50 }, angle: 90, offset: 3mm }, B: { onto: { od: 60 }, angle: 90 } }';
+  const ends = '{ A: { onto: { od: 50 }, angle: 60, offset: 3mm }, B: { onto: { od: 60 }, angle: 90 } }';
 
   test('has the length as it was written, and an offset where there is one, on its other side in the opposite hand', () => {
     const { drawn, opposite } = checked(`{ od: 40, wall: 2, between: 1-1/2ft, ends: ${ends} }`, true);
@@ -105,4 +105,23 @@ test('a line is filled as far as it goes, and broken before a word that is too l
   const text = asWritten('one two three');
   expect(wrapped(text, 7)).toEqual(['one two', 'three']);
   expect(wrapped(text, 6)).toEqual(['one', 'two', 'three']);
+});
+
+test('a length with no effect, one that reaches to an elbow, and a wall that is not given are told', () => {
+  const elbow = '{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }';
+  const understood = (ends: string): string =>
+    checked(`{ od: 40, wall: 2, between: 500, ends: ${ends} }`).drawn.Understood?.join(' ') ?? '';
+  expect(understood(`{ A: ${elbow} }`)).toMatch(/500 mm .* has no effect: .* the tube stands for the elbow/);
+  expect(understood('{ A: { onto: { od: 60 }, angle: 60 } }')).toMatch(
+    /500 mm .* has no effect: with one end/,
+  );
+  expect(understood(`{ A: plain, B: ${elbow} }`)).toMatch(
+    /at end B to where its axis meets the elbow's first joint/,
+  );
+  const follows = (wall: string): string =>
+    checked(`{ od: 40, ${wall}ends: { A: { onto: { od: 60 }, angle: 60 } } }`).drawn['What follows']?.join(
+      ' ',
+    ) ?? '';
+  expect(follows('')).toContain('Without the wall it is not looked at');
+  expect(follows('wall: 2, ')).not.toContain('Without the wall');
 });

@@ -144,3 +144,39 @@ describe('the ticket of a bend', () => {
     expect(second).toContain(`${(Math.round(inside * 2) / 2).toFixed(1)} mm on the inside`);
   });
 });
+
+describe('an elbow at one end of a tube that has another', () => {
+  const ends = {
+    plain: 'plain',
+    coped: '{ onto: { od: 60.3 }, angle: 60 }',
+    'another elbow': '{ onto: { mitre: { turn: 60, pieces: 2, radius: 200 } } }',
+  };
+
+  test.each(Object.entries(ends))(
+    'is counted where the other end is %s: list, stock, order and ticket',
+    (_, B) => {
+      const elbow = '{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }';
+      const job = readSample(
+        `copeleaf: 1\nstock: [6m]\ntube: { name: leg, od: 48.3, wall: 2.6, between: 500, copies: 2, ends: { A: ${elbow}, B: ${B} } }\n`,
+      );
+      const solutions = solveHands(job);
+      const rows = cutList(solutions, ENGLISH).map(({ piece, copies }) => [piece, copies]);
+      const others = B === ends['another elbow'] ? [['end', 2]] : [];
+      // The leg is the first of five pieces: three middle ones and the last are left, twice.
+      expect(rows).toEqual([[undefined, 2], ['middle', 6], ['end', 2], ...others]);
+      const blanks = stockPlan(job, solutions)?.sizes.flatMap(({ bars }) =>
+        bars.flatMap((bar) => bar.blanks),
+      );
+      expect(blanks).toHaveLength(2 + 6 + 2 + 2 * others.length);
+      const whole = cutList(solveHands(jobOf(GUARD)), ENGLISH);
+      for (const kind of ['middle', 'end'] as const) {
+        const of = (list: typeof whole) => list.find(({ piece }) => piece === kind)?.overall;
+        expect(of(cutList(solutions, ENGLISH))).toBeCloseTo(of(whole) ?? Number.NaN, 9);
+      }
+      const [ticket] = ticketsOf(solutions, firstEnds(orderOfWork(solutions)), false, ENGLISH);
+      expect(ticket?.make).toContain('3 middle pieces and 1 end piece');
+      const steps = ticket?.steps.map(({ text }) => text).join('\n');
+      expect(steps).toContain('For the elbow at end A cut also 3 middle pieces and 1 end piece with leaf A.');
+    },
+  );
+});

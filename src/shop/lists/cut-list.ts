@@ -8,7 +8,7 @@ import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } 
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, endedLines, inColumn, joined } from '../../words/said.ts';
-import { type BendJob, bendJobOf, type PieceKind } from '../bend-pieces.ts';
+import { type BendJob, bendJobOf, elbowsOf, type PieceKind } from '../bend-pieces.ts';
 import { handsOf } from '../piece.ts';
 import { landingInWords } from './header-key.ts';
 
@@ -49,13 +49,14 @@ export interface EndRow {
 export type Lengthless = 'marked' | 'unset';
 
 /**
- * The cut list of a job, in its order, each opposite hand after its twin; of a bend that is made of pieces a row for each
- * kind of them.
+ * The cut list of a job, in its order, each opposite hand after its twin; of a bend that is made of pieces, and of an elbow behind its
+ * first one, a row for each kind of them.
  */
 export function cutList(solutions: readonly TubeSolution[], words: Language): readonly CutRow[] {
   return solutions.flatMap((solution) => {
     const bend = bendJobOf(solution);
-    return bend ? bendRows(solution, bend, words) : [tubeRow(solution, words)];
+    if (bend) return bendRows(solution, bend, words);
+    return [tubeRow(solution, words), ...elbowsOf(solution).flatMap((job) => bendRows(solution, job, words))];
   });
 }
 

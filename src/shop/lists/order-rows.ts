@@ -7,7 +7,7 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
-import { bendJobOf } from '../bend-pieces.ts';
+import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import { heading, type Laid, type LaidItem, layText, tickBox } from '../laid.ts';
 import { handsOf } from '../piece.ts';
 import { settingName } from './header-key.ts';
@@ -58,7 +58,8 @@ interface Row {
 function rowOf({ solution, end }: EndTask, ticket: number, { lists }: Language): Row {
   const { tube } = solution;
   const bend = bendJobOf(solution);
-  const ends = tube.copies * (bend?.ends ?? 1) * handsOf(tube);
+  const made = bend ?? elbowsOf(solution).find((elbow) => elbow.end === end);
+  const ends = tube.copies * (made?.ends ?? 1) * handsOf(tube);
   return {
     text: lists.order.task(bend ? 'mitred' : end, asWritten(tube.name), ends, ticket),
     ends,

@@ -1,10 +1,12 @@
+import type { Job } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, endedLines } from '../../words/said.ts';
 import { lengthless, pieceAsData } from './cut-list.ts';
-import type { Blank, PlannedBar, SizePlan, StockPlan } from './stock.ts';
+import { type Blank, type PlannedBar, type SizePlan, type StockPlan, stockPlan } from './stock.ts';
 
 /** A blank's name: the tube's, and which piece of it; blanks of both hands are alike. */
 export function blankName({ solution: { tube }, piece }: Omit<Blank, 'length'>, { lists }: Language): Said {
@@ -32,6 +34,12 @@ export function leftInWords({ left }: SizePlan, units: 'mm' | 'in', words: Langu
   if (left.length === 0) return undefined;
   const sum = left.reduce((all, { length }) => all + length, 0);
   return words.lists.stock.left(countedAlike(left, units, words), sum, units);
+}
+
+/** What of a job finds no stock, size by size; nothing where it tells of none. */
+export function stockLacking(job: Job, solutions: readonly TubeSolution[]): readonly Said[] {
+  const sizes = stockPlan(job, solutions)?.sizes ?? [];
+  return sizes.flatMap((size) => leftInWords(size, job.units, job.words) ?? []);
 }
 
 /** Blanks of one name that are sawn alike, counted, in the order in which the first of each comes. */

@@ -5,7 +5,7 @@ import type { Length, Mm } from '../../measure/units.ts';
 import { type Nesting, nest } from '../../nest/nesting.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
-import type { PieceKind } from '../bend-pieces.ts';
+import { bendJobOf, type PieceKind } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 
 /** What is cut from the shop's lengths, size by size. */
@@ -81,7 +81,7 @@ export function stockPlan(
     rack: stock.lengths,
     kerf: stock.kerf,
     sizes: plans,
-    unknown: solutions.filter((each) => blanksOf(each).length === 0),
+    unknown: solutions.filter((each) => !each.lengths && !bendJobOf(each)),
   };
 }
 

@@ -1,6 +1,6 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { knifeOf } from '../../fit/warnings.ts';
-import type { BendJob } from '../bend-pieces.ts';
+import { type BendJob, elbowsOf } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { leastHeld, scrapStep } from './blank-steps.ts';
 import { edgeOf } from './cope-steps.ts';
@@ -29,6 +29,19 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
     ...cleanStep(piece, [end]),
     step('step:set', bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad, units)),
   ];
+}
+
+/** The other pieces of the elbows at the ends of a tube. */
+export function elbowSteps({ solution, units, words: { steps } }: Piece): readonly Step[] {
+  const least = leastHeld(solution.tube);
+  return elbowsOf(solution).map(({ end, pieces }) => {
+    const isShort = pieces.some(({ long }) => long < least);
+    return step(
+      'step:second',
+      steps.bend.elbow(end, pieces, units),
+      isShort ? [steps.warnings.smallPieces] : [],
+    );
+  });
 }
 
 /** Whether one of its pieces is too short to be held by hand. */

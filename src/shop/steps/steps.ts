@@ -1,6 +1,6 @@
 import { bendJobOf } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
-import { bendSteps } from './bend-steps.ts';
+import { bendSteps, elbowSteps } from './bend-steps.ts';
 import { blankStep, scrapStep, spineStep, squareSteps } from './blank-steps.ts';
 import { firstCutSteps, secondCutStep, secondLayStep } from './cope-steps.ts';
 import { facingStep } from './facing-step.ts';
@@ -26,6 +26,7 @@ export function stepsOf(piece: Piece): readonly Step[] {
     ...spineStep(piece),
     ...(first ? of(first, [...firstCutSteps(piece, first), seatStep(piece, first)]) : []),
     ...(second ? of(second, secondSteps(piece, second)) : []),
+    ...elbowSteps(piece),
     ...landingStep(piece),
     ...ventStep(piece),
     ...cleanStep(piece, copes),

@@ -12,7 +12,7 @@ import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, joined } from '../../words/said.ts';
-import { bendJobOf } from '../bend-pieces.ts';
+import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
 import { handsOf, isMitred, type Piece, pieceOf } from '../piece.ts';
@@ -86,7 +86,7 @@ export function ticketsOf(
       make: words.ticket.make(
         tube.copies,
         twins.length > 0,
-        bend && words.ticket.piecesAndEnds(bend.pieces, bend.ends),
+        bend ? words.ticket.piecesAndEnds(bend.pieces, bend.ends) : elbowPieces(drawn, words),
       ),
       copies: tube.copies * all.length,
       saw: alike(saws),
@@ -113,6 +113,12 @@ export function ticketsOf(
 function wrapSize(solution: TubeSolution, end: EndName, { longPoint, joint }: Cope): Size {
   const { setback } = baseEdgeOf(solution, end);
   return { width: joint.section.girth + TAB, height: setback - longPoint.setback + WASTE_ROOM };
+}
+
+/** What is made besides a tube that is the first piece of an elbow. */
+function elbowPieces(solution: TubeSolution, { ticket }: Language): Said | undefined {
+  const pieces = elbowsOf(solution).flatMap((elbow) => elbow.pieces);
+  return pieces.length > 0 ? ticket.withPieces(pieces) : undefined;
 }
 
 /** Each tube with its opposite hand, where it has one. */

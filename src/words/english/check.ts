@@ -70,6 +70,13 @@ export const checkWords = {
   size: (size: Said, wall: Length | undefined): Said =>
     wall ? say`${size}, wall ${written(wall)}` : say`${size}, wall not given`,
   between: (length: Said): Said => say`${length} from work point to work point`,
+  /** At an end that begins an elbow of several pieces. */
+  toFirstJoint: (end: End): Said =>
+    say`at end ${end} to where its axis meets the elbow's first joint: the tube is its first piece, the others are cut besides`,
+  noBetween: (length: Said, ofPieces: boolean): Said =>
+    ofPieces
+      ? say`${length} has no effect: with one end the tube stands for the elbow, whose pieces have lengths of their own`
+      : say`${length} has no effect: with one end nothing is measured to the other`,
   plain: say`cut square at its work point`,
   /** A header, the angle to it, and if that is obtuse the acute one in its place. */
   onto: (header: Said, at: Angle | undefined, acute: Radians | undefined): Said => {
@@ -110,6 +117,7 @@ export const checkWords = {
     say`That is ${both(spare, units)} to spare: a leaf can be slid so far for a second cut.`,
   /** From end A's heel to end B's, positive to the right. */
   twist: (twist: Radians): Said => say`Rotation A to B, heel to heel with B up: ${quantities.twist(twist)}.`,
+  noWall: say`Without the wall it is not looked at where the inside edge fouls, how far it would stand off, nor what gap that leaves.`,
   girth: (girth: Mm, units: Units): Said => say`A tape round the tube should read ${both(girth, units)}.`,
 
   /** Where the rotation is marked; with no heel on either side. */

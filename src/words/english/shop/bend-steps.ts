@@ -1,6 +1,6 @@
 import type { Said } from '../../../measure/said.ts';
 import type { Mm, Radians } from '../../../measure/units.ts';
-import { say } from '../../said.ts';
+import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { type Edge, fileToRod, markAndCut, spineExplained } from './step-parts.ts';
 import { ticket } from './ticket.ts';
@@ -9,6 +9,8 @@ type Units = 'mm' | 'in';
 
 /** One kind of the pieces of a bend. */
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];
+
+type ElbowPiece = Pieces[number] & { readonly long: Mm; readonly short: Mm };
 
 const { angle, tape } = quantities;
 
@@ -38,6 +40,15 @@ export const bend = {
     say`Then the other end of each middle piece: turn the leaf end for end, printed side still out, so that its arrow points out there. Lay its line on the same scribed line, ${BASES[base]}. Mark and cut it likewise. The piece is then ${sides(long, short, units)}.`,
   squareEnds: (after: boolean, long: Mm, short: Mm, units: Units): Said =>
     say`Cut the other end of each end piece square${after ? say`, not before its mitre, for the leaf is longer than the piece` : say``}: ${sides(long, short, units)}.`,
+  /** The other pieces of an elbow that the tube itself is the first piece of. */
+  elbow: (end: 'A' | 'B', pieces: readonly ElbowPiece[], units: Units): Said => {
+    const each = pieces.map(({ kind, count, long, short }) =>
+      kind === 'middle'
+        ? say`A middle piece is cut by it at both ends, the insides of both cuts on ONE line, ${sides(long, short, units)}.`
+        : say`${count > 1 ? say`An` : say`The`} end piece is cut by it at one end and square at the other, ${sides(long, short, units)}.`,
+    );
+    return say`For the elbow at end ${end} cut also ${ticket.pieces(pieces)} with leaf ${end}. ${joined(each, ' ')}`;
+  },
   deburr: say`Deburr every piece inside and out.`,
   together: (pieces: Pieces, root: boolean, turn: Radians, units: Units): Said => {
     const fit = root ? say`the root gap is even` : fileToRod('anywhere', units);

@@ -21,6 +21,8 @@ export const ticket = {
   pieces: (pieces: Pieces): Said => allPieces(pieces),
   /** The same, and how many ends are cut with the leaf. */
   piecesAndEnds: (pieces: Pieces, ends: number): Said => say`${allPieces(pieces)}, ${ends} mitred ends`,
+  /** Besides the tube itself. */
+  withPieces: (pieces: Pieces): Said => say`with ${allPieces(pieces)}`,
   /** `2 x bunk stay`. */
   times: (count: number, what: Said): Said => (count > 1 ? say`${count} x ${what}` : what),
   /** Over the picture of an end. */
