@@ -1,28 +1,17 @@
 import { execFile } from 'node:child_process';
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { block, ROOT } from './readme.ts';
 
 const run = promisify(execFile);
-const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 // Inside the package, so that its own name leads to its own built face.
 const FOLDER = `${ROOT}out/readme-example/`;
 
-/** The first block of this language in a text. */
-function block(text: string, language: string, mark: string): string {
-  const found = [...text.matchAll(/```(\w+)\n([\s\S]*?)```/g)].find(
-    ([, each, body]) => each === language && body?.includes(mark),
-  );
-  if (!found?.[2]) throw new Error(`README has no ${language} with ${mark}`);
-  return found[2];
-}
-
 beforeAll(async () => {
   await mkdir(FOLDER, { recursive: true });
-  const readme = await readFile(`${ROOT}README.md`, 'utf8');
-  await writeFile(`${FOLDER}bunk-stay.yaml`, block(readme, 'yaml', 'bunk stay'));
-  await writeFile(`${FOLDER}example.mjs`, block(readme, 'js', "from 'copeleaf'"));
+  await writeFile(`${FOLDER}bunk-stay.yaml`, await block('yaml', 'bunk stay'));
+  await writeFile(`${FOLDER}example.mjs`, await block('js', "from 'copeleaf'"));
 });
 afterAll(() => rm(FOLDER, { recursive: true, force: true }));
 
