@@ -14,21 +14,21 @@ export async function readText(path: string, shell: Shell): Promise<string> {
   return new TextDecoder('utf-8', { ignoreBOM: true }).decode(await readBytes(path, shell));
 }
 
-/** The same as bytes. */
-export async function readBytes(path: string, shell: Shell): Promise<Uint8Array> {
+/** The same as bytes, no more than so many. */
+export async function readBytes(path: string, shell: Shell, most = MOST_OF_A_JOB): Promise<Uint8Array> {
   const { words } = shell;
-  const bytes = await (path === '-' ? shell.input(MOST_OF_A_JOB) : bytesOf(path, shell));
-  if (bytes.length > MOST_OF_A_JOB) {
+  const bytes = await (path === '-' ? shell.input(most) : bytesOf(path, shell, most));
+  if (bytes.length > most) {
     const file = path === '-' ? words.commandFaults.standardInput : path;
     throw refuse('too-large', file, path, words.job.text.tooLarge, words);
   }
   return bytes;
 }
 
-/** Not more of a file than a job may have and a little: a device has no end. */
-async function bytesOf(path: string, { cwd, words }: Shell): Promise<Uint8Array> {
+/** Not more of a file than may be and a little: a device has no end. */
+async function bytesOf(path: string, { cwd, words }: Shell, most: number): Promise<Uint8Array> {
   try {
-    return await inputOf(createReadStream(resolve(cwd, path)), MOST_OF_A_JOB);
+    return await inputOf(createReadStream(resolve(cwd, path)), most);
   } catch (error) {
     throw readTrouble(error, path, words);
   }

@@ -8,14 +8,13 @@ import { tooSmall } from '../job/paper/paper.ts';
 import type { Printer } from '../job/paper/printer.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
-import { contextOf, leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
+import { leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { footprintPlaces } from '../shop/frame/place-facts.ts';
 import { stockLacking } from '../shop/lists/stock-in-words.ts';
+import { withNewTicket } from '../shop/numbered.ts';
 import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
-import { standingFrame } from '../together/frame-notes.ts';
 import { solvePieces } from '../together/pieces.ts';
 import type { Language } from '../words/language.ts';
 import { endedLines } from '../words/said.ts';
@@ -26,6 +25,7 @@ import { type Only, onlyAsked } from './only.ts';
 import { printerNamed } from './printer/printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
+import { printContext, standsSince } from './since.ts';
 import { refuse, refuseArgument } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags, Only {
@@ -35,6 +35,7 @@ export interface PrintOptions extends EndFlags, Only {
   readonly pack: boolean;
   readonly printer?: string;
   readonly seated?: string;
+  readonly since?: string;
   readonly out?: string;
 }
 
@@ -52,6 +53,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
     printer: printerName,
     seated,
     only,
+    since,
     out,
     ...flags
   } = options;
@@ -60,20 +62,24 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { job, name } = await readAsk(path, flags, shell, seated);
   refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
-  const solutions = onlyAsked(job, solvePieces(job), only);
+  const pieces = solvePieces(job);
   const packed = as === 'pdf' && !leavesOnly && (asked || path !== undefined);
-  const frame = footprints ? standingFrame(job) : undefined;
-  const context = {
-    ...contextOf(job),
-    ticketed: packed,
-    ...(frame && { placeOf: footprintPlaces(job, frame) }),
-  };
-  const leaves = drawLeaves(solutions, context, footprints, shell);
-  if (leaves.length === 0) {
+  const context = printContext(job, packed, footprints);
+  const solutions = onlyAsked(job, pieces, only);
+  const drawn = drawLeaves(solutions, context, footprints, shell);
+  if (drawn.length === 0) {
     const { noLeaf } = words.commandFaults;
     throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }
-  const pack = packed ? shopPack(job, solutions, footprints) : undefined;
+  const stands =
+    since === undefined ? undefined : await standsSince(since, { job, pieces, context, footprints }, shell);
+  const leaves = stands ? drawn.filter(({ numbers }) => !stands(numbers)) : drawn;
+  const ticketed = stands && packed ? withNewTicket(job, solutions, stands) : solutions;
+  if (since !== undefined && leaves.length === 0 && (!packed || ticketed.length === 0)) {
+    shell.err(endedLines([words.commandAnswers.nothingNew(since)]));
+    return;
+  }
+  const pack = packed && ticketed.length > 0 ? shopPack(job, ticketed, footprints) : undefined;
   const { bytes, sheets } = await {
     pdf: () => pdfOf(leaves, job, name, shell, printer, pack),
     svg: () => svgOf(leaves),

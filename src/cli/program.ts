@@ -44,6 +44,7 @@ function addPrint(program: Command, shell: Shell): void {
     .addOption(new Option('--pack', words.pack).default(false).conflicts('leavesOnly'))
     .addOption(seatedOption(shell.words))
     .option('--printer <name>', words.printer)
+    .option('--since <file>', words.since)
     .option('--out <file>', words.out)
     .action(async (job: string | undefined, options: PrintOptions) => {
       const { print } = await import('./commands.ts');

@@ -10,6 +10,7 @@ import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { CardedLeaf } from './leaf.ts';
 import { namesOf, ownerOf, subjectOf } from './names.ts';
+import { leafNumbers, markOf } from './numbers.ts';
 import { baseEdgeOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
 import { foldStations } from './wrap/folds.ts';
@@ -59,9 +60,11 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const title = words.leaf.title(names.tube, endName, names.hand === 'opposite');
   const key = drawingKey(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
   const distances = words.leaf.fromBase({ ...edge, other: endName === 'A' ? 'B' : 'A' }, units);
+  const numbers = leafNumbers(solution, endName, context.paperThickness);
   const wrap = drawWrap(`wrap:${key}`, flat, cope, base, {
     names,
     distances,
+    mark: words.leaf.mark(markOf(numbers)),
     seam: words.leaf.seam(girth, units),
     language: words,
   });
@@ -75,6 +78,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   return {
     title,
     of: ownerOf(names),
+    numbers,
     wrap: { ...wrap.drawing, of: { ...of, place: 'leaf' } },
     card: { ...card, of: { ...of, place: 'card' } },
     beside: wrap.beside.length > 0,

@@ -14,6 +14,8 @@ export interface Leaf {
   readonly wrap: Drawing;
   /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. Left out where a ticket says it. */
   readonly card?: Drawing;
+  /** What it is made from, as a text that is the same where that is. */
+  readonly numbers: string;
   /** Which way the joint lies on the wrap, unturned; left out where it is not to cut by. */
   readonly joint?: JointSide;
   /** Places of the wrap that a seam keeps off: heel, toe, words at the spine, a steep cut; in the wrap's coordinates. */

@@ -1,8 +1,9 @@
 import type { Box } from '../draw/drawing.ts';
 import type { Job } from '../job/job.ts';
+import { markOf } from '../leaf/numbers.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontBox, FrontPages } from '../tiler/front.ts';
-import { standingFrame } from '../together/frame-notes.ts';
+import { type StandingFrame, standingFrame } from '../together/frame-notes.ts';
 import { placeFacts } from './frame/place-facts.ts';
 import { viewBoxes } from './frame/views.ts';
 import { blankRows } from './lists/cut-list.ts';
@@ -10,7 +11,8 @@ import { cautionBoxes, listBoxes, stockBoxes } from './lists/list-pages.ts';
 import { firstEnds, orderOfWork } from './lists/order.ts';
 import { stockPlan } from './lists/stock.ts';
 import { ticketBoxes } from './ticket/boxes.ts';
-import { ticketsOf } from './ticket/ticket.ts';
+import { type Ticket, ticketsOf } from './ticket/ticket.ts';
+import { ticketNumbers } from './ticket/ticket-numbers.ts';
 
 /**
  * The shop pack of a job: its cautions and lists, then a ticket for each tube, which names the footprints where they are printed; of
@@ -23,7 +25,7 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
   const frame = standingFrame(job);
   const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, (solution) =>
     frame ? placeFacts(job, frame, solution) : [],
-  );
+  ).map((ticket) => marked(ticket, job, frame));
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),
   );
@@ -43,4 +45,11 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     const above = cautions.reduce((sum, { height }) => sum + height, 0);
     return [...views(room), ...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
   };
+}
+
+/** The ticket with the mark of its numbers. */
+function marked(ticket: Ticket, { sheet, words }: Job, frame: StandingFrame | undefined): Ticket {
+  const hands = ticket.hands.map(({ solution }) => solution);
+  const text = markOf(ticketNumbers(hands, sheet.paperThickness.mm, frame));
+  return { ...ticket, tube: [...ticket.tube, { fact: 'mark', label: words.ticket.labels.mark, text }] };
 }

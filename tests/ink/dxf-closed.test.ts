@@ -8,7 +8,7 @@ import { drawing } from './drawn.ts';
 /** Corners of the only outline of a leaf, as dxf-parser reads them, and whether it is closed. */
 function readBack(path: Path): { corners: Point[]; closed: boolean } {
   const card = drawing('card', { kind: 'stroke', purpose: 'outline', path });
-  const leaf = { title: asWritten('leaf'), wrap: drawing('wrap'), card, keepWhole: [] };
+  const leaf = { title: asWritten('leaf'), wrap: drawing('wrap'), card, numbers: '', keepWhole: [] };
   const read = new DxfParser().parseSync(inkDxf([leaf]));
   const found = (read?.entities ?? []).filter(isPolyline).filter(({ layer }) => layer === 'OUTLINE');
   expect(found).toHaveLength(1);

@@ -54,8 +54,8 @@ function cornerOf(
 
 describe('twenty leaves of 93 x 45 mm with no cards', () => {
   const leaves = Array.from({ length: 20 }, (_, n) => {
-    const { title, wrap, keepWhole } = leafOf(`strut ${n}`, [93, 45]);
-    return { title, wrap, keepWhole };
+    const { title, wrap, numbers, keepWhole } = leafOf(`strut ${n}`, [93, 45]);
+    return { title, wrap, numbers, keepWhole };
   });
 
   // Upright, A4 holds two rows of three that are turned and one unturned under them; letter, six either way: two to a row, or three turned.

@@ -17,6 +17,7 @@ export function leafOf(
     wrap: wrapOf(`${title}, wrap`, ...wrap),
     card: cardOf(`${title}, card`, ...card),
     beside: false,
+    numbers: title,
     keepWhole,
   };
 }

@@ -18,6 +18,7 @@ import type { LeafContext } from '../draw-leaf.ts';
 import { drawingKey } from '../key.ts';
 import type { CardedLeaf } from '../leaf.ts';
 import { namesOf, ownerOf, subjectOf } from '../names.ts';
+import { footprintNumbers, markOf } from '../numbers.ts';
 import { headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
 import { isVentedInto } from './vent.ts';
@@ -75,11 +76,21 @@ export function drawFootprint(
   ];
   const place = context.placeOf?.(solution, endName, part);
   const placed: Fact[] = place ? [{ fact: 'footprint', label: say.cross, text: place }] : [];
+  const numbers = footprintNumbers(solution, endName, part, context.paperThickness, place);
   const key = drawingKey(title, [part, length], [...facts, ...placed]);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
   const sheet = drawSheet(
     `footprint:${key}`,
-    { cope, asked, part, flat, vented, words, ...(place && { place }) },
+    {
+      cope,
+      asked,
+      part,
+      flat,
+      vented,
+      words,
+      mark: words.leaf.mark(markOf(numbers)),
+      ...(place && { place }),
+    },
     outline,
     {
       heading: names.tube,
@@ -93,6 +104,7 @@ export function drawFootprint(
   return {
     title,
     of: ownerOf(names),
+    numbers,
     wrap: { ...sheet.drawing, of },
     card: {
       ...drawCard(`card:${key}`, names, told, sheet.beside, cope, words, ticketed),

@@ -26,6 +26,8 @@ export interface Landed {
   readonly vented: boolean;
   /** Where its cross goes on the header, of a frame. */
   readonly place?: Said;
+  /** Its mark. */
+  readonly mark: Said;
   readonly words: Language;
 }
 
@@ -52,6 +54,7 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
     ...outlineNotes(landed, drawn),
     { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
     ...(landed.place ? [{ text: landed.place, near: point(edge.left + 24, edge.bottom + 6) }] : []),
+    { fact: 'mark', text: landed.mark, near: point(edge.right - 14, edge.bottom + 3) },
     ...sideNotes(landed),
     { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
     ...open.map((near) => ({ text: words.footprint.open, near })),

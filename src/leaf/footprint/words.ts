@@ -1,6 +1,7 @@
 import { broken } from '../../draw/breaking.ts';
 import { inTurn, type Label, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
+import type { FactName } from '../../draw/facts.ts';
 import { type Block, extentOf, lettered, TEXT } from '../../draw/lettering.ts';
 import { distance, onWay, point, type Segment } from '../../draw/path.ts';
 import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } from '../../draw/placer.ts';
@@ -14,6 +15,8 @@ export interface Note {
   readonly text: Said;
   /** Larger words over the text. With them the fewest lines go before the nearest place. */
   readonly heading?: Said;
+  /** What it states, where that is not of the footprint itself. */
+  readonly fact?: FactName;
   readonly near: Point;
   /** A level or upright line that the words name: they stand hard by it, or a line leads from them to the point, which is on it. */
   readonly line?: Segment;
@@ -83,10 +86,10 @@ const DOT: Mm = 0.45;
 const WIDTHS: readonly Mm[] = [60, 46, 30, 20, 13];
 
 /** The words broken to one width after the other, where that makes more lines of them. */
-function labelsOf({ text, heading }: Note): Label[] {
+function labelsOf({ text, heading, fact }: Note): Label[] {
   const stacks = WIDTHS.map((width): Block[] => [
     ...(heading ? [{ fact: 'name', lines: broken(heading, TEXT, width), size: TEXT } as const] : []),
-    { fact: heading ? 'name' : 'footprint', lines: broken(text, TEXT, width), size: TEXT },
+    { fact: fact ?? (heading ? 'name' : 'footprint'), lines: broken(text, TEXT, width), size: TEXT },
   ]);
   const count = (stack: readonly Block[] = []): number =>
     stack.reduce((sum, { lines }) => sum + lines.length, 0);

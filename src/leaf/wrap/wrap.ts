@@ -31,6 +31,8 @@ export interface WrapWords {
   readonly names: Names;
   /** How far the base edge is from what it is measured to, the longest first. */
   readonly distances: readonly [Said, ...Said[]];
+  /** Its mark. */
+  readonly mark: Said;
   /** What it proves that the seam edges meet. */
   readonly seam: Said;
   readonly language: Language;
@@ -139,6 +141,10 @@ function letter(
     () => placeAll(field, [{ places: placesForWords(body, flat.width, 'seam', [words.seam], TEXT) }]),
     () => foldLabel(body),
     () => (cope.other ? placeAll(field, [{ places: dashes(body, right) }]) : NONE),
+    () =>
+      placeAll(field, [
+        { places: placesForWords(body, right, 'mark', [words.mark], TEXT), otherwise: words.mark },
+      ]),
     () =>
       placeAll(
         field,

@@ -68,7 +68,7 @@ export function ticketsOf(
   words: Language,
   placesOf: (solution: TubeSolution) => readonly (readonly Fact[])[] = () => [],
 ): readonly Ticket[] {
-  const tubes = tubesOf(solutions);
+  const tubes = handsTogether(solutions);
   return tubes.map(([drawn, ...twins], place) => {
     const all = [drawn, ...twins];
     const pieces = all.map((solution) => pieceOf(solution, first.get(drawn), footprints, words));
@@ -122,7 +122,7 @@ function elbowPieces(solution: TubeSolution, { ticket }: Language): Said | undef
 }
 
 /** Each tube with its opposite hand, where it has one. */
-function tubesOf(solutions: readonly TubeSolution[]): [TubeSolution, ...TubeSolution[]][] {
+export function handsTogether(solutions: readonly TubeSolution[]): [TubeSolution, ...TubeSolution[]][] {
   const tubes: [TubeSolution, ...TubeSolution[]][] = [];
   for (const solution of solutions) {
     const last = tubes.at(-1);

@@ -34,6 +34,9 @@ export const leaf = {
   spineMm: say`spine 0 mm`,
   rotationMark: say`rotation mark 0°`,
   fold: say`fold`,
+  /** Of what the numbers are that a leaf or a ticket is made from. */
+  mark: (mark: Said): Said => say`mark ${mark}`,
+  marked: (title: Said, mark: Said): Said => say`${title} (${mark})`,
   seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,
   /** Longest first. */
   tab: [say`tape or glue under the other edge`, say`tape under the other edge`, say`tape under`, say`tab`],

@@ -15,6 +15,12 @@ export const commandAnswers = {
     const on = sheets === undefined ? say`at true size` : say`on ${counted(sheets, say`sheet`, say`sheets`)}`;
     return say`${asWritten(file)}: ${counted(leaves, say`leaf`, say`leaves`)}${pack} ${on}`;
   },
+  /** What was printed before and is not to be used any more. */
+  goneBy: (count: number): Said =>
+    say`${counted(count, say`leaf or ticket`, say`leaves and tickets`)} printed before no longer ${count === 1 ? say`holds` : say`hold`}: throw away`,
+  gone: (title: Said): Said => say`  ${title}`,
+  nothingNew: (old: string): Said =>
+    say`nothing to print: all leaves and tickets stand in ${asWritten(old)}; no file is written`,
   /** How many warnings follow, and each as `check` has it. */
   warned: (count: number): Said => counted(count, say`warning`, say`warnings`),
   warning: (tube: string, code: string, text: Said): Said =>

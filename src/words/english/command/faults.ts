@@ -80,6 +80,10 @@ export const commandFaults = {
     instead: say`another folder with --out, or see to permissions and space`,
   }),
 
+  noJobInPdf: {
+    why: say`no job travels in this file`,
+    instead: say`a PDF that \`copeleaf print\` wrote`,
+  },
   noLeaf: {
     read: say`only plain ends`,
     why: say`no end is coped, so there is no leaf to print`,

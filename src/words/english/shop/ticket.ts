@@ -27,7 +27,9 @@ export const ticket = {
   times: (count: number, what: Said): Said => (count > 1 ? say`${count} x ${what}` : what),
   /** Over the picture of an end. */
   end: (end: 'A' | 'B'): Said => say`End ${end}`,
+  named: (tube: Said): Said => say`ticket of ${tube}`,
   labels: {
+    mark: say`mark`,
     tube: say`tube`,
     wall: say`wall`,
     length: say`length`,

@@ -1,0 +1,71 @@
+import type { Job } from '../job/job.ts';
+import type { LeafContext } from '../leaf/draw-leaf.ts';
+import { landings } from '../leaf/footprint/leaf.ts';
+import { footprintNumbers, leafNumbers, markOf } from '../leaf/numbers.ts';
+import type { Said } from '../measure/said.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { standingFrame } from '../together/frame-notes.ts';
+import { asWritten } from '../words/said.ts';
+import { handsTogether } from './ticket/ticket.ts';
+import { ticketNumbers } from './ticket/ticket-numbers.ts';
+
+/** A leaf or a ticket, by what it is made from. */
+export interface Numbered {
+  readonly numbers: string;
+  /** Which it is, and its mark. */
+  readonly title: Said;
+}
+
+/** Every leaf of a job, and its footprints and tickets where they are asked for. Nothing is drawn. */
+export function numberedOf(
+  job: Job,
+  pieces: readonly TubeSolution[],
+  context: LeafContext,
+  footprints: boolean,
+): readonly Numbered[] {
+  const { words } = job;
+  const leaves = pieces.flatMap((solution) =>
+    (['A', 'B'] as const).flatMap((end): Numbered[] => {
+      const cope = solution.ends[end];
+      if (cope?.kind !== 'coped') return [];
+      const { paperThickness, placeOf } = context;
+      const title = words.leaf.title(asWritten(solution.tube.name), end, solution.hand === 'opposite');
+      const marked = (numbers: string, what: Said): Numbered => ({
+        numbers,
+        title: words.leaf.marked(what, markOf(numbers)),
+      });
+      const printed = footprints ? landings(cope) : [];
+      return [
+        marked(leafNumbers(solution, end, paperThickness), title),
+        ...printed.map((part) =>
+          marked(
+            footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part)),
+            words.footprint.title(title, undefined),
+          ),
+        ),
+      ];
+    }),
+  );
+  if (!context.ticketed) return leaves;
+  const frame = standingFrame(job);
+  const tickets = handsTogether(pieces).map((hands): Numbered => {
+    const numbers = ticketNumbers(hands, context.paperThickness, frame);
+    return {
+      numbers,
+      title: words.leaf.marked(words.ticket.named(asWritten(hands[0].tube.name)), markOf(numbers)),
+    };
+  });
+  return [...leaves, ...tickets];
+}
+
+/** The tubes, both hands of each, whose tickets do not stand yet. */
+export function withNewTicket(
+  job: Job,
+  pieces: readonly TubeSolution[],
+  stands: (numbers: string) => boolean,
+): readonly TubeSolution[] {
+  const frame = standingFrame(job);
+  return handsTogether(pieces)
+    .filter((hands) => !stands(ticketNumbers(hands, job.sheet.paperThickness.mm, frame)))
+    .flat();
+}
