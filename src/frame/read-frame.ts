@@ -9,6 +9,7 @@ import { asWritten } from '../words/said.ts';
 import type { AskedFrame, MirrorPlane } from './asked.ts';
 import { type CutEnd, endsOf } from './ends.ts';
 import { lengthOf } from './meeting.ts';
+import { unknownName } from './names.ts';
 import { nodesOf } from './nodes.ts';
 import { type Places, placesOfFrame } from './places.ts';
 import { readPoints } from './read-points.ts';
@@ -114,9 +115,8 @@ function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
 
 function complainOfUnknownAfter(desk: Desk, standing: readonly Stood[]): void {
   const names = new Set(standing.map(({ name }) => name));
-  for (const { name, spot } of standing.flatMap(({ asked }) => asked.after)) {
-    if (!names.has(name))
-      complain(desk, spot, 'unknown-name', desk.words.job.frame.unknown(asWritten(name), 'tube', undefined));
+  for (const named of standing.flatMap(({ asked }) => asked.after)) {
+    if (!names.has(named.name)) unknownName(desk, named, 'tube', names);
   }
 }
 
