@@ -31,15 +31,22 @@ function said(mark: Mark): string {
   return mark.kind === 'words' ? `"${mark.text}"` : `a ${mark.purpose} ${mark.kind}`;
 }
 
+/** The control points of a long curve may lie far beyond it: where they are beyond a margin, the curve itself is looked at. */
 function beyondMargins(inks: readonly Inked[], inside: Box): string[] {
+  const isBeyond = (box: Box): boolean =>
+    box.left < inside.left - 1e-9 ||
+    box.right > inside.right + 1e-9 ||
+    box.bottom < inside.bottom - 1e-9 ||
+    box.top > inside.top + 1e-9;
   return inks
-    .filter(
-      ({ box }) =>
-        box.left < inside.left - 1e-9 ||
-        box.right > inside.right + 1e-9 ||
-        box.bottom < inside.bottom - 1e-9 ||
-        box.top > inside.top + 1e-9,
-    )
+    .filter(({ box, mark, placement }) => {
+      if (!isBeyond(box)) return false;
+      if (mark.kind === 'words') return true;
+      return pointsAlong(mark.path, 0.1)
+        .map((point) => onSheet(placement, point))
+        .filter(({ x, y }) => !placement.clip || isWithin(x, y, placement.clip))
+        .some(({ x, y }) => isBeyond({ left: x, right: x, bottom: y, top: y }));
+    })
     .map(({ mark }) => `${said(mark)} beyond the margin`);
 }
 
