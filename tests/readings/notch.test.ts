@@ -6,6 +6,7 @@ import { inOrder } from '../../src/saddle/ordinates.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
 import { type FoundNotch, notchFrom } from '../../src/space/notch/found-notch.ts';
 import type { Notch } from '../../src/space/notch/notch.ts';
+import { oddLengthOf } from '../../src/space/notch/odd-length.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asProcess, folderWith } from '../cli/run-command.ts';
 import { DEEP, howMany } from '../count.ts';
@@ -188,6 +189,31 @@ describe('lengths with an error of 0.2 mm', () => {
       if (DEEP) expect(share, name).toBeLessThanOrEqual(0.97);
     }
   });
+});
+
+test('of lengths with an error of 0.2 mm the one that is off by 30 mm is named, and no other, among 8 to 36', () => {
+  const random = randomFrom(SEED);
+  const cases = howMany({ short: 4, deep: 80 });
+  let named = 0;
+  for (let i = 0; i < cases; i++) {
+    const tube = between(random, 15, 60);
+    const radius = tube * between(random, 1.05, 1.8);
+    const [angle, clock] = [between(random, 35, 90) * DEGREE, between(random, 0, 2 * Math.PI)];
+    const cut = { tube, radius, angle, clock, offset: between(random, -1, 1) * (radius - tube) };
+    const count = 8 + Math.floor(random() * 29);
+    const [place, off] = [Math.floor(random() * count), random() < 0.5 ? -30 : 30];
+    const good = lengthsOf(cut, count, () => 0.2 * normal(random));
+    const odd = oddLengthOf(
+      good.map((length, k) => length + (k === place ? off : 0)),
+      tube,
+      {},
+    );
+    if (odd === undefined) continue;
+    named++;
+    expect(odd.place, JSON.stringify(cut)).toBe(place);
+    expect(Math.abs(odd.instead - (good[place] ?? 0)), JSON.stringify(cut)).toBeLessThan(5);
+  }
+  expect(named / cases).toBeGreaterThanOrEqual(0.9);
 });
 
 describe('`notch` in a job', () => {

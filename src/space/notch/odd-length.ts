@@ -11,8 +11,8 @@ export interface OddLength {
   readonly instead: Mm;
 }
 
-/** So many are tried, of those farthest off. */
-const TRIED = 12;
+/** Among few lengths the odd one draws the notch to itself, and so all but the best may be it; among many it is one of the farthest off. */
+const TRIED = { least: 3, lengths: 120 };
 
 /** Without it the lengths lie so many times closer to a notch, and so many times closer than without any other. */
 const CLOSER = { thanWithIt: 4, thanWithoutAnother: 2 };
@@ -38,7 +38,8 @@ export function oddLengthOf(
 function farthest(search: NotchSearch, rooted: Rooted): number[] {
   const datum = datumOf(search, rooted);
   const off = search.lengths.map((length, i) => Math.abs(datum - setback(search, rooted, i) - length));
-  return [...off.keys()].sort((a, b) => (off[b] ?? 0) - (off[a] ?? 0)).slice(0, TRIED);
+  const tried = Math.max(TRIED.least, Math.round(TRIED.lengths / off.length));
+  return [...off.keys()].sort((a, b) => (off[b] ?? 0) - (off[a] ?? 0)).slice(0, tried);
 }
 
 function without(search: NotchSearch, place: number): OddLength & { readonly scatter: Mm } {
