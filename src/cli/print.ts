@@ -26,10 +26,11 @@ import { printerNamed } from './printer/printer.ts';
 import { progressOn } from './progress.ts';
 import type { Shell } from './shell.ts';
 import { printContext, standsSince } from './since.ts';
+import { printSolids } from './solids.ts';
 import { refuse, refuseArgument } from './trouble.ts';
 
 export interface PrintOptions extends EndFlags, Only {
-  readonly as: 'pdf' | 'svg' | 'dxf';
+  readonly as: 'pdf' | 'svg' | 'dxf' | 'stl';
   readonly footprints: boolean;
   readonly leavesOnly: boolean;
   readonly pack: boolean;
@@ -60,6 +61,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { words } = shell;
   const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell, seated);
+  if (as === 'stl') return printSolids(job, { only, since, out: out ?? `${name}.stl` }, shell);
   refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
   const pieces = solvePieces(job);

@@ -37,7 +37,7 @@ export function programOf(shell: Shell, end: (code: number) => void): Command {
 function addPrint(program: Command, shell: Shell): void {
   const { print: words } = shell.words.command;
   withJob(program.command('print').description(words.about), shell.words)
-    .addOption(asOption(words.as, ['pdf', 'svg', 'dxf']))
+    .addOption(asOption(words.as, ['pdf', 'svg', 'dxf', 'stl']))
     .addOption(onlyOption(shell.words))
     .option('--footprints', words.footprints, false)
     .option('--leaves-only', words.leavesOnly, false)

@@ -1,6 +1,6 @@
 import { DirectionalLight, PerspectiveCamera, Spherical, Vector3 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import type { MeshPlace } from './mesh.ts';
+import type { MeshPlace } from '../../space/mesh.ts';
 import type { Model } from './model.ts';
 
 /** From where a scene is seen, with a light beside it; also moved by pointer and touch. */

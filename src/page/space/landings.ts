@@ -4,9 +4,9 @@ import { headerFactsOf } from '../../job/kinds.ts';
 import { type Axes, axesOf } from '../../leaf/picture/view.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { type Mesh, type MeshPlace, meshStrip, tubeOf } from '../../space/mesh.ts';
 import { circleRing } from '../../space/outline.ts';
 import type { Vector } from '../../space/vector.ts';
-import { type Mesh, type MeshPlace, meshStrip, tubeOf } from './mesh.ts';
 
 const ARC = 24;
 

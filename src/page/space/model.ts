@@ -3,11 +3,11 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope, EndSolution } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
-import { inwards } from '../../space/section.ts';
+import { endFaces } from '../../saddle/tube-surface.ts';
+import { type Mesh, type MeshPlace, meshStrip, tubeOf } from '../../space/mesh.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { landingsOf } from './landings.ts';
-import { type Mesh, type MeshPlace, meshStrip } from './mesh.ts';
 
 /** What is shown in space, in the tube's frame: the origin at end A's work point, z towards B. Lengths in mm. */
 export interface Model {
@@ -81,28 +81,11 @@ function stationsOf(turn: number): readonly number[] {
 }
 
 /** The wall between both cuts, its two faces among it, and the spine. */
-function shapeOf(
-  { ends, section, tube }: TubeSolution,
-  between: Mm,
-): { tube: Mesh[]; spine: Mesh; middle: MeshPlace } {
-  const wall = tube.wall?.mm;
-  const edge = (end: EndSolution | undefined, station: number, inner: boolean): Mm => {
-    if (end?.kind !== 'coped') return 0;
-    if (inner && end.end.preparation.edge === 'bevel' && end.inside) return end.inside(station).setback;
-    return end.cut(station).setback;
-  };
-  const at = (station: number, inner: boolean, z: Mm): MeshPlace => {
-    const point = section.at(station);
-    const { x, y } = inner && wall !== undefined ? inwards(point, wall) : point;
-    return [x, y, z];
-  };
-  const stations = stationsOf(section.turn);
-  const rim = (inner: boolean, name: EndName) =>
-    stations.map((s) =>
-      at(s, inner, name === 'A' ? edge(ends.A, s, inner) : between - edge(ends.B, s, inner)),
-    );
-  const outside = meshStrip(rim(false, 'A'), rim(false, 'B'));
-  const [low, high] = [edge(ends.A, 0, false), between - edge(ends.B, 0, false)];
+function shapeOf(solution: TubeSolution, between: Mm): { tube: Mesh[]; spine: Mesh; middle: MeshPlace } {
+  const { section, tube } = solution;
+  const { A, B } = endFaces(solution, between, stationsOf(section.turn));
+  const outside = meshStrip(A[0], B[0]);
+  const [low, high] = [A[0][0]?.[2] ?? 0, B[0][0]?.[2] ?? between];
   const lifted = (station: number, z: Mm, lift: number): MeshPlace => {
     const { x, y, nx, ny } = section.at(station);
     return [x + lift * section.reach * nx, y + lift * section.reach * ny, z];
@@ -110,10 +93,9 @@ function shapeOf(
   const along = (station: number): MeshPlace[] => [low, high].map((z) => lifted(station, z, 0.012));
   const spine = meshStrip(along((1 - BAND) * section.turn), along(BAND * section.turn));
   const middle = lifted(0, (low + high) / 2, 0.15);
-  if (wall === undefined) return { tube: [outside], spine, middle };
-  const inside = meshStrip(rim(true, 'A'), rim(true, 'B'));
-  const faces = (['A', 'B'] as const).map((name) => meshStrip(rim(false, name), rim(true, name)));
-  return { tube: [outside, inside, ...faces], spine, middle };
+  if (tube.wall === undefined) return { tube: [outside], spine, middle };
+  const [deepA, deepB] = [A.at(-1) ?? A[0], B.at(-1) ?? B[0]];
+  return { tube: [outside, meshStrip(deepA, deepB), tubeOf(A), tubeOf(B)], spine, middle };
 }
 
 /** What is cut off: the outside from the cut to where the tube reaches furthest, and a little more. */

@@ -1,7 +1,7 @@
 import { AmbientLight, Color, type Line, type Mesh, Scene, Vector3, WebGLRenderer } from 'three';
 import type { Said } from '../../measure/said.ts';
+import type { MeshPlace } from '../../space/mesh.ts';
 import { eyeOn } from './eye.ts';
-import type { MeshPlace } from './mesh.ts';
 import type { Model } from './model.ts';
 import { surfacesOf } from './surfaces.ts';
 

@@ -8,7 +8,7 @@ import {
   MeshLambertMaterial,
   Vector3,
 } from 'three';
-import type { MeshPlace, Mesh as Triangles } from './mesh.ts';
+import type { MeshPlace, Mesh as Triangles } from '../../space/mesh.ts';
 import type { Model } from './model.ts';
 
 const STEEL = 0xb9c4cc;

@@ -21,6 +21,8 @@ export const commandAnswers = {
   gone: (title: Said): Said => say`  ${title}`,
   nothingNew: (old: string): Said =>
     say`nothing to print: all leaves and tickets stand in ${asWritten(old)}; no file is written`,
+  solids: (file: string, tubes: number): Said =>
+    say`${asWritten(file)}: ${counted(tubes, say`tube`, say`tubes`)} as solids, in mm`,
   /** How many warnings follow, and each as `check` has it. */
   warned: (count: number): Said => counted(count, say`warning`, say`warnings`),
   warning: (tube: string, code: string, text: Said): Said =>

@@ -84,6 +84,10 @@ export const commandFaults = {
     why: say`no job travels in this file`,
     instead: say`a PDF that \`copeleaf print\` wrote`,
   },
+  solidsSince: {
+    why: say`solids have no leaves and no marks`,
+    instead: say`--since without --as stl, or --only with it`,
+  },
   noLeaf: {
     read: say`only plain ends`,
     why: say`no end is coped, so there is no leaf to print`,

@@ -1,4 +1,4 @@
-import type { Mm } from '../../measure/units.ts';
+import type { Mm } from '../measure/units.ts';
 
 export type MeshPlace = readonly [x: Mm, y: Mm, z: Mm];
 
