@@ -34,7 +34,8 @@ export async function kills(
   const random = randomFrom(seed);
   const folder = folderWith({ 'many.yaml': manyTubes(), 'next.pdf': '' });
   const begun = performance.now();
-  spawnSync(NODE, PRINT, { cwd: folder });
+  const { status, stderr } = spawnSync(NODE, PRINT, { cwd: folder, encoding: 'utf8' });
+  if (status !== 0) throw new Error(`a run that nobody stopped failed: ${stderr}`);
   const ms = performance.now() - begun;
   const printed = readFileSync(join(folder, 'many.pdf'));
   let [asItWas, whole, strays] = [0, 0, 0];
