@@ -120,6 +120,12 @@ function readPart(
   if (onto && offset && tube.section) {
     complainOfMiss(desk, fields.get('offset') ?? spot, onto, offset, tube.section);
   }
+  if (onto?.kind === 'mitre' && onto.segments && tube.section) {
+    const { across } = tubeFactsOf(tube.section);
+    const { radius } = onto.segments;
+    const tight = desk.words.headers.piecesTooTight(across, radius);
+    if (radius.mm <= across.mm / 2) return complain(desk, header ?? spot, 'bend', tight);
+  }
   return onto && angle && clock && offset && shift && { onto, angle, clock, offset, shift };
 }
 

@@ -37,7 +37,7 @@ function toldOf(job: string): string {
   const warned: string[] = [];
   const refused = refusalOf(() => {
     for (const { warnings } of reportJob(readSample(job))) {
-      warned.push(...warnings.map(({ code, text }) => `${code}: ${text}`));
+      warned.push(...warnings.map(({ code, inFile }) => `${code}: ${inFile}`));
     }
   });
   return [...refused.map(({ read, why, instead }) => `${read}: ${why}: ${instead}`), ...warned].join('\n');
@@ -78,7 +78,36 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
   ['an angle with a sign', oneEnd({ angle: '-60' }), /over 0 and under 180/],
   ['a percentage', oneEnd({ angle: '60%' }), /angle: 60%: /],
   ['the slope off the header for the angle', oneEnd({ angle: '12' }), /acute angle is 12°: under 30°/],
-  ['an angle in radians without the word', oneEnd({ angle: '1.047' }), /acute angle is 1.05°/],
+  ['an angle in radians without the word', oneEnd({ angle: '1.047' }), /1.047rad .59.99°. or 1.047deg/],
+  ['a slope as a fraction', oneEnd({ angle: '7/12' }), /rise: 7, run: 12/],
+  ['a slope in percent', oneEnd({ angle: '58%' }), /a slope in % is no angle.*rise: 58, run: 100/],
+  ['a run without the unit of its rise', oneEnd({ angle: '{ rise: 12in, run: 7 }' }), /run: 7.*7in or 7mm/],
+  [
+    'a side of a triangle without the unit of the others',
+    oneEnd({ angle: '{ triangle: [8in, 8in, 8] }' }),
+    /8in or 8mm/,
+  ],
+  [
+    'degrees off square for the angle',
+    oneEnd({ angle: '5' }),
+    /acute angle is 5°.*`off-square` if it was read from square/,
+  ],
+  ['a clock with a digit too many', oneEnd({ more: ', clock: 3500' }), /more than two turns/],
+  ['the thickness of paper ten times too great', oneEnd({ head: 'paper-thickness: 1\n' }), /0.1mm or 1mm/],
+  ['a margin in centimetres in a job in mm', oneEnd({ head: 'margin: 1\n' }), /1in .25.4 mm. or 1mm/],
+  ['a kerf ten times too great', oneEnd({ head: 'kerf: 25\nstock: 6m\n' }), /2.5mm or 25mm/],
+  [
+    'an elbow round less than its own tube',
+    GOOD.replace('onto: { od: 44.5 }, angle: 60', 'onto: { mitre: { turn: 90, pieces: 5, radius: 15 } }'),
+    /nothing left on their inside/,
+  ],
+  ['a thousand set off by a point', bothEnds('  between: 1.420\n'), /1.420m .1420 mm./],
+  [
+    'the wide and the deep side of a box swapped',
+    oneEnd({ od: '50', onto: '{ box: { wide: 30, deep: 60, wall: 3 } }' }),
+    /`wide` lies across the tube/,
+  ],
+  ['the radius of a header, told as what `od` is', oneEnd({ onto: '{ od: 22.25 }' }), /`od` is a diameter/],
   ['minutes for degrees', oneEnd({ angle: "60'" }), /minutes or seconds but no degrees/],
   ['an angle in words', oneEnd({ angle: 'sixty' }), /angle: sixty: there is no number/],
   ['a length for a clock', oneEnd({ more: ', clock: 12mm' }), /`mm` is not a unit of angle/],

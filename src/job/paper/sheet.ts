@@ -35,7 +35,7 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: Pape
   const insisted = defaults.insistOnPaper;
   const named = readPaperAt(desk, fields.get('paper'));
   const margins = readMargins(desk, fields.get('margin'));
-  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER);
+  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, 'paper');
   const chosen = insisted ?? named ?? defaults.paper;
   const unclear = fields.has('paper') && named === undefined && insisted === undefined;
   if (margins !== undefined && !unclear) {
@@ -63,13 +63,13 @@ function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
 function readMargins(desk: Desk, spot: Spot | undefined): Margins | undefined {
   if (spot === undefined) return DEFAULT_MARGINS;
   if (!isMap(spot.node)) {
-    const all = lengthAt(desk, spot, 'zero-or-more');
+    const all = lengthAt(desk, spot, 'zero-or-more', 'margin');
     return all && { left: all, right: all, top: all, bottom: all };
   }
   const fields = fieldsOf(desk, spot, 'margin');
   if (fields === undefined) return undefined;
   const edge = (name: keyof Margins) =>
-    fields.has(name) ? lengthAt(desk, fields.get(name), 'zero-or-more') : DEFAULT_MARGINS[name];
+    fields.has(name) ? lengthAt(desk, fields.get(name), 'zero-or-more', 'margin') : DEFAULT_MARGINS[name];
   const [left, right, top, bottom] = [edge('left'), edge('right'), edge('top'), edge('bottom')];
   return left && right && top && bottom && { left, right, top, bottom };
 }

@@ -11,7 +11,9 @@ export type SizeOf =
   | 'kerf'
   | 'allowance'
   | 'root'
-  | 'offset';
+  | 'offset'
+  | 'margin'
+  | 'paper';
 
 /** From which size to which there are any: common practice, no source. A number beyond was mostly meant in another unit. */
 const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
@@ -24,6 +26,8 @@ const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
   allowance: [1, 150],
   root: [0.2, 10],
   offset: [0, Number.POSITIVE_INFINITY],
+  margin: [2, Number.POSITIVE_INFINITY],
+  paper: [0.03, 0.6],
 };
 
 /** An eighth and finer: nobody divides a millimetre so, and every inch tape is. */

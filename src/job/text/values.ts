@@ -36,16 +36,25 @@ export function askUnit(desk: Desk, spot: Spot, length: Length, of: SizeOf): und
   return complain(desk, spot, 'which-unit', objection);
 }
 
-/** A length that may not be longer than some bound. */
-export function lengthUpTo(desk: Desk, spot: Spot | undefined, sign: Sign, most: Mm): Length | undefined {
+/** A length that may not be longer than some bound, whatever its unit; a usual bare one is asked about as above. */
+export function lengthUpTo(
+  desk: Desk,
+  spot: Spot | undefined,
+  sign: Sign,
+  most: Mm,
+  of?: SizeOf,
+): Length | undefined {
   const length = lengthAt(desk, spot, sign);
-  if (spot === undefined || length === undefined || length.mm <= most) return length;
-  return complain(desk, spot, 'too-large', desk.words.job.values.over(most));
+  if (spot === undefined || length === undefined) return length;
+  if (length.mm > most) return complain(desk, spot, 'too-large', desk.words.job.values.over(most));
+  return of ? usualSize(desk, spot, length, of) : length;
 }
 
 export function angleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   const text = spot && textOf(desk, spot, desk.words.job.values.angle);
   if (spot === undefined || text === undefined) return undefined;
+  const percent = /^\s*([\d.,]+)\s*%\s*$/.exec(text)?.[1];
+  if (percent !== undefined) return complain(desk, spot, 'angle', desk.words.job.values.percent(percent));
   const reading = readAngle(text);
   return reading.ok ? reading.value : misread(desk, spot, 'angle', reading.fault);
 }
@@ -56,7 +65,15 @@ export const NO_ANGLE: Angle = { rad: 0, wrote: '0', unit: 'deg' };
 /** An angle between a tube's body and a header's axis: over 0 and under 180 degrees. */
 export function jointAngleAt(desk: Desk, spot: Spot | undefined): Angle | undefined {
   const angle = angleAt(desk, spot);
-  return spot && angle && inJointRange(desk, spot, angle);
+  if (!spot || !angle) return undefined;
+  return isSlope(angle)
+    ? complain(desk, spot, 'which-unit', desk.words.job.values.hardlyAnAngle(angle))
+    : inJointRange(desk, spot, angle);
+}
+
+/** A number without a unit that is no more than pi was mostly meant in radians, and a fraction under it as a slope. */
+function isSlope({ rad, wrote }: Angle): boolean {
+  return !/[\p{L}°]/u.test(wrote) && rad > 0 && degrees(rad) <= Math.PI;
 }
 
 /** Complains of an angle that no joint has; gives back any other. */

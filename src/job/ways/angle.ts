@@ -1,6 +1,6 @@
 import { angleOffSquare, angleOfRise, angleOfTriangle } from '../../measure/found-angle.ts';
 import type { Said } from '../../measure/said.ts';
-import { type Angle, degrees, type Radians } from '../../measure/units.ts';
+import { type Angle, degrees, type Length, type Radians } from '../../measure/units.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { isMapAt, itemsOf } from '../text/fields.ts';
 import { angleAt, choiceAt, inJointRange, jointAngleAt, lengthAt } from '../text/values.ts';
@@ -47,8 +47,19 @@ function riseAndRun(desk: Desk, at: At): Angle | undefined {
   const rise = lengthAt(desk, at('rise'), 'positive');
   const run = lengthAt(desk, at('run'), 'any');
   if (!rise || !run) return undefined;
+  if (isBesideAUnit(rise, run)) return askBeside(desk, at('rise'), rise, run);
+  if (isBesideAUnit(run, rise)) return askBeside(desk, at('run'), run, rise);
   const angle = measured(angleOfRise(rise.mm, run.mm), desk.words.job.ways.riseAndRun(rise, run));
   return inJointRange(desk, at('rise'), angle);
+}
+
+/** Whether a length lacks its unit where another of the same measurement has one that is not the file's. */
+function isBesideAUnit(bare: Length, other: Length): boolean {
+  return bare.bare === true && bare.mm !== 0 && other.bare !== true && other.unit !== bare.unit;
+}
+
+function askBeside(desk: Desk, spot: Spot, bare: Length, other: Length): undefined {
+  return complain(desk, spot, 'which-unit', desk.words.job.values.besideAUnit(bare, other));
 }
 
 function triangle(desk: Desk, at: At): Angle | undefined {
@@ -60,6 +71,9 @@ function triangle(desk: Desk, at: At): Angle | undefined {
   const sides = spots.map((side) => lengthAt(desk, { ...side, key: spot.key }, 'positive'));
   const [tube, header, marks] = sides;
   if (!tube || !header || !marks) return undefined;
+  const named = [tube, header, marks].find(({ bare }) => bare !== true);
+  const lacking = named && [tube, header, marks].find((side) => isBesideAUnit(side, named));
+  if (named && lacking) return askBeside(desk, spot, lacking, named);
   const rad = angleOfTriangle(tube.mm, header.mm, marks.mm);
   if (rad !== undefined) return inJointRange(desk, spot, measured(rad, words.triangle(tube, header, marks)));
   const isFar = marks.mm >= tube.mm + header.mm;

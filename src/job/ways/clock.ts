@@ -19,7 +19,7 @@ export function clockAt(desk: Desk, spot: Spot, section: TubeSection | undefined
   const ways = [arcWay(section)];
   const read = (way: Spot): Angle | undefined => {
     if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
-    return isMapAt(way) ? measuredAt(desk, way, 'clock', ways) : angleAt(desk, way);
+    return isMapAt(way) ? measuredAt(desk, way, 'clock', ways) : withinTurns(desk, way);
   };
   return agreed(
     desk,
@@ -27,6 +27,13 @@ export function clockAt(desk: Desk, spot: Spot, section: TubeSection | undefined
     givenAt(desk, spot, desk.words.job.ways.clock, read),
     comparedAngles(true, desk.words),
   );
+}
+
+/** Twice round is more than anyone turns a tube. */
+function withinTurns(desk: Desk, spot: Spot): Angle | undefined {
+  const angle = angleAt(desk, spot);
+  if (!angle || Math.abs(angle.rad) <= 4 * Math.PI + 1e-9) return angle;
+  return complain(desk, spot, 'angle-range', desk.words.job.values.manyTurns);
 }
 
 function arcWay(section: TubeSection | undefined): Way<Angle> {

@@ -63,6 +63,11 @@ export const headers = {
     why: say`a tube of ${own(od)} can't be bent round a centre line of ${own(radius)}`,
     instead: say`a radius over half the diameter`,
   }),
+  /** A bend of straight pieces. */
+  piecesTooTight: (across: Length, radius: Length): Objection => ({
+    why: say`round a centre line of ${own(radius)} the pieces of a tube of ${own(across)} have nothing left on their inside`,
+    instead: say`a radius over half the diameter, to the centre line`,
+  }),
   /** On the inside of the bend there is so much from its wall to the bend's centre. */
   bentTooTightForRoot: (od: Length, radius: Length, room: Mm): Objection => ({
     why: say`a bend of ${own(od)} round a centre line of ${own(radius)} leaves ${quantities.mm(room)} inside it, no more than the root gap`,

@@ -38,11 +38,15 @@ export const warnings = {
     const wide = than.named ? what : say`${what}, which is ${mm(than.mm)}`;
     return told(
       say`The tube is ${mm(by)} wider than ${wide}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+      than.named
+        ? say`\`od\` is a diameter; the way round is \`{ girth: ... }\``
+        : say`a box's \`wide\` lies across the tube, its \`deep\` along it`,
     );
   },
   heelAngle: (acute: Radians): Told =>
     told(
       say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
+      say`\`off-square\` if it was read from square`,
     ),
   feather: (thin: Radians, where: Said): Told =>
     told(

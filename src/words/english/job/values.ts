@@ -1,5 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Length, Mm } from '../../../measure/units.ts';
+import type { Angle, Length, Mm } from '../../../measure/units.ts';
 import { withUnit } from '../../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
@@ -32,6 +32,30 @@ export const values = {
     instead: whichReading(here, others),
   }),
   whichReading,
+  /** A slope in hundredths. */
+  percent: (number: string): Objection => ({
+    why: say`a slope in % is no angle`,
+    instead: say`\`{ rise: ${asWritten(number)}, run: 100 }\`, or the angle such as 60deg`,
+  }),
+  /** A number without a unit that is hardly one of degrees, and what else it can have meant. */
+  hardlyAnAngle: ({ rad, wrote }: Angle): Objection => {
+    const [, rise, run] = /^(\d+) ?\/ ?(\d+)$/.exec(wrote) ?? [];
+    const slope = rise && run ? [say`\`{ rise: ${asWritten(rise)}, run: ${asWritten(run)} }\``] : [];
+    const radians = say`${asWritten(wrote)}rad (${quantities.angle((rad * 180) / Math.PI)})`;
+    return {
+      why: say`without a unit that is ${quantities.angle(rad)}, and hardly a tube is joined so`,
+      instead: say`${joined([...slope, radians], ', ')} or ${asWritten(wrote)}deg: write the unit, whichever you mean`,
+    };
+  },
+  /** Lengths of one measurement, one of them without its unit where another has one. */
+  besideAUnit: (bare: Length, other: Length): Objection => ({
+    why: say`it has no unit, and ${quantities.own(other)} beside it has one`,
+    instead: say`${asWritten(bare.wrote)}${asWritten(other.unit)} or ${asWritten(bare.wrote)}${asWritten(bare.unit)}: write the unit, whichever you mean`,
+  }),
+  manyTurns: {
+    why: say`that is more than two turns round the tube`,
+    instead: say`an angle up to 360deg to either side`,
+  },
   noJointAngle: {
     why: say`at 0 or 180 degrees the tube runs along the header, and beyond there is no joint`,
     instead: say`an angle over 0 and under 180 degrees, such as 60deg`,
@@ -67,6 +91,8 @@ const NOBODY_HAS = {
   allowance: say`hardly a blank is left that much longer`,
   root: say`hardly a gap is that narrow`,
   offset: say`hardly an offset is read so`,
+  margin: say`hardly a printer reaches so near the edge`,
+  paper: say`hardly a paper is that thick`,
 };
 
 function whichReading(here: Length, others: readonly Length[]): Said {
