@@ -4,8 +4,10 @@ import { type Laying, sameAs, stockKeysOf } from './same-piece.ts';
 
 /** Every tube of a frame in its order, each as it stands. What has the same numbers is solved once. Throws `Refusal`. */
 export function solveStanding(job: Job): readonly TubeSolution[] {
+  const before = solvedJobs.get(job);
+  if (before) return before;
   const solved = new Map<string, TubeSolution>();
-  return solveHands(job, (tube) => {
+  const standing = solveHands(job, (tube) => {
     const key = numbersOf(tube);
     const same = solved.get(key);
     if (same) return { ...same, tube };
@@ -13,7 +15,12 @@ export function solveStanding(job: Job): readonly TubeSolution[] {
     solved.set(key, solution);
     return solution;
   });
+  solvedJobs.set(job, standing);
+  return standing;
 }
+
+/** Its pieces and what it comes to as a whole both rest on it, and a job never changes. */
+const solvedJobs = new WeakMap<Job, readonly TubeSolution[]>();
 
 const NOT_NUMBERS: ReadonlySet<string> = new Set(['name', 'wrote', 'unit', 'bare', 'byName', 'readings']);
 
