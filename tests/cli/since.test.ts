@@ -63,7 +63,7 @@ describe('marks', () => {
     const leaves = [...leavesIn(JOB), ...leavesIn(FRAME)];
     const marks = leaves.map((leaf) => marksOf(leaf));
     for (const mark of marks)
-      expect(mark).toEqual([expect.stringMatching(/^mark [34679ACDEFHJKMNPRTWXY]{4}$/)]);
+      expect(mark).toEqual([expect.stringMatching(/^code [34679ACDEFHJKMNPRTWXY]{4}$/)]);
     // An end that is its own mirror image has one mark, though its seam may lie on the other side.
     const drawn = leaves.filter(({ title }) => !title.includes('opposite'));
     expect(new Set(drawn.flatMap(marksOf)).size).toBe(new Set(drawn.map(drawnOn)).size);

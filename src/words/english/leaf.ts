@@ -34,8 +34,8 @@ export const leaf = {
   spineMm: say`spine 0 mm`,
   rotationMark: say`rotation mark 0°`,
   fold: say`fold`,
-  /** Of what the numbers are that a leaf or a ticket is made from. */
-  mark: (mark: Said): Said => say`mark ${mark}`,
+  /** Of what the numbers are that a leaf or a ticket is made from; no mark on paper, for those are made on tubes. */
+  mark: (mark: Said): Said => say`code ${mark}`,
   marked: (title: Said, mark: Said): Said => say`${title} (${mark})`,
   seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,
   /** Longest first. */

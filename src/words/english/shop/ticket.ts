@@ -29,7 +29,7 @@ export const ticket = {
   end: (end: 'A' | 'B'): Said => say`End ${end}`,
   named: (tube: Said): Said => say`ticket of ${tube}`,
   labels: {
-    mark: say`mark`,
+    mark: say`code`,
     tube: say`tube`,
     wall: say`wall`,
     length: say`length`,
