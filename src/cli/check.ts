@@ -1,5 +1,6 @@
 import { reportsAsData } from '../fit/as-data.ts';
 import { checkReport } from '../fit/check-report.ts';
+import { reportTube } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
 import { stockLacking } from '../shop/lists/stock-in-words.ts';
 import { frameAsData } from '../together/frame-as-data.ts';
@@ -7,12 +8,12 @@ import { isWarning, standingFrame } from '../together/frame-notes.ts';
 import { frameReport } from '../together/frame-report.ts';
 import { solvePieces } from '../together/pieces.ts';
 import { standingPieces } from '../together/pieces-named.ts';
-import { reportJob } from '../together/report-job.ts';
 import { endedLines, joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { jsonOf } from './data.ts';
 import { writeResult } from './files.ts';
 import { type Only, onlyAsked } from './only.ts';
+import { counting } from './progress.ts';
 import type { Shell } from './shell.ts';
 import { DONE, WRONG_INPUT } from './trouble.ts';
 
@@ -27,7 +28,7 @@ export async function check(path: string | undefined, options: CheckOptions, she
   const { as, strict, seated, only, ...flags } = options;
   const { job } = await readAsk(path, flags, shell, seated);
   const pieces = onlyAsked(job, solvePieces(job), only);
-  const reports = reportJob(job, pieces);
+  const reports = counting(shell, pieces, (piece) => reportTube(piece, job.words));
   const whole = standingFrame(job);
   const standing = whole && only ? standingPieces(whole, pieces) : whole;
   const lacking = stockLacking(job, pieces);

@@ -23,7 +23,7 @@ import { dataOf } from './data.ts';
 import { writeResult } from './files.ts';
 import { type Only, onlyAsked } from './only.ts';
 import { printerNamed } from './printer/printer.ts';
-import { progressOn } from './progress.ts';
+import { counting } from './progress.ts';
 import type { Shell } from './shell.ts';
 import { printContext, standsSince } from './since.ts';
 import { printSolids } from './solids.ts';
@@ -149,13 +149,7 @@ function drawLeaves(
   footprints: boolean,
   shell: Shell,
 ): readonly Leaf[] {
-  const progress = progressOn(shell, solutions.length);
-  const leaves = solutions.flatMap((solution) => {
-    const drawn = leavesOf(solution, context, footprints);
-    progress.step();
-    return drawn;
-  });
-  progress.end();
+  const leaves = counting(shell, solutions, (solution) => leavesOf(solution, context, footprints)).flat();
   if (footprints) {
     const why = solutions.flatMap((solution) => withoutFootprint(solution, shell.words));
     shell.err(endedLines([...new Set(why)]));

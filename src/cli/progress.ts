@@ -1,25 +1,31 @@
+import type { TubeSolution } from '../saddle/solve.ts';
 import { asWritten } from '../words/said.ts';
 import type { Shell } from './shell.ts';
-
-export interface Progress {
-  step(): void;
-  end(): void;
-}
 
 /** Fewer than this are done before anyone could read a count. */
 const WORTH_TELLING = 50;
 
-/** A count of tubes on the terminal for a long run; silent when nobody watches. */
-export function progressOn({ overwrite, words }: Shell, total: number): Progress {
-  if (!overwrite || total < WORTH_TELLING) return { step() {}, end() {} };
+/** Works on one piece after the other, with a count of tubes on the terminal, of a frame all that are one piece; silent when nobody watches. */
+export function counting<Result>(
+  { overwrite, words }: Shell,
+  pieces: readonly TubeSolution[],
+  work: (piece: TubeSolution) => Result,
+): readonly Result[] {
+  const total = pieces.reduce((sum, piece) => sum + tubesOf(piece), 0);
+  if (!overwrite || total < WORTH_TELLING) return pieces.map(work);
   let done = 0;
-  return {
-    step() {
-      done += 1;
-      if (done % 10 === 0 || done === total) overwrite(words.commandAnswers.tubesDone(done, total));
-    },
-    end() {
-      overwrite(asWritten(''));
-    },
-  };
+  const results = pieces.map((piece) => {
+    const result = work(piece);
+    const tens = Math.floor(done / 10);
+    done += tubesOf(piece);
+    if (Math.floor(done / 10) > tens || done === total)
+      overwrite(words.commandAnswers.tubesDone(done, total));
+    return result;
+  });
+  overwrite(asWritten(''));
+  return results;
+}
+
+function tubesOf({ places }: TubeSolution): number {
+  return places?.length ?? 1;
 }

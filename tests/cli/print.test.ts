@@ -224,7 +224,7 @@ describe('a long run', () => {
   });
 
   it('of 60 tubes counts them on a terminal, in one line that is wiped in the end', async () => {
-    const folder = folderWith({ 'many.yaml': rungs(60) });
+    const folder = folderWith({ 'many.yaml': rungs(60), 'frame.yaml': ladder(60) });
     let said = '';
     const lines: string[] = [];
     const shell: Shell = {
@@ -244,8 +244,34 @@ describe('a long run', () => {
     expect(said).toMatch(
       /^that makes \d+ sheets[^\n]*\nmany\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/,
     );
+    lines.length = 0;
+    expect(await main(['check', 'many.yaml'], shell)).toBe(0);
+    expect(lines).toEqual([...Array.from({ length: 6 }, (_, i) => `${(i + 1) * 10} of 60 tubes`), '']);
+    // The two rails are one piece, and so are all rungs.
+    lines.length = 0;
+    expect(await main(['check', 'frame.yaml'], shell)).toBe(0);
+    expect(lines).toEqual(['62 of 62 tubes', '']);
   });
 });
+
+/** A frame of two rails and so many equal rungs from one to the other. */
+function ladder(count: number): string {
+  const places = Array.from({ length: count }, (_, i) => i);
+  const on = (rail: string, i: number): string => `{ on: ${rail}, at: ${100 + 100 * i} }`;
+  return `copeleaf: 1
+frame:
+  points:
+    a: [0, 0, 0]
+    b: [${100 * count + 200}, 0, 0]
+    c: [0, 400, 0]
+    d: [${100 * count + 200}, 400, 0]
+${places.map((i) => `    p${i}: ${on('one', i)}\n    q${i}: ${on('other', i)}`).join('\n')}
+  tubes:
+    - { name: one, along: [a, b], od: 40, wall: 2 }
+    - { name: other, along: [c, d], od: 40, wall: 2 }
+${places.map((i) => `    - { name: rung ${i}, along: [p${i}, q${i}], od: 25, wall: 2 }`).join('\n')}
+`;
+}
 
 describe('what check warns of', () => {
   const KNIFE = `copeleaf: 1
