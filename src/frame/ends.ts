@@ -123,9 +123,19 @@ function stoppedAt({ ending }: Node, tube: Stood): Candidate {
   return own ? { tube, end: own.end } : { tube };
 }
 
-function before({ passing, ending }: Node, own: StoodEnd): readonly Candidate[] {
+function before(node: Node, own: StoodEnd): readonly Candidate[] {
+  const { passing, ending } = node;
   const place = ending.findIndex(({ tube, end }) => tube === own.tube && end === own.end);
-  return [...passing.map((tube) => ({ tube })), ...ending.slice(0, place)];
+  return [...passing.map((tube) => ({ tube: pieceUnder(node, tube, own) })), ...ending.slice(0, place)];
+}
+
+/** Of two tubes that are spliced the one to whose side an end leans. */
+function pieceUnder({ spliced }: Node, tube: Stood, own: StoodEnd): Stood {
+  const place = spliced.findIndex((each) => each.tube === tube);
+  const [first, second] = place < 0 ? [] : [spliced[place], spliced[place + 1]];
+  if (!first || !second) return tube;
+  const body = bodyOf(own);
+  return dot(body, bodyOf(second)) > dot(body, bodyOf(first)) + 1e-9 ? second.tube : tube;
 }
 
 /** Tubes that have the point inside them; of two whose ends lie in one another the later one copes. */

@@ -22,8 +22,12 @@ export function isOtherHalf(name: string, isWritten: (name: string) => boolean):
 /** The name of a thing's mirror image, or of what it is one of; its own where there is neither. */
 export function otherHalf(name: string, isThere: (name: string) => boolean): string {
   if (isThere(primed(name))) return primed(name);
-  const original = name.endsWith(PRIME) ? name.slice(0, -1) : name;
-  return isThere(original) ? original : name;
+  return isThere(unprimed(name)) ? unprimed(name) : name;
+}
+
+/** The name of what a mirror image is one of. */
+export function unprimed(name: string): string {
+  return name.endsWith(PRIME) ? name.slice(0, -PRIME.length) : name;
 }
 
 /** A name as it is compared: a typeset prime is a prime, and white space is one space. */

@@ -4,7 +4,7 @@ import type { Mm } from '../measure/units.ts';
 import { norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedFrame, AskedPoint, AskedTube, MirrorPlane, Named, PointAsk } from './asked.ts';
-import { isOtherHalf, primed, unknownName } from './names.ts';
+import { isOtherHalf, primed, unknownName, unprimed } from './names.ts';
 
 /** Where every point of a frame is. */
 export interface Places {
@@ -63,7 +63,7 @@ export function mirroredWay(way: Vector, { axis }: MirrorPlane): Vector {
 type Finder = (name: string) => Vector | undefined;
 
 /** Each point when it is first asked for, and those that it rests on before it. */
-function resolved(desk: Desk, { points, tubes }: AskedFrame): Finder {
+function resolved(desk: Desk, { points, tubes, plane }: AskedFrame): Finder {
   const byName = new Map(points.map((point) => [point.name, point]));
   const tubeByName = new Map(tubes.map((tube) => [tube.name, tube]));
   const done = new Map<string, Vector | undefined>();
@@ -71,7 +71,11 @@ function resolved(desk: Desk, { points, tubes }: AskedFrame): Finder {
 
   const pointAt = (named: Named): Vector | undefined => {
     const point = byName.get(named.name);
-    return point ? find(point) : unknownName(desk, named, 'point', byName.keys());
+    if (point) return find(point);
+    const original = plane && byName.get(unprimed(named.name));
+    const place = original && find(original);
+    if (place) return mirroredPlace(place, plane);
+    return original ? undefined : unknownName(desk, named, 'point', byName.keys());
   };
   const find = (point: AskedPoint): Vector | undefined => {
     const { name } = point;
@@ -102,11 +106,14 @@ function resolved(desk: Desk, { points, tubes }: AskedFrame): Finder {
       }
       case 'on': {
         const tube = tubeByName.get(way.tube.name);
-        if (!tube) return unknownName(desk, way.tube, 'tube', tubeByName.keys());
-        under.push({ label: tube.name, point: '' });
-        const place = onTube(tube, way.at.mm, way.out, spot);
+        const original = tube ?? (plane && tubeByName.get(unprimed(way.tube.name)));
+        if (!original) return unknownName(desk, way.tube, 'tube', tubeByName.keys());
+        under.push({ label: original.name, point: '' });
+        // On a mirror image it is as far along the original, seen in the mirror.
+        const out = way.out && !tube && plane ? mirroredWay(way.out, plane) : way.out;
+        const place = onTube(original, way.at.mm, out, spot);
         under.pop();
-        return place;
+        return place && !tube && plane ? mirroredPlace(place, plane) : place;
       }
     }
   };

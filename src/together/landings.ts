@@ -69,7 +69,12 @@ function landingOn(
   const { at } = headerAxis(seat, end, asked);
   const [from, to] = reachAlong(own, end, cope, part, header);
   const stops = asked.stops !== undefined;
-  const over = stops ? 0 : Math.max(0, stop - from, to - farEndOf(header));
+  // Where it is spliced a tube goes on.
+  const goesOn = (at: EndName): boolean => {
+    const { past, open, inside } = header.seat.ends[at];
+    return stops || (past !== undefined && !open && inside === undefined);
+  };
+  const over = Math.max(0, goesOn('A') ? 0 : stop - from, goesOn('B') ? 0 : to - farEndOf(header));
   return {
     on: header.tube,
     tube: own.tube,
