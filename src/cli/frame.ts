@@ -2,11 +2,16 @@ import { stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
 import type { DrawingUnit } from '../frame/lines/drawn-line.ts';
 import { frameOfLines } from '../frame/lines/frame-of-lines.ts';
+import { plainName } from '../frame/names.ts';
+import { jobOfTube } from '../frame/one-tube.ts';
+import { frameOfTube } from '../frame/tube-in-frame.ts';
+import { nearest } from '../job/text/nearest.ts';
 import { endedLines } from '../words/said.ts';
+import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
 import { readBytes, writeResult } from './files.ts';
 import type { Shell } from './shell.ts';
-import { refuse } from './trouble.ts';
+import { refuse, refuseArgument } from './trouble.ts';
 
 export interface FrameOptions {
   readonly units?: DrawingUnit;
@@ -15,13 +20,16 @@ export interface FrameOptions {
   readonly wall?: string;
   readonly snap?: string;
   readonly keepPieces: boolean;
+  readonly tube?: string;
   readonly out?: string;
 }
 
-/** `copeleaf frame`: a frame's file from the lines of a table or a drawing. */
+/** `copeleaf frame`: a frame's file from the lines of a table or a drawing, or one tube of a frame as a file of its own. */
 export async function writeFrame(path: string, options: FrameOptions, shell: Shell): Promise<void> {
+  if (options.tube !== undefined) return writeTube(path, options.tube, options.out, shell);
   const { words } = shell;
   const { out, up, units, ...asked } = options;
+  if (/\.ya?ml$/i.test(path)) throw refuse('usage', path, path, words.commandFaults.whichTube, words);
   const name = path === '-' ? 'frame' : basename(path, extname(path));
   const target = out ?? `${name}.yaml`;
   const source = decoded(await readBytes(path, shell));
@@ -39,6 +47,25 @@ export async function writeFrame(path: string, options: FrameOptions, shell: She
   shell.err(endedLines(made.told));
   if (target !== '-')
     shell.err(endedLines([words.commandAnswers.frameWritten(target, made.tubes, made.points)]));
+}
+
+async function writeTube(path: string, asked: string, out: string | undefined, shell: Shell): Promise<void> {
+  const { words } = shell;
+  const { job } = await readAsk(path, {}, shell);
+  const names = job.tubes.map(({ name }) => name);
+  if (!job.frame) throw refuseArgument('usage', `--tube ${asked}`, words.commandFaults.noFrame, words);
+  const place = names.map(plainName).indexOf(plainName(asked));
+  if (place < 0) {
+    const objection = words.commandFaults.noTube(nearest(asked, names), names);
+    throw refuseArgument('unknown-name', `--tube ${asked}`, objection, words);
+  }
+  const alone = jobOfTube(job, place);
+  const text = alone ?? frameOfTube(job, place) ?? '';
+  const target = out ?? `${asked.replace(/[/\\:*?"<>|]/g, '-')}.yaml`;
+  await refuseLoss(path, target, out === undefined, shell);
+  await writeResult(target, dataOf(text), shell);
+  if (target === '-') return;
+  shell.err(endedLines([words.commandAnswers.tubeWritten(target, asked, alone !== undefined)]));
 }
 
 /** Older programs write names in the letters of western Europe. */

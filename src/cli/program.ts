@@ -106,6 +106,7 @@ function addFrame(program: Command, shell: Shell): void {
     .option('--wall <length>', words.wall)
     .option('--snap <length>', words.snap)
     .option('--keep-pieces', words.keepPieces, false)
+    .option('--tube <name>', words.tube)
     .option('--out <file>', words.out)
     .action(async (file: string, options: FrameOptions) => {
       const { writeFrame } = await import('./commands.ts');

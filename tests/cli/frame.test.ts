@@ -29,11 +29,11 @@ test('a frame stands beside in the current folder under the name of its lines, a
 
 test('what is read is never written over, by whatever name', async () => {
   const at = folder();
-  writeFileSync(join(at, 'rack.yaml'), TABLE);
-  for (const args of [['rack.yaml'], ['rack.yaml', '--out', './rack.yaml']]) {
+  writeFileSync(join(at, 'rack.txt'), TABLE);
+  for (const args of [['rack.yaml'], ['rack.txt', '--out', './rack.txt']]) {
     expect((await copeleaf(at, ['frame', ...args])).code).toBe(2);
   }
-  expect(readFileSync(join(at, 'rack.yaml'), 'utf8')).toBe(TABLE);
+  expect(readFileSync(join(at, 'rack.txt'), 'utf8')).toBe(TABLE);
 });
 
 test('names in the letters of an older program are read; standard input and output are taken', async () => {
@@ -52,4 +52,31 @@ test('a flag that can be none is told as the command line, a mistake in the tabl
   const flag = await copeleaf(at, ['frame', 'rack.csv', '--od', 'wide']);
   expect(flag.err).toContain('command line:\n  read     --od wide');
   expect(flag.code).toBe(2);
+});
+
+const FRAME = `copeleaf: 1
+frame:
+  points: { a: [0, 0, 0], b: [900, 0, 0], c: [450, 0, 600] }
+  tubes:
+    - { name: sill, along: [a, b], od: 44.5, wall: 2 }
+    - { name: stay / left, along: [a, c], od: 38.1, wall: 2, ends: { A: { onto: [sill] } } }
+    - { name: post, along: [[450, 0, 0], c], od: 38.1, wall: 2 }
+`;
+
+test('one tube of a frame is a file of its own, and prints as the frame prints it alone', async () => {
+  const at = folder();
+  writeFileSync(join(at, 'rack.yaml'), FRAME);
+  const run = await copeleaf(at, ['frame', 'rack.yaml', '--tube', 'post']);
+  expect(run).toMatchObject({ code: 0, err: expect.stringContaining('post.yaml: post') });
+  expect((await copeleaf(at, ['frame', 'rack.yaml', '--tube', 'stay / left'])).err).toContain(
+    'stay - left.yaml',
+  );
+  const [alone, whole] = await Promise.all([
+    copeleaf(at, ['print', 'post.yaml', '--as', 'svg', '--only', 'post', '--out', '-']),
+    copeleaf(at, ['print', 'rack.yaml', '--as', 'svg', '--only', 'post', '--out', '-']),
+  ]);
+  expect(alone.code).toBe(0);
+  expect(alone.out).toBe(whole.out);
+  const unknown = await copeleaf(at, ['frame', 'rack.yaml', '--tube', 'pots']);
+  expect([unknown.code, unknown.err.includes('post')]).toEqual([2, true]);
 });

@@ -90,12 +90,17 @@ function angle(rad: Radians): Said {
   return asWritten(writeAngle(rad));
 }
 
+/** More decimals than anyone writes: a program's number, which is said as one that is worked out here. */
+const COMPUTED = /^[-+]?\d*[.]\d{5}/;
+
 function writtenAngle({ rad, wrote, byName }: Angle): Said {
+  if (COMPUTED.test(wrote)) return angle(rad);
   if (byName) return say`${angle(rad)} (${asWritten(wrote)})`;
   return /[\p{L}°]/u.test(plainSpelling(wrote)) ? asWritten(wrote) : say`${asWritten(wrote)}°`;
 }
 
 function own(length: Length): Said {
+  if (COMPUTED.test(length.wrote)) return one(length.mm, isMetric(length.unit) ? 'mm' : 'in');
   return asWritten(lengthAsWritten(length));
 }
 

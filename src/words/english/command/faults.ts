@@ -115,6 +115,14 @@ export const commandFaults = {
     instead: say`another name with --out`,
   },
 
+  whichTube: {
+    why: say`it is a job or a frame already, and no table or drawing`,
+    instead: say`--tube and a name, for one tube of a frame`,
+  },
+  noFrame: {
+    why: say`the file is no frame: each of its tubes stands on its own`,
+    instead: say`a frame file, with \`frame:\` in it`,
+  },
   ownInput: { why: say`it is the file that is read`, instead: say`another name with --out` },
 
   printerToRemove: (name: string): Said => say`printer remove ${asWritten(name)}`,
