@@ -1,8 +1,8 @@
 import type { Box, Drawing } from '../../src/draw/drawing.ts';
+import { readFrame } from '../../src/frame/read-frame.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
 import type { EndName, Job, SheetAsk } from '../../src/job/job.ts';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
-import { readJob } from '../../src/job/read-job.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
 import type { CardedLeaf } from '../../src/leaf/leaf.ts';
@@ -10,6 +10,7 @@ import { type Hand, solveHands } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
+import { solvePieces } from '../../src/together/pieces.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import type { Language } from '../../src/words/language.ts';
 import { type Raster, rasterOf } from '../ink/raster.ts';
@@ -54,7 +55,7 @@ export function sheetPlot(name: string, source: string, page: number): Plot {
 export function packPlot(name: string, source: string, page: number): Plot {
   const draw = () => {
     const job = read(source);
-    const front = shopPack(job, solveHands(job), false);
+    const front = shopPack(job, solvePieces(job), false);
     return small(
       laySheets(leavesOf(job), job.sheet, { job: job.title ?? name, words: ENGLISH }, undefined, front),
       page,
@@ -96,7 +97,7 @@ function pdfOf(set: LaidSheets): Promise<Uint8Array> {
 }
 
 function read(source: string): Job {
-  return readJob(source, 'plot', { words: ENGLISH, paper: paper() });
+  return readFrame(source, 'plot', { words: ENGLISH, paper: paper() });
 }
 
 function paper(): Paper {

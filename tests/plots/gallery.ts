@@ -90,6 +90,7 @@ export const PLOTS: readonly Plot[] = [
   sheetPlot('sheet-letter', sample('brace'), 0),
   sheetPlot('tile-1', sample('mast-foot'), 0),
   sheetPlot('tile-2', sample('mast-foot'), 1),
+  packPlot('frame-views', sample('kayak-rack'), 0),
   packPlot('ticket', sample('drawbar-brace').replace('A4', 'legal'), 0),
   packPlot('ticket-sideways', sample('brace'), 0),
   packPlot('lists', LISTED, 0),
