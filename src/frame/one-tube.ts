@@ -1,7 +1,7 @@
-import { Document, isMap, isScalar, type Pair, parseDocument, Scalar, type YAMLMap, YAMLSeq } from 'yaml';
+import { Document, isMap, type Pair, parseDocument, Scalar, type YAMLMap, YAMLSeq } from 'yaml';
 import type { End, EndName, Job, Part } from '../job/job.ts';
 import { type Angle, degrees, MM_PER_INCH, type Mm } from '../measure/units.ts';
-import { inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
+import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
 /** Keys of an end that a list of headers has no place for. */
 const OF_AN_END = ['edge', 'land', 'from', 'root', 'to'];
@@ -39,9 +39,7 @@ export function jobOfTube(job: Job, place: number): string | undefined {
     yamlPair('between', lengthText(between, job)),
     yamlPair('ends', yamlMap([yamlPair('A', A), yamlPair('B', B)])),
   ]);
-  const head = root.items.filter(
-    ({ key }) => isScalar(key) && !['frame', 'pair'].includes(String(key.value)),
-  );
+  const head = headWithout(root, ['frame', 'pair']);
   const document = new Document(yamlMap([...head, yamlPair('tube', own)]), { schema: 'failsafe' });
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
 }

@@ -14,7 +14,7 @@ import { tubeFactsOf } from '../job/sections.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { dot, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
 import { plainName, primed } from './names.ts';
-import { inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
+import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
 const ENDS = ['A', 'B'] as const;
 const SIZE = ['od', 'pipe', 'section', 'wall'];
@@ -63,7 +63,7 @@ export function frameOfTube(job: Job, place: number): string | undefined {
     ...pairsOf(asked, 'density'),
     yamlPair('tubes', list),
   ]);
-  const head = root.items.filter(({ key }) => isScalar(key) && key.value !== 'frame');
+  const head = headWithout(root, ['frame']);
   const document = new Document(yamlMap([...head, yamlPair('frame', body)]), { schema: 'failsafe' });
   return document.toString({ lineWidth: 0 });
 }

@@ -35,3 +35,10 @@ export function inBraces<Node extends YAMLMap | YAMLSeq>(node: Node): Node {
   node.flow = true;
   return node;
 }
+
+/** The head of a job's file without these keys, nor what stands above it, which is said of another file. */
+export function headWithout(root: YAMLMap, keys: readonly string[]): Pair[] {
+  const [first] = root.items;
+  if (isScalar(first?.key)) first.key.commentBefore = null;
+  return root.items.filter(({ key }) => isScalar(key) && !keys.includes(String(key.value)));
+}

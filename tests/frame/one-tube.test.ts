@@ -50,7 +50,8 @@ function hasLeaf({ ends }: Tube): boolean {
   return [ends.A, ends.B].some((end) => end?.kind === 'coped');
 }
 
-const RACK = `copeleaf: 1
+const RACK = `# Said of the whole rack.
+copeleaf: 1
 job: rack
 units: mm
 frame:
