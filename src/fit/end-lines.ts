@@ -1,11 +1,10 @@
 import type { Said } from '../measure/said.ts';
-import { type Mm, radians } from '../measure/units.ts';
+import { MM_PER_INCH, type Mm, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Extreme } from '../saddle/extremes.ts';
 import type { Language } from '../words/language.ts';
 import type { Dihedrals } from './dihedrals.ts';
 import type { EndReport } from './end-report.ts';
-import type { Sensitivity } from './sensitivity.ts';
 import { wrapped } from './wrapped.ts';
 
 type Units = 'mm' | 'in';
@@ -31,7 +30,7 @@ export function endLines(report: EndReport, units: Units, words: Language): read
     ...(dihedrals ? wrapped(surfacesLine(dihedrals, openingOf(report), check), LONGEST) : []),
     gapLine(report, units, words),
     ...(held >= SHOWN ? [check.wouldStandOff(held, units)] : []),
-    ...slipLines(report, check),
+    ...slipLines(report, units, check),
   ];
 }
 
@@ -59,9 +58,9 @@ function openingOf({ cope, gap }: EndReport): Mm {
 /** Less of the way round than this touches too little for a figure of what a slip opens there to mean anything. */
 const TELLING_SHARE = 0.5;
 
-function slipLines({ contact, sensitivity }: EndReport, check: Words): readonly Said[] {
-  if (contact < TELLING_SHARE) return [];
-  return check.slips(slipsOf(sensitivity)).flatMap((line) => wrapped(line, LONGEST));
+function slipLines(report: EndReport, units: Units, check: Words): readonly Said[] {
+  if (report.contact < TELLING_SHARE) return [];
+  return check.slips(slipsOf(report, units), units).flatMap((line) => wrapped(line, LONGEST));
 }
 
 /** What is marked on the tube at the frame, and where. */
@@ -81,12 +80,13 @@ function weldFor({ least, most }: Dihedrals, gap: Mm, check: Words): Said {
   return check.weld(most.angle > radians(120), least.angle < radians(60), gap > 0.005);
 }
 
-/** The worst first. */
-function slipsOf({ angle, clock, offset, scale }: Sensitivity): Parameters<Words['slips']>[0] {
+/** The worst first; of offset for what a tape is read to. */
+function slipsOf({ sensitivity, offsetOpens }: EndReport, units: Units): Parameters<Words['slips']>[0] {
+  const { angle, clock, offset, scale } = sensitivity;
   return [
     { of: 'angle' as const, mm: angle },
     { of: 'rotation' as const, mm: clock },
-    { of: 'offset' as const, mm: offset },
+    { of: 'offset' as const, mm: units === 'in' ? offsetOpens(MM_PER_INCH / 32) : offset },
     { of: 'scale' as const, mm: scale },
   ].sort((a, b) => b.mm - a.mm);
 }

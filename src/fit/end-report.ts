@@ -4,7 +4,7 @@ import type { Cope } from '../saddle/cope.ts';
 import { contactShare, missedBy } from './contact.ts';
 import { type Dihedrals, dihedralsOf } from './dihedrals.ts';
 import { type Gap, gapOf } from './gap.ts';
-import { type Sensitivity, sensitivityOf } from './sensitivity.ts';
+import { offsetOpens, type Sensitivity, sensitivityOf } from './sensitivity.ts';
 import { standOffOf } from './stand-off.ts';
 
 /**
@@ -19,6 +19,8 @@ export interface EndReport {
   readonly missed?: { readonly past: Mm | undefined };
   readonly gap: Gap;
   readonly sensitivity: Sensitivity;
+  /** The same for an error of offset of so many mm. */
+  offsetOpens(step: Mm): Mm;
   readonly standOff?: Mm;
   readonly dihedrals?: Dihedrals;
 }
@@ -41,6 +43,7 @@ export function reportEnd(tube: Tube, cope: Cope): EndReport {
       sensitivity ??= sensitivityOf(cope, tube.section, wall, gap.mm);
       return sensitivity;
     },
+    offsetOpens: (step) => offsetOpens(cope, tube.section, wall, gap.mm, step),
     ...(standOff !== undefined && { standOff }),
     ...(dihedrals && { dihedrals }),
   };

@@ -24,25 +24,42 @@ export interface Sensitivity {
  * left where it is least.
  */
 export function sensitivityOf(cope: Cope, section: TubeSection, wall: Mm, seated: Mm): Sensitivity {
-  const face = cutFaceOf(cope, wall);
-  const turn = cope.joint.section.turn;
-  const sideLimits = faceSideLimits(cope, face);
-  const gap = cope.joint.rooted ? opening(cope.joint, cope.joint, face, sideLimits) : seated;
-  const moved = (change: (part: Part, sign: 1 | -1) => Part): Mm =>
-    worse((sign) => {
-      const end = movedEnd(cope.end, (part) => change(part, sign));
-      return end && opening(cope.joint, jointOf(section, end), face, sideLimits) - gap;
-    });
+  const { face, sideLimits, gap, moved } = seatedEnd(cope, section, wall, seated);
+  const { turn } = cope.joint.section;
   return {
     angle: moved((part, sign) => ({ ...part, angle: turned(part.angle, sign) })),
     clock: moved((part, sign) => ({ ...part, clock: turned(part.clock, sign) })),
-    offset: moved((part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign } })),
+    offset: moved(offsetBy(1)),
     scale: worse((sign) => {
       const scale = 1 + sign / 100;
       const moved = scaledLimits(sideLimits, scale, turn);
       return opening(cope.joint, cope.joint, scaledFace(face, scale, turn), moved) - gap;
     }),
   };
+}
+
+/** What another step of offset opens: the response is not linear. */
+export function offsetOpens(cope: Cope, section: TubeSection, wall: Mm, seated: Mm, step: Mm): Mm {
+  return seatedEnd(cope, section, wall, seated).moved(offsetBy(step));
+}
+
+type Change = (part: Part, sign: 1 | -1) => Part;
+
+function offsetBy(step: Mm): Change {
+  return (part, sign) => ({ ...part, offset: { ...part.offset, mm: part.offset.mm + sign * step } });
+}
+
+/** An end as it is meant: its face, its gap, and what a change of its headers opens beyond that. */
+function seatedEnd(cope: Cope, section: TubeSection, wall: Mm, seated: Mm) {
+  const face = cutFaceOf(cope, wall);
+  const sideLimits = faceSideLimits(cope, face);
+  const gap = cope.joint.rooted ? opening(cope.joint, cope.joint, face, sideLimits) : seated;
+  const moved = (change: Change): Mm =>
+    worse((sign) => {
+      const end = movedEnd(cope.end, (part) => change(part, sign));
+      return end && opening(cope.joint, jointOf(section, end), face, sideLimits) - gap;
+    });
+  return { face, sideLimits, gap, moved };
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { CopedEnd, EndName, Part, Tube, TubeSection } from '../job/job.ts';
 import type { Room } from '../job/kind.ts';
 import { headerFactsOf } from '../job/kinds.ts';
-import { tubeFactsOf } from '../job/sections.ts';
+import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { type Mm, type Radians, radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
@@ -40,12 +40,13 @@ export function endWarnings(
   words: Language,
 ): readonly Warning[] {
   const { end } = report.cope;
+  const units = unitsOfTube(tube);
   const found = [
-    misses(report, words),
+    misses(report, units, words),
     ...end.parts.flatMap((part) => [wider(tube, end, part, words), heelAngle(part, words)]),
     feather(report, words),
-    standOff(report, words),
-    wideGap(report, words),
+    standOff(report, units, words),
+    wideGap(report, units, words),
   ];
   return found.flatMap((warning) => (warning ? [{ ...warning, end: name }] : []));
 }
@@ -55,7 +56,7 @@ export function tubeWarnings(solution: TubeSolution, words: Language): readonly 
   const left = tooShort(solution);
   if (left === undefined) return [];
   const across = tubeFactsOf(solution.tube.section).across.mm;
-  return [{ code: 'short', ...words.warnings.short(left, across) }];
+  return [{ code: 'short', ...words.warnings.short(left, across, unitsOfTube(solution.tube)) }];
 }
 
 /** What is left of a tube between its short points where that is less than its own width; else undefined. */
@@ -63,14 +64,18 @@ export function tooShort({ lengths, tube }: TubeSolution): Mm | undefined {
   return lengths && lengths.throats < tubeFactsOf(tube.section).across.mm ? lengths.throats : undefined;
 }
 
+type Units = 'mm' | 'in';
+
 type Found = Omit<Warning, 'end'> | undefined;
 
-function misses({ missed }: EndReport, words: Language): Found {
-  return missed && { code: 'misses', ...words.warnings.misses(missed.past) };
+function misses({ missed }: EndReport, units: Units, words: Language): Found {
+  return missed && { code: 'misses', ...words.warnings.misses(missed.past, units) };
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
-function wider({ section }: Tube, end: CopedEnd, part: Part, words: Language): Found {
+function wider(tube: Tube, end: CopedEnd, part: Part, words: Language): Found {
+  const { section } = tube;
+  const units = unitsOfTube(tube);
   const room = roomLacking(section, end, part);
   if (!room) return undefined;
   const name = headerFactsOf(part.onto).said(words).name;
@@ -79,8 +84,8 @@ function wider({ section }: Tube, end: CopedEnd, part: Part, words: Language): F
   const { boxOnBox, wider } = words.warnings;
   // A round header's name is its width.
   const told = isBoxOnBox
-    ? boxOnBox(by, room.mm, name)
-    : wider(by, { ...room, named: face === undefined }, name);
+    ? boxOnBox(by, room.mm, name, units)
+    : wider(by, { ...room, named: face === undefined }, name, units);
   return { code: 'wider', ...told };
 }
 
@@ -121,20 +126,22 @@ function feather({ cope, dihedrals }: EndReport, words: Language): Found {
   return { code: 'feather', ...words.warnings.feather(thin, at(dihedrals.thinnest.station, cope, words)) };
 }
 
-function standOff({ cope, standOff: held }: EndReport, { warnings }: Language): Found {
+function standOff({ cope, standOff: held }: EndReport, units: Units, { warnings }: Language): Found {
   const { preparation } = cope.end;
   // On its own line an end stands off by nothing; what a cut to the other one would do follows, and is no warning.
   if (preparation.edge !== 'square' || preparation.from !== 'inside') return undefined;
   if (held === undefined || held <= MOST_STAND_OFF) return undefined;
-  return { code: 'stand-off', ...warnings.standsOff(held) };
+  return { code: 'stand-off', ...warnings.standsOff(held, units) };
 }
 
-function wideGap({ gap, cope }: EndReport, words: Language): Found {
+function wideGap({ gap, cope }: EndReport, units: Units, words: Language): Found {
   if (gap.mm <= ROD) return undefined;
   const { gap: wide, cornerGap } = words.warnings;
   const { toFlat, preparation } = cope.end;
   const where = at(gap.station, cope, words);
-  const told = toFlat ? cornerGap(gap.mm, where) : wide(gap.mm, where, preparation.edge === 'bevel');
+  const told = toFlat
+    ? cornerGap(gap.mm, where, units)
+    : wide(gap.mm, where, preparation.edge === 'bevel', units);
   return { code: 'gap', ...told };
 }
 

@@ -195,6 +195,11 @@ function complainOfMiss(desk: Desk, spot: Spot, onto: Header, offset: Length, se
   const [header, tube] = [headerFactsOf(onto), tubeFactsOf(section)];
   const reach = header.across + tube.outline().reach;
   if (Math.abs(offset.mm) < reach - 1e-9) return;
-  const objection = words.job.ends.misses(tube.said(words).words, header.said(words).words, reach);
+  const objection = words.job.ends.misses(
+    tube.said(words).words,
+    header.said(words).words,
+    reach,
+    desk.bareUnit,
+  );
   complain(desk, spot, 'misses', objection);
 }

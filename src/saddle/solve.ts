@@ -86,7 +86,7 @@ function copesCross(job: Job, { readings, lengths }: TubeSolution, place: number
   if (!lengths || lengths.shortest > 0) return [];
   const least = Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10;
   const read = betweenRead(readings, job.words);
-  const misreading = { read, ...job.words.job.ends.cutsCross(-lengths.shortest, least) };
+  const misreading = { read, ...job.words.job.ends.cutsCross(-lengths.shortest, least, job.units) };
   return [complainAt(job, `tubes[${place}].between`, 'too-short', misreading)];
 }
 

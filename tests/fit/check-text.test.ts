@@ -4,7 +4,7 @@ import { wrapped } from '../../src/fit/wrapped.ts';
 import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
-import { readSample } from '../job/sample.ts';
+import { readSample, refusalOf } from '../job/sample.ts';
 
 /** What `check` prints of a tube, by its headings, a line each; of its opposite hand the lines alone. */
 function checked(tube: string, pair = false): { drawn: Record<string, string[]>; opposite: string } {
@@ -73,6 +73,30 @@ test('what follows begins with the blank, and names each of the four slips once'
   const slips = follows.map((line) => line.trim()).join(' ');
   for (const slip of ['1 mm in offset', '1° in angle', '1° in rotation', '1 % in print scale'])
     expect(slips.split(slip)).toHaveLength(2);
+});
+
+test('an inch job speaks inches: of an error of 1/32 in, computed at that step, in warnings and in errors', () => {
+  const job = readSample(
+    'copeleaf: 1\nunits: in\ntube: { od: 1.5, wall: .095, ends: { A: { onto: { od: 1.25 }, angle: 60, offset: 1/8 } } }\n',
+  );
+  const [report] = reportJob(job);
+  if (!report?.ends.A || report.ends.A === 'plain') throw new Error('end A is coped');
+  const told = checkReport(report, ENGLISH).replace(/\s+/g, ' ');
+  expect(told).not.toContain('1 mm in offset');
+  // Not the 1 mm step's figure scaled: the response is not linear.
+  const opens = report.ends.A.offsetOpens(25.4 / 32);
+  const inches = Number((opens / 25.4).toFixed(3));
+  expect(told).toMatch(new RegExp(`(of 1/32 in in offset opens|of 1/32 in in offset,) ${inches} in`));
+  const metric = report.warnings.filter(({ text }) => /\d mm/.test(text.replaceAll(/[\d.]+ mm \(/g, '')));
+  expect(metric).toEqual([]);
+  expect(report.warnings.map(({ code }) => code)).toContain('misses');
+  const missed = refusalOf(() =>
+    readSample(
+      'copeleaf: 1\nunits: in\ntube: { od: 1.5, ends: { A: { onto: { od: 1.75 }, angle: 60, offset: 2 } } }\n',
+    ),
+  );
+  // (1.5 + 1.75) / 2 in.
+  expect(missed.map(({ instead }) => instead)).toEqual(['an offset under 1-5/8 in to either side']);
 });
 
 describe('what was understood', () => {

@@ -1,5 +1,5 @@
 import type { Said } from '../../measure/said.ts';
-import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
+import { type Angle, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import { asWritten, inColumn, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
@@ -18,7 +18,8 @@ type Slip = {
   readonly mm: Mm;
 };
 
-const STEPS: Readonly<Record<Slip['of'], Said>> = {
+const STEPS: Readonly<Record<Slip['of'] | 'inch-offset', Said>> = {
+  'inch-offset': say`1/32 in in offset`,
   angle: say`1° in angle`,
   rotation: say`1° in rotation`,
   offset: say`1 mm in offset`,
@@ -155,19 +156,19 @@ export const checkWords = {
   wouldStandOff: (by: Mm, units: Units): Said =>
     say`cut square to the outside line by mistake, it would stand off ${both(by, units)}`,
   /** What a full step of each error opens, the worst first. */
-  slips: (opens: readonly Slip[]): readonly Said[] => [
-    joined(
-      opens.map((slip, i) =>
-        i === 0
-          ? say`an error of ${STEPS[slip.of]} opens ${opened(slip)}`
-          : say`of ${STEPS[slip.of]}, ${opened(slip)}`,
-      ),
-      '; ',
-    ),
-    ...opens.slice(0, 1).map(({ of }) => say`measure ${MEASURES[of]} twice`),
-  ],
+  slips: (opens: readonly Slip[], units: Units): readonly Said[] => {
+    const step = (of: Slip['of']): Said => STEPS[of === 'offset' && units === 'in' ? 'inch-offset' : of];
+    const said = opens.map(({ of, mm }, i) =>
+      i === 0
+        ? say`an error of ${step(of)} opens ${opened(mm, units)}`
+        : say`of ${step(of)}, ${opened(mm, units)}`,
+    );
+    return [joined(said, '; '), ...opens.slice(0, 1).map(({ of }) => say`measure ${MEASURES[of]} twice`)];
+  },
 };
 
-function opened({ mm }: Slip): Said {
-  return quantities.mm(Math.round(mm * 10) / 10);
+/** To a tenth of a millimetre, or as near in inches, where most are less than a tape's marks. */
+function opened(mm: Mm, units: Units): Said {
+  if (units === 'mm') return quantities.mm(Math.round(mm * 10) / 10);
+  return say`${Number((mm / MM_PER_INCH).toFixed(3)) + 0} in`;
 }

@@ -29,6 +29,11 @@ export const quantities = {
     const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
     return one(Math.ceil(mm / step - 1e-6) * step, units);
   },
+  /** A computed amount in the job's unit, however small: `0.38 mm`, `~5/32 in`, `0.015 in`. */
+  amount: (mm: Mm, units: Units): Said =>
+    units === 'mm' || Math.abs(mm) >= MM_PER_INCH / 32
+      ? one(mm, units)
+      : say`${Number((mm / MM_PER_INCH).toFixed(3)) + 0} in`,
   /** A gap, where a tenth decides: `2.3 mm`, `3/32 in`. */
   gap: (mm: Mm, units: Units): Said => one(units === 'mm' ? toATenth(mm) : tapeLength(mm, units), units),
   /** The same to a tenth of a millimetre. */

@@ -3,7 +3,9 @@ import type { Mm, Radians } from '../../measure/units.ts';
 import { say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { mm, angle } = quantities;
+const { amount, angle } = quantities;
+
+type Units = 'mm' | 'in';
 
 /** What a person at the bench reads; and where a job file is edited, with the key that mends it. */
 type Told = { readonly text: Said; readonly inFile: Said };
@@ -14,18 +16,18 @@ function told(text: Said, key?: Said): Told {
 
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export const warnings = {
-  short: (left: Mm, across: Mm): Told =>
+  short: (left: Mm, across: Mm, units: Units): Told =>
     told(
-      say`Only ${mm(left)} of tube is left between the two short points, less than its own diameter of ${mm(across)}. Check the length, or use one solid piece.`,
+      say`Only ${amount(left, units)} of tube is left between the two short points, less than its own diameter of ${amount(across, units)}. Check the length, or use one solid piece.`,
       say`\`between\``,
     ),
-  misses: (past: Mm | undefined): Told =>
+  misses: (past: Mm | undefined, units: Units): Told =>
     told(
-      say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${mm(past)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
+      say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${amount(past, units)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
     ),
-  boxOnBox: (by: Mm, flat: Mm, header: Said): Told =>
+  boxOnBox: (by: Mm, flat: Mm, header: Said, units: Units): Told =>
     told(
-      say`The tube is ${mm(by)} wider than the flat of ${header}, which is ${mm(flat)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
+      say`The tube is ${amount(by, units)} wider than the flat of ${header}, which is ${amount(flat, units)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
       say`\`to: flat\``,
     ),
   /** `named`: the header's name is its width. */
@@ -33,11 +35,12 @@ export const warnings = {
     by: Mm,
     than: { readonly mm: Mm; readonly of: 'header' | 'flat'; readonly named: boolean },
     header: Said,
+    units: Units,
   ): Told => {
     const what = than.of === 'flat' ? say`the flat of ${header}` : header;
-    const wide = than.named ? what : say`${what}, which is ${mm(than.mm)}`;
+    const wide = than.named ? what : say`${what}, which is ${amount(than.mm, units)}`;
     return told(
-      say`The tube is ${mm(by)} wider than ${wide}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
+      say`The tube is ${amount(by, units)} wider than ${wide}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
       than.named
         ? say`\`od\` is a diameter; the way round is \`{ girth: ... }\``
         : say`a box's \`wide\` lies across the tube, its \`deep\` along it`,
@@ -53,17 +56,17 @@ export const warnings = {
       say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall.`,
       say`\`land\``,
     ),
-  standsOff: (by: Mm): Told =>
+  standsOff: (by: Mm, units: Units): Told =>
     told(
-      say`Cut to the inside line, the end stands off by ${mm(by)} on its outside edge: grind that back until it seats.`,
+      say`Cut to the inside line, the end stands off by ${amount(by, units)} on its outside edge: grind that back until it seats.`,
     ),
-  cornerGap: (gap: Mm, where: Said): Told =>
+  cornerGap: (gap: Mm, where: Said, units: Units): Told =>
     told(
-      say`Cut to the flat, a gap of ${mm(gap)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
+      say`Cut to the flat, a gap of ${amount(gap, units)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
     ),
-  gap: (gap: Mm, where: Said, bevelled: boolean): Told =>
+  gap: (gap: Mm, where: Said, bevelled: boolean, units: Units): Told =>
     told(
-      say`A gap of ${mm(gap)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a thinner land` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+      say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a thinner land` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
       bevelled ? say`\`land\`` : say`\`edge: bevel\``,
     ),
 };

@@ -1,6 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
 import type { Length, Mm } from '../../../measure/units.ts';
-import { millimetres } from '../../../measure/write.ts';
 import { asWritten, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
@@ -37,9 +36,9 @@ export const ends = {
     instead: say`no offset`,
   }),
   /** `reach` is the least offset with which nothing is met. */
-  misses: (tube: Said, header: Said, reach: Mm): Objection => ({
+  misses: (tube: Said, header: Said, reach: Mm, units: 'mm' | 'in'): Objection => ({
     why: say`the tube, ${tube}, passes beside ${header} and misses it`,
-    instead: say`an offset under ${quantities.mm(reach)} to either side`,
+    instead: say`an offset under ${quantities.amount(reach, units)} to either side`,
   }),
   rootTooWide: (most: Mm): Objection => ({
     why: say`a weld's root is not left open by ${most} mm and more`,
@@ -103,9 +102,9 @@ export const ends = {
     why: say`the line of the tube at the header's centre line passes beside the header, so no length can be marked on it`,
     instead: say`a length, or less offset at end B`,
   },
-  cutsCross: (by: Mm, least: Mm): Objection => ({
-    why: say`the cuts of its two ends cross by ${quantities.mm(by)} and leave no tube between them`,
-    instead: say`at least ${asWritten(millimetres(least))} mm, measured from work point to work point`,
+  cutsCross: (by: Mm, least: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`the cuts of its two ends cross by ${quantities.amount(by, units)} and leave no tube between them`,
+    instead: say`at least ${units === 'mm' ? quantities.mm(least) : quantities.roundedUp(least, units)}, measured from work point to work point`,
   }),
   bendCrosses: (end: 'A' | 'B'): Objection & { readonly read: Said } => ({
     read: say`end ${end}`,
