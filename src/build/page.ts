@@ -34,6 +34,8 @@ async function bundled(entry: string): Promise<{ readonly text: string; readonly
     write: false,
     metafile: true,
     minify: true,
+    // The page says that it is in UTF-8; escapes would be longer.
+    charset: 'utf8',
     platform: 'browser',
     target: 'es2022',
     format: 'iife',
