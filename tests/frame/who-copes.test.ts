@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/job/job.ts';
+import { standingFrame } from '../../src/together/frame-notes.ts';
 import { copedOf, endOf, fileOf, readLines, readText } from './read-lines.ts';
 
 const ROUND = 'od: 31.75, wall: 2';
@@ -205,7 +206,10 @@ describe('at a point', () => {
       ]);
     const job = spliced(10);
     expect([endOf(job, 'left', 'B'), endOf(job, 'right', 'A')]).toEqual(['plain 0.000', 'plain 0.000']);
-    expect(endOf(job, 'leg', 'A')).toBe('left');
+    // It lands on the one to whose side it leans, half over that one's end, which is no end.
+    expect(endOf(job, 'leg', 'A')).toBe('right');
+    expect(endOf(spliced(-10), 'leg', 'A')).toBe('left');
+    expect(standingFrame(job)?.warnings).toEqual([]);
     // 10.6 in 600 is more than a degree.
     expect(endOf(spliced(10.6), 'left', 'B')).toBe('mitre right');
   });
