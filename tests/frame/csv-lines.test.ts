@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { excessOf } from '../../src/job/text/limits.ts';
 import { axesOf, framed, readBack, refusalOf } from './lines.ts';
 
 const HEAD = 'name,x1,y1,z1,x2,y2,z2,od,wall';
@@ -126,4 +127,11 @@ test.each([
 test('more lines than any frame has are refused before they are looked at', () => {
   const complaint = refusalOf(() => framed(`${HEAD}\n${'a,0,0,0,900,0,0,30,2\n'.repeat(20_001)}`));
   expect(complaint).toMatchObject({ code: 'too-large', line: 1 });
+});
+
+test('a frame has more points than a job has slips', () => {
+  const rows = Array.from({ length: 1100 }, (_, i) => `t${i},${i * 100},0,0,${i * 100},0,500,30,2`);
+  const text = framed([HEAD, ...rows].join('\n')).text;
+  expect(excessOf(text)).toBeUndefined();
+  expect(excessOf(text.replace('  points:', '  point:'))?.code).toBe('too-large');
 });

@@ -8,6 +8,16 @@ export const MOST_OF_A_JOB = 8_000_000;
 const MOST_VALUES = 700_000;
 /** Of keys that no job has: each slip is told with what is near to it, and so many are no slips. */
 const MOST_STRANGE_KEYS = 2000;
+/** Where the names of a frame's points begin, which are keys of its own, and where they end. */
+const BESIDE_POINTS: ReadonlySet<string> = new Set([
+  'points',
+  'tubes',
+  'mirror',
+  'snap',
+  'density',
+  'frame',
+  'tube',
+]);
 /** Longer than any value of a job, and short enough for every pattern that looks at one. */
 const MOST_SIGNS_OF_A_VALUE = 200;
 /** Deeper than any job, and shallow enough for the parser, which calls itself at each level. */
@@ -41,6 +51,7 @@ function excessOfTokens(source: string): Excess | undefined {
   let values = 0;
   let strange = 0;
   let [before, last] = ['', ''];
+  let inPoints = false;
   for (const token of new Lexer().lex(source)) {
     if (!MARKS.has(token)) {
       const isValue = before === VALUE_FOLLOWS || /^["']/.test(token);
@@ -51,7 +62,8 @@ function excessOfTokens(source: string): Excess | undefined {
       if (isValue || /^[[{-]/.test(token)) values += 1;
       if (values > MOST_VALUES) return { code: 'too-large', at, said: (text) => text.tooManyValues };
       if (isValue) last = token;
-      else if (token === ':' && !isKnownKey(last)) strange += 1;
+      else if (token === ':' && BESIDE_POINTS.has(last)) inPoints = last === 'points';
+      else if (token === ':' && !isKnownKey(last)) strange += inPoints ? 0 : 1;
       if (strange > MOST_STRANGE_KEYS) return { code: 'too-large', at, said: (text) => text.strangeKeys };
       at += token.length;
     }
