@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import loadModule, { type Manifold, type ManifoldToplevel } from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readFrame } from '../../src/frame/read-frame.ts';
@@ -7,6 +8,8 @@ import { solvePieces } from '../../src/together/pieces.ts';
 import { solidsOf } from '../../src/together/solids.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { copeleafBytes, folderWith } from '../cli/run-command.ts';
+import { howMany } from '../count.ts';
+import { drawnFrames } from '../frame/random-frames.ts';
 import { A4 } from '../job/sample.ts';
 import { volumeUnder } from '../outside/volume-under.ts';
 
@@ -176,6 +179,9 @@ describe('a tube as STL', () => {
   });
 });
 
+const FRAMES = howMany({ short: 1, deep: 40 });
+const SEED = 17;
+
 const FRAME = `copeleaf: 1
 frame:
   points: { a: [0, 0, 0], b: [900, 0, 0], c: [900, 700, 100], top: [300, 250, 600], mid: { on: sill, at: 300 } }
@@ -198,6 +204,18 @@ describe('a frame as STL', () => {
         // Walls alone: chords lie inside the true outsides by 40/2 (1 - cos(pi / 144)) = 0.005 mm at most.
         expect(kernel.Manifold.intersection(one, other).volume()).toBeLessThan(1);
       }
+  });
+
+  it(`${FRAMES} random ones: every tube is closed, and goes through where it has a wall`, () => {
+    fc.assert(
+      fc.property(fc.noBias(drawnFrames), ({ text }) => {
+        const { tubes } = jobOf(text);
+        const bodies = solidsIn(text).map(bodyIn);
+        expect(bodies.map((body) => body.genus())).toEqual(tubes.map(({ wall }) => (wall ? 1 : 0)));
+        expect(Math.min(...bodies.map((body) => body.volume()))).toBeGreaterThan(0);
+      }),
+      { numRuns: FRAMES, seed: SEED },
+    );
   });
 
   it('is written by the command, whole or of the tubes that are named', async () => {
