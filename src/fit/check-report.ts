@@ -127,7 +127,9 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
     lines.push(check.spare(sawn - overall, units));
   }
   if (twist !== undefined) lines.push(check.twist(twist));
-  lines.push(check.girth(section.girth, units));
+  // A tape bends about its middle.
+  const tape = tubeFactsOf(tube.section).across.tape ?? 0;
+  lines.push(check.girth(section.girth + Math.PI * tape, units));
   const isCoped = Object.values(solution.ends).some(({ kind }) => kind === 'coped');
   if (!tube.wall && isCoped) lines.push(check.noWall);
   return [...lines.map(check.line), ...endsFollow(ends, units, words)];

@@ -23,6 +23,8 @@ export interface Length {
   readonly byName?: true;
   /** Where it was measured in another way, or in several: what was read and what it came to, for the person. */
   readonly readings?: readonly Said[];
+  /** Of a diameter from the way round it: how thick the tape was. */
+  readonly tape?: Mm;
 }
 
 /** An angle as a person wrote it, and what it came to. */
