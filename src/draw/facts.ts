@@ -48,7 +48,7 @@ export const FACTS = {
   'weld-angle': ['card'],
   root: ['ticket', 'card'],
   marks: ['ticket', 'card'],
-  picture: ['ticket', 'card'],
+  picture: ['ticket', 'card', 'list'],
   about: ['ticket'],
   'step:tape': ['ticket'],
   place: ['ticket'],

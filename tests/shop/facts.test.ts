@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FACTS, type FactName, REPEATED } from '../../src/draw/facts.ts';
+import { readFrame } from '../../src/frame/read-frame.ts';
 import type { Job, Tube } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
-import { readJob } from '../../src/job/read-job.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
@@ -69,13 +69,13 @@ function placesOf(fact: FactName): readonly string[] {
 
 describe('A fact stands once in a file', () => {
   it.each(someOf(SAMPLES, { short: 5 }))('%s', (file) => {
-    const job = readJob(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
+    const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     expect(faultsOf(statedOf(job, true))).toEqual([]);
   });
 
   it(`${JOBS} random jobs, LEAF_SEED=${SEED}`, () => {
     const roll = dice(SEED);
-    const plain = readJob(readFileSync('samples/rung.yaml', 'utf8'), 'rung.yaml', {
+    const plain = readFrame(readFileSync('samples/rung.yaml', 'utf8'), 'rung.yaml', {
       words: ENGLISH,
       paper: A4,
     });

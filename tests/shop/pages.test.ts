@@ -17,7 +17,9 @@ import { faultsOf, textsOf } from '../leaf/collisions.ts';
 
 const FOLDERS = ['samples', 'templates'] as const;
 const JOBS = FOLDERS.flatMap((folder) =>
-  readdirSync(new URL(`../../${folder}`, import.meta.url)).map((file) => `${folder}/${file}`),
+  readdirSync(new URL(`../../${folder}`, import.meta.url))
+    .map((file) => `${folder}/${file}`)
+    .filter((file) => !/^frame:/m.test(readFileSync(new URL(`../../${file}`, import.meta.url), 'utf8'))),
 );
 const LETTER = { name: 'letter', width: 215.9, height: 279.4 };
 const SMALL = { name: '130x137mm', width: 130, height: 137 };

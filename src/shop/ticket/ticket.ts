@@ -175,6 +175,7 @@ function sawFacts(piece: Piece): Fact[] {
       : [{ fact: 'twist' as const, label: labels.twist, text: words.quantities.twist(twist) }]),
     ...mitred.map(({ name, cope }) => ({
       fact: 'mitre' as const,
+      end: name,
       label: labels.mitre(name),
       text: words.quantities.angle(Math.PI / 2 - cope.end.parts[0].angle.rad),
     })),
