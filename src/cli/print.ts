@@ -15,6 +15,7 @@ import { withNewTicket } from '../shop/numbered.ts';
 import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
+import { standingFrame } from '../together/frame-notes.ts';
 import { solvePieces } from '../together/pieces.ts';
 import type { Language } from '../words/language.ts';
 import { endedLines } from '../words/said.ts';
@@ -100,7 +101,8 @@ function tellWarnings(job: Job, solutions: readonly TubeSolution[], { words, err
   const tubes = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
     said(solution.tube.name, code, end ? words.check.ofEnd(end, inFile) : inFile),
   );
-  const told = [...tubes, ...stockLacking(job, solutions)];
+  const frame = standingFrame(job)?.warnings.map(({ code, text }) => words.check.told(code, text)) ?? [];
+  const told = [...tubes, ...stockLacking(job, solutions), ...frame];
   if (told.length > 0) err(endedLines([warned(told.length), ...told]));
 }
 

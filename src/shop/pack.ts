@@ -1,9 +1,11 @@
 import type { Box } from '../draw/drawing.ts';
 import type { Job } from '../job/job.ts';
 import { markOf } from '../leaf/numbers.ts';
+import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontBox, FrontPages } from '../tiler/front.ts';
 import { type StandingFrame, standingFrame } from '../together/frame-notes.ts';
+import { openNote } from '../together/frame-report.ts';
 import { placeFacts } from './frame/place-facts.ts';
 import { viewBoxes } from './frame/views.ts';
 import { blankRows } from './lists/cut-list.ts';
@@ -36,6 +38,7 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     stages,
     ticketOf: ({ solution }: { solution: TubeSolution }) => numbers.get(solution) ?? 0,
     ...(stock && { stock }),
+    notes: frame ? notesOf(job, frame) : [],
   };
   const views = (room: Box): readonly FrontBox[] => (frame ? viewBoxes(job, frame, room) : []);
   if (tickets.length > 1)
@@ -45,6 +48,12 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     const above = cautions.reduce((sum, { height }) => sum + height, 0);
     return [...views(room), ...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
   };
+}
+
+/** What is told beside the cut list of a frame. */
+function notesOf(job: Job, frame: StandingFrame): readonly Said[] {
+  const open = openNote(job, frame);
+  return [...(open ? [job.words.frame.openEnds(open)] : []), ...frame.warnings.map(({ text }) => text)];
 }
 
 /** The ticket with the mark of its numbers. */

@@ -88,13 +88,19 @@ function massOf(
   return area * length * density * 1e-6;
 }
 
-function openEnds({ words, tubes }: Job, { listed }: StandingFrame): readonly Said[] {
+function openEnds(job: Job, standing: StandingFrame): readonly Said[] {
+  const open = openNote(job, standing);
+  return open === undefined ? [] : job.words.check.lines(job.words.frame.labels.open, [open]);
+}
+
+/** Which ends are left open; undefined where none is. */
+export function openNote({ words, tubes }: Job, { listed }: StandingFrame): Said | undefined {
   const open = listed.flatMap(({ seat, tube }) =>
     (['A', 'B'] as const)
       .filter((end) => seat.ends[end].open)
       .map((end) => words.frame.endOf(asWritten(tubes[tube]?.name ?? ''), end)),
   );
-  return open.length === 0 ? [] : words.check.lines(words.frame.labels.open, [words.frame.open(open)]);
+  return open.length === 0 ? undefined : words.frame.open(open);
 }
 
 function landingTables(job: Job, { landings, standings }: StandingFrame): readonly Said[] {

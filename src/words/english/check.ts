@@ -57,6 +57,8 @@ export const checkWords = {
   /** Lines about one thing, which is named before the first of them. */
   lines: (label: Said, lines: readonly Said[]): readonly Said[] =>
     lines.map((line, i) => say`  ${inColumn(i === 0 ? label : say``, 5)}  ${line}`),
+  /** What is told of a whole frame, on a line of its own. */
+  told: (code: string, text: Said): Said => say`${asWritten(code)}: ${text}`,
   /** A warning by its code. */
   warning: (code: string, lines: readonly Said[]): readonly Said[] =>
     lines.map((line, i) => say`  ${inColumn(i === 0 ? asWritten(code) : say``, 12)}${line}`),

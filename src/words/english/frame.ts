@@ -26,6 +26,7 @@ export const frameWords = {
     say`${size}: ${length}${mass ? say`, ${mass}` : say``}`,
   kilograms: (kg: number): Said => say`${asWritten(kg.toFixed(1))} kg`,
   open: (ends: readonly Said[]): Said => say`left open, to cap or plug: ${joined(ends, ', ')}`,
+  openEnds: (open: Said): Said => say`Ends ${open}.`,
   endOf: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
   square: (from: Said, to: Said, length: Said): Said => say`${from} to ${to}: ${length}`,
   labels: {
