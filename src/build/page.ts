@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { rename, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { deflateSync } from 'node:zlib';
-import { build as bundle, type Metafile } from 'esbuild';
+import { build as bundle, type Metafile, type Plugin } from 'esbuild';
 import { ENGLISH } from '../words/english.ts';
 import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
@@ -26,6 +26,17 @@ export async function makePage(): Promise<readonly Metafile[]> {
   return bundles;
 }
 
+/** The page has no command line, and no help to it. */
+const wordsOfCommandLine: Plugin = {
+  name: 'words-of-command-line',
+  setup(build) {
+    build.onLoad({ filter: /words[\\/]english[\\/]command[\\/]help\.ts$/ }, () => ({
+      contents: 'export const command = {};',
+      loader: 'ts',
+    }));
+  },
+};
+
 async function bundled(entry: string): Promise<{ readonly text: string; readonly metafile: Metafile }> {
   const { outputFiles, metafile } = await bundle({
     absWorkingDir: ROOT,
@@ -42,7 +53,7 @@ async function bundled(entry: string): Promise<{ readonly text: string; readonly
     mainFields: ['module', 'main'],
     // yaml and others ship a browser's version beside the one for Node; of tslib, that of which is taken what is used.
     conditions: ['browser', 'module'],
-    plugins: [leanPdfLib, leanMatrix],
+    plugins: [leanPdfLib, leanMatrix, wordsOfCommandLine],
     // The licences stand in the page whole, once.
     legalComments: 'none',
     jsx: 'automatic',
