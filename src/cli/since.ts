@@ -4,9 +4,8 @@ import type { Job } from '../job/job.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import { contextOf } from '../leaf/leaves-of.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { footprintPlaces } from '../shop/frame/place-facts.ts';
+import { placesOnHeaders } from '../shop/frame/place-facts.ts';
 import { type Numbered, numberedOf } from '../shop/numbered.ts';
-import { standingFrame } from '../together/frame-notes.ts';
 import { solvePieces } from '../together/pieces.ts';
 import { endedLines } from '../words/said.ts';
 import { readBytes } from './files.ts';
@@ -18,8 +17,7 @@ const MOST_OF_A_PDF = 1 << 28;
 
 /** What a leaf needs to know, with where each footprint goes in a frame. */
 export function printContext(job: Job, ticketed: boolean, footprints: boolean): LeafContext {
-  const frame = footprints ? standingFrame(job) : undefined;
-  return { ...contextOf(job), ticketed, ...(frame && { placeOf: footprintPlaces(job, frame) }) };
+  return { ...contextOf(job), ticketed, ...(footprints && placesOnHeaders(job)) };
 }
 
 /** All pieces of a job, and what is printed of each. */

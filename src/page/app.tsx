@@ -5,10 +5,12 @@ import { TopBar } from './bar/top-bar.tsx';
 import { BenchContext } from './bench.ts';
 import { benchOf } from './bench-of.ts';
 import { Board } from './form/board.tsx';
+import { FrameDesk } from './form/frame-desk.tsx';
 import { JobFields } from './form/job-row.tsx';
 import { Tubes } from './form/tubes.tsx';
 import type { Aside } from './job/asker.ts';
 import { exampleOf, ghostTube } from './job/ghost.ts';
+import { isFrame } from './job/job-doc.ts';
 import { useNotes, useWarningCount } from './job/notes.ts';
 import type { Printing } from './job/printing.ts';
 import type { Start } from './job/start.ts';
@@ -69,9 +71,15 @@ export function App({ start, aside }: { readonly start: Start; readonly aside: A
       </p>
       <main class={dropping ? 'is-dropping' : ''}>
         <div class="desk">
-          <Tubes place={place} onPlace={job.lookAt} />
-          <Board tube={tube} shown={pictured} notes={notes} part={part} />
-          <JobFields />
+          {isFrame(doc) ? (
+            <FrameDesk {...job} />
+          ) : (
+            <>
+              <Tubes place={place} onPlace={job.lookAt} />
+              <Board tube={tube} shown={pictured} notes={notes} part={part} />
+              <JobFields />
+            </>
+          )}
         </div>
         <Views
           shown={last}

@@ -24,7 +24,8 @@ export function scaledBy(a: Vector, by: number): Vector {
 }
 
 export function norm(a: Vector): number {
-  return Math.hypot(a[0], a[1], a[2]);
+  // Not Math.hypot, whose last bits differ between engines: the page prints what the command prints.
+  return Math.sqrt(dot(a, a));
 }
 
 /** Of length 1; undefined where it has none to speak of. */

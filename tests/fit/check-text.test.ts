@@ -151,6 +151,8 @@ test('a length with no effect, one that reaches to an elbow, and a wall that is 
 });
 
 test('a tape of its own thickness reads again what it read', () => {
-  const { drawn } = checked('{ od: { girth: 120, tape: 0.5 }, ends: { A: { onto: { od: 60 }, angle: 60 } } }');
+  const { drawn } = checked(
+    '{ od: { girth: 120, tape: 0.5 }, ends: { A: { onto: { od: 60 }, angle: 60 } } }',
+  );
   expect(drawn['What follows']?.join(' ')).toContain('A tape round the tube should read 120 mm');
 });

@@ -35,6 +35,17 @@ describe('the PDF is the command’s, byte for byte', () => {
     await expectSameAsCommand(opened);
   });
 
+  atThePage(
+    'for a frame, whose points are edited as text',
+    async (opened) => {
+      const file = opened.page.getByLabel('The job file');
+      await file.fill((await file.inputValue()).replace('at: 400', 'at: 420'));
+      await opened.page.getByLabel('Tube').selectOption('diagonal');
+      await expectSameAsCommand(opened);
+    },
+    { job: readFileSync(new URL('../../templates/rack-bay.yaml', import.meta.url), 'utf8') },
+  );
+
   atThePage('for two ends of a pair, from an empty form', async (opened) => {
     await fillBrace(opened.page);
     await opened.page.getByText('also the opposite hand').click();

@@ -96,3 +96,8 @@ function plainOf(node: unknown): Value {
   if (isSeq(node)) return node.items.map(plainOf);
   return isScalar(node) && typeof node.value === 'string' ? node.value : '';
 }
+
+/** Whether its tubes follow from points, which are written as text. */
+export function isFrame(doc: JobDoc): boolean {
+  return keysAt(doc, []).includes('frame');
+}

@@ -4,6 +4,7 @@ import type { Printer } from '../../job/paper/printer.ts';
 import type { Leaf } from '../../leaf/leaf.ts';
 import { contextOf, leavesOf } from '../../leaf/leaves-of.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import { placesOnHeaders } from '../../shop/frame/place-facts.ts';
 import { shopPack } from '../../shop/pack.ts';
 import { type LaidSheets, laySheets } from '../../tiler/lay-sheets.ts';
 import type { TubesDrawn } from './printing.ts';
@@ -16,7 +17,7 @@ export function leavesOfJob(
   ticketed: boolean,
   progress?: TubesDrawn,
 ): readonly Leaf[] {
-  const context = { ...contextOf(job), ticketed };
+  const context = { ...contextOf(job), ticketed, ...(footprints && placesOnHeaders(job)) };
   return solutions.flatMap((solution, i) => {
     progress?.(i, solutions.length);
     return leavesOf(solution, context, footprints);

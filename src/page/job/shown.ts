@@ -12,7 +12,12 @@ export interface Shown {
 /** What there is to show of the tube in this place, counted from 0; undefined where the job can't be read. */
 export function shownOf(outcome: Outcome, place: number): Shown | undefined {
   if (outcome.kind !== 'read') return undefined;
-  const asDrawn = outcome.solutions.filter(({ hand }) => hand === 'as-drawn');
+  const asDrawn = piecesIn(outcome);
   const solution = asDrawn[Math.min(place, asDrawn.length - 1)];
   return solution && { job: outcome.job, solutions: outcome.solutions, solution };
+}
+
+/** What is made of a job, once for both hands; nothing while it can't be read. */
+export function piecesIn(outcome: Outcome): readonly TubeSolution[] {
+  return outcome.kind === 'read' ? outcome.solutions.filter(({ hand }) => hand === 'as-drawn') : [];
 }

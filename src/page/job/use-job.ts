@@ -1,9 +1,9 @@
 import { useMemo, useReducer, useRef, useState } from 'preact/hooks';
 import { useWords } from '../words.ts';
 import { begin, type Change, changed, type History } from './history.ts';
-import { type DocPath, docOf, type JobDoc, tubePaths } from './job-doc.ts';
+import { type DocPath, docOf, isFrame, type JobDoc, tubePaths } from './job-doc.ts';
 import { type Outcome, workOut } from './outcome.ts';
-import { type Shown, shownOf } from './shown.ts';
+import { piecesIn, type Shown, shownOf } from './shown.ts';
 
 /** The job that is at hand, and what follows from it. */
 export interface JobAtHand {
@@ -35,7 +35,8 @@ export function useJob(beginning: string): JobAtHand {
   const doc = useMemo(() => docOf(text), [text]);
   const outcome = useMemo(() => workOut(text, words), [text, words]);
   const tubes = tubePaths(doc);
-  const place = Math.min(asked, tubes.length - 1);
+  const pieces = piecesIn(outcome).length;
+  const place = Math.min(asked, (pieces > 0 && isFrame(doc) ? pieces : tubes.length) - 1);
   const shown = useMemo(() => shownOf(outcome, place), [outcome, place]);
   const last = useRef<Shown | undefined>(undefined);
   if (shown) last.current = shown;

@@ -3,26 +3,28 @@ import { takeJob } from '../job/opened.ts';
 import { useWords } from '../words.ts';
 
 interface TextViewProps {
+  /** Where it stands twice each has its own. */
+  readonly id?: string;
   readonly text: string;
   readonly onWrite: (text: string, typing: string) => void;
 }
 
 /** The job file itself. What is typed is taken as soon as it can be read as one. */
-export function TextView({ text, onWrite }: TextViewProps) {
+export function TextView({ id = 'job-text', text, onWrite }: TextViewProps) {
   const words = useWords();
   const [draft, setDraft] = useState<string | undefined>(undefined);
   const { label, wrong } = words.page.views.file;
   const taken = draft === undefined ? undefined : takeJob(draft, words);
   return (
     <div class="job-text">
-      <label for="job-text">{label}</label>
+      <label for={id}>{label}</label>
       <textarea
-        id="job-text"
+        id={id}
         rows={22}
         spellcheck={false}
         value={draft ?? text}
         aria-invalid={taken && !taken.ok ? 'true' : undefined}
-        aria-describedby="job-text-wrong"
+        aria-describedby={`${id}-wrong`}
         onInput={(event) => {
           const written = event.currentTarget.value;
           const read = takeJob(written, words);
@@ -30,7 +32,7 @@ export function TextView({ text, onWrite }: TextViewProps) {
           if (read.ok) onWrite(written, 'job-text');
         }}
       />
-      <p class="wrong" id="job-text-wrong">
+      <p class="wrong" id={`${id}-wrong`}>
         {taken && !taken.ok && wrong(taken.why)}
       </p>
     </div>

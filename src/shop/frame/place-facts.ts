@@ -1,8 +1,9 @@
 import type { EndName, Job } from '../../job/job.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
+import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
-import type { StandingFrame } from '../../together/frame-notes.ts';
+import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
 import { landingLine } from '../../together/frame-report.ts';
 import { asWritten, joined } from '../../words/said.ts';
 
@@ -46,8 +47,14 @@ function landingFacts(job: Job, { landings, standings }: StandingFrame, on: numb
     }));
 }
 
+/** What the footprints of a frame say of their places; nothing of another job's. */
+export function placesOnHeaders(job: Job): Pick<LeafContext, 'placeOf'> {
+  const frame = standingFrame(job);
+  return frame ? { placeOf: footprintPlaces(job, frame) } : {};
+}
+
 /** Where the centre of an end's footprint goes on its header, for each tube that is this piece. */
-export function footprintPlaces(
+function footprintPlaces(
   job: Job,
   { landings, standings }: StandingFrame,
 ): (solution: TubeSolution, end: EndName, part: number) => Said | undefined {
