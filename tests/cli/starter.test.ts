@@ -27,7 +27,7 @@ describe('the starters', () => {
     const job = readFileSync(join(folder, `${name}.yaml`), 'utf8');
     expect(job).toBe(readFileSync(new URL(`${name}.yaml`, TEMPLATES), 'utf8'));
 
-    const tube = /^ +name: (.*)$/m.exec(job)?.[1] ?? '';
+    const tube = /^(?: +| +- \{ )name: ([^,\n]*)/m.exec(job)?.[1] ?? '';
     expect(tube).not.toBe('');
     const checked = await copeleaf(folder, ['check', `${name}.yaml`]);
     expect({ code: checked.code, err: checked.err }).toEqual({ code: 0, err: '' });
@@ -40,8 +40,8 @@ describe('the starters', () => {
       files: [`${name}.pdf`, `${name}.yaml`],
     });
     const pdf = readFileSync(join(folder, `${name}.pdf`));
-    expect(await pageCountOf(pdf)).toBeGreaterThanOrEqual(1);
-    expect(await textOf(pdf, 0)).toContain(tube);
+    const pages = Array.from({ length: await pageCountOf(pdf) }, (_, page) => textOf(pdf, page));
+    expect((await Promise.all(pages)).join()).toContain(tube);
   });
 
   it('are written to the file that --out names, or to standard output', async () => {

@@ -109,7 +109,7 @@ describe('check --as json', () => {
     ['-1', 359],
     ['-0.000000000001', 0],
     ['359.99999999999', 0],
-    ['725', 5],
+    ['365', 5],
   ])('clock %s is said as %d, and nothing is -0', async (clock, said) => {
     const { tubes } = await asJson(
       `copeleaf: 1\ntube:\n  od: 30\n  pair: true\n  between: 300\n  ends: { A: { onto: { od: 30 }, angle: 90, clock: ${clock}, offset: -0 }, B: { onto: { od: 40 }, angle: 70, clock: 20 } }\n`,

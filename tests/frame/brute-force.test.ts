@@ -59,7 +59,7 @@ function rayTubes({ tubes }: DrawnFrame, job: Job): readonly RayTube[] {
   });
 }
 
-const FRAMES = howMany({ short: 1, deep: 300, asked: 'FRAMES' });
+const FRAMES = howMany({ short: 1, deep: 30, asked: 'FRAMES' });
 
 /** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
 const BESIDE = 5e-3;

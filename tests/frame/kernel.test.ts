@@ -80,8 +80,8 @@ function compared(job: Job, place: number, mesh: MeshFrame): Compared | undefine
   };
 }
 
-const FRAMES = howMany({ short: 1, deep: 300, asked: 'FRAMES' });
-const STAYS = howMany({ short: 3, deep: 40 });
+const FRAMES = howMany({ short: 1, deep: 10, asked: 'FRAMES' });
+const STAYS = howMany({ short: 1, deep: 40 });
 
 test('stays between rails are what the mesh kernel leaves of them', () => {
   const found: Compared[] = [];

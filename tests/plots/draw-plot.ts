@@ -123,7 +123,7 @@ export function leafOf(source: string, end: EndName, hand: Hand): CardedLeaf {
 }
 
 function leavesOf(job: Job): CardedLeaf[] {
-  return solveHands(job).flatMap((solution) =>
+  return solvePieces(job).flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end) =>
       solution.ends[end]?.kind === 'coped' ? [drawLeaf(solution, end, contextOf(job))] : [],
     ),

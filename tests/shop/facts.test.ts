@@ -15,7 +15,7 @@ import { dice } from '../leaf/random-tubes.ts';
 import { anyJob } from '../tiler/any-job.ts';
 import { byFact, type Stated, statedIn } from './stated.ts';
 
-const JOBS = howMany({ short: 2, deep: 300, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 1, deep: 300, asked: 'LEAF_JOBS' });
 const SEED = Number(process.env.LEAF_SEED ?? 77);
 const SAMPLES = readdirSync('samples').filter((file) => file.endsWith('.yaml'));
 
@@ -68,7 +68,7 @@ function placesOf(fact: FactName): readonly string[] {
 }
 
 describe('A fact stands once in a file', () => {
-  it.each(someOf(SAMPLES, { short: 5 }))('%s', (file) => {
+  it.each(someOf(SAMPLES, { short: 4 }))('%s', (file) => {
     const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     expect(faultsOf(statedOf(job, true))).toEqual([]);
   });
