@@ -37,7 +37,10 @@ export function ventStep(piece: Piece): Step[] {
   if (text) return [step('step:vent', text)];
   const plain = plainEnd(piece.solution);
   const [landing] = landed(copesOf(piece));
-  return plain && landing && piece.hollow ? [step('step:vent', finish.ventLater(plain))] : [];
+  if (!landing || !piece.hollow) return [];
+  if (plain) return [step('step:vent', finish.ventLater(plain))];
+  const { A, B } = piece.solution.ends;
+  return A && B ? [] : [step('step:vent', finish.ventUntold(A ? 'B' : 'A'))];
 }
 
 function ventWords(piece: Piece): Said | undefined {

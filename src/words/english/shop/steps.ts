@@ -176,6 +176,9 @@ const finish = {
     const wall = number === undefined ? say`the header’s wall` : say`the wall of header ${number}`;
     return say`Drill one vent, inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
   },
+  /** Of an end that the job does not tell. */
+  ventUntold: (end: EndName): Said =>
+    say`If end ${end} is welded shut too, drill a vent before that: sealed, it would burst.`,
   ventLater: (end: EndName): Said => say`If end ${end} is capped later, drill a vent before that.`,
   clean: (footprints: number, hollow: boolean, units: Units): Said => {
     const each = footprints > 1 ? say`each` : say`its`;
