@@ -243,6 +243,7 @@ byKeyboard(
     ] as const) {
       await page.goto('about:blank');
       await page.goto(link);
+      await page.getByRole('button', { name: answer }).waitFor();
       await enter(page, answer);
       expect(await focused(page), answer).not.toBe('');
       expect(await keptJob(page)).toContain(`wall: ${wall}\n`);
