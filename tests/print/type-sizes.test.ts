@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import type { Words } from '../../src/draw/drawing.ts';
+import { readFrame } from '../../src/frame/read-frame.ts';
 import { inkPdf } from '../../src/ink/pdf.ts';
 import type { Job } from '../../src/job/job.ts';
 import { mirroredTube } from '../../src/job/opposite.ts';
-import { readJob } from '../../src/job/read-job.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
 import { shopPack } from '../../src/shop/pack.ts';
@@ -72,14 +72,14 @@ async function faultsOf(job: Job, footprints: boolean): Promise<string[]> {
 it.each(someOf(SAMPLES, { short: 3 }))(
   '%s: nothing under 9 pt but the foot, what decides on a leaf 12 pt, as PDFium reads it',
   async (file) => {
-    const job = readJob(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
+    const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     expect(await faultsOf(job, true)).toEqual([]);
   },
 );
 
 it(`${JOBS} random jobs, LEAF_SEED=${SEED}`, async () => {
   const roll = dice(SEED);
-  const plain = readJob(readFileSync('samples/rung.yaml', 'utf8'), 'rung.yaml', {
+  const plain = readFrame(readFileSync('samples/rung.yaml', 'utf8'), 'rung.yaml', {
     words: ENGLISH,
     paper: A4,
   });

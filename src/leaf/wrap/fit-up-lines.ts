@@ -99,7 +99,7 @@ const ALONG_ROUND = liftSteps(BESIDE, 2.4, 0.7).flatMap((lift) =>
 
 /** Places beside the line along the tube, written along it, from the base edge towards the cut. */
 function besideUpright(body: Body, { to }: Segment, text: Said): Iterable<Candidate> {
-  return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf('length-mark', text), to.x));
+  return offLevel(inFromBase(body), ALONG_TUBE, wordsBeside(blockOf('rotation-mark', text), to.x));
 }
 
 const ALONG_TUBE = [{ turn: 1, lifts: liftSteps(1, 60, 1.5) }] as const;
