@@ -1,8 +1,8 @@
 import type { Part } from '../job/job.ts';
 import { landingOf } from '../job/landing.ts';
 import type { Mm } from '../measure/units.ts';
-import { type Landing, pastClock, slowOnes, touchedOrDeeper, towardsClock } from '../space/landing.ts';
-import { inwards } from '../space/section.ts';
+import { type Landing, pastClock, towardsClock, whatCounts } from '../space/landing.ts';
+import { placeWithin } from '../space/section.ts';
 import type { Stood } from './stood.ts';
 
 const LOOKS = 720;
@@ -15,7 +15,7 @@ export function metOf(tube: Stood, parts: readonly Part[]): readonly boolean[] {
   const met = parts.map(() => false);
   for (const depth of thick > 0 ? [0, thick / 2, thick] : [0]) {
     for (let look = 0; look < LOOKS; look++) {
-      const { x, y } = inwards(tube.outline.at((look * tube.outline.turn) / LOOKS), depth);
+      const { x, y } = placeWithin(tube.outline.at((look * tube.outline.turn) / LOOKS), depth);
       const first = firstMet(landings, x, y);
       if (first !== undefined) met[first] = true;
     }
@@ -25,18 +25,10 @@ export function metOf(tube: Stood, parts: readonly Part[]): readonly boolean[] {
 }
 
 function firstMet(landings: readonly Landing[], x: Mm, y: Mm): number | undefined {
-  let first: { readonly contact: true; readonly setback: Mm; readonly part: number } | undefined;
-  const look = (landing: Landing, part: number): void => {
+  const first = whatCounts(landings, { x, y }, (landing, part) => {
     const entry = landing.solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y));
-    if (!entry) return;
-    const met = { contact: true, setback: entry.z + landing.shift, part } as const;
-    first = first ? touchedOrDeeper(first, met) : met;
-  };
-  landings.forEach((landing, part) => {
-    if (!landing.solid.deepest) look(landing, part);
+    const setback = entry ? entry.z + landing.shift : Number.NEGATIVE_INFINITY;
+    return { contact: entry !== undefined, setback, part };
   });
-  for (const { landing, part, most } of slowOnes(landings, x, y)) {
-    if (!first || most > first.setback) look(landing, part);
-  }
-  return first?.part;
+  return first?.contact ? first.part : undefined;
 }

@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Landing, pastClock, touchedOrDeeper, towardsClock } from '../space/landing.ts';
+import { type Landing, type Met, pastClock, towardsClock, whatCounts } from '../space/landing.ts';
 import type { Vector } from '../space/vector.ts';
 import type { Joint } from './joint.ts';
 
@@ -22,18 +22,14 @@ export function edgeAngleAt(joint: Joint, station: number): Radians {
 /** The angle to the surface that the outside meets at a station, and whether that is a mitre's plane. */
 function meetingAt(joint: Joint, station: number): { readonly mitred: boolean; readonly toFace: Radians } {
   const { x, y, nx, ny } = joint.section.at(station);
-  const [first, ...others] = joint.landings;
-  const deepest = others.reduce(
-    (met, landing) => touchedOrDeeper(met, normalOn(landing, x, y)),
-    normalOn(first, x, y),
-  );
-  const cosine = -(nx * deepest.normal[0] + ny * deepest.normal[1]);
-  return { mitred: deepest.mitred, toFace: Math.acos(Math.min(1, Math.max(-1, cosine))) };
+  const { mitred, normal } =
+    whatCounts(joint.landings, { x, y }, (landing) => normalOn(landing, x, y)) ??
+    normalOn(joint.landings[0], x, y);
+  const cosine = -(nx * normal[0] + ny * normal[1]);
+  return { mitred, toFace: Math.acos(Math.min(1, Math.max(-1, cosine))) };
 }
 
-interface Meeting {
-  readonly contact: boolean;
-  readonly setback: Mm;
+interface Meeting extends Met {
   /** The header's outward normal, in the frame of the tube's section. */
   readonly normal: Vector;
   readonly mitred: boolean;

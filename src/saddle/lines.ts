@@ -1,13 +1,7 @@
 import type { Mm } from '../measure/units.ts';
-import {
-  type Landing,
-  pastClock,
-  setbackAt,
-  slowOnes,
-  touchedOrDeeper,
-  towardsClock,
-} from '../space/landing.ts';
-import { inwards, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
+import { type Landing, pastClock, setbackAt, towardsClock, whatCounts } from '../space/landing.ts';
+import { placeWithin, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
+import { MISSED, PATCHES } from '../space/solid.ts';
 import { isEndFace } from '../space/stopped.ts';
 import { edgeAngleAt } from './dihedral.ts';
 import { type Joint, toCut } from './joint.ts';
@@ -92,7 +86,7 @@ function sharesRoundBend(landing: Landing, outer: WallPoint, straight: Mm, depth
 
 /** The shares of a straight way through the wall at which it may meet a header deepest. */
 function crestsOn(landing: Landing, outer: WallPoint, from: Mm, to: Mm): readonly number[] {
-  const [start, end] = [inwards(outer, from), inwards(outer, to)];
+  const [start, end] = [placeWithin(outer, from), placeWithin(outer, to)];
   return landing.solid.crests(
     towardsClock(landing, start.x, start.y),
     pastClock(landing, start.x, start.y),
@@ -118,9 +112,6 @@ function deepestOf(
   }
   return best;
 }
-
-/** A header has fewer patches than this, missing it counted as one. */
-const PATCHES = 32;
 
 /** An end has fewer headers than this: a list of a job has 2,000 entries at most. */
 const PARTS = 2048;
@@ -165,11 +156,8 @@ function landShare(thinness: number): number {
 
 /** The setback of `meet` alone, without the rest of the point: the square line compares several. */
 function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm): Mm {
-  if (straightWithin(outer, depth) < depth) {
-    const { x, y } = inwards(outer, depth);
-    return setbackAt(landings, x, y);
-  }
-  return setbackAt(landings, outer.x - depth * outer.nx, outer.y - depth * outer.ny);
+  const { x, y } = placeWithin(outer, depth);
+  return setbackAt(landings, x, y);
 }
 
 /**
@@ -177,55 +165,17 @@ function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm)
  * touched, at the deepest plane to which a missed line is trimmed.
  */
 function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: number): LinePoint {
-  if (landings.length === 1) return meetOne(landings[0], 0, outer, depth, place);
-  let met: LinePoint | undefined;
-  let slow = 0;
-  for (let part = 0; part < landings.length; part++) {
-    const landing = landings[part];
-    if (!landing) continue;
-    if (landing.solid.deepest) {
-      slow++;
-      continue;
-    }
-    const next = meetOne(landing, part, outer, depth, place);
-    met = met ? touchedOrDeeper(met, next) : next;
-  }
-  return slow > 0
-    ? meetSlow(landings, met, outer, depth, place)
-    : (met ?? meetOne(landings[0], 0, outer, depth, place));
-}
-
-function meetSlow(
-  landings: Joint['landings'],
-  quick: LinePoint | undefined,
-  outer: WallPoint,
-  depth: Mm,
-  place: number,
-): LinePoint {
-  const { x, y } = inwards(outer, depth);
-  let met = quick;
-  for (const { landing, part, most } of slowOnes(landings, x, y)) {
-    if (met?.contact && most <= met.setback) continue;
-    const next = meetOne(landing, part, outer, depth, place);
-    met = met ? touchedOrDeeper(met, next) : next;
-  }
-  return met ?? meetOne(landings[0], 0, outer, depth, place);
+  const meetPart = (landing: Landing, part: number): LinePoint => meetOne(landing, part, outer, depth, place);
+  return whatCounts(landings, placeWithin(outer, depth), meetPart) ?? meetPart(landings[0], 0);
 }
 
 function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {
   const { trimClimb, shift } = landing;
   const { nx, ny, run } = outer;
-  const straight = straightWithin(outer, depth);
-  let inX = outer.x - straight * nx;
-  let inY = outer.y - straight * ny;
-  let speed = speedWithin(run, depth);
-  if (straight < depth) {
-    inX -= (depth - straight) * Math.sign(outer.x);
-    inY -= (depth - straight) * Math.sign(outer.y);
-    if (place !== BEND) speed = 0;
-  }
-  const x = towardsClock(landing, inX, inY);
-  const y = pastClock(landing, inX, inY);
+  const within = placeWithin(outer, depth);
+  const x = towardsClock(landing, within.x, within.y);
+  const y = pastClock(landing, within.x, within.y);
+  const speed = straightWithin(outer, depth) < depth && place !== BEND ? 0 : speedWithin(run, depth);
   let dx = speed * towardsClock(landing, -ny, nx);
   let dy = speed * pastClock(landing, -ny, nx);
   if (place >= CREST) {
@@ -240,7 +190,7 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
     slope: entry && entry.nz > 0 ? -(entry.nx * dx + entry.ny * dy) / entry.nz : dx * trimClimb,
     contact: entry !== undefined,
     part,
-    region: place * REGIONS + part * PATCHES + (entry ? entry.patch : PATCHES - 1),
+    region: place * REGIONS + part * PATCHES + (entry ? entry.patch : MISSED),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { pastClock, towardsClock } from '../space/landing.ts';
-import { inwards } from '../space/section.ts';
+import { placeWithin } from '../space/section.ts';
 import { type Break, changesBetween } from './breaks.ts';
 import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
@@ -59,7 +59,7 @@ function metBy(joint: Joint, station: number, depth: Mm): number {
   const { part, region, contact } = meetAt(joint, station, depth);
   const landing = landings[part];
   if (!contact || !landing) return region;
-  const { x, y } = inwards(section.at(station), depth);
+  const { x, y } = placeWithin(section.at(station), depth);
   const entry = landing.solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y));
   return entry && entry.nz > 0 ? region : region + 0.5;
 }

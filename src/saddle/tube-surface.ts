@@ -3,7 +3,7 @@ import { isSolid } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { setbackAt } from '../space/landing.ts';
 import { type Mesh, type MeshPlace, tubeOf } from '../space/mesh.ts';
-import { inwards } from '../space/section.ts';
+import { placeWithin } from '../space/section.ts';
 import { type Cope, curveOf, type EndSolution } from './cope.ts';
 import { toCut } from './joint.ts';
 import { wallLine } from './lines.ts';
@@ -80,7 +80,7 @@ function layersOf(solution: TubeSolution, end: EndSolution | undefined): readonl
     ...parts(steps).map(
       (part): Layer =>
         (station) => {
-          const { x, y } = inwards(section.at(station), part * wall);
+          const { x, y } = placeWithin(section.at(station), part * wall);
           return { x, y, setback: cope ? withinWall(cope, station, part * wall) : 0 };
         },
     ),

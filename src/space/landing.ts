@@ -29,28 +29,47 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
   return y * cosClock - x * sinClock;
 }
 
+/** What a line of the wall meets on one header: the header itself or, where it passes that by, the plane to which it is trimmed. */
+export interface Met {
+  readonly contact: boolean;
+  readonly setback: Mm;
+}
+
 /**
- * Where the line of the wall through a point of the section ends: at the deepest header touched; only where none is, at
- * the deepest plane to which a missed line is trimmed.
+ * Of what the line of the wall through a point of the section meets on each header that which counts: the deepest header
+ * touched; only where none is, the deepest plane to which a missed line is trimmed. Undefined without headers.
  */
+export function whatCounts<M extends Met>(
+  landings: readonly Landing[],
+  { x, y }: { readonly x: Mm; readonly y: Mm },
+  meet: (landing: Landing, part: number) => M,
+): M | undefined {
+  const [first] = landings;
+  if (first && landings.length === 1) return meet(first, 0);
+  let met: M | undefined;
+  let slow = 0;
+  for (let part = 0; part < landings.length; part++) {
+    const landing = landings[part];
+    if (!landing) continue;
+    if (landing.solid.deepest) slow++;
+    else met = touchedOrDeeper(met, meet(landing, part));
+  }
+  if (slow === 0) return met;
+  for (const { landing, part, most } of slowOnes(landings, x, y)) {
+    if (!met?.contact || most > met.setback) met = touchedOrDeeper(met, meet(landing, part));
+  }
+  return met;
+}
+
+/** Where the line of the wall through a point of the section ends. */
 export function setbackAt(landings: readonly Landing[], x: Mm, y: Mm): Mm {
-  let touched = Number.NEGATIVE_INFINITY;
-  let missed = Number.NEGATIVE_INFINITY;
-  const look = (landing: Landing): void => {
+  const met = whatCounts(landings, { x, y }, (landing): Met => {
     const towards = towardsClock(landing, x, y);
     const entry = landing.solid.enter(towards, pastClock(landing, x, y));
-    if (entry) touched = Math.max(touched, entry.z + landing.shift);
-    else missed = Math.max(missed, towards * landing.trimClimb + landing.shift);
-  };
-  let slow = 0;
-  for (const landing of landings) {
-    if (landing.solid.deepest) slow++;
-    else look(landing);
-  }
-  if (slow > 0) {
-    for (const { landing, most } of slowOnes(landings, x, y)) if (most > touched) look(landing);
-  }
-  return touched > Number.NEGATIVE_INFINITY ? touched : missed;
+    const setback = (entry ? entry.z : towards * landing.trimClimb) + landing.shift;
+    return { contact: entry !== undefined, setback };
+  });
+  return met?.setback ?? Number.NEGATIVE_INFINITY;
 }
 
 /** A header that is slow to enter, its place among the others, and how deep a line can meet it at most. */
@@ -61,7 +80,7 @@ interface SlowOne {
 }
 
 /** Those that a line can meet deepest first, so that most need not be entered; one that it passes by is never skipped. */
-export function slowOnes(landings: readonly Landing[], x: Mm, y: Mm): readonly SlowOne[] {
+function slowOnes(landings: readonly Landing[], x: Mm, y: Mm): readonly SlowOne[] {
   return landings
     .flatMap((landing, part): SlowOne[] => {
       const { solid, shift } = landing;
@@ -72,11 +91,9 @@ export function slowOnes(landings: readonly Landing[], x: Mm, y: Mm): readonly S
     .sort((a, b) => b.most - a.most);
 }
 
-/** Of two headers met on one line of the wall the one that counts: a touched one, and of those the deeper. */
-export function touchedOrDeeper<Met extends { readonly contact: boolean; readonly setback: Mm }>(
-  a: Met,
-  b: Met,
-): Met {
+/** Of two headers met on one line of the wall the one that counts. */
+function touchedOrDeeper<M extends Met>(a: M | undefined, b: M): M {
+  if (!a) return b;
   if (a.contact !== b.contact) return a.contact ? a : b;
   return b.setback > a.setback ? b : a;
 }

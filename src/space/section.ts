@@ -70,17 +70,23 @@ export function straightWithin({ straight }: WallPoint, depth: Mm): Mm {
 }
 
 /**
- * The point of the wall `depth` further in from a point of the outside: along the normal, and beyond the centre of a
- * corner towards the inner edge, on which the points of the whole corner come to lie.
+ * Where the wall lies `depth` further in from a point of the outside: along the normal, and beyond the centre of a corner
+ * towards the inner edge, on which the points of the whole corner come to lie.
  */
-export function inwards(outer: WallPoint, depth: Mm): WallPoint {
-  const { x, y, nx, ny, run } = outer;
+export function placeWithin(outer: WallPoint, depth: Mm): { readonly x: Mm; readonly y: Mm } {
+  const { x, y, nx, ny } = outer;
   const straight = straightWithin(outer, depth);
   const aslant = depth - straight;
-  const speed = aslant > 0 ? 0 : speedWithin(run, depth);
+  return { x: x - straight * nx - aslant * Math.sign(x), y: y - straight * ny - aslant * Math.sign(y) };
+}
+
+/** The point of the wall there. */
+export function inwards(outer: WallPoint, depth: Mm): WallPoint {
+  const { nx, ny, run } = outer;
+  const straight = straightWithin(outer, depth);
+  const speed = straight < depth ? 0 : speedWithin(run, depth);
   return {
-    x: x - straight * nx - aslant * Math.sign(x),
-    y: y - straight * ny - aslant * Math.sign(y),
+    ...placeWithin(outer, depth),
     nx,
     ny,
     straight: outer.straight - straight,

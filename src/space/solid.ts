@@ -53,9 +53,13 @@ export interface WallEntry {
   readonly nx: number;
   readonly ny: number;
   readonly nz: number;
-  /** Which smooth face of the solid was met: edges lie where this changes. */
+  /** Which smooth face of the solid was met: edges lie where this changes. Below `MISSED`. */
   readonly patch: number;
 }
+
+/** A header has fewer patches than this, missing it counted as one, the last. */
+export const PATCHES = 32;
+export const MISSED = PATCHES - 1;
 
 /** A line that passes the solid by no more than this, in mm, is taken to touch it. */
 export const TOUCH = 1e-9;

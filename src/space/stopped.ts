@@ -1,7 +1,7 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Landing, pastClock, slowOnes, touchedOrDeeper, towardsClock } from './landing.ts';
+import { type Landing, type Met, pastClock, towardsClock, whatCounts } from './landing.ts';
 import { exactCosine } from './round.ts';
-import type { Solid, WallEntry } from './solid.ts';
+import { MISSED, PATCHES, type Solid, type WallEntry } from './solid.ts';
 import type { Vector } from './vector.ts';
 
 /**
@@ -126,9 +126,7 @@ function ownFrame(angle: Radians, offset: Mm, { at, ahead, turn, round, cut }: S
 }
 
 /** The face in which a header ends, on one line along it: the other side of what the header was cut to. */
-interface EndFace {
-  readonly contact: boolean;
-  readonly setback: Mm;
+interface EndFace extends Met {
   readonly normal: Vector;
   /** Where it changes the face has an edge or a step. */
   readonly patch: number;
@@ -136,19 +134,8 @@ interface EndFace {
 
 const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], patch: 0 };
 
-function endFaceAt(cut: readonly Landing[], a: Mm, b: Mm): EndFace {
-  let face: EndFace | undefined;
-  cut.forEach((landing, part) => {
-    if (landing.solid.deepest) return;
-    const next = faceOn(landing, part, a, b);
-    face = face ? touchedOrDeeper(face, next) : next;
-  });
-  for (const { landing, part, most } of slowOnes(cut, a, b)) {
-    if (face?.contact && most <= face.setback) continue;
-    const next = faceOn(landing, part, a, b);
-    face = face ? touchedOrDeeper(face, next) : next;
-  }
-  return face ?? SQUARE_OFF;
+function endFaceAt(cut: readonly Landing[], x: Mm, y: Mm): EndFace {
+  return whatCounts(cut, { x, y }, (landing, part) => faceOn(landing, part, x, y)) ?? SQUARE_OFF;
 }
 
 /** Which way a step of the end face looks: across the side of the header beside which it begins; undefined at an edge. */
@@ -174,9 +161,6 @@ function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
   const normal: Vector = [ny * sinClock - nx * cosClock, -nx * sinClock - ny * cosClock, -nz];
   return { contact: entry !== undefined, setback: z + shift, normal, patch: PATCHES * part + patch };
 }
-
-const PATCHES = 32;
-const MISSED = PATCHES - 1;
 
 /** Where the header stands first and, where that is beyond a step of its end face, the last place before the step. */
 interface Found {
