@@ -1,6 +1,6 @@
 import { landingOf } from '../job/landing.ts';
 import type { Mm } from '../measure/units.ts';
-import { goldenSectionMaximum } from '../space/golden-section.ts';
+import { greatestRound } from '../space/golden-section.ts';
 import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
 import { dot, wayTo } from '../space/vector.ts';
 import { type Meeting, meetingOf, partOfMeeting } from './meeting.ts';
@@ -26,11 +26,7 @@ function reachBeyond(plain: StoodEnd, lander: StoodEnd): Mm {
     const { x, y } = outline.at(station);
     return beyond(towardsClock(landing, x, y), pastClock(landing, x, y));
   };
-  const step = outline.turn / LOOKS;
-  const heights = Array.from({ length: LOOKS }, (_, i) => height(i * step));
-  const best = heights.indexOf(Math.max(...heights));
-  const top = goldenSectionMaximum(height, (best - 1) * step, (best + 1) * step);
-  return Math.max(heights[best] ?? 0, height(top));
+  return greatestRound(height, outline.turn, LOOKS);
 }
 
 /** How far beyond the plain end's point a line of the lander's outside comes to it; endlessly short where it passes beside. */

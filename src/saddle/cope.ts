@@ -1,5 +1,6 @@
 import type { CopedEnd, End, Part, Preparation, Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
+import { wrapStation } from '../space/section.ts';
 import { breaksOf } from './breaks.ts';
 import { type Curve, traceCurve } from './curve.ts';
 import { type Extremes, extremesOf } from './extremes.ts';
@@ -7,7 +8,6 @@ import { type FitUpMarks, fitUpOf } from './fit-up.ts';
 import { type Joint, jointOf, toCut } from './joint.ts';
 import type { Line } from './line.ts';
 import { landLine, squareLine, wallLine } from './lines.ts';
-import { wrapStation } from './peaks.ts';
 
 /** One end of a tube, solved. */
 export type EndSolution = Plain | Cope;

@@ -1,8 +1,8 @@
 import type { Mm } from '../measure/units.ts';
+import { wrapStation } from '../space/section.ts';
 import { findEdge } from './edge.ts';
 import { type CurvePiece, fitPiece, type Tip } from './fit-piece.ts';
 import type { Line } from './line.ts';
-import { wrapStation } from './peaks.ts';
 
 /** Pieces in order of station, each starting where the last one ended; a jump in setback is a step of the line. */
 export type Curve = readonly CurvePiece[];

@@ -1,5 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { goldenSectionMaximum } from '../space/golden-section.ts';
+import { wrapStation } from '../space/section.ts';
 
 /** A high place of a function round the tube: its station in [0, turn) and how high. */
 export interface Peak {
@@ -163,10 +164,4 @@ const SAME: Mm = 1e-12;
 
 function finite(drop: number): number {
   return Number.isFinite(drop) ? drop : 1;
-}
-
-/** The same station in [0, turn), with a hair below a whole turn taken as 0. */
-export function wrapStation(station: number, turn: number): number {
-  const home = ((station % turn) + turn) % turn;
-  return turn - home < 1e-12 * turn ? 0 : home;
 }

@@ -1,9 +1,9 @@
 import type { Mm } from '../measure/units.ts';
 import { goldenSectionMaximum } from '../space/golden-section.ts';
 import { pastClock } from '../space/landing.ts';
+import { wrapStation } from '../space/section.ts';
 import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
-import { wrapStation } from './peaks.ts';
 
 const LOOKS = 240;
 

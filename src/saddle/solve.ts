@@ -4,10 +4,9 @@ import { tubeFactsOf } from '../job/sections.ts';
 import { type Complaint, Refusal } from '../job/text/complaint.ts';
 import { complainAt } from '../job/text/origin.ts';
 import type { Mm, Radians } from '../measure/units.ts';
-import type { Section } from '../space/section.ts';
+import { type Section, wrapStation } from '../space/section.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
-import { wrapStation } from './peaks.ts';
 import { type ReadLength, readLengths } from './readings.ts';
 import { betweenRead, complaintsOfLengths } from './readings-told.ts';
 

@@ -1,10 +1,9 @@
 import type { Mm } from '../measure/units.ts';
 import { pastClock, towardsClock } from '../space/landing.ts';
-import { placeWithin } from '../space/section.ts';
+import { placeWithin, wrapStation } from '../space/section.ts';
 import { type Break, changesBetween } from './breaks.ts';
 import type { Joint } from './joint.ts';
 import { meetAt } from './lines.ts';
-import { wrapStation } from './peaks.ts';
 import { samplesOf } from './samples.ts';
 
 /** A stretch of a line on which one face of one header is met, or none: both its ends still lie on it. */

@@ -3,11 +3,10 @@ import { isSolid } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { setbackAt } from '../space/landing.ts';
 import { type Mesh, type MeshPlace, tubeOf } from '../space/mesh.ts';
-import { placeWithin } from '../space/section.ts';
+import { placeWithin, wrapStation } from '../space/section.ts';
 import { type Cope, curveOf, type EndSolution } from './cope.ts';
 import { toCut } from './joint.ts';
 import { wallLine } from './lines.ts';
-import { wrapStation } from './peaks.ts';
 import type { TubeSolution } from './solve.ts';
 
 /** Points once round a tube, the first again at the end, in the tube's frame: the origin at end A's work point, z towards B. */

@@ -33,5 +33,15 @@ export function goldenSectionMaximum(
   return atLeft >= atRight ? left : right;
 }
 
+/** The greatest height once round, of a function that may be -Infinity where it does not count: the highest of `looks` samples, climbed. */
+export function greatestRound(height: (place: number) => number, turn: number, looks: number): number {
+  const step = turn / looks;
+  const heights = Array.from({ length: looks }, (_, i) => height(i * step));
+  const highest = Math.max(...heights);
+  const best = heights.indexOf(highest);
+  const top = goldenSectionMaximum(height, (best - 1) * step, (best + 1) * step);
+  return Math.max(highest, height(top));
+}
+
 /** A narrow top whose sides are this level, in mm, is as high as it gets. */
 const LEVEL: Mm = 1e-14;

@@ -93,3 +93,9 @@ export function inwards(outer: WallPoint, depth: Mm): WallPoint {
     run: { ...run, speed },
   };
 }
+
+/** The same station in [0, turn), with a hair below a whole turn taken as 0. */
+export function wrapStation(station: number, turn: number): number {
+  const home = ((station % turn) + turn) % turn;
+  return turn - home < 1e-12 * turn ? 0 : home;
+}

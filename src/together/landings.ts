@@ -2,9 +2,9 @@ import type { EndName } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { meetAt, onEndFace } from '../saddle/lines.ts';
-import { wrapStation } from '../saddle/peaks.ts';
-import { goldenSectionMaximum } from '../space/golden-section.ts';
+import { greatestRound } from '../space/golden-section.ts';
 import type { Landing } from '../space/landing.ts';
+import { wrapStation } from '../space/section.ts';
 import { dot, plusTimes, type Vector } from '../space/vector.ts';
 import {
   bodyAt,
@@ -110,11 +110,7 @@ function reachAlong(
       const along = alongAt(station);
       return along === undefined ? Number.NEGATIVE_INFINITY : sign * along;
     };
-    const step = turn / LOOKS;
-    const heights = Array.from({ length: LOOKS }, (_, i) => height(i * step));
-    const best = heights.indexOf(Math.max(...heights));
-    const top = goldenSectionMaximum(height, (best - 1) * step, (best + 1) * step);
-    return sign * Math.max(heights[best] ?? 0, height(top));
+    return sign * greatestRound(height, turn, LOOKS);
   };
   return [most(-1), most(1)];
 }

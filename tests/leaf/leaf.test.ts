@@ -3,7 +3,7 @@ import type { Drawing, PathPiece, Point, Words } from '../../src/draw/drawing.ts
 import { widthOf } from '../../src/draw/letters.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
-import { wrapStation } from '../../src/saddle/peaks.ts';
+import { wrapStation } from '../../src/space/section.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';

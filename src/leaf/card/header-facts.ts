@@ -2,7 +2,7 @@ import { spelled } from '../../draw/letters.ts';
 import type { CopedEnd, Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
-import { wrapStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { endPieceLength } from '../bend-pieces.ts';
 import type { Fact } from './fact.ts';

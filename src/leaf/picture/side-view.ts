@@ -5,7 +5,7 @@ import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { wrapStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { sideNames } from '../wrap/sides.ts';
 import { headerExtent, headerLines } from './header-picture.ts';

@@ -1,8 +1,7 @@
 import type { Point } from '../../draw/drawing.ts';
 import type { EndName } from '../../job/job.ts';
 import type { Mm } from '../../measure/units.ts';
-import { wrapStation } from '../../saddle/peaks.ts';
-import { type Section, speedWithin } from '../../space/section.ts';
+import { type Section, speedWithin, wrapStation } from '../../space/section.ts';
 
 /** How the end of a tube lies on paper: stations to the right from the seam, the tube's B direction up. */
 export interface Flat {

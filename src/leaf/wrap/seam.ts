@@ -1,7 +1,7 @@
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, clockStation } from '../../saddle/cope.ts';
 import { faceOf } from '../../saddle/lines.ts';
-import { wrapStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../space/section.ts';
 
 const STEPS = 72;
 

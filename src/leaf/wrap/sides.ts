@@ -1,7 +1,7 @@
 import type { Part } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { wrapStation } from '../../saddle/peaks.ts';
+import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 
 /** The two sides of a joint that have a name, as stations: the acute one and the obtuse one. */

@@ -3,6 +3,7 @@ import type { Fact } from '../../leaf/card/fact.ts';
 import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
+import { wrapStation } from '../../space/section.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
 import { landingLine } from '../../together/frame-report.ts';
 import { asWritten, joined } from '../../words/said.ts';
@@ -20,7 +21,7 @@ export function placeFacts(
     const name = asWritten(job.tubes[tube]?.name ?? '');
     const [from, to] = seat.along.map(asWritten);
     const ends = swapped ? [to, from] : [from, to];
-    const station = words.quantities.station(wrapped(spineAt, section.turn), section.stations);
+    const station = words.quantities.station(wrapStation(spineAt, section.turn), section.stations);
     const plumb = Math.abs(seat.spine[2]) < 1e-9 && Math.abs(seat.axis[2]) > 0.99;
     const goes: Fact = {
       fact: 'place',
@@ -30,10 +31,6 @@ export function placeFacts(
     const landed = landingFacts(job, frame, tube);
     return landed.length > 0 ? [[goes], landed] : [[goes]];
   });
-}
-
-function wrapped(station: number, turn: number): number {
-  return ((station % turn) + turn) % turn;
 }
 
 /** What lands on a tube, a line each, measured from its own end A. */

@@ -1,4 +1,5 @@
 import type { Mm, Radians } from '../../measure/units.ts';
+import { wrapStation } from '../section.ts';
 import type { Fit, NotchSearch } from './descent.ts';
 import { fitsOf, freedomOf, scatterOf, searchOf, soughtOf } from './fits.ts';
 import { type Notch, notchOf } from './notch.ts';
@@ -83,6 +84,5 @@ function nearTo(other: Notch, notch: Notch, given: Partial<Notch>): Notch {
 }
 
 function home(clock: Radians): Radians {
-  const turn = 2 * Math.PI;
-  return ((clock % turn) + turn) % turn;
+  return wrapStation(clock, 2 * Math.PI);
 }
