@@ -12,7 +12,7 @@ export interface NotchSearch {
 
 export interface Fit {
   readonly rooted: Rooted;
-  /** The sum of squares that is left, by the tube's radius signedSquare. */
+  /** The sum of squares that is left, by the tube's radius squared. */
   readonly error: number;
 }
 

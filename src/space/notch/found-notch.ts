@@ -13,7 +13,7 @@ export interface FoundNotch extends Notch {
   readonly scatter: Mm;
 }
 
-/** Below this, by the tube's radius signedSquare, a sum of squares is the rounding of numbers. */
+/** Below this, by the tube's radius squared, a sum of squares is the rounding of numbers. */
 const ROUNDING = 1e-22;
 
 /**
