@@ -1,11 +1,11 @@
 import { stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
-import type { DrawingUnit } from '../frame/lines/drawn-line.ts';
 import { frameOfLines } from '../frame/lines/frame-of-lines.ts';
 import { plainName } from '../frame/names.ts';
 import { jobOfTube } from '../frame/one-tube.ts';
 import { frameOfTube } from '../frame/tube-in-frame.ts';
 import { nearest } from '../job/text/nearest.ts';
+import type { LengthUnit } from '../measure/units.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
@@ -14,7 +14,7 @@ import type { Shell } from './shell.ts';
 import { refuse, refuseArgument } from './trouble.ts';
 
 export interface FrameOptions {
-  readonly units?: DrawingUnit;
+  readonly units?: LengthUnit;
   readonly up?: 'y' | 'z';
   readonly od?: string;
   readonly wall?: string;

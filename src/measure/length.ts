@@ -1,10 +1,10 @@
 import { type Fraction, fraction, plus, times, toNumber } from './fraction.ts';
 import { readQuantity, type Term } from './quantity.ts';
 import { type Reading, refused, taken } from './reading.ts';
-import type { Length, LengthUnit } from './units.ts';
+import type { Length, LengthUnit, Mm } from './units.ts';
 
 /** One kilometre: no tube is longer, and a slip of the keys often is. */
-const LONGEST_MM = 1e6;
+export const LONGEST_MM: Mm = 1e6;
 
 const IN_MM: Readonly<Record<LengthUnit, Fraction>> = {
   mm: fraction(1n),
@@ -14,6 +14,10 @@ const IN_MM: Readonly<Record<LengthUnit, Fraction>> = {
   in: fraction(127n, 5n),
   ft: fraction(1524n, 5n),
 };
+
+export function inMm(unit: LengthUnit): Mm {
+  return toNumber(IN_MM[unit]);
+}
 
 const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
   ...spelled('mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'),

@@ -1,14 +1,14 @@
 import Papa from 'papaparse';
-import { readLength } from '../../measure/length.ts';
+import { inMm, LONGEST_MM, readLength } from '../../measure/length.ts';
+import { taken } from '../../measure/reading.ts';
 import type { Mm } from '../../measure/units.ts';
 import { asWritten, type Objection } from '../../words/said.ts';
 import {
   type DrawnLine,
   type DrawnLines,
-  FURTHEST,
-  inMm,
   type LinesDesk,
   MOST_LINES,
+  plainNumber,
   refuseLine,
   withZUp,
   writtenUnit,
@@ -114,10 +114,10 @@ function coordinate({ line, cell }: Row, column: string, desk: LinesDesk): Mm {
   const text = cell(column);
   const refuse = (objection: Objection): never =>
     refuseLine(desk, line, 'length', `${column}: ${text}`, objection);
-  const isPlain = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/i.test(text);
-  const read = isPlain ? undefined : readLength(text, 'mm');
-  if (read && !read.ok) return refuse(desk.words.faults.said(read.fault));
-  const number = read ? read.value.mm : Number(text);
-  const mm = read && !read.value.bare ? number : number * inMm(desk.units ?? 'mm');
-  return Math.abs(mm) <= FURTHEST ? mm : refuse(desk.words.lines.tooFar);
+  const plain = plainNumber(text);
+  const read = plain === undefined ? readLength(text, 'mm') : taken({ mm: plain, bare: true });
+  if (!read.ok) return refuse(desk.words.faults.said(read.fault));
+  const { mm: number, bare } = read.value;
+  const mm = bare ? number * inMm(desk.units ?? 'mm') : number;
+  return Math.abs(mm) <= LONGEST_MM ? mm : refuse(desk.words.lines.tooFar);
 }

@@ -2,7 +2,8 @@ import type { Complaint } from '../../job/text/complaint.ts';
 import { Refusal } from '../../job/text/complaint.ts';
 import { clipped, onOneLine } from '../../job/text/quoting.ts';
 import type { Said } from '../../measure/said.ts';
-import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
+import type { LengthUnit } from '../../measure/units.ts';
+import { isMetric } from '../../measure/write.ts';
 import type { Vector } from '../../space/vector.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten, type Objection } from '../../words/said.ts';
@@ -23,44 +24,27 @@ export interface DrawnLine {
 export interface DrawnLines {
   readonly lines: readonly DrawnLine[];
   readonly told: readonly Said[];
-  readonly units: DrawingUnit;
+  readonly units: LengthUnit;
 }
-
-export type DrawingUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 
 /** Where lines are read: the name of their file, and what the person says of them. */
 export interface LinesDesk {
   readonly file: string;
   readonly words: Language;
   /** Of numbers without a unit; undefined where only the drawing can say. */
-  readonly units: DrawingUnit | undefined;
+  readonly units: LengthUnit | undefined;
   readonly isUp: 'y' | 'z';
   /** Of lines that have no size of their own. */
   readonly od?: string;
   readonly wall?: string;
 }
 
-const IN_MM: Readonly<Record<DrawingUnit, Mm>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: MM_PER_INCH,
-  ft: 12 * MM_PER_INCH,
-};
-
-export function inMm(unit: DrawingUnit): Mm {
-  return IN_MM[unit];
-}
-
-/** One kilometre, as of any length. */
-export const FURTHEST: Mm = 1e6;
-
 /** More lines than any frame has. */
 export const MOST_LINES = 20_000;
 
 /** The unit in which a frame's file is written: inches for what is drawn in inches or feet. */
-export function writtenUnit(units: DrawingUnit): 'mm' | 'in' {
-  return units === 'in' || units === 'ft' ? 'in' : 'mm';
+export function writtenUnit(units: LengthUnit): 'mm' | 'in' {
+  return isMetric(units) ? 'mm' : 'in';
 }
 
 /** Throws `Refusal` with one mistake at its line; of what is no text's the line is 0. */
@@ -74,6 +58,11 @@ export function refuseLine(
   const quoted = asWritten(clipped(onOneLine(read).trim())) || words.commandFaults.nothing;
   const complaint: Complaint = { code, file, ...(line > 0 && { line }), read: quoted, ...objection };
   throw new Refusal([complaint]);
+}
+
+/** A number as programs write them; undefined of other text. */
+export function plainNumber(text: string): number | undefined {
+  return /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/i.test(text) ? Number(text) : undefined;
 }
 
 /** Turned so that z is up, y away from the person. */

@@ -1,15 +1,14 @@
+import { inMm, LONGEST_MM } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { LengthUnit, Mm } from '../../measure/units.ts';
 import { crossProduct, plusTimes, scaledBy, unitOf, type Vector } from '../../space/vector.ts';
 import { asWritten } from '../../words/said.ts';
 import {
-  type DrawingUnit,
   type DrawnLine,
   type DrawnLines,
-  FURTHEST,
-  inMm,
   type LinesDesk,
   MOST_LINES,
+  plainNumber,
   refuseLine,
   withZUp,
   writtenUnit,
@@ -19,7 +18,7 @@ import { safeName } from './line-names.ts';
 import { sizeReader } from './line-size.ts';
 
 /** `$INSUNITS` (AutoCAD DXF Reference, HEADER). */
-const UNITS: ReadonlyMap<string, DrawingUnit> = new Map([
+const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
   ['1', 'in'],
   ['2', 'ft'],
   ['4', 'mm'],
@@ -46,7 +45,7 @@ export function linesOfDxf(source: string, desk: LinesDesk): DrawnLines {
   const sizes = layerSizes(stretches, writtenUnit(units), desk);
   const place = (drawn: Vector, of: DxfEntity): Vector => {
     const mm = withZUp(scaledBy(drawn, inMm(units)), desk.isUp);
-    return mm.every((each) => Math.abs(each) <= FURTHEST) ? mm : refuseEntity(desk, of, words.tooFar);
+    return mm.every((each) => Math.abs(each) <= LONGEST_MM) ? mm : refuseEntity(desk, of, words.tooFar);
   };
   const lines = stretches.map(({ of, from, to }): DrawnLine => {
     const layer = layerOf(of);
@@ -206,6 +205,5 @@ function numberOf(entity: DxfEntity, code: number, desk: LinesDesk): number | un
 }
 
 function asNumber({ value, line }: DxfGroup, desk: LinesDesk): Mm {
-  const isNumber = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/i.test(value);
-  return isNumber ? Number(value) : refuseLine(desk, line, 'dxf', value, desk.words.lines.noNumber);
+  return plainNumber(value) ?? refuseLine(desk, line, 'dxf', value, desk.words.lines.noNumber);
 }

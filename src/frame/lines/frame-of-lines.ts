@@ -1,15 +1,8 @@
 import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { LengthUnit, Mm } from '../../measure/units.ts';
 import { linesOfCsv } from './csv-lines.ts';
-import {
-  type DrawingUnit,
-  type DrawnLine,
-  type DrawnLines,
-  type LinesDesk,
-  refuseLine,
-  writtenUnit,
-} from './drawn-line.ts';
+import { type DrawnLine, type DrawnLines, type LinesDesk, refuseLine, writtenUnit } from './drawn-line.ts';
 import { linesOfDxf } from './dxf-lines.ts';
 import { frameText, USUAL_SNAP } from './frame-text.ts';
 import { joinedLines } from './joined-ends.ts';
@@ -46,7 +39,7 @@ export function frameOfLines(source: string, ask: LinesAsk): FrameOfLines {
 }
 
 /** The size for tubes that have none is judged where it was given. */
-function refuseOwnSize({ od, wall, words }: LinesAsk, units: DrawingUnit): void {
+function refuseOwnSize({ od, wall, words }: LinesAsk, units: LengthUnit): void {
   if (od === undefined) return;
   const size = sizeReader(writtenUnit(units), words)(od, wall ?? '');
   const desk = { words, file: words.commandFaults.commandLine };
