@@ -74,16 +74,26 @@ export function placeNow(now: readonly Stop[], then: readonly Stop[], at: number
 
 async function goTo(page: Page, find: (now: Stops) => number, what: string): Promise<void> {
   for (let i = 0; i < 400; i++) {
-    const now = await stops(page);
+    const now = await shows(page, find, what);
     const { all, at } = now;
     const target = find(now);
     const stop = all[target];
-    if (!stop) throw new Error(`${what} is not on the page: ${all.map(({ name }) => name).join(', ')}`);
-    if (at === target) return;
+    if (!stop || at === target) return;
     if (stop.group !== '' && all[at]?.group === stop.group) await page.keyboard.press('ArrowRight');
     else for (const key of tabs(all, at, target)) await page.keyboard.press(key);
   }
   throw new Error(`no way by keys to ${what}`);
+}
+
+/** What the page has yet to show, for it measures its pictures first, is waited for. */
+async function shows(page: Page, find: (now: Stops) => number, what: string): Promise<Stops> {
+  for (let i = 0; i < 600; i++) {
+    const now = await stops(page);
+    if (find(now) >= 0) return now;
+    await page.waitForTimeout(100);
+  }
+  const { all } = await stops(page);
+  throw new Error(`${what} is not on the page: ${all.map(({ name }) => name).join(', ')}`);
 }
 
 /** As many presses of Tab as lie between two places: a group takes one. Where they lead is looked at after them. */

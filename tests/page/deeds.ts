@@ -7,7 +7,7 @@ export async function act(page: Page, { name, kind, idle }: Stop): Promise<void>
   const before = await keptJob(page);
   if (idle) {
     await page.keyboard.press('Enter');
-    expect(await keptJob(page), name).toBe(before);
+    await expect.poll(() => keptJob(page), { message: name }).toBe(before);
   } else {
     await BY_KIND[kind](page, name);
     // What is kept may be a step of typing behind.
@@ -30,7 +30,7 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
       await changes(page, name, '#');
     } else await changes(page, name, '7');
     await undo(page);
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => focused(page)).toBe(name);
   },
   async select(page, name) {
     const chosen = () =>
@@ -42,17 +42,17 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
     await page.keyboard.press('ArrowDown');
     const key = (await chosen()) === first ? 'ArrowUp' : 'ArrowDown';
     if (key === 'ArrowUp') await page.keyboard.press(key);
-    expect(await chosen(), name).not.toBe(first);
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => chosen(), { message: name }).not.toBe(first);
+    await expect.poll(() => focused(page)).toBe(name);
     if (name === 'Tube') await page.keyboard.press(key === 'ArrowUp' ? 'ArrowDown' : 'ArrowUp');
     else await undo(page);
     await expect.poll(chosen, { message: name }).toBe(first);
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => focused(page)).toBe(name);
   },
   async checkbox(page, name) {
     await changes(page, name, 'Space');
     await undo(page);
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => focused(page)).toBe(name);
   },
   async radio(page, name) {
     const group = async (): Promise<readonly string[]> => {
@@ -67,7 +67,7 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
     }
     expect(seen.toSorted()).toEqual(members.toSorted());
     for (const _ of members) await undo(page);
-    expect(await group()).toEqual(members);
+    await expect.poll(() => group()).toEqual(members);
   },
   async summary(page, name) {
     const open = () => page.evaluate(() => document.activeElement?.closest('details')?.open);
@@ -75,9 +75,9 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
     for (const key of ['Enter', 'Space']) {
       const was = await open();
       await page.keyboard.press(key);
-      expect(await open(), name).toBe(!was);
+      await expect.poll(() => open(), { message: name }).toBe(!was);
     }
-    expect(await open()).toBe(first);
+    await expect.poll(() => open()).toBe(first);
   },
   async tab(page, name) {
     const { all, at } = await stops(page);
@@ -86,11 +86,11 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
     for (const _ of names) {
       await page.keyboard.press('ArrowRight');
       seen.push(await focused(page));
-      expect(await page.getByRole('tab', { selected: true }).textContent()).toBe(seen.at(-1));
-      expect(await page.getByRole('tabpanel', { name: seen.at(-1) ?? '' }).count()).toBe(1);
+      await expect.poll(() => page.getByRole('tab', { selected: true }).textContent()).toBe(seen.at(-1));
+      await expect.poll(() => page.getByRole('tabpanel', { name: seen.at(-1) ?? '' }).count()).toBe(1);
     }
     expect(seen.toSorted()).toEqual(names.toSorted());
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => focused(page)).toBe(name);
   },
   async jump(page, name) {
     await page.keyboard.press('Enter');
@@ -100,7 +100,7 @@ const BY_KIND: Readonly<Record<Stop['kind'], (page: Page, name: string) => Promi
   },
   async button(page, name) {
     await press(page, name);
-    expect(await focused(page)).toBe(name);
+    await expect.poll(() => focused(page)).toBe(name);
   },
   /** What scrolls or is turned; its keys are tried by themselves. */
   async region() {},
@@ -115,14 +115,14 @@ export async function press(page: Page, name: string): Promise<void> {
 
 async function writes(page: Page, name: string): Promise<void> {
   await changes(page, name, 'Enter');
-  expect(await focused(page)).toBe(name);
+  await expect.poll(() => focused(page)).toBe(name);
   await undo(page);
 }
 
 /** It goes with what it takes away; the focus must go on from there. */
 async function removes(page: Page, name: string): Promise<void> {
   await changes(page, name, 'Space');
-  expect(await focused(page), `the focus after ${name}`).not.toBe('');
+  await expect.poll(() => focused(page), { message: `the focus after ${name}` }).not.toBe('');
   await undo(page);
   await expect.poll(async () => (await stops(page)).all.map((each) => each.name)).toContain(name);
   await reach(page, name);
@@ -160,7 +160,7 @@ async function enlarges(page: Page, name: string): Promise<void> {
   const before = await wide();
   await page.keyboard.press('Enter');
   await expect.poll(wide).toBeGreaterThan(before);
-  expect(await focused(page)).toBe(name);
+  await expect.poll(() => focused(page)).toBe(name);
   await page.keyboard.press('Enter');
   await expect.poll(wide).toBe(before);
 }

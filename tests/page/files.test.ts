@@ -124,9 +124,9 @@ describe('opening', () => {
     const picker = page.locator('input[type=file]');
     await picker.setInputFiles({ name: 'x.yaml', mimeType: 'text/yaml', buffer: Buffer.from('a: [') });
     await page.locator('.notice.is-bad', { hasText: 'x.yaml can’t be opened' }).waitFor();
-    expect(await page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue()).toBe(
-      'mine',
-    );
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
+      .toBe('mine');
   });
 });
 
@@ -158,7 +158,7 @@ atThePage(
     ]);
     expect(shown.url()).toMatch(/^blob:/);
     expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
-    expect(await page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
+    await expect.poll(() => page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
     await tab.close();
   },
   { job: BRACE },

@@ -89,9 +89,9 @@ describe.each(someOf([320, 390, 640], { short: 1 }))('in a window %i pixels wide
           .map((each) => each.outerHTML.slice(0, 80)),
       );
     await page.locator('summary', { hasText: 'Job' }).first().click();
-    expect(await outside()).toEqual([]);
+    await expect.poll(() => outside()).toEqual([]);
     await page.getByRole('button', { name: 'Printer set-up' }).click();
-    expect(await outside()).toEqual([]);
+    await expect.poll(() => outside()).toEqual([]);
   };
   atThePage('nothing reaches past its side', run, { width, height: 800, job: BRACE });
 });
@@ -119,7 +119,9 @@ describe.each(someOf([320, 390], { short: 1 }))('in a window %i pixels wide', (w
     await press(page, 'Large enough to read');
     const large = await letters(page);
     expect(large.onLeaf).toBeGreaterThan(large.onPage - 0.1);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
+      .toBeLessThanOrEqual(width);
     expect(await findings(page)).toEqual([]);
   };
   atThePage(
@@ -143,7 +145,7 @@ describe.each([1280, 390])('in a window %i pixels wide', (width) => {
       );
     const before = await boxes();
     await fill(page, 'outside diameter, end B', '44,5 inchs');
-    expect(await boxes()).toEqual(before);
+    await expect.poll(() => boxes()).toEqual(before);
     const widths = await page
       .locator('.fields > .wrong')
       .evaluate((each) => [each.clientWidth, each.parentElement?.clientWidth ?? 0]);

@@ -12,13 +12,13 @@ describe('a mistake', () => {
     async ({ page }) => {
       await fill(page, 'angle, end A', '480');
       const field = page.getByRole('textbox', { name: 'angle, end A', exact: true });
-      expect(await field.getAttribute('aria-invalid')).toBe('true');
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
       const told = page.locator(`#${await field.getAttribute('aria-describedby')}`);
-      expect(await told.textContent()).toMatch(/under 180 degrees/);
-      expect(await page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
+      await expect.poll(() => told.textContent()).toMatch(/under 180 degrees/);
+      await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
       await fill(page, 'angle, end A', '48');
-      expect(await field.getAttribute('aria-invalid')).toBeNull();
-      expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+      await expect.poll(() => field.getAttribute('aria-invalid')).toBeNull();
+      await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
     },
     { job: BRACE },
   );
@@ -27,7 +27,7 @@ describe('a mistake', () => {
     'that only two ends together make stands under the length',
     async ({ page }) => {
       await fill(page, 'between work points, the tube', '25');
-      expect(await page.locator('.fields .wrong').textContent()).toMatch(/cross/);
+      await expect.poll(() => page.locator('.fields .wrong').textContent()).toMatch(/cross/);
     },
     { job: BRACE },
   );
@@ -60,7 +60,7 @@ atThePage(
   async ({ page }) => {
     await fill(page, 'angle, end B', '20');
     await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
-    expect(await page.locator('.end-A .watch').count()).toBe(0);
+    await expect.poll(() => page.locator('.end-A .watch').count()).toBe(0);
   },
   { job: BRACE },
 );
@@ -114,7 +114,7 @@ atThePage(
     await fill(page, 'name of the tube', 'typed meanwhile');
     await expect.poll(() => page.evaluate(() => localStorage.getItem('copeleaf.job'))).toContain('meanwhile');
     // Looked at in the page itself, it would have been told by now.
-    expect(await numbers.textContent()).toBe(before);
+    await expect.poll(() => numbers.textContent()).toBe(before);
     await hold(false);
     await expect.poll(() => numbers.textContent()).not.toBe(before);
   },
@@ -126,13 +126,13 @@ atThePage('undo takes back a field, redo brings it again, by button and by keys'
   await field.pressSequentially('2.4');
   await field.blur();
   await press(page, 'Undo');
-  expect(await field.inputValue()).toBe('');
+  await expect.poll(() => field.inputValue()).toBe('');
   await press(page, 'Redo');
-  expect(await field.inputValue()).toBe('2.4');
+  await expect.poll(() => field.inputValue()).toBe('2.4');
   await page.keyboard.press('Control+z');
-  expect(await field.inputValue()).toBe('');
+  await expect.poll(() => field.inputValue()).toBe('');
   await page.keyboard.press('Control+Shift+Z');
-  expect(await field.inputValue()).toBe('2.4');
+  await expect.poll(() => field.inputValue()).toBe('2.4');
 });
 
 describe('the last job', () => {
@@ -142,7 +142,7 @@ describe('the last job', () => {
     if (!browser) throw new Error('the page is in no browser');
     await fillBrace(page);
     // What the other tests begin with is what this form makes.
-    expect(await keptJob(page)).toBe(BRACE);
+    await expect.poll(() => keptJob(page)).toBe(BRACE);
     await fromMenu(page, 'Link to this job');
     const link = await page.getByRole('textbox', { name: 'link' }).inputValue();
     await page.keyboard.press('Escape');
@@ -154,22 +154,22 @@ describe('the last job', () => {
     const fragment = link.slice(link.indexOf('#'));
     const linked = await openPage(browser, { context, fragment });
     const name = linked.page.getByRole('textbox', { name: 'name of the tube', exact: true });
-    expect(await name.inputValue()).toBe('bunk stay');
+    await expect.poll(() => name.inputValue()).toBe('bunk stay');
     await fill(linked.page, 'wall, the tube', '3');
     await leave(linked.page);
 
     const back = await openPage(browser, { context });
     const own = back.page.getByRole('textbox', { name: 'name of the tube', exact: true });
-    expect(await own.inputValue()).toBe('my own');
+    await expect.poll(() => own.inputValue()).toBe('my own');
     await leave(back.page);
 
     const again = await openPage(browser, { context, fragment });
     await press(again.page, 'Keep this one in its place');
     await leave(again.page);
     const kept = await openPage(browser, { context });
-    expect(await kept.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue()).toBe(
-      'bunk stay',
-    );
+    await expect
+      .poll(() => kept.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
+      .toBe('bunk stay');
   });
 
   atThePage('that came by a link is kept once it is changed', async ({ page, context }) => {
@@ -181,9 +181,9 @@ describe('the last job', () => {
     expect(
       await linked.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue(),
     ).toBe('bunk stay');
-    expect(await kept(linked.page)).toBe(null);
+    await expect.poll(() => kept(linked.page)).toBe(null);
     await fill(linked.page, 'wall, the tube', '3');
-    expect(await kept(linked.page)).toContain('wall: 3');
+    await expect.poll(() => kept(linked.page)).toContain('wall: 3');
   });
 
   atThePage(
@@ -191,14 +191,14 @@ describe('the last job', () => {
     async ({ page }) => {
       const name = page.getByRole('textbox', { name: 'name of the tube', exact: true });
       await page.locator('.paper svg').first().waitFor();
-      expect(await name.inputValue()).toBe('bunk stay');
+      await expect.poll(() => name.inputValue()).toBe('bunk stay');
       // As if the page had been shut before it came to show the job.
       await page.evaluate(() => sessionStorage.setItem('copeleaf.link', location.hash));
       await page.reload();
-      expect(await page.locator('.notice').textContent()).toMatch(/stopped the page last time/);
-      expect(await name.inputValue()).toBe('');
+      await expect.poll(() => page.locator('.notice').textContent()).toMatch(/stopped the page last time/);
+      await expect.poll(() => name.inputValue()).toBe('');
       await page.reload();
-      expect(await name.inputValue()).toBe('bunk stay');
+      await expect.poll(() => name.inputValue()).toBe('bunk stay');
     },
     { fragment: fragmentOf(BRACE) },
   );
@@ -206,8 +206,8 @@ describe('the last job', () => {
   atThePage(
     'is not lost to a damaged link',
     async ({ page }) => {
-      expect(await page.locator('.notice').textContent()).toMatch(/can’t be read/);
-      expect(await page.getByRole('textbox', { name: 'wall, the tube' }).count()).toBe(1);
+      await expect.poll(() => page.locator('.notice').textContent()).toMatch(/can’t be read/);
+      await expect.poll(() => page.getByRole('textbox', { name: 'wall, the tube' }).count()).toBe(1);
     },
     { fragment: '#job=eJwLcut' },
   );
@@ -221,7 +221,9 @@ atThePage(
     await fill(page, 'bar across', '97.3mm');
     await fill(page, 'bar up', '100mm');
     await press(page, 'Save this printer');
-    expect(await page.locator('#printer-wrong').textContent()).toMatch(/letter page was shrunk onto A4/);
+    await expect
+      .poll(() => page.locator('#printer-wrong').textContent())
+      .toMatch(/letter page was shrunk onto A4/);
     await fill(page, 'bar across', '99.3mm');
     await press(page, 'Save this printer');
     await press(page, 'Close');
@@ -232,7 +234,9 @@ atThePage(
     await page.locator('.sheets', { hasText: 'workshop' }).waitFor();
     await page.reload();
     await fromMenu(page, 'Printer set-up');
-    expect(await page.getByRole('combobox', { name: 'draw sheets for' }).textContent()).toContain('workshop');
+    await expect
+      .poll(() => page.getByRole('combobox', { name: 'draw sheets for' }).textContent())
+      .toContain('workshop');
   },
 );
 
@@ -241,7 +245,7 @@ describe('the joint in space', () => {
     'is not run before it is asked for, and is turned by keys',
     async ({ page }) => {
       await page.locator('.paper svg').first().waitFor();
-      expect(await page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
+      await expect.poll(() => page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
       await page.getByRole('tab', { name: '3D' }).click();
       const canvas = page.locator('.stage canvas');
       await page.locator('.afloat span', { hasText: 'spine' }).waitFor();

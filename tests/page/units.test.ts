@@ -22,13 +22,13 @@ describe('the unit of numbers without one', () => {
       const size = page.locator('.entry', {
         has: page.getByRole('textbox', { name: 'outside diameter, the tube' }),
       });
-      expect(await size.locator('.unit').textContent()).toBe('in');
-      expect(await size.locator('input').getAttribute('placeholder')).toBe('1-1/2');
+      await expect.poll(() => size.locator('.unit').textContent()).toBe('in');
+      await expect.poll(() => size.locator('input').getAttribute('placeholder')).toBe('1-1/2');
       await press(page, 'mm');
-      expect(await size.locator('.unit').textContent()).toBe('mm');
-      expect(await size.locator('input').getAttribute('placeholder')).toBe('38.1');
+      await expect.poll(() => size.locator('.unit').textContent()).toBe('mm');
+      await expect.poll(() => size.locator('input').getAttribute('placeholder')).toBe('38.1');
       await fill(page, 'outside diameter, the tube', '1-1/2in');
-      expect(await size.locator('.unit').count()).toBe(0);
+      await expect.poll(() => size.locator('.unit').count()).toBe(0);
     },
     INCHES,
   );
@@ -40,14 +40,14 @@ describe('the unit of numbers without one', () => {
       await fillInMm(page);
       await press(page, 'inches');
       const asked = page.getByRole('dialog');
-      expect(await asked.textContent()).toContain('38.1 stays 38.1 mm');
-      expect(await asked.textContent()).toContain('38.1 becomes 38.1 in (967.74 mm)');
+      await expect.poll(() => asked.textContent()).toContain('38.1 stays 38.1 mm');
+      await expect.poll(() => asked.textContent()).toContain('38.1 becomes 38.1 in (967.74 mm)');
       await press(page, 'Keep the sizes');
-      expect(await written(page, 'outside diameter, the tube')).toBe('38.1mm');
-      expect(await written(page, 'wall, the tube')).toBe('2.4mm');
-      expect(await written(page, 'outside diameter, end A')).toBe('1-3/4in');
-      expect(await written(page, 'angle, end A')).toBe('60');
-      expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+      await expect.poll(() => written(page, 'outside diameter, the tube')).toBe('38.1mm');
+      await expect.poll(() => written(page, 'wall, the tube')).toBe('2.4mm');
+      await expect.poll(() => written(page, 'outside diameter, end A')).toBe('1-3/4in');
+      await expect.poll(() => written(page, 'angle, end A')).toBe('60');
+      await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
     },
     INCHES,
   );
@@ -57,14 +57,16 @@ describe('the unit of numbers without one', () => {
     async ({ page }) => {
       await fillInMm(page);
       await press(page, 'mm');
-      expect(await page.getByRole('dialog').textContent()).toContain('38.1 becomes 38.1 mm.');
+      await expect.poll(() => page.getByRole('dialog').textContent()).toContain('38.1 becomes 38.1 mm.');
       await press(page, 'Read the numbers as mm');
-      expect(await written(page, 'outside diameter, the tube')).toBe('38.1');
-      expect(await page.getByRole('button', { name: 'mm', exact: true }).getAttribute('aria-pressed')).toBe(
-        'true',
-      );
+      await expect.poll(() => written(page, 'outside diameter, the tube')).toBe('38.1');
+      await expect
+        .poll(() => page.getByRole('button', { name: 'mm', exact: true }).getAttribute('aria-pressed'))
+        .toBe('true');
       await press(page, 'Undo');
-      expect(await page.getByRole('button', { name: 'inches' }).getAttribute('aria-pressed')).toBe('true');
+      await expect
+        .poll(() => page.getByRole('button', { name: 'inches' }).getAttribute('aria-pressed'))
+        .toBe('true');
     },
     INCHES,
   );
@@ -74,10 +76,10 @@ describe('the unit of numbers without one', () => {
     async ({ page }) => {
       await fillInMm(page);
       const size = page.getByRole('textbox', { name: 'outside diameter, the tube' });
-      expect(await size.getAttribute('aria-invalid')).toBe('true');
+      await expect.poll(() => size.getAttribute('aria-invalid')).toBe('true');
       const told = page.locator(`#${await size.getAttribute('aria-describedby')}`);
-      expect(await told.textContent()).toContain('38.1mm or 38.1in (967.74 mm)');
-      expect(await page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
+      await expect.poll(() => told.textContent()).toContain('38.1mm or 38.1in (967.74 mm)');
+      await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
     },
     INCHES,
   );
@@ -88,23 +90,23 @@ describe('what a first visitor meets', () => {
     await fillInMm(page);
     await page.locator('details.job summary').click();
     await press(page, 'Add a stock length');
-    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
     await fill(page, 'stock length 1', '6m');
     await fill(page, 'stock length 1', '');
-    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
   });
 
   atThePage('a box is asked for its wall, and is shown as a box from the start', async ({ page }) => {
     const round = await page.locator('.end-A .joint').innerHTML();
     await pick(page, 'box', 'What end A lands on');
-    expect(await page.locator('.end-A .joint').innerHTML()).not.toBe(round);
-    expect(await page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
+    await expect.poll(() => page.locator('.end-A .joint').innerHTML()).not.toBe(round);
+    await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
     await fill(page, 'outside diameter, the tube', '38.1');
     await fill(page, 'angle, end A', '60');
     await fill(page, 'width, end A', '50');
     await fill(page, 'depth, end A', '50');
     await fill(page, 'wall of the box, end A', '3');
-    expect(await page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
   });
 
   atThePage('a mitre asks for nothing that has no field', async ({ page }) => {
@@ -115,7 +117,7 @@ describe('what a first visitor meets', () => {
 
   atThePage('no key of the job file stands in the form', async ({ page }) => {
     await pick(page, 'bend', 'What end A lands on');
-    expect(await page.locator('.lacking').textContent()).not.toContain('`');
+    await expect.poll(() => page.locator('.lacking').textContent()).not.toContain('`');
   });
 
   atThePage('what was said goes with the next change, or when it is closed', async ({ page }) => {
@@ -132,13 +134,13 @@ describe('what a first visitor meets', () => {
   atThePage('the cautions open once, when the first sheet is saved', async ({ page }) => {
     await fillInMm(page);
     const open = () => page.locator('details.cautions').evaluate((each) => each.hasAttribute('open'));
-    expect(await open()).toBe(false);
+    await expect.poll(() => open()).toBe(false);
     await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
     await expect.poll(open).toBe(true);
     await page.locator('details.cautions summary').click();
     await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
     await page.locator('.notice p').waitFor();
-    expect(await open()).toBe(false);
+    await expect.poll(() => open()).toBe(false);
   });
 
   atThePage('a printer without a name is told so in a whole sentence', async ({ page }) => {
@@ -154,13 +156,15 @@ describe('what a first visitor meets', () => {
     await page.locator('.top .count').waitFor();
     const shown = await page.locator('.watch li').count();
     expect(shown).toBeGreaterThan(1);
-    expect(await page.locator('.top .count').textContent()).toBe(`${shown} warnings`);
+    await expect.poll(() => page.locator('.top .count').textContent()).toBe(`${shown} warnings`);
   });
 
   atThePage('a job that names no paper says none', async ({ page }) => {
     await page.locator('details.job summary').click();
     await page.getByRole('combobox', { name: 'paper', exact: true }).fill('');
-    expect(await page.locator('details.job summary').textContent()).toBe('Job, paper and stock: no title');
+    await expect
+      .poll(() => page.locator('details.job summary').textContent())
+      .toBe('Job, paper and stock: no title');
   });
 });
 
