@@ -4,6 +4,7 @@ import { inchFraction, millimetres, writeAngle } from '../measure/write.ts';
 import {
   crossProduct,
   dot,
+  nearestFeet,
   norm,
   plusTimes,
   scaledBy,
@@ -52,12 +53,7 @@ export function meetingOf(own: StoodEnd, header: Stood): Meeting | undefined {
   const { tube } = own;
   const past = crossProduct(tube.axis, tube.spine);
   const w = plusTimes(scaledBy(tube.spine, -Math.sin(clock)), Math.cos(clock), past);
-  const gap = wayTo(point, header.from);
-  // The feet of the common perpendicular of two lines, from their directions and the way between their points.
-  const across = dot(body, header.axis);
-  const [alongBody, alongHeader] = [dot(gap, body), dot(gap, header.axis)];
-  const shift = (alongBody - across * alongHeader) / (1 - across * across);
-  const onHeader = (across * alongBody - alongHeader) / (1 - across * across);
+  const [shift, onHeader] = nearestFeet({ from: point, axis: body }, header);
   const foot = plusTimes(header.from, onHeader, header.axis);
   const offset = dot(wayTo(plusTimes(point, shift, body), foot), w);
   return {

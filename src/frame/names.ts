@@ -14,11 +14,6 @@ export function primed(name: string): string {
   return `${name}${PRIME}`;
 }
 
-/** Whether a thing of this name stands in its file for the mirror image of another. */
-export function isOtherHalf(name: string, isWritten: (name: string) => boolean): boolean {
-  return name.endsWith(PRIME) && isWritten(name.slice(0, -PRIME.length));
-}
-
 /** The name of a thing's mirror image, or of what it is one of; its own where there is neither. */
 export function otherHalf(name: string, isThere: (name: string) => boolean): string {
   if (isThere(primed(name))) return primed(name);

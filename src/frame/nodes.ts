@@ -1,7 +1,8 @@
 import { complain, type Desk } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
-import { crossProduct, dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
+import { byLine, crossProduct, dot, norm, type Vector } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
+import { IN_LINE } from './nearness.ts';
 import { isSameOutside } from './outside.ts';
 import { askedEnd, bodyOf, pointOf, type Stood, type StoodEnd } from './stood.ts';
 
@@ -66,23 +67,19 @@ function isNear({ from, to, outline }: Stood, point: Vector, snap: Mm): boolean 
 }
 
 function isOnAxis({ from, axis, length }: Stood, point: Vector, snap: Mm): boolean {
-  const at = dot(wayTo(from, point), axis);
-  return at > snap && at < length - snap && norm(wayTo(plusTimes(from, at, axis), point)) <= snap;
+  const { along, off } = byLine(from, axis, point);
+  return along > snap && along < length - snap && norm(off) <= snap;
 }
 
 /** Whether a point lies inside a tube, filled, between its two points. */
 function holds(tube: Stood, point: Vector): boolean {
   const { from, axis, length, outline } = tube;
-  const at = dot(wayTo(from, point), axis);
-  if (at < 0 || at > length) return false;
-  const off = wayTo(plusTimes(from, at, axis), point);
+  const { along, off } = byLine(from, axis, point);
+  if (along < 0 || along > length) return false;
   const [x, y] = [dot(off, tube.spine), dot(off, crossProduct(axis, tube.spine))];
   const wall = outline.at(outline.towards(Math.atan2(y, x)));
   return Math.hypot(x, y) < Math.hypot(wall.x, wall.y);
 }
-
-/** Two tubes of one outside whose axes make no more than this are in line. */
-const IN_LINE = Math.cos(Math.PI / 180);
 
 /** Ends of one outside that go on in line with one another, two and two. */
 function splicesOf(ends: readonly StoodEnd[]): readonly StoodEnd[] {

@@ -1,10 +1,11 @@
 import { tubeFactsOf } from '../job/sections.ts';
 import { complain, type Desk, type Spot } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
-import { norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
+import { crossProduct, dot, norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedFrame, AskedPoint, AskedTube, MirrorPlane, Named, PointAsk } from './asked.ts';
-import { isOtherHalf, primed, unknownName, unprimed } from './names.ts';
+import { otherHalf, primed, unknownName, unprimed } from './names.ts';
+import { joinedTo } from './nearness.ts';
 
 /** Where every point of a frame is. */
 export interface Places {
@@ -28,10 +29,12 @@ export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
     if (!place) continue;
     all.set(name, place);
     const twin = asked.plane && mirroredPlace(place, asked.plane);
-    const hasOther = written.has(primed(name)) || isOtherHalf(name, (each) => written.has(each));
+    const hasOther = otherHalf(name, (each) => written.has(each)) !== name;
     if (twin && norm(wayTo(place, twin)) > ON_PLANE && !hasOther) all.set(primed(name), twin);
   }
-  const { points, joined } = snapped(all, asked.snap);
+  // Each keeps the place of the one to which it is joined.
+  const joined = joinedTo(all, asked.snap);
+  const points = new Map([...all].map(([name, place]) => [name, all.get(joined.get(name) ?? name) ?? place]));
   const writtenOut: Vector[] = [];
   const end = (ask: PointAsk): { place: Vector; name: string } | undefined => {
     if ('place' in ask) {
@@ -155,33 +158,6 @@ export function spineOf(axis: Vector, face: Vector | undefined): Vector | undefi
 }
 
 /** The angle of a way from the spine, right-handed about the axis, in (-pi, pi]. */
-export function stationAngle([ax, ay, az]: Vector, spine: Vector, way: Vector): number {
-  const [sx, sy, sz] = spine;
-  const past: Vector = [ay * sz - az * sy, az * sx - ax * sz, ax * sy - ay * sx];
-  const across = way[0] * past[0] + way[1] * past[1] + way[2] * past[2];
-  return Math.atan2(across, way[0] * sx + way[1] * sy + way[2] * sz);
+export function stationAngle(axis: Vector, spine: Vector, way: Vector): number {
+  return Math.atan2(dot(way, crossProduct(axis, spine)), dot(way, spine));
 }
-
-/** Each point joined to the first one of the file that is nearer than the snap, and keeps its place. */
-function snapped(all: ReadonlyMap<string, Vector>, snap: Mm): Pick<Places, 'points' | 'joined'> {
-  const cell = Math.max(snap, 1);
-  const kept = new Map<string, { readonly name: string; readonly place: Vector }[]>();
-  const keyOf = (place: readonly number[]): string => place.join(' ');
-  const points = new Map<string, Vector>();
-  const joined = new Map<string, string>();
-  const order = [...all.keys()];
-  for (const [name, place] of all) {
-    const home = place.map((mm) => Math.floor(mm / cell));
-    const near = NEIGHBOURS.flatMap(
-      (by) => kept.get(keyOf(home.map((at, i) => at + (by[i] ?? 0)))) ?? [],
-    ).filter((each) => norm(wayTo(each.place, place)) < snap);
-    const first = near.sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name))[0];
-    points.set(name, first?.place ?? place);
-    if (first) joined.set(name, first.name);
-    else kept.set(keyOf(home), [...(kept.get(keyOf(home)) ?? []), { name, place }]);
-  }
-  return { points, joined };
-}
-
-const STEPS = [-1, 0, 1];
-const NEIGHBOURS = STEPS.flatMap((x) => STEPS.flatMap((y) => STEPS.map((z) => [x, y, z])));

@@ -10,6 +10,7 @@ import type { AskedFrame, MirrorPlane } from './asked.ts';
 import { type CutEnd, endsOf } from './ends.ts';
 import { lengthOf } from './meeting.ts';
 import { unknownName } from './names.ts';
+import { USUAL_SNAP } from './nearness.ts';
 import { nodesOf } from './nodes.ts';
 import { type Places, placesOfFrame } from './places.ts';
 import { readPoints } from './read-points.ts';
@@ -46,7 +47,6 @@ function readFramed(desk: Desk, fields: Fields): FileBody {
   return built(desk, asked, copies);
 }
 
-const SNAP = 0.5;
 const STEEL = 7.85;
 
 function readAsked(desk: Desk, spot: Spot): AskedFrame | undefined {
@@ -63,7 +63,7 @@ function readAsked(desk: Desk, spot: Spot): AskedFrame | undefined {
     points: points ? readPoints(desk, points) : [],
     tubes: readFrameTubes(desk, list),
     ...(plane && { plane }),
-    snap: snap?.mm ?? SNAP,
+    snap: snap?.mm ?? USUAL_SNAP,
     density: densityAt(desk, fields.get('density')) ?? STEEL,
   };
 }

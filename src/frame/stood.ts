@@ -3,10 +3,10 @@ import { tubeFactsOf } from '../job/sections.ts';
 import { complain, type Desk } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';
-import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../space/vector.ts';
+import { byLine, norm, scaledBy, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedEnd, AskedFrame, AskedTube, Named, PointAsk } from './asked.ts';
-import { isOtherHalf, otherHalf, primed } from './names.ts';
+import { otherHalf, primed } from './names.ts';
 import { mirroredPlace, mirroredWay, ON_PLANE, type Places, spineOf } from './places.ts';
 
 /** A tube where it stands: its axis from one point to another, and the way that its spine faces. */
@@ -24,6 +24,8 @@ export interface Stood {
   readonly outline: Section;
 }
 
+type Unplaced = Omit<Stood, 'place'>;
+
 export type StoodEnd = { readonly tube: Stood; readonly end: EndName };
 
 export function pointOf({ tube, end }: StoodEnd): Vector {
@@ -32,7 +34,7 @@ export function pointOf({ tube, end }: StoodEnd): Vector {
 
 /** From an end into its tube's body. */
 export function bodyOf({ tube, end }: StoodEnd): Vector {
-  return end === 'A' ? tube.axis : [-tube.axis[0], -tube.axis[1], -tube.axis[2]];
+  return end === 'A' ? tube.axis : scaledBy(tube.axis, -1);
 }
 
 export function askedEnd({ tube, end }: StoodEnd): AskedEnd {
@@ -46,7 +48,7 @@ export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): read
     const own = stand(desk, tube, places);
     if (!own) return [];
     const { name } = tube;
-    const hasOther = written.has(primed(name)) || isOtherHalf(name, (each) => written.has(each));
+    const hasOther = otherHalf(name, (each) => written.has(each)) !== name;
     const twin = hasOther ? undefined : twinOf(desk, own, asked, places);
     return [{ own, twin }];
   });
@@ -56,7 +58,7 @@ export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): read
     .map((each, place) => ({ ...each, place }));
 }
 
-function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Stood, 'place'> | undefined {
+function stand(desk: Desk, asked: AskedTube, places: Places): Unplaced | undefined {
   const [from, to] = asked.along.map((ask) => places.end(ask));
   if (!from || !to) return undefined;
   const { frame } = desk.words.job;
@@ -79,12 +81,7 @@ function stand(desk: Desk, asked: AskedTube, places: Places): Omit<Stood, 'place
 }
 
 /** The mirror image of a tube; undefined of one that is its own. */
-function twinOf(
-  desk: Desk,
-  own: Omit<Stood, 'place'>,
-  { plane }: AskedFrame,
-  places: Places,
-): Omit<Stood, 'place'> | undefined {
+function twinOf(desk: Desk, own: Unplaced, { plane }: AskedFrame, places: Places): Unplaced | undefined {
   if (!plane) return undefined;
   const { asked } = own;
   const reflect = (ask: PointAsk): PointAsk => {
@@ -125,15 +122,14 @@ function isSame(a: Axis, b: Axis): boolean {
 
 /** Whether two tubes lie in one line and over one another. */
 function liesAlong(a: Axis, b: Axis): boolean {
-  const [start, end] = [b.from, b.to].map((place) => dot(wayTo(a.from, place), a.axis));
-  if (start === undefined || end === undefined) return false;
-  const beside = (place: Vector, at: number): number => norm(wayTo(plusTimes(a.from, at, a.axis), place));
-  const inLine = beside(b.from, start) <= ON_PLANE && beside(b.to, end) <= ON_PLANE;
-  return inLine && Math.min(a.length, Math.max(start, end)) - Math.max(0, Math.min(start, end)) > ON_PLANE;
+  const [start, end] = [byLine(a.from, a.axis, b.from), byLine(a.from, a.axis, b.to)];
+  const [first, last] = [Math.min(start.along, end.along), Math.max(start.along, end.along)];
+  const inLine = norm(start.off) <= ON_PLANE && norm(end.off) <= ON_PLANE;
+  return inLine && Math.min(a.length, last) - Math.max(0, first) > ON_PLANE;
 }
 
 /** The names that a mirror image's keys give are those of mirror images where there are such. */
-function withNamesPrimed(twin: Omit<Stood, 'place'>, names: ReadonlySet<string>): Omit<Stood, 'place'> {
+function withNamesPrimed(twin: Unplaced, names: ReadonlySet<string>): Unplaced {
   const other = (named: Named): Named => ({
     ...named,
     name: otherHalf(named.name, (each) => names.has(each)),

@@ -12,7 +12,7 @@ import {
 import type { EndName, Job, Seat, Tube } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { MM_PER_INCH, type Mm } from '../measure/units.ts';
-import { dot, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
+import { byLine, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
 import { plainName, primed } from './names.ts';
 import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
@@ -76,10 +76,10 @@ function placeOfEnd({ from, axis, length }: Seat, end: EndName): Vector {
 
 /** Whether a place is inside a tube or within a millimetre of it, between its two points. */
 function holds(tube: Tube | undefined, { from, axis, length }: Seat, place: Vector): boolean {
-  const along = dot(wayTo(from, place), axis);
+  const { along, off } = byLine(from, axis, place);
   const reach = tube ? tubeFactsOf(tube.section).outline().reach + 1 : 0;
   const isBetween = along > -reach && along < length + reach;
-  return isBetween && norm(wayTo(plusTimes(from, along, axis), place)) < reach;
+  return isBetween && norm(off) < reach;
 }
 
 function ownTube(

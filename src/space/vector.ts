@@ -19,6 +19,28 @@ export function wayTo(from: Vector, to: Vector): Vector {
   return plusTimes(to, -1, from);
 }
 
+/** How far along a line through a place a point lies, and the way to it from there, square to the line. `axis` has length 1. */
+export function byLine(
+  from: Vector,
+  axis: Vector,
+  point: Vector,
+): { readonly along: number; readonly off: Vector } {
+  const along = dot(wayTo(from, point), axis);
+  return { along, off: wayTo(plusTimes(from, along, axis), point) };
+}
+
+/** How far along each of two lines that are not parallel the foot of their common perpendicular lies. Axes have length 1. */
+export function nearestFeet(
+  a: { readonly from: Vector; readonly axis: Vector },
+  b: { readonly from: Vector; readonly axis: Vector },
+): readonly [onA: number, onB: number] {
+  const gap = wayTo(a.from, b.from);
+  const across = dot(a.axis, b.axis);
+  const [alongA, alongB] = [dot(gap, a.axis), dot(gap, b.axis)];
+  const square = 1 - across * across;
+  return [(alongA - across * alongB) / square, (across * alongA - alongB) / square];
+}
+
 export function scaledBy(a: Vector, by: number): Vector {
   return [a[0] * by, a[1] * by, a[2] * by];
 }

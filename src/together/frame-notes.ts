@@ -1,8 +1,7 @@
 import type { Frame, Job } from '../job/job.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
-import type { Vector } from '../space/vector.ts';
-import { dot, norm, plusTimes, wayTo } from '../space/vector.ts';
+import { dot, nearestFeet, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import { type Clash, clashesIn } from './clashes.ts';
 import { type StandingTube, standingsIn } from './in-space.ts';
@@ -64,12 +63,8 @@ type Seats = StandingTube['seat'];
 
 /** Whether two axes pass through one point, or nearly so, well inside both. */
 function cross(a: Seats, b: Seats): boolean {
-  const c = dot(a.axis, b.axis);
-  const gap = wayTo(a.from, b.from);
-  const square = 1 - c * c;
-  if (square < 1e-6) return false;
-  const s = (dot(gap, a.axis) - c * dot(gap, b.axis)) / square;
-  const t = (c * dot(gap, a.axis) - dot(gap, b.axis)) / square;
+  if (1 - dot(a.axis, b.axis) ** 2 < 1e-6) return false;
+  const [s, t] = nearestFeet(a, b);
   const between = norm(wayTo(plusTimes(a.from, s, a.axis), plusTimes(b.from, t, b.axis)));
   return between < 1 && s > 1 && s < a.length - 1 && t > 1 && t < b.length - 1;
 }

@@ -1,10 +1,11 @@
 import { readLength } from '../../measure/length.ts';
 import type { Said } from '../../measure/said.ts';
 import type { LengthUnit, Mm } from '../../measure/units.ts';
+import { USUAL_SNAP } from '../nearness.ts';
 import { linesOfCsv } from './csv-lines.ts';
 import { type DrawnLine, type DrawnLines, type LinesDesk, refuseLine, writtenUnit } from './drawn-line.ts';
 import { linesOfDxf } from './dxf-lines.ts';
-import { frameText, USUAL_SNAP } from './frame-text.ts';
+import { frameText } from './frame-text.ts';
 import { joinedLines } from './joined-ends.ts';
 import { sizeReader } from './line-size.ts';
 

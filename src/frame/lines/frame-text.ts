@@ -1,7 +1,8 @@
 import type { Mm } from '../../measure/units.ts';
 import { dot, unitOf, type Vector, wayTo } from '../../space/vector.ts';
 import type { Language } from '../../words/language.ts';
-import { IN_LINE, type JoinedLines, type LineTube } from './joined-ends.ts';
+import { IN_LINE, USUAL_SNAP } from '../nearness.ts';
+import type { JoinedLines, LineTube } from './joined-ends.ts';
 import { onceEach, safeName, yamlWord } from './line-names.ts';
 import { writtenLength } from './written-length.ts';
 
@@ -87,9 +88,6 @@ function facing(
     return own !== undefined && its !== undefined && dot(own, its) <= -IN_LINE;
   });
 }
-
-/** What a frame's reader takes where its file says nothing. */
-export const USUAL_SNAP: Mm = 0.5;
 
 /** A name for each tube: its own or, of one without, by its place. */
 function barNames(bars: readonly LineTube[], { words }: FrameTextAsk): ReadonlyMap<LineTube, string> {

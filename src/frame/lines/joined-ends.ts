@@ -1,5 +1,6 @@
 import type { Mm } from '../../measure/units.ts';
-import { dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../../space/vector.ts';
+import { byLine, dot, norm, plusTimes, unitOf, type Vector, wayTo } from '../../space/vector.ts';
+import { IN_LINE, joinedTo } from '../nearness.ts';
 import type { DrawnLine } from './drawn-line.ts';
 import { writtenLength, writtenPlace } from './written-length.ts';
 
@@ -49,41 +50,19 @@ const SHORTEST: Mm = 1;
  */
 export function joinedLines(lines: readonly DrawnLine[], ask: JoinAsk): JoinedLines {
   const at = lines.flatMap(({ from, to }) => [from, to]);
-  const found = firstOfEach(new Map(at.map((place, i) => [i, writtenPlace(place, ask.unit)])), ask.snap);
+  // Ends at the very same place are one point whatever the snap.
+  const apart = Math.max(ask.snap, Number.MIN_VALUE);
+  const found = joinedTo(new Map(at.map((place, i) => [i, writtenPlace(place, ask.unit)])), apart);
   let ends = lines.map((_, i) => [found.get(2 * i) ?? 2 * i, found.get(2 * i + 1) ?? 2 * i + 1] as const);
   for (;;) {
     const joined = asBars({ lines, ends, at }, ask);
     const places = new Map([...joined.points].map(([point, { place }]) => [point, place]));
-    const nearer = firstOfEach(places, ask.snap);
+    const nearer = joinedTo(places, apart);
     if (nearer.size === 0) return joined;
     // An end that was laid on a line may have come to lie beside another point.
     ends = ends.map(([from, to]) => [nearer.get(from) ?? from, nearer.get(to) ?? to]);
   }
 }
-
-/** Of places that are nearer to an earlier one than the snap, the number of that. */
-function firstOfEach(places: ReadonlyMap<number, Vector>, snap: Mm): ReadonlyMap<number, number> {
-  const cell = Math.max(snap, 1);
-  const kept = new Map<string, number[]>();
-  const first = new Map<number, number>();
-  for (const [point, place] of places) {
-    const [x, y, z] = place.map((mm) => Math.floor(mm / cell));
-    const near = AROUND.flatMap(
-      ([i, j, k]) => kept.get(`${(x ?? 0) + i} ${(y ?? 0) + j} ${(z ?? 0) + k}`) ?? [],
-    )
-      .filter((other) => {
-        const far = norm(wayTo(places.get(other) ?? place, place));
-        return far < snap || far === 0;
-      })
-      .sort((a, b) => a - b)[0];
-    if (near !== undefined) first.set(point, near);
-    else kept.set(`${x} ${y} ${z}`, [...(kept.get(`${x} ${y} ${z}`) ?? []), point]);
-  }
-  return first;
-}
-
-const STEPS = [-1, 0, 1] as const;
-const AROUND = STEPS.flatMap((i) => STEPS.flatMap((j) => STEPS.map((k) => [i, j, k] as const)));
 
 function asBars(wires: Wires, ask: JoinAsk): JoinedLines {
   const { lines, ends, at } = wires;
@@ -102,9 +81,6 @@ function asBars(wires: Wires, ask: JoinAsk): JoinedLines {
   const bars = ask.keepPieces ? pieces : inOnePiece(pieces, at, ask.snap);
   return { bars, points: laidOut(bars, at, ask), short, doubles };
 }
-
-/** Pieces whose directions make no more than this are in line: one degree. */
-export const IN_LINE = Math.cos(Math.PI / 180);
 
 /**
  * Pieces of one size in line that follow one another, as one. Where a line runs through the point, or two others are one there, they end.
@@ -183,9 +159,9 @@ function alongAxis(
 function footOn(from: Vector, to: Vector, place: Vector, snap: Mm): Mm | undefined {
   const axis = unitOf(wayTo(from, to));
   if (!axis) return undefined;
-  const along = dot(wayTo(from, place), axis);
+  const { along, off } = byLine(from, axis, place);
   const isBetween = along > snap && along < norm(wayTo(from, to)) - snap;
-  return isBetween && norm(wayTo(plusTimes(from, along, axis), place)) <= snap ? along : undefined;
+  return isBetween && norm(off) <= snap ? along : undefined;
 }
 
 /** Points on tubes whose points are on tubes, and so on: as many as a frame's reader follows with ease. */
