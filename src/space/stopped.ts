@@ -201,6 +201,8 @@ function edgeBetween(
   let [near, far] = [from, to];
   while (Math.abs(far - near) > SHARP) {
     const middle = (near + far) / 2;
+    // A line that runs all but along the header is so long that numbers lie farther apart than that.
+    if (middle === near || middle === far) break;
     if (standing(middle).face.patch === patch) near = middle;
     else far = middle;
   }

@@ -423,3 +423,16 @@ describe('a mirror', () => {
     ]);
   });
 });
+
+test('two tubes that all but lie in line are refused, however far off their walls meet', () => {
+  const points = {
+    o: '[0, 0, 0]',
+    p: '[-667.1183, -38.0320, -208.5827]',
+    q: '[346.2739, -554.7832, -249.6196]',
+    r: '[-228.8445, -357.3837, 556.6930]',
+    s: '[-205.9601, -321.3764, 500.8774]',
+  };
+  const wide = 'od: 160, wall: 2';
+  const tubes = ['p', 'q', 'r', 's'].map((to) => tube(`to ${to}`, `o, ${to}`, wide));
+  expect(() => readLines(points, tubes)).toThrow(/under 15/);
+});
