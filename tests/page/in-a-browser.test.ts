@@ -121,6 +121,26 @@ atThePage(
   { job: ON_BENDS, script: `(${holdBack})()` },
 );
 
+const RAIL_AND_POST = `copeleaf: 1
+units: mm
+frame:
+  points: { left: [0, 0, 0], right: [900, 0, 0], foot: { on: rail, at: 400 }, top: [400, 0, 700] }
+  tubes:
+    - { name: rail, along: [left, right], od: 42.4, wall: 2.6 }
+    - { name: post, along: [foot, top], od: 33.7, wall: 2.6 }
+`;
+
+atThePage(
+  'a frame is opened at its first tube that has a leaf',
+  async ({ page }) => {
+    const chosen = page.getByLabel('Tube');
+    await expect.poll(() => chosen.locator('option:checked').textContent()).toBe('post');
+    await chosen.selectOption('rail');
+    await page.locator('.paper svg').waitFor({ state: 'detached' });
+  },
+  { job: RAIL_AND_POST },
+);
+
 atThePage('undo takes back a field, redo brings it again, by button and by keys', async ({ page }) => {
   const field = page.getByRole('textbox', { name: 'wall, the tube', exact: true });
   await field.pressSequentially('2.4');

@@ -7,7 +7,7 @@ import type { PdfMaker } from '../job/pdf-maker.ts';
 import { leavesOfJob } from '../job/printed.ts';
 import type { Printing } from '../job/printing.ts';
 import { openTab, save } from '../job/save.ts';
-import type { Shown } from '../job/shown.ts';
+import { isCoped, type Shown } from '../job/shown.ts';
 
 /** Who hears of what comes of it. */
 interface Hearers {
@@ -36,7 +36,7 @@ export function outputsOf(
   { tell, printed }: Hearers,
   { page: { notices } }: Language,
 ): Outputs {
-  const coped = shown?.solutions.some(({ ends: { A, B } }) => A?.kind === 'coped' || B?.kind === 'coped');
+  const coped = shown?.solutions.some(isCoped);
   const pdf = ({ job }: Shown): Promise<Uint8Array> =>
     make({ kind: 'pdf', text: job.source, name, printing }, (drawn, of) => {
       if (of >= MANY) tell(notices.making(drawn, of));

@@ -21,3 +21,8 @@ export function shownOf(outcome: Outcome, place: number): Shown | undefined {
 export function piecesIn(outcome: Outcome): readonly TubeSolution[] {
   return outcome.kind === 'read' ? outcome.solutions.filter(({ hand }) => hand === 'as-drawn') : [];
 }
+
+/** Whether it has a leaf. */
+export function isCoped({ ends: { A, B } }: TubeSolution): boolean {
+  return A?.kind === 'coped' || B?.kind === 'coped';
+}

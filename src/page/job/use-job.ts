@@ -3,7 +3,7 @@ import { useWords } from '../words.ts';
 import { begin, type Change, changed, type History } from './history.ts';
 import { type DocPath, docOf, isFrame, type JobDoc, tubePaths } from './job-doc.ts';
 import { type Outcome, workOut } from './outcome.ts';
-import { piecesIn, type Shown, shownOf } from './shown.ts';
+import { isCoped, piecesIn, type Shown, shownOf } from './shown.ts';
 
 /** The job that is at hand, and what follows from it. */
 export interface JobAtHand {
@@ -30,13 +30,14 @@ export interface JobAtHand {
 export function useJob(beginning: string): JobAtHand {
   const words = useWords();
   const [history, change] = useReducer(changed, beginning, begin);
-  const [asked, lookAt] = useState(0);
+  const [asked, lookAt] = useState<number | undefined>(undefined);
   const text = history.present;
   const doc = useMemo(() => docOf(text), [text]);
   const outcome = useMemo(() => workOut(text, words), [text, words]);
   const tubes = tubePaths(doc);
-  const pieces = piecesIn(outcome).length;
-  const place = Math.min(asked, (pieces > 0 && isFrame(doc) ? pieces : tubes.length) - 1);
+  const pieces = isFrame(doc) ? piecesIn(outcome) : [];
+  const first = Math.max(0, pieces.findIndex(isCoped));
+  const place = Math.min(asked ?? first, (pieces.length || tubes.length) - 1);
   const shown = useMemo(() => shownOf(outcome, place), [outcome, place]);
   const last = useRef<Shown | undefined>(undefined);
   if (shown) last.current = shown;
@@ -44,7 +45,7 @@ export function useJob(beginning: string): JobAtHand {
     change({ kind: 'write', text: next, ...(typing !== undefined && { touched: typing }) });
   const replace = (next: string): void => {
     last.current = undefined;
-    lookAt(0);
+    lookAt(undefined);
     write(next);
   };
   return {
