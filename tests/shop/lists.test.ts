@@ -50,26 +50,32 @@ describe('the cut list', () => {
   test('as CSV quotes what holds a comma, and says what is cut square and what is not known', () => {
     const [head, rung, brace, opposite, stay] = cutListAsCsv(rows, 'mm').trimEnd().split('\n');
     expect(head).toBe(
-      'tube,hand,copies,size,wall (mm),blank (mm),blank exact (mm),overall (mm),between (mm),angleA,angleB,twist',
+      'tube,hand,copies,size,wall (mm),blank (mm),blank exact (mm),overall (mm),overall exact (mm),between (mm),between exact (mm),angleA,angleB,twist',
     );
-    expect(rung).toBe('"rung, low",as-drawn,3,"25 mm (~31/32 in, 0.984)",2,510,510,500,500,90,square,');
-    expect(brace).toMatch(/^brace,as-drawn,1,"30 mm [^"]*",,[\d.]+,[\d.]+,[\d.]+,700,60,50,35$/);
-    expect(opposite).toMatch(/^brace,opposite,.*,700,60,50,-35$/);
-    expect(stay).toMatch(/^stay,as-drawn,1,"30 mm [^"]*",,,,,,60,50,$/);
+    expect(rung).toBe(
+      '"rung, low",as-drawn,3,"25 mm (~31/32 in, 0.984)",2,510,510,500,500,500,500,90,square,',
+    );
+    expect(brace).toMatch(/^brace,as-drawn,1,"30 mm [^"]*",,[\d.]+,[\d.]+,[\d.]+,[\d.]+,700,700,60,50,35$/);
+    expect(opposite).toMatch(/^brace,opposite,.*,700,700,60,50,-35$/);
+    expect(stay).toMatch(/^stay,as-drawn,1,"30 mm [^"]*",,,,,,,,60,50,$/);
   });
 
-  test("as CSV and data have the blank that paper has, up to the mark of the job's tape, and it exactly beside it", () => {
+  test("as CSV and data have the lengths that paper has, on a mark of the job's tape, and them exactly beside these", () => {
     const inches = readSample(
       'copeleaf: 1\nunits: in\ntube: { name: rail, od: 1-1/2, wall: 0.095, between: 20.01, ends: { A: plain, B: plain } }\n',
     );
     const [rail] = cutList(solveHands(inches), ENGLISH);
     if (!rail) throw new Error('no row');
     const [head, row] = cutListAsCsv([rail], 'in').trimEnd().split('\n');
-    expect(head).toContain('wall (in),blank (in),blank exact (in),overall (in),between (in)');
-    // 10 mm of allowance, 0.393701 in; up to the next 32nd: 20-13/32.
-    expect(row).toMatch(/,0\.095,20\.40625,20\.403700787,20\.01,20\.01,square,square,/);
+    expect(head).toContain('wall (in),blank (in),blank exact (in),overall (in),overall exact (in)');
+    // 10 mm of allowance, 0.393701 in; up to the next 32nd: 20-13/32. 20.01 is nearest to the mark of 20.
+    expect(row).toMatch(/,0\.095,20\.40625,20\.403700787,20,20\.01,20,20\.01,square,square,/);
     expect(cutListAsData([rail], 'in')).toMatchObject([
-      { blank: 20.40625 * 25.4, blankExact: 20.01 * 25.4 + 10 },
+      {
+        ...{ blank: 20.40625 * 25.4, blankExact: 20.01 * 25.4 + 10 },
+        ...{ overall: 20 * 25.4, overallExact: 20.01 * 25.4 },
+        ...{ between: 20 * 25.4, betweenExact: 20.01 * 25.4 },
+      },
     ]);
   });
 

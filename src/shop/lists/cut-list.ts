@@ -3,7 +3,7 @@ import type { End, EndName } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import { csvCell } from '../../measure/csv.ts';
 import { partOf, type Said } from '../../measure/said.ts';
-import { sawLength } from '../../measure/saw-length.ts';
+import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
@@ -150,8 +150,8 @@ function endRow(end: End, words: Language): EndRow {
 }
 
 /**
- * As JSON data: mm and degrees. The blank is what paper has, rounded up to the job's tape, and `blankExact` what was
- * computed.
+ * As JSON data: mm and degrees. Lengths are what paper has, on a mark of the job's tape, and `blankExact`, `overallExact` and
+ * `betweenExact` what was computed.
  */
 export function cutListAsData(rows: readonly CutRow[], units: 'mm' | 'in'): object[] {
   return rows.map(({ tube, piece, hand, copies, size, wall, blank, overall, between, ends, twist }) => ({
@@ -161,7 +161,9 @@ export function cutListAsData(rows: readonly CutRow[], units: 'mm' | 'in'): obje
     copies,
     size,
     ...(wall && { wall: wall.mm }),
-    ...(blank !== undefined && { blank: sawLength(blank, units), blankExact: blank, overall, between }),
+    ...(blank !== undefined && { blank: sawLength(blank, units), blankExact: blank }),
+    ...(overall !== undefined && { overall: tapeLength(overall, units), overallExact: overall }),
+    ...(between !== undefined && { between: tapeLength(between, units), betweenExact: between }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
     ends: Object.fromEntries(
       (['A', 'B'] as const).flatMap((name) => {
@@ -184,11 +186,13 @@ function degreesOf(rad: Radians): number {
 }
 
 /**
- * As CSV (RFC 4180), one header line that says the job's unit, and degrees; the blank as paper has it and beside it
+ * As CSV (RFC 4180), one header line that says the job's unit, and degrees; lengths as paper has them and beside them
  * exactly. Several angles of one end stand with a `+` between them.
  */
 export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): string {
   const number = (mm: Mm | undefined): string => (mm === undefined ? '' : inUnits(mm, units));
+  const onTape = (mm: Mm | undefined, marked: typeof tapeLength): readonly string[] =>
+    mm === undefined ? ['', ''] : [number(marked(mm, units)), number(mm)];
   const lines = rows.map((row) =>
     [
       row.piece ? `${row.tube}, ${pieceAsData(row.piece)}` : row.tube,
@@ -196,10 +200,9 @@ export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): strin
       `${row.copies}`,
       row.size,
       number(row.wall?.mm),
-      number(row.blank === undefined ? undefined : sawLength(row.blank, units)),
-      number(row.blank),
-      number(row.overall),
-      number(row.between),
+      ...onTape(row.blank, sawLength),
+      ...onTape(row.overall, tapeLength),
+      ...onTape(row.between, tapeLength),
       angleCell(row.ends.A),
       angleCell(row.ends.B),
       row.twist === undefined ? '' : `${degreesOf(row.twist)}`,
@@ -207,8 +210,8 @@ export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): strin
       .map(csvCell)
       .join(','),
   );
-  const keys = [['wall'], ['blank'], ['blank', 'exact'], ['overall'], ['between']];
-  const lengths = keys.map((key) => [...key, `(${units})`].join(' '));
+  const keys = ['wall', ...['blank', 'overall', 'between'].flatMap((key) => [key, `${key} exact`])];
+  const lengths = keys.map((key) => `${key} (${units})`);
   const heads = ['tube', 'hand', 'copies', 'size', ...lengths, 'angleA', 'angleB', 'twist'];
   return `${[heads.join(','), ...lines].join('\n')}\n`;
 }

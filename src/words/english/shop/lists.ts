@@ -1,5 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
-import { sawLength } from '../../../measure/saw-length.ts';
+import { sawLength, tapeLength } from '../../../measure/saw-length.ts';
 import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../../measure/units.ts';
 import { inchFraction, millimetres } from '../../../measure/write.ts';
 import { asWritten, joined, say } from '../../said.ts';
@@ -53,10 +53,11 @@ function cells(row: Row, units: Units): readonly Said[] {
   ];
 }
 
-/** A length in the job's unit, without it: `512.34`, `20-5/32`. */
+/** A length on a mark of the job's tape, without its unit: `512.5`, `20-5/32`. */
 function length(mm: Mm | undefined, units: Units): Said {
   if (mm === undefined) return NOTHING;
-  return asWritten(units === 'mm' ? millimetres(mm) : inchFraction(mm));
+  const marked = tapeLength(mm, units);
+  return asWritten(units === 'mm' ? millimetres(marked) : inchFraction(marked));
 }
 
 /** A blank as it is sawn, never short: `512.5`; or why it has no length. */
