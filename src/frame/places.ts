@@ -126,7 +126,9 @@ function resolved(desk: Desk, { points, tubes, plane }: AskedFrame): Finder {
     if (!axis) return undefined;
     const { frame } = desk.words.job;
     const long = norm(wayTo(from, to));
-    if (at > long + 1e-6) return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long));
+    if (at > long + 1e-6) {
+      return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long, desk.bareUnit));
+    }
     const place = plusTimes(from, at, axis);
     if (!out) return place;
     const square = squareTo(axis, out);

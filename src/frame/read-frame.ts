@@ -123,8 +123,10 @@ function complainOfUnknownAfter(desk: Desk, standing: readonly Stood[]): void {
 function tubeOf(desk: Desk, tube: Stood, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
   const { asked, name } = tube;
   const between = B.workPoint - A.workPoint;
-  if (between <= 0)
-    return complain(desk, asked.spot, 'too-short', desk.words.job.frame.nothingBetween(between));
+  if (between <= 0) {
+    const objection = desk.words.job.frame.nothingBetween(between, desk.bareUnit);
+    return complain(desk, asked.spot, 'too-short', objection);
+  }
   const preparations = [A, B].flatMap(({ end }) => (end.kind === 'coped' ? [end.preparation] : []));
   complainOfIdleAsk(desk, asked.edges, preparations);
   return {

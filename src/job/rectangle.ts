@@ -30,7 +30,8 @@ export function readRectangle(
   if (!wide || !deep || !corner) return undefined;
   const most = Math.min(wide.mm, deep.mm) / 2;
   if (corner.mm <= most + 1e-9) return { wide, deep, corner };
-  return complain(desk, fields.get('corner') ?? spot, 'corner', desk.words.tubes.cornerTooWide(corner, most));
+  const objection = desk.words.tubes.cornerTooWide(corner, most, desk.bareUnit);
+  return complain(desk, fields.get('corner') ?? spot, 'corner', objection);
 }
 
 /** A value that its map can't do without. */

@@ -10,7 +10,7 @@ const TOO_WIDE = 10;
 export function rootAt(desk: Desk, spot: Spot | undefined): Length | undefined {
   const root = lengthAt(desk, spot, 'zero-or-more', 'root');
   if (spot === undefined || root === undefined || root.mm < TOO_WIDE) return root;
-  return complain(desk, spot, 'too-large', desk.words.job.ends.rootTooWide(TOO_WIDE));
+  return complain(desk, spot, 'too-large', desk.words.job.ends.rootTooWide(TOO_WIDE, desk.bareUnit));
 }
 
 /** Complains of a bend so tight that on its inside no tube can stand so far off it all along. */
@@ -25,6 +25,6 @@ export function complainOfTightBend(
     const { od, radius } = onto;
     const room = radius.mm - od.mm / 2;
     if (root.mm >= room)
-      complain(desk, spot, 'root', desk.words.headers.bentTooTightForRoot(od, radius, room));
+      complain(desk, spot, 'root', desk.words.headers.bentTooTightForRoot(od, radius, room, desk.bareUnit));
   }
 }

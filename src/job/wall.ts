@@ -26,7 +26,7 @@ export function wallAt(desk: Desk, spot: Spot): Length | undefined {
 export function withinTube(desk: Desk, spot: Spot, wall: Length, narrow: Length): Wall {
   if (isThick(wall, narrow)) return thick(desk, spot, wall, narrow);
   if (wall.mm <= narrow.mm / 2 + 1e-9) return wall;
-  complain(desk, spot, 'wall', desk.words.tubes.wallFills(narrow));
+  complain(desk, spot, 'wall', desk.words.tubes.wallFills(narrow, desk.bareUnit));
   return 'unclear';
 }
 

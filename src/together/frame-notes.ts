@@ -55,7 +55,13 @@ function clashWarning(
   const [one, other] = tubes.map((tube) => asWritten(job.tubes[tube]?.name ?? ''));
   const [a, b] = tubes.map((tube) => standings[tube]?.seat);
   const crossing = a !== undefined && b !== undefined && cross(a, b);
-  const text = job.words.frame.clash(one ?? asWritten(''), other ?? asWritten(''), depth, crossing);
+  const text = job.words.frame.clash(
+    one ?? asWritten(''),
+    other ?? asWritten(''),
+    depth,
+    crossing,
+    job.units,
+  );
   return { code: 'clash', tubes, at, depth, text };
 }
 
@@ -75,6 +81,6 @@ const OVER: Mm = 0.05;
 function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[] {
   if (over <= OVER) return [];
   const [name, header] = [tube, on].map((place) => asWritten(job.tubes[place]?.name ?? ''));
-  const text = job.words.frame.overEnd(name ?? asWritten(''), end, header ?? asWritten(''), over);
+  const text = job.words.frame.overEnd(name ?? asWritten(''), end, header ?? asWritten(''), over, job.units);
   return [{ code: 'over-end', tubes: [tube, on], text }];
 }

@@ -116,7 +116,7 @@ const MISTAKES: readonly [keyof Asked, string, string, string][] = [
   ['angle', 'mark', 'angle', 'a number'],
   ['clock', '{}', 'no-reading', '{ arc: 9.7mm }'],
   ['clock', '{ arc: 9deg }', 'length', '38.1mm'],
-  ['clock', '{ arc: 100 }', 'arc', 'up to 99.74mm'],
+  ['clock', '{ arc: 100 }', 'arc', 'up to 99.74 mm'],
   ['clock', '[10, mark]', 'mark', 'the mark alone'],
   ['clock', '[10, 12]', 'readings-differ', 'measured again'],
   ['clock', '[]', 'no-reading', '35deg'],

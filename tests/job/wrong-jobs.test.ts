@@ -149,7 +149,7 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
   [
     'the thickness of paper in mm in a job in inches',
     inches({ head: 'paper-thickness: 0.1\n' }),
-    /more than 2 mm/,
+    /more than 0.078 in/,
   ],
   ['a box of one size', oneEnd({ onto: '{ box: 50 }' }), /a map with `wide`, `deep`/],
 ];
@@ -162,5 +162,29 @@ test('the job with no mistake is told nothing of', () => {
 describe('a wrong job is told what is wrong with it', () => {
   test.each(WRONG)('%s', (_, job, fault) => {
     expect(toldOf(job)).toMatch(fault);
+  });
+});
+
+describe('a job in inches is told its limits in inches, none over what holds', () => {
+  test.each([
+    // Half of 1.315 in is 0.6575 in.
+    ['of a wall', inches({ od: '1.315in', wall: '1in' }), /a wall of 0.657 in at most/],
+    // A tube of 1-1/2 in is 4.7123... in round.
+    ['of an arc', inches({ more: ', clock: { arc: 6 }' }), /way round this tube is 4.712 in/],
+    // 10 mm are 0.3937 in.
+    ['of a root gap', inches({ tube: '  root: 1in\n' }), /under 0.393 in, such as 1.16in/],
+    [
+      'of a corner',
+      inches({ onto: '{ box: { wide: 2in, deep: 1-5/8in, corner: 1in } }' }),
+      /a corner up to 0.812 in/,
+    ],
+    ['of paper', inches({ head: 'paper-thickness: 1in\n' }), /more than 0.078 in/],
+    [
+      'of a root gap inside a bend',
+      inches({ tube: '  root: 1/8in\n', onto: '{ bend: { od: 1-3/4in, radius: 15/16in } }' }),
+      /leaves 0.062 in inside it/,
+    ],
+  ])('%s', (_, job, limit) => {
+    expect(toldOf(job)).toMatch(limit);
   });
 });

@@ -46,7 +46,9 @@ export function lengthUpTo(
 ): Length | undefined {
   const length = lengthAt(desk, spot, sign);
   if (spot === undefined || length === undefined) return length;
-  if (length.mm > most) return complain(desk, spot, 'too-large', desk.words.job.values.over(most));
+  if (length.mm > most) {
+    return complain(desk, spot, 'too-large', desk.words.job.values.over(most, desk.bareUnit));
+  }
   return of ? usualSize(desk, spot, length, of) : length;
 }
 

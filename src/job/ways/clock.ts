@@ -1,4 +1,4 @@
-import type { Angle, Mm } from '../../measure/units.ts';
+import type { Angle } from '../../measure/units.ts';
 import type { TubeSection } from '../job.ts';
 import { mirroredLength } from '../mirrored.ts';
 import { tubeFactsOf } from '../sections.ts';
@@ -42,16 +42,13 @@ function arcWay(section: TubeSection | undefined): Way<Angle> {
     read(desk, at) {
       const arc = lengthAt(desk, at('arc'), 'any');
       if (!arc || !section) return undefined;
-      const outline = tubeFactsOf(section).outline();
-      if (Math.abs(arc.mm) > outline.girth) return tooFarRound(desk, at('arc'), outline.girth);
       const words = desk.words.job.ways;
+      const outline = tubeFactsOf(section).outline();
+      if (Math.abs(arc.mm) > outline.girth) {
+        return complain(desk, at('arc'), 'arc', words.tooFarRound(outline.girth, desk.bareUnit));
+      }
       const [wrote, opposite] = [words.arc(arc), words.arc(mirroredLength(arc))];
       return { rad: outline.directionOf(arc.mm), wrote, opposite, unit: 'deg', byName: true };
     },
   };
-}
-
-function tooFarRound(desk: Desk, spot: Spot, round: Mm): undefined {
-  const girth = Math.floor(round * 100) / 100;
-  return complain(desk, spot, 'arc', desk.words.job.ways.tooFarRound(girth));
 }

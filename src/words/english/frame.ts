@@ -3,20 +3,27 @@ import type { Mm } from '../../measure/units.ts';
 import { asWritten, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
+type Units = 'mm' | 'in';
+
+/** To a tenth of a millimetre, or as near in inches. */
+function toATenth(mm: Mm, units: Units): Said {
+  return quantities.amount(Math.round(mm * 10) / 10, units);
+}
+
 /** What is told of a whole frame. */
 export const frameWords = {
   joined: (name: Said, to: Said): Said =>
     say`${name} lies nearer to ${to} than the snap: they are one point, where ${to} is.`,
   near: (end: 'A' | 'B', tube: Said, header: Said): Said =>
     say`End ${end} of ${tube} ends inside ${header}, beside its axis: it is coped onto it there.`,
-  clash: (one: Said, other: Said, depth: Mm, crossing: boolean): Said =>
-    say`${one} and ${other} are in one another's way, ${quantities.mm(Math.round(depth * 10) / 10)} deep. ${
+  clash: (one: Said, other: Said, depth: Mm, crossing: boolean, units: Units): Said =>
+    say`${one} and ${other} are in one another's way, ${toATenth(depth, units)} deep. ${
       crossing
         ? say`Make one of them two tubes that end there.`
         : say`Move a point, or let the end of one land on the other.`
     }`,
-  overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm): Said =>
-    say`End ${end} of ${tube} lands ${quantities.mm(Math.round(by * 10) / 10)} over the end of ${header}: lengthen ${header}, or move the point.`,
+  overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm, units: Units): Said =>
+    say`End ${end} of ${tube} lands ${toATenth(by, units)} over the end of ${header}: lengthen ${header}, or move the point.`,
 
   headline: say`FRAME`,
   /** What a whole frame comes to. */

@@ -69,9 +69,9 @@ export const headers = {
     instead: say`a radius over half the diameter, to the centre line`,
   }),
   /** On the inside of the bend there is so much from its wall to the bend's centre. */
-  bentTooTightForRoot: (od: Length, radius: Length, room: Mm): Objection => ({
-    why: say`a bend of ${own(od)} round a centre line of ${own(radius)} leaves ${quantities.mm(room)} inside it, no more than the root gap`,
-    instead: say`a root gap under ${quantities.mm(room)}`,
+  bentTooTightForRoot: (od: Length, radius: Length, room: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`a bend of ${own(od)} round a centre line of ${own(radius)} leaves ${quantities.limit(room, units)} inside it, no more than the root gap`,
+    instead: say`a root gap under ${quantities.limit(room, units)}`,
   }),
 };
 

@@ -29,6 +29,9 @@ export const quantities = {
     const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
     return one(Math.ceil(mm / step - 1e-6) * step, units);
   },
+  /** A limit that a length may reach, in the job's unit and never over it: `19.05 mm`, `0.75 in`. */
+  limit: (mm: Mm, units: Units): Said =>
+    units === 'mm' ? say`${below(mm, 100)} mm` : say`${below(mm / MM_PER_INCH, 1000)} in`,
   /** A computed amount in the job's unit, however small: `0.38 mm`, `~5/32 in`, `0.015 in`. */
   amount: (mm: Mm, units: Units): Said =>
     units === 'mm' || Math.abs(mm) >= MM_PER_INCH / 32
@@ -107,6 +110,11 @@ function writtenAngle({ rad, wrote, byName }: Angle): Said {
 function own(length: Length): Said {
   if (COMPUTED.test(length.wrote)) return one(length.mm, isMetric(length.unit) ? 'mm' : 'in');
   return asWritten(lengthAsWritten(length));
+}
+
+/** Down to the next of so many parts of one; what rounding leaves under it counts as reached. */
+function below(value: number, parts: number): number {
+  return Math.floor(value * parts + 1e-6) / parts;
 }
 
 function toATenth(mm: Mm): Mm {

@@ -5,7 +5,9 @@ import { asWritten, joined, type Objection, say } from '../said.ts';
 import { values } from './job/values.ts';
 import { quantities } from './quantities.ts';
 
-const { mm, own, written } = quantities;
+const { limit, own, written } = quantities;
+
+type Units = 'mm' | 'in';
 
 /** A tube in the person's words and in the other unit; what such a tube is called. */
 type Spoken = {
@@ -56,10 +58,13 @@ export const tubes = {
     why: say`${key} gives the wall already, ${own(wall)}`,
     instead: say`${withoutWall}, or no wall`,
   }),
-  wallFills: (across: Length): Objection => ({
-    why: say`the wall fills the tube: half of ${own(across)} is ${mm(across.mm / 2)}`,
-    instead: say`a wall of ${mm(across.mm / 2)} at most, which is a solid bar`,
-  }),
+  wallFills: (across: Length, units: Units): Objection => {
+    const most = limit(across.mm / 2, units);
+    return {
+      why: say`the wall fills the tube: half of ${own(across)} is ${most}`,
+      instead: say`a wall of ${most} at most, which is a solid bar`,
+    };
+  },
 
   /** A number without a unit, in the file's, and what else it can have meant. */
   thickWall: (here: Length, others: readonly Length[], across: Length): Objection => ({
@@ -74,9 +79,9 @@ export const tubes = {
     why: say`the corners follow from the wall, which is not given`,
     instead: say`the wall, or the outside radius of the corners, 0 if they are sharp`,
   },
-  cornerTooWide: (corner: Length, most: Mm): Objection => ({
+  cornerTooWide: (corner: Length, most: Mm, units: Units): Objection => ({
     why: say`corners of ${own(corner)} are wider than half of its narrow side`,
-    instead: say`a corner up to ${most} mm`,
+    instead: say`a corner up to ${limit(most, units)}`,
   }),
 };
 

@@ -40,9 +40,9 @@ export const ends = {
     why: say`the tube, ${tube}, passes beside ${header} and misses it`,
     instead: say`an offset under ${quantities.amount(reach, units)} to either side`,
   }),
-  rootTooWide: (most: Mm): Objection => ({
-    why: say`a weld's root is not left open by ${most} mm and more`,
-    instead: say`a length under ${most} mm, such as 1mm`,
+  rootTooWide: (most: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`a weld's root is not left open by ${quantities.limit(most, units)} and more`,
+    instead: say`a length under ${quantities.limit(most, units)}, such as ${units === 'mm' ? say`1mm` : say`1/16in`}`,
   }),
 
   noLengthBetween: {

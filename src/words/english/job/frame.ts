@@ -7,6 +7,8 @@ const A_PLACE = say`three lengths, as in \`[0, 250, 1200]\`: to the right, away 
 const TWO_POINTS = say`two points, as in \`[left, right]\``;
 const ALL_OVER_AGAIN = say`points, tubes or ends that do not rest on one another in a circle`;
 const A_WAY = say`up, down, left, right, front, back, or three numbers such as \`[1, 0, 1]\``;
+type Units = 'mm' | 'in';
+
 const PLAIN_NAME = say`a name without a comma`;
 
 /** What is wrong with a frame: its points, its tubes, and what follows where they meet. */
@@ -61,8 +63,8 @@ export const frame = {
     why: say`it is no part of the way from one point to the other`,
     instead: say`a number such as 0.4`,
   },
-  beyond: (tube: Said, long: Mm): Objection => ({
-    why: say`${tube} is ${quantities.mm(long)} long, from point to point`,
+  beyond: (tube: Said, long: Mm, units: Units): Objection => ({
+    why: say`${tube} is ${quantities.limit(long, units)} long, from point to point`,
     instead: say`a length up to that`,
   }),
   outAlong: (tube: Said): Objection => ({
@@ -116,8 +118,8 @@ export const frame = {
     why: say`${tube} lands on ${header} at ${asWritten(angle.toFixed(1))} degrees, under 15: the cut would be many times as long as the tube is wide`,
     instead: say`\`onto: [${header}]\` at that end if it is meant, or other points`,
   }),
-  nothingBetween: (between: Mm): Objection => ({
-    why: say`its ends cross: ${quantities.mm(between)} is left between the work points`,
+  nothingBetween: (between: Mm, units: Units): Objection => ({
+    why: say`its ends cross: ${quantities.amount(between, units)} is left between the work points`,
     instead: say`points further apart`,
   }),
 };

@@ -22,9 +22,9 @@ export const values = {
     instead: say`a length over 0, such as 38.1mm or 1-1/2in`,
   },
   negative: { why: say`it can't be less than 0`, instead: say`0 or more` },
-  over: (most: Mm): Objection => ({
-    why: say`it is more than ${most} mm`,
-    instead: say`a length up to ${most} mm`,
+  over: (most: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`it is more than ${quantities.limit(most, units)}`,
+    instead: say`a length up to ${quantities.limit(most, units)}`,
   }),
   /** A number without a unit, in the file's, and what else it can have meant. */
   whichUnit: (here: Length, others: readonly Length[], of: keyof typeof NOBODY_HAS): Objection => ({
@@ -89,7 +89,7 @@ const NOBODY_HAS = {
   stock: say`hardly a stock length is that long`,
   kerf: say`hardly a saw takes that much`,
   allowance: say`hardly a blank is left that much longer`,
-  root: say`hardly a gap is that narrow`,
+  root: say`hardly a gap is left so for a weld`,
   offset: say`hardly an offset is read so`,
   margin: say`hardly a printer reaches so near the edge`,
   paper: say`hardly a paper is that thick`,

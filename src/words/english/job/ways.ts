@@ -111,9 +111,9 @@ export const ways = {
     why: say`an acute angle is over 0 and not over 90 degrees`,
     instead: say`the acute angle, such as 62deg`,
   },
-  tooFarRound: (girth: Mm): Objection => ({
-    why: say`the way round this tube is ${girth} mm`,
-    instead: say`an arc up to ${girth}mm to either side of the spine`,
+  tooFarRound: (girth: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`the way round this tube is ${quantities.limit(girth, units)}`,
+    instead: say`an arc up to ${quantities.limit(girth, units)} to either side of the spine`,
   }),
 
   /** Of the lengths along a tube to the edge of a cope that exists. */
