@@ -41,7 +41,7 @@ export async function build(): Promise<void> {
   const library = await bundle({ ...SHARED, entryPoints: ['src/index.ts'] });
   const page = await makePage();
   await dropStale([command, library].flatMap(({ metafile }) => Object.keys(metafile.outputs)));
-  await writeFile(`${ROOT}dist/LICENCES`, await licencesOf([command.metafile, library.metafile, ...page]));
+  await writeFile(`${ROOT}dist/LICENCES`, await licencesOf([command.metafile, library.metafile, page]));
   await chmod(`${ROOT}dist/copeleaf.js`, 0o755);
 }
 

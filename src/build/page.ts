@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { rename, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { deflateSync } from 'node:zlib';
 import { build as bundle, type Metafile, type Plugin } from 'esbuild';
 import { ENGLISH } from '../words/english.ts';
 import { leanMatrix } from './lean-matrix.ts';
@@ -11,19 +10,14 @@ import { licencesOf } from './licences.ts';
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Makes the page, one file with everything in it, and tells what it is bundled of. */
-export async function makePage(): Promise<readonly Metafile[]> {
-  const [script, space, style] = await Promise.all([
-    bundled('src/page/main.tsx'),
-    bundled('src/page/space/part.ts'),
-    styled(),
-  ]);
-  const bundles = [script.metafile, space.metafile];
-  const page = pageOf(script.text, space.text, style, await licencesOf(bundles));
+export async function makePage(): Promise<Metafile> {
+  const [script, style] = await Promise.all([bundled(), styled()]);
+  const page = pageOf(script.text, style, await licencesOf([script.metafile]));
   const target = `${ROOT}dist/copeleaf.html`;
   // Several test runs may build at once; none may see half a file.
   await writeFile(`${target}.${process.pid}`, page);
   await rename(`${target}.${process.pid}`, target);
-  return bundles;
+  return script.metafile;
 }
 
 /** The page has no command line, and no help to it. */
@@ -37,10 +31,10 @@ const wordsOfCommandLine: Plugin = {
   },
 };
 
-async function bundled(entry: string): Promise<{ readonly text: string; readonly metafile: Metafile }> {
+async function bundled(): Promise<{ readonly text: string; readonly metafile: Metafile }> {
   const { outputFiles, metafile } = await bundle({
     absWorkingDir: ROOT,
-    entryPoints: [entry],
+    entryPoints: ['src/page/main.tsx'],
     bundle: true,
     write: false,
     metafile: true,
@@ -62,7 +56,7 @@ async function bundled(entry: string): Promise<{ readonly text: string; readonly
     logLevel: 'warning',
   });
   const [file] = outputFiles;
-  if (!file) throw new Error(`nothing was bundled of ${entry}`);
+  if (!file) throw new Error('nothing was bundled');
   // What would end the script element inside it is written in another way that means the same in a string.
   return { text: file.text.trim().replaceAll('</script', '<\\/script'), metafile };
 }
@@ -79,14 +73,11 @@ async function styled(): Promise<string> {
   return outputFiles[0]?.text.trim() ?? '';
 }
 
-/**
- * Nothing may be fetched and nothing sent; only these scripts and this style are run. What shows joints in space lies deflated
- * behind the rest, so that neither the first paint nor the leaf waits for it.
- */
-function pageOf(script: string, space: string, style: string, licences: string): string {
+/** Nothing may be fetched and nothing sent; only this script and this style are run. */
+function pageOf(script: string, style: string, licences: string): string {
   const policy = [
     "default-src 'none'",
-    `script-src '${hashOf(script)}' '${hashOf(space)}'`,
+    `script-src '${hashOf(script)}'`,
     `style-src '${hashOf(style)}'`,
     // The page's own script once more, to check beside it.
     'worker-src blob:',
@@ -109,7 +100,6 @@ function pageOf(script: string, space: string, style: string, licences: string):
 <body>
 <div id="page"><noscript>${bar.noScript}</noscript></div>
 <script>${script}</script>
-<script type="text/plain" id="space-part">${deflateSync(space, { level: 9 }).toString('base64')}</script>
 <template id="licences">${escaped(licences)}</template>
 </body>
 </html>

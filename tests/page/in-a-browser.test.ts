@@ -1,6 +1,10 @@
 import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
 import { describe, expect } from 'vitest';
 import { fragmentOf } from '../../src/page/job/link.ts';
+import { workOut } from '../../src/page/job/outcome.ts';
+import { type Model, modelOf } from '../../src/page/space/model.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
 import { keptJob } from './by-keyboard.ts';
@@ -262,19 +266,84 @@ atThePage(
 
 describe('the joint in space', () => {
   atThePage(
-    'is not run before it is asked for, and is turned by keys',
+    'is turned by keys, pointer and wheel, and is there again when the graphics card is',
     async ({ page }) => {
-      await page.locator('.paper svg').first().waitFor();
-      await expect.poll(() => page.evaluate(() => 'copeleafSpace' in globalThis)).toBe(false);
       await page.getByRole('tab', { name: '3D' }).click();
       const canvas = page.locator('.stage canvas');
       await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
-      const before = await canvas.screenshot();
+      let before = await canvas.screenshot();
+      const isAnother = async (deed: string): Promise<void> => {
+        const now = await canvas.screenshot();
+        expect(now.equals(before), deed).toBe(false);
+        before = now;
+      };
       await canvas.focus();
       await page.keyboard.press('ArrowLeft');
       await page.keyboard.press('ArrowUp');
-      expect((await canvas.screenshot()).equals(before)).toBe(false);
+      await isAnother('keys');
+      await canvas.hover();
+      for (const button of ['left', 'right', 'middle'] as const) {
+        await page.mouse.down({ button });
+        await canvas.hover({ position: { x: 200, y: 150 } });
+        await page.mouse.up({ button });
+        await isAnother(button);
+        await canvas.hover();
+      }
+      await page.mouse.wheel(0, 300);
+      await isAnother('wheel');
+      await canvas.evaluate(cardTakenAwayAndBack);
+      await expect.poll(async () => (await canvas.screenshot()).equals(before)).toBe(true);
     },
     { job: BRACE },
   );
+
+  atThePage(
+    'a face looked at straight is as light as the cosine of its angle to the light, shown by the curve of sRGB',
+    async ({ page }) => {
+      await page.getByRole('tab', { name: '3D' }).click();
+      await press(page, 'On the spine');
+      const { width, height, data } = PNG.sync.read(await page.locator('.stage canvas').screenshot());
+      // Beside the spine, which runs up the middle, and off its word.
+      const at = 4 * (width * Math.round(height / 2 + 60) + Math.round(width / 2 + 8));
+      // The light stands a step behind the eye, less than one to its right and above, and shines on end A's work point.
+      const { middle, reach } = spaceOf(SQUARE);
+      const cosine = (5.2 * reach + 1) / Math.hypot(5.2 * reach + 1, 0.4, middle[2] + 0.8);
+      const bright = (1.3 + 2.4 * cosine) / Math.PI;
+      for (const [i, steel] of [0xb9, 0xc4, 0xcc].entries()) {
+        const light = bright * ((steel / 255 + 0.055) / 1.055) ** 2.4;
+        expect(Math.abs((data[at + i] ?? 0) - 255 * (1.055 * light ** (1 / 2.4) - 0.055))).toBeLessThan(1);
+      }
+    },
+    { job: SQUARE },
+  );
 });
+
+const SQUARE = `copeleaf: 1
+units: mm
+tube:
+  section: { wide: 50, deep: 50, corner: 5 }
+  wall: 2.5
+  between: 200
+  ends:
+    A: { onto: { od: 60.3 }, angle: 90 }
+    B: { onto: { od: 60.3 }, angle: 90 }
+`;
+
+/** What is shown in space of the one tube of a job. */
+function spaceOf(job: string): Model {
+  const outcome = workOut(job, ENGLISH);
+  const [solution] = outcome.kind === 'read' ? outcome.solutions : [];
+  if (!solution) throw new Error('not read');
+  return modelOf(solution, ENGLISH);
+}
+
+/** Runs in the page: the browser may take a graphics card away at any time, and give it back. */
+function cardTakenAwayAndBack(canvas: HTMLElement | SVGElement): Promise<void> {
+  if (!(canvas instanceof HTMLCanvasElement)) throw new Error('no canvas');
+  const card = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context');
+  return new Promise((done) => {
+    canvas.addEventListener('webglcontextlost', () => setTimeout(() => card?.restoreContext()));
+    canvas.addEventListener('webglcontextrestored', () => done());
+    card?.loseContext();
+  });
+}

@@ -1,45 +1,40 @@
-import { AmbientLight, Color, type Line, type Mesh, Scene, Vector3, WebGLRenderer } from 'three';
 import type { Said } from '../../measure/said.ts';
 import type { MeshPlace } from '../../space/mesh.ts';
-import { eyeOn } from './eye.ts';
+import { type Eye, eyeOf } from './eye.ts';
 import type { Model } from './model.ts';
+import { painterOn } from './painter.ts';
+import { steerBy } from './steering.ts';
 import { surfacesOf } from './surfaces.ts';
 
 /** A model shown on a canvas. */
-export interface SceneStage {
+export interface SceneStage extends Pick<Eye, 'turn' | 'nearer'> {
   readonly show: (model: Model) => void;
-  /** Turns what is seen, in radians round the tube and up. */
-  readonly turn: (round: number, up: number) => void;
-  /** Comes nearer by a factor. */
-  readonly nearer: (factor: number) => void;
   /** Looks from a direction at the whole, or at one end. */
   readonly lookFrom: (way: MeshPlace, at: 'whole' | 'A' | 'B') => void;
   readonly resize: () => void;
   readonly end: () => void;
 }
 
-/** Where words come to lie on the canvas, in its own pixels; hidden where they are behind the eye. */
+/** Where words come to lie on the canvas, in its own pixels. */
 export type PlaceWords = (
   words: readonly { readonly text: Said; readonly x: number; readonly y: number }[],
 ) => void;
 
 /** Sets up a scene. Throws where the browser has no WebGL. */
 export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): SceneStage {
-  const renderer = new WebGLRenderer({ canvas, antialias: true });
-  const scene = new Scene();
-  scene.background = new Color(0xffffff);
   let model: Model | undefined;
-  let content: (Mesh | Line)[] = [];
   const draw = (): void => {
-    renderer.render(scene, eye.camera);
-    placeWords((model?.words ?? []).map(({ text, at }) => ({ text, ...seenAt(at) })));
+    const { clientWidth, clientHeight } = canvas;
+    painter.paint(eye.view(), eye.lens(clientWidth / Math.max(1, clientHeight)));
+    const words = (model?.words ?? []).map(({ text, at }) => {
+      const [right, up] = eye.seenAt(at);
+      return { text, x: (clientWidth + right * clientHeight) / 2, y: ((1 - up) * clientHeight) / 2 };
+    });
+    placeWords(words);
   };
-  const seenAt = (at: MeshPlace): { x: number; y: number } => {
-    const seen = new Vector3(...at).project(eye.camera);
-    return { x: ((seen.x + 1) / 2) * canvas.clientWidth, y: ((1 - seen.y) / 2) * canvas.clientHeight };
-  };
-  const eye = eyeOn(canvas, draw);
-  scene.add(eye.camera, new AmbientLight(0xffffff, 1.3));
+  const painter = painterOn(canvas, draw);
+  const eye = eyeOf(draw);
+  steerBy(canvas, eye);
   const lookFrom = (way: MeshPlace, at: 'whole' | 'A' | 'B'): void => {
     if (model) eye.lookFrom(way, model, at);
   };
@@ -50,21 +45,16 @@ export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): Scen
     show(next) {
       const first = model === undefined;
       model = next;
-      scene.remove(...content);
-      for (const each of content) each.geometry.dispose();
-      content = surfacesOf(next);
-      scene.add(...content);
+      painter.hold(surfacesOf(next));
       if (first) lookFrom([1, -0.9, 0.35], 'whole');
       else draw();
     },
     resize() {
-      renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
-      renderer.setSize(canvas.clientWidth, canvas.clientHeight, false);
-      eye.fit(canvas.clientWidth / Math.max(1, canvas.clientHeight));
+      const ratio = Math.min(devicePixelRatio, 2);
+      canvas.width = Math.floor(canvas.clientWidth * ratio);
+      canvas.height = Math.floor(canvas.clientHeight * ratio);
+      draw();
     },
-    end() {
-      eye.close();
-      renderer.dispose();
-    },
+    end: painter.end,
   };
 }

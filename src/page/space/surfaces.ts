@@ -1,47 +1,25 @@
-import {
-  BufferAttribute,
-  BufferGeometry,
-  DoubleSide,
-  Line,
-  LineBasicMaterial,
-  Mesh,
-  MeshLambertMaterial,
-  Vector3,
-} from 'three';
-import type { MeshPlace, Mesh as Triangles } from '../../space/mesh.ts';
+import type { Mesh } from '../../space/mesh.ts';
 import type { Model } from './model.ts';
+import type { Piece } from './painter.ts';
 
 const STEEL = 0xb9c4cc;
 const HEADER = 0xdfe3e6;
 const WASTE = 0xd9803a;
+const SPINE = 0x17498f;
+const CUT = 0x000000;
 
 /** What a model looks like: what is steel, what it lands on, what is cut off. */
-export function surfacesOf(model: Model): (Mesh | Line)[] {
+export function surfacesOf(model: Model): readonly Piece[] {
   return [
-    ...model.headers.map((each) => surface(each, HEADER, 0.55)),
-    ...model.tube.map((each) => surface(each, STEEL, 1)),
-    ...model.waste.map((each) => surface(each, WASTE, 0.7)),
-    ...model.cuts.map((each) => line(each, 0x000000)),
-    surface(model.spine, 0x17498f, 1),
+    ...model.headers.map((each) => piece('surface', each, HEADER, 0.55)),
+    ...model.tube.map((each) => piece('surface', each, STEEL, 1)),
+    ...model.waste.map((each) => piece('surface', each, WASTE, 0.7)),
+    ...model.cuts.map((each) => piece('line', each.flat(), CUT, 1)),
+    piece('surface', model.spine, SPINE, 1),
   ];
 }
 
-function surface(triangles: Triangles, color: number, opacity: number): Mesh {
-  const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(new Float32Array(triangles), 3));
-  geometry.computeVertexNormals();
-  const transparent = opacity < 1;
-  const material = new MeshLambertMaterial({
-    color,
-    side: DoubleSide,
-    transparent,
-    opacity,
-    depthWrite: !transparent,
-  });
-  return new Mesh(geometry, material);
-}
-
-function line(places: readonly MeshPlace[], color: number): Line {
-  const geometry = new BufferGeometry().setFromPoints(places.map((place) => new Vector3(...place)));
-  return new Line(geometry, new LineBasicMaterial({ color, linewidth: 2 }));
+function piece(kind: Piece['kind'], places: Mesh, rgb: number, opacity: number): Piece {
+  const part = (shift: number): number => ((rgb >> shift) & 255) / 255;
+  return { kind, places, colour: [part(16), part(8), part(0)], opacity };
 }

@@ -1,8 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { loadSpace } from '../space/load.ts';
 import type { Model } from '../space/model.ts';
-import type { PlaceWords, SceneStage } from '../space/scene.ts';
+import { type PlaceWords, type SceneStage, stageOn } from '../space/scene.ts';
 
 /** A scene and the elements that it is shown in. */
 export interface Staged {
@@ -42,7 +41,7 @@ export function useStage(model: Model): Staged {
 /** Undefined where the browser can't. */
 function begun(canvas: HTMLCanvasElement, afloat: HTMLElement): SceneStage | undefined {
   try {
-    return loadSpace()?.(canvas, floating(afloat));
+    return stageOn(canvas, floating(afloat));
   } catch {
     return undefined;
   }
