@@ -1,5 +1,6 @@
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
+import { asMeant } from './as-meant.ts';
 import { type EndReport, reportEnd } from './end-report.ts';
 import { endWarnings, tubeWarnings, type Warning } from './warnings.ts';
 
@@ -39,6 +40,7 @@ export function reportTube(solution: TubeSolution, words: Language): TubeReport 
     ...(A && A !== 'plain' ? endWarnings(tube, 'A', A, words) : []),
     ...(B && B !== 'plain' ? endWarnings(tube, 'B', B, words) : []),
     ...tubeWarnings(solution, words),
+    ...asMeant(solution, words),
   ];
   return { solution, ends: { ...(A && { A }), ...(B && { B }) }, warnings };
 }

@@ -10,7 +10,15 @@ import type { Language } from '../words/language.ts';
 import type { Dihedrals } from './dihedrals.ts';
 import { acuteOf, type EndReport } from './end-report.ts';
 
-export type WarningCode = 'misses' | 'wider' | 'heel-angle' | 'feather' | 'stand-off' | 'gap' | 'short';
+export type WarningCode =
+  | 'misses'
+  | 'wider'
+  | 'heel-angle'
+  | 'feather'
+  | 'stand-off'
+  | 'gap'
+  | 'short'
+  | 'as-meant';
 
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export interface Warning {

@@ -39,7 +39,9 @@ function girthOf(of: 'tube' | 'header'): Way<Length> {
       const words = desk.words.job.ways;
       if (mm <= 0) return complain(desk, at('tape'), 'girth', words.tapeOverGirth(tape, girth));
       if (unusual({ ...girth, mm }, of)) return askUnit(desk, at('girth'), girth, of);
-      return { mm, wrote: words.girth(girth, tape), unit: girth.unit, byName: true, tape: tape.mm };
+      const wrote = words.girth(girth, tape);
+      const bare = girth.bare && { bare: girth.bare };
+      return { mm, wrote, unit: girth.unit, ...bare, byName: true, tape: tape.mm };
     },
   };
 }

@@ -1,6 +1,12 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { asMeant } from '../../src/fit/as-meant.ts';
+import { readFrame } from '../../src/frame/read-frame.ts';
+import { EN_DIAMETERS } from '../../src/measure/sizes/pipe.ts';
+import { solvePieces } from '../../src/together/pieces.ts';
 import { reportJob } from '../../src/together/report-job.ts';
-import { readSample, refusalOf } from './sample.ts';
+import { ENGLISH } from '../../src/words/english.ts';
+import { A4, readSample, refusalOf } from './sample.ts';
 
 /** A metric job of one end as most people write it, with a line of it mistaken. */
 interface Slip {
@@ -37,7 +43,9 @@ function toldOf(job: string): string {
   const warned: string[] = [];
   const refused = refusalOf(() => {
     for (const { warnings } of reportJob(readSample(job))) {
-      warned.push(...warnings.map(({ code, inFile }) => `${code}: ${inFile}`));
+      warned.push(
+        ...warnings.map(({ code, end, inFile }) => `${code}: ${end ? `end ${end}: ` : ''}${inFile}`),
+      );
     }
   });
   return [...refused.map(({ read, why, instead }) => `${read}: ${why}: ${instead}`), ...warned].join('\n');
@@ -56,7 +64,7 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
   ],
   ['a wall in inches in a job in mm', oneEnd({ wall: '0.065' }), /0.065in .* or 0.065mm/],
   ['a gauge without its name', oneEnd({ wall: '16' }), /42 % of the tube.*16 BWG .* or 16mm/],
-  ['wall and diameter swapped', oneEnd({ od: '2.4', wall: '38.1' }), /od: 2.4.*hardly a tube is that size/],
+  ['wall and diameter swapped', oneEnd({ od: '2.4', wall: '38.1' }), /od: 2.4.*`od: 38.1` and `wall: 2.4`/],
   ['the radius of the header for its diameter', oneEnd({ onto: '{ od: 22.25 }' }), /wider: .*22.25 mm/],
   [
     'the diameter of the header with two digits too many',
@@ -151,6 +159,34 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     inches({ head: 'paper-thickness: 0.1\n' }),
     /more than 0.078 in/,
   ],
+  [
+    'a way round a header for its diameter',
+    oneEnd({ onto: '{ od: 119.7 }' }),
+    /119.7 mm is no usual.*38.1 mm is/,
+  ],
+  [
+    'a diameter for the way round',
+    oneEnd({ od: '{ girth: 31.75 }', wall: '1' }),
+    /31.75 mm round is 10.11 mm across, no usual size; 31.75 mm across is one/,
+  ],
+  ['two figures changed round', oneEnd({ onto: '{ od: 45.4 }' }), /end A: 45.4 mm is no usual size; 44.5 is/],
+  ['the same in inches', inches({ onto: '{ od: 2.735 }' }), /2.735 in is no usual size; 2.375 is/],
+  [
+    'a pipe by its name for its diameter',
+    inches({ od: '1-1/2in', wall: '.145in' }),
+    /the pipe NPS 1-1.2 sch 40, which is ~1-29.32 in .1.902. across and not 1-1.2in/,
+  ],
+  ["an hour for a clock's angle", oneEnd({ more: ', clock: 3' }), /`3deg` or `90deg`, whichever is meant/],
+  [
+    'the radius of a bend to its inside',
+    oneEnd({ onto: '{ bend: { od: 44.5, radius: 40, centre: 180 } }' }),
+    /Round a centre line of 40 mm hardly a tube of 44.5 mm is bent/,
+  ],
+  [
+    'a gap in mm in a job in inches, in words of a gap',
+    inches({ tube: '  root: 1.6\n' }),
+    /hardly a gap is left so/,
+  ],
   ['a box of one size', oneEnd({ onto: '{ box: 50 }' }), /a map with `wide`, `deep`/],
 ];
 
@@ -186,5 +222,45 @@ describe('a job in inches is told its limits in inches, none over what holds', (
     ],
   ])('%s', (_, job, limit) => {
     expect(toldOf(job)).toMatch(limit);
+  });
+});
+
+describe('what is meant is not doubted', () => {
+  test.each<[string, Slip]>([
+    ['a number with its unit', { onto: '{ od: 45.4mm }', more: ', clock: 3deg' }],
+    ['a way round with its unit', { od: '{ girth: 31.75mm }', wall: '1' }],
+    ['a tube under paint', { od: '38.3', onto: '{ od: 42.6 }' }],
+    ['a tube that the mill left under its size', { od: '37.9', onto: '{ od: 59.8 }' }],
+    ['a tube by a tape round it', { od: '{ girth: 120.2 }' }],
+    ['a size of some other mill', { onto: '{ od: 47.2 }' }],
+    ['a tube of an inch with the wall of 12 gauge, which is a pipe as well', { od: '1/2in', wall: '.109in' }],
+    ['a clock of more than twelve degrees, or of less than nothing', { more: ', clock: -3' }],
+    ['a short elbow to weld', { onto: '{ bend: { od: 48.3, radius: 38, centre: 180 } }' }],
+    ['a bend round its own diameter', { onto: '{ bend: { od: 44.5, radius: 44.5, centre: 180 } }' }],
+  ])('%s', (_, slip) => {
+    expect(toldOf(oneEnd(slip))).not.toContain('as-meant');
+  });
+
+  test('no sample, no starter', () => {
+    const files = ['samples', 'templates'].flatMap((folder) =>
+      readdirSync(folder).map((name) => `${folder}/${name}`),
+    );
+    expect(files.length).toBeGreaterThan(15);
+    for (const file of files) {
+      const job = readFrame(readFileSync(file, 'utf8'), file, { words: ENGLISH, paper: A4 });
+      const told = solvePieces(job).flatMap((solution) => asMeant(solution, ENGLISH));
+      expect([file, told]).toEqual([file, []]);
+    }
+  });
+
+  test.each(['mm', 'in'] as const)('no size that is sold, in %s', (unit) => {
+    const sizes =
+      unit === 'mm'
+        ? EN_DIAMETERS.filter((od) => od > 40)
+        : Array.from({ length: 20 }, (_, i) => 1.5 + i / 8);
+    for (const od of sizes) {
+      const job = unit === 'mm' ? oneEnd({ onto: `{ od: ${od} }` }) : inches({ onto: `{ od: ${od} }` });
+      expect([od, toldOf(job)]).toEqual([od, expect.not.stringContaining('as-meant')]);
+    }
   });
 });

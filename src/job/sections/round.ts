@@ -1,3 +1,5 @@
+import { isScalar } from 'yaml';
+import { readLength } from '../../measure/length.ts';
 import type { Length } from '../../measure/units.ts';
 import { roundSection } from '../../space/sections/round.ts';
 import { diameterAt } from '../diameter.ts';
@@ -5,10 +7,15 @@ import type { RoundSection } from '../job.ts';
 import { pipeAt } from '../pipe.ts';
 import type { TubeFacts, TubeSize } from '../section.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { isUsual, unusual } from '../text/usual.ts';
 import { readWall, withinTube } from '../wall.ts';
 
 /** By its outside diameter. */
 export function readRoundTube(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
+  if (wall && areSwapped(desk, spot, wall)) {
+    complain(desk, spot, 'which-unit', desk.words.tubes.swapped(written(spot), written(wall)));
+    return { section: undefined, wall: 'unclear' };
+  }
   const od = diameterAt(desk, spot, 'tube');
   return { section: roundOf(od), wall: readWall(desk, wall, od) };
 }
@@ -28,6 +35,17 @@ export function readPipeTube(desk: Desk, spot: Spot, wall: Spot | undefined): Tu
     return { section, wall: 'unclear' };
   }
   return { section, wall: withinTube(desk, spot, pipe.wall, pipe.od) };
+}
+
+/** Whether the diameter is a wall and the wall a diameter. */
+function areSwapped(desk: Desk, spot: Spot, wall: Spot): boolean {
+  const [od, thick] = [spot, wall].map((each) => readLength(written(each), desk.bareUnit));
+  if (!od?.ok || !thick?.ok) return false;
+  return unusual(od.value, 'tube') && isUsual(od.value.mm, 'wall') && isUsual(thick.value.mm, 'tube');
+}
+
+function written({ node }: Spot): string {
+  return isScalar(node) ? String(node.value) : '';
 }
 
 function roundOf(od: Length | undefined): RoundSection | undefined {

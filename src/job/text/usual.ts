@@ -42,7 +42,8 @@ export function unusual({ bare, mm, wrote, unit }: Length, of: SizeOf): boolean 
   return !isUsual(mm, of) || (unit === 'mm' && OF_AN_INCH.test(wrote));
 }
 
-function isUsual(mm: Mm, of: SizeOf): boolean {
+/** Whether there are any of that size. */
+export function isUsual(mm: Mm, of: SizeOf): boolean {
   const [least, most] = USUAL[of];
   return Math.abs(mm) >= least && Math.abs(mm) <= most;
 }

@@ -8,7 +8,7 @@ export function Watch({ warnings }: { readonly warnings: readonly Warning[] }) {
   return (
     <ul class="watch">
       {warnings.map(({ code, text }) => (
-        <li key={code}>
+        <li key={text}>
           <strong>{words[code]}</strong> {text}
         </li>
       ))}

@@ -54,6 +54,11 @@ export const tubes = {
   },
 
   wall: say`a length such as 2.4mm or .095in, or a gauge such as 16 BWG`,
+  /** The diameter and the wall, each in place of the other. */
+  swapped: (od: string, wall: string): Objection => ({
+    why: say`no tube is thinner than its wall, ${asWritten(wall)}`,
+    instead: say`\`od: ${asWritten(wall)}\` and \`wall: ${asWritten(od)}\`, if the two are swapped`,
+  }),
   wallTwice: (key: Said, wall: Length, withoutWall: Said): Objection => ({
     why: say`${key} gives the wall already, ${own(wall)}`,
     instead: say`${withoutWall}, or no wall`,

@@ -1,9 +1,9 @@
 import type { Said } from '../../measure/said.ts';
-import type { Mm, Radians } from '../../measure/units.ts';
-import { say } from '../said.ts';
+import type { Length, Mm, Radians } from '../../measure/units.ts';
+import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { amount, angle } = quantities;
+const { amount, angle, own } = quantities;
 
 type Units = 'mm' | 'in';
 
@@ -12,6 +12,12 @@ type Told = { readonly text: Said; readonly inFile: Said };
 
 function told(text: Said, key?: Said): Told {
   return { text, inFile: key === undefined ? text : say`${text} In a job file: ${key}.` };
+}
+
+const WITH_ITS_UNIT = say`the number with its unit if it is meant`;
+
+function unitOf({ unit }: Length): Units {
+  return unit === 'in' || unit === 'ft' ? 'in' : 'mm';
 }
 
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
@@ -64,6 +70,41 @@ export const warnings = {
     told(
       say`Cut to the flat, a gap of ${amount(gap, units)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
     ),
+  /** What was mostly meant otherwise than it was understood. */
+  asMeant: {
+    girthAcross: (od: Length, across: Mm): Told =>
+      told(
+        say`${own(od)} is no usual size; ${amount(across, unitOf(od))} is, and measures that round. Was it taped?`,
+        say`\`{ girth: ${asWritten(od.wrote)} }\`, or the number with its unit if it is meant`,
+      ),
+    acrossRound: (girth: Mm, across: Mm, units: Units): Told =>
+      told(
+        say`${amount(girth, units)} round is ${amount(across, units)} across, no usual size; ${amount(girth, units)} across is one. Was it taped?`,
+        say`\`od\` without \`girth\`, or the number with its unit if it is meant`,
+      ),
+    /** `likely` as a number in the same unit. */
+    digits: (od: Length, likely: string): Told =>
+      told(
+        say`${own(od)} is no usual size; ${asWritten(likely)} is. Were two figures changed round?`,
+        WITH_ITS_UNIT,
+      ),
+    /** `pipe` by its name, so much across. */
+    nominal: (od: Length, wall: Length, pipe: string, across: Mm): Told =>
+      told(
+        say`A wall of ${own(wall)} is that of the pipe ${asWritten(pipe)}, which is ${quantities.inOne(across, unitOf(od))} across and not ${own(od)}.`,
+        say`\`pipe: ${asWritten(pipe)}\` if that is meant`,
+      ),
+    oClock: (hour: number): Told =>
+      told(
+        say`The heel is clocked ${hour}° from the spine; ${hour} o'clock would be ${(hour % 12) * 30}°.`,
+        say`\`${hour}deg\` or \`${(hour % 12) * 30}deg\`, whichever is meant`,
+      ),
+    tightBend: (od: Length, radius: Length): Told =>
+      told(
+        say`Round a centre line of ${own(radius)} hardly a tube of ${own(od)} is bent. Measure to the centre line: to the inside is ${amount(od.mm / 2, unitOf(od))} less.`,
+        WITH_ITS_UNIT,
+      ),
+  },
   gap: (gap: Mm, where: Said, bevelled: boolean, units: Units): Told =>
     told(
       say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a thinner land` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,

@@ -94,6 +94,7 @@ export const pageForm = {
     'stand-off': say`stand-off`,
     gap: say`gap`,
     short: say`short tube`,
+    'as-meant': say`as meant?`,
   },
   lacking: say`Still to fill in`,
   wrong: say`What can’t be read`,

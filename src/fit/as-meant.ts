@@ -1,0 +1,122 @@
+import type { BendHeader, CopedEnd, Part } from '../job/job.ts';
+import { mirroredAngle } from '../job/mirrored.ts';
+import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
+import { NPS_SIZES, SCHEDULES } from '../measure/sizes/pipe.ts';
+import { commonDiameter, isDiameter } from '../measure/sizes/tube.ts';
+import { type Angle, type Length, MM_PER_INCH, type Mm } from '../measure/units.ts';
+import type { Hand, TubeSolution } from '../saddle/solve.ts';
+import type { Language } from '../words/language.ts';
+import type { Warning } from './warnings.ts';
+
+type Doubt = Pick<Warning, 'text' | 'inFile'> | undefined;
+
+/**
+ * What was understood as it is written and mostly was meant otherwise. A number that has its unit is meant, but for a size that is the name
+ * of a pipe. What the ends of a frame's tubes land on is looked at where it is a tube itself.
+ */
+export function asMeant({ tube, hand, places }: TubeSolution, words: Language): readonly Warning[] {
+  const { section, wall } = tube;
+  const own =
+    section.kind === 'round' ? [doubtOfSize(section.od, words), nominal(section.od, wall, words)] : [];
+  const ofTube = own.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []));
+  if (places) return ofTube;
+  const ofEnds = (['A', 'B'] as const).flatMap((name) => {
+    const end = tube.ends[name];
+    const doubts = end?.kind === 'coped' ? ofEnd(end, hand, words) : [];
+    return doubts.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt, end: name }] : []));
+  });
+  return [...ofTube, ...ofEnds];
+}
+
+function ofEnd({ parts }: CopedEnd, hand: Hand, words: Language): readonly Doubt[] {
+  return parts.flatMap(({ onto, clock }: Part) => [
+    'od' in onto ? doubtOfSize(onto.od, words) : undefined,
+    onto.kind === 'bend' ? tightBend(onto, words) : undefined,
+    oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
+  ]);
+}
+
+/** Whether a tube of some size measures so: the mill leaves it a little under, and zinc or paint over it. */
+function measures(mm: Mm): boolean {
+  const [over, under] = [0.3, 0.2];
+  return isDiameter(mm + (under - over) / 2, (under + over) / 2 + 1e-9);
+}
+
+function doubtOfSize(od: Length, words: Language): Doubt {
+  if (!od.bare) return undefined;
+  return od.tape === undefined
+    ? (girthAcross(od, words) ?? digits(od, words))
+    : acrossRound(od, od.tape, words);
+}
+
+/** The way round a tube in place of its diameter; it was read to the last figure that is written. */
+function girthAcross(od: Length, { warnings }: Language): Doubt {
+  if (measures(od.mm)) return undefined;
+  const { asMeant } = warnings;
+  const across = commonDiameter(od.mm / Math.PI, acrossFrom(od) + 0.05);
+  return across === undefined ? undefined : asMeant.girthAcross(od, across);
+}
+
+/** How far off a diameter may be that follows from a way round, read to the last figure that is written. */
+function acrossFrom({ wrote, unit }: Length): Mm {
+  const { length } = /\d?[.,](\d+)/.exec(wrote)?.[1] ?? '';
+  return (10 ** -length * (unit === 'in' ? MM_PER_INCH : 1)) / 2 / Math.PI;
+}
+
+/** A diameter in place of the way round. */
+function acrossRound(od: Length, tape: Mm, { warnings }: Language): Doubt {
+  const { mm, unit } = od;
+  const girth = Math.PI * (mm + tape);
+  if (isDiameter(mm, acrossFrom(od) + 0.05) || commonDiameter(girth, 0.06) === undefined) return undefined;
+  return warnings.asMeant.acrossRound(girth, mm, unit === 'in' ? 'in' : 'mm');
+}
+
+/** Two figures the wrong way round, `45.4` for `44.5`; where they make another size altogether, that is seen. */
+function digits(od: Length, { warnings }: Language): Doubt {
+  if (measures(od.mm)) return undefined;
+  const [, whole = '', decimals] = /^(\d+)[.,](\d+)$/.exec(od.wrote.trim()) ?? [];
+  if (decimals === undefined) return undefined;
+  const figures = [...whole, ...decimals];
+  const per = od.unit === 'in' ? MM_PER_INCH : 1;
+  const turned = figures.slice(1).map((second, i) => {
+    const all = figures.with(i, second).with(i + 1, figures[i] ?? '');
+    return `${all.slice(0, whole.length).join('')}.${all.slice(whole.length).join('')}`;
+  });
+  const likely = turned.find(
+    (each) =>
+      Math.abs((Number(each) * per) / od.mm - 1) < 0.25 &&
+      commonDiameter(Number(each) * per, 0.06) !== undefined,
+  );
+  return likely === undefined ? undefined : warnings.asMeant.digits(od, likely);
+}
+
+/** Half a thousandth of an inch: a wall written to thousandths is of one table or of the other. */
+const SAME_WALL: Mm = MM_PER_INCH / 2000;
+
+/** The name of a pipe for its diameter, where the wall is that pipe's and no tube's. */
+function nominal(od: Length, wall: Length | undefined, { warnings }: Language): Doubt {
+  const size = NPS_SIZES.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
+  if (!size || !wall || wall.byName) return undefined;
+  const schedule = SCHEDULES.find((each) => Math.abs(size.walls[each] - wall.mm) < SAME_WALL);
+  const gauges = [...BIRMINGHAM_THOUSANDTHS.values()].map((each) => (each / 1000) * MM_PER_INCH);
+  if (!schedule || gauges.some((gauge) => Math.abs(gauge - wall.mm) < SAME_WALL)) return undefined;
+  return warnings.asMeant.nominal(od, wall, `NPS ${size.name} sch ${schedule}`, size.od);
+}
+
+/** A whole number from 1 to 12 is the hour of a clock face to many. */
+function oClock({ wrote }: Angle, { warnings }: Language): Doubt {
+  const hour = /^\d\d?$/.test(wrote.trim()) ? Number(wrote) : 0;
+  return hour >= 1 && hour <= 12 ? warnings.asMeant.oClock(hour) : undefined;
+}
+
+/**
+ * A bend round less than its own diameter is made by no bender; but for a short elbow to weld, whose radius is its nominal size (ASME B16.9, from
+ * memory), it is measured to the inside.
+ */
+function tightBend({ od, radius }: BendHeader, { warnings }: Language): Doubt {
+  if (!radius.bare || radius.mm >= od.mm - 1e-9) return undefined;
+  const isElbow = NPS_SIZES.some(
+    (size) => Math.abs(size.od / od.mm - 1) < 0.05 && Math.abs(size.inches * MM_PER_INCH - radius.mm) < 1,
+  );
+  return isElbow ? undefined : warnings.asMeant.tightBend(od, radius);
+}
