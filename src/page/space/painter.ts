@@ -3,7 +3,7 @@ import { dot, type Vector } from '../../space/vector.ts';
 import { prepared, type Uniforms } from './shading.ts';
 
 /** What is painted in one colour: triangles, each as light as it faces the light, or a line through places. */
-export interface Piece {
+export interface Painted {
   readonly kind: 'surface' | 'line';
   /** Three numbers for each place. */
   readonly places: Mesh;
@@ -16,7 +16,7 @@ export interface Piece {
 /** Paints pieces on a canvas by its graphics card. */
 export interface Painter {
   /** Holds these pieces in place of those before. */
-  readonly hold: (pieces: readonly Piece[]) => void;
+  readonly hold: (pieces: readonly Painted[]) => void;
   /** Paints them as an eye sees them; see {@link Eye} for the matrices. */
   readonly paint: (view: readonly number[], lens: readonly number[]) => void;
   readonly end: () => void;
@@ -28,7 +28,7 @@ export function painterOn(canvas: HTMLCanvasElement, onBack: () => void): Painte
   if (!gl) throw new Error('no WebGL');
   let held: readonly Held[] = [];
   let uniforms = prepared(gl);
-  const hold = (pieces: readonly Piece[]): void => {
+  const hold = (pieces: readonly Painted[]): void => {
     held = heldIn(pieces);
     gl.bufferData(gl.ARRAY_BUFFER, new Float32Array(pieces.flatMap(({ places }) => places)), gl.STATIC_DRAW);
   };
@@ -83,13 +83,13 @@ function paintAll(
 }
 
 /** A piece, and where it lies in the buffer. */
-interface Held extends Piece {
+interface Held extends Painted {
   readonly first: number;
   readonly count: number;
   readonly middle: Vector;
 }
 
-function heldIn(pieces: readonly Piece[]): readonly Held[] {
+function heldIn(pieces: readonly Painted[]): readonly Held[] {
   let end = 0;
   return pieces.map((piece) => {
     const count = piece.places.length / 3;
