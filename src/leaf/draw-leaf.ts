@@ -1,11 +1,11 @@
 import type { EndName } from '../job/job.ts';
 import { unitsOfTube } from '../job/sections.ts';
-import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { drawCard } from './card/card.ts';
+import type { Fact } from './card/fact.ts';
 import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { CardedLeaf } from './leaf.ts';
@@ -30,7 +30,7 @@ export interface LeafContext {
   /** Whether tickets are printed in the same file: what they say stands on no card. */
   readonly ticketed?: boolean;
   /** Of a frame: where the cross of a footprint goes on its header. */
-  readonly placeOf?: (solution: TubeSolution, end: EndName, part: number) => Said | undefined;
+  readonly placeOf?: (solution: TubeSolution, end: EndName, part: number) => readonly Fact[];
 }
 
 /**

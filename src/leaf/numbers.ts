@@ -6,6 +6,7 @@ import type { Cope } from '../saddle/cope.ts';
 import type { Line } from '../saddle/line.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { asWritten } from '../words/said.ts';
+import type { Fact } from './card/fact.ts';
 import { baseEdgeOf } from './wrap/base-edge.ts';
 
 /**
@@ -26,11 +27,17 @@ export function footprintNumbers(
   end: EndName,
   part: number,
   paperThickness: Mm,
-  place: string | undefined,
+  place: readonly Fact[],
 ): string {
   const cope = copeOf(solution, end);
   const lines = linesOf(solution, end, cope, paperThickness);
-  return ['footprint', part, plainNumbers(cope.end.parts[part]), lines, place ?? ''].join(' / ');
+  return [
+    'footprint',
+    part,
+    plainNumbers(cope.end.parts[part]),
+    lines,
+    place.map(({ label, text }) => `${label} ${text}`).join('; '),
+  ].join(' / ');
 }
 
 /** Lengths that lie on no step themselves, so that the last bits of a round one turn nothing. */

@@ -39,7 +39,7 @@ export function numberedOf(
         marked(leafNumbers(solution, end, paperThickness), title),
         ...printed.map((part) =>
           marked(
-            footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part)),
+            footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []),
             words.footprint.title(title, undefined),
           ),
         ),

@@ -3,10 +3,11 @@ import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { dot, nearestFeet, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
+import { asMade, type Placings, placingsOf } from './as-made.ts';
 import { type Clash, clashesIn } from './clashes.ts';
 import { type StandingTube, standingsIn } from './in-space.ts';
-import { landingsIn, type TubeLanding } from './landings.ts';
-import { solveStanding } from './rows.ts';
+import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
+import { piecesOfFrame, solveStanding } from './rows.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -16,6 +17,9 @@ export interface StandingFrame {
   /** Those of which it is told: all, or what was asked for. */
   readonly listed: readonly StandingTube[];
   readonly landings: readonly TubeLanding[];
+  /** The same as they are marked out, which is what is printed and said. */
+  readonly marked: readonly TubeLanding[];
+  readonly placings: Placings;
   readonly warnings: readonly FrameWarning[];
 }
 
@@ -34,12 +38,14 @@ export function standingFrame(job: Job): StandingFrame | undefined {
   if (!frame) return undefined;
   const standings = standingsIn(frame, solveStanding(job));
   const landings = landingsIn(standings);
+  const placings = placingsOf(piecesOfFrame(job));
+  const marked = alongTheirHeaders(landings.map((landing) => asMade(landing, standings, placings)));
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),
     ...frame.notes,
   ];
-  return { frame, standings, listed: standings, landings, warnings };
+  return { frame, standings, listed: standings, landings, marked, placings, warnings };
 }
 
 /** Whether what is told is something to mend. */

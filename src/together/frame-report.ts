@@ -2,8 +2,10 @@ import type { Job } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
-import { plusTimes } from '../space/vector.ts';
+import { plusTimes, type Vector } from '../space/vector.ts';
+import type { Language } from '../words/language.ts';
 import { asWritten, joined } from '../words/said.ts';
+import { endAsMade, stationAsMade } from './as-made.ts';
 import type { StandingFrame } from './frame-notes.ts';
 import { farEndOf, type StandingTube, stopAt } from './in-space.ts';
 import type { TubeLanding } from './landings.ts';
@@ -94,28 +96,59 @@ function openEnds(job: Job, standing: StandingFrame): readonly Said[] {
 }
 
 /** Which ends are left open; undefined where none is. */
-export function openNote({ words, tubes }: Job, { listed }: StandingFrame): Said | undefined {
+export function openNote({ words, tubes }: Job, { listed, placings }: StandingFrame): Said | undefined {
   const open = listed.flatMap(({ seat, tube }) =>
     (['A', 'B'] as const)
       .filter((end) => seat.ends[end].open)
+      .map((end) => endAsMade(placings, tube, end))
+      .sort()
       .map((end) => words.frame.endOf(asWritten(tubes[tube]?.name ?? ''), end)),
   );
   return open.length === 0 ? undefined : words.frame.open(open);
 }
 
-function landingTables(job: Job, { landings, standings }: StandingFrame): readonly Said[] {
+function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
+  const { marked, standings } = whole;
   const { check, frame: words } = job.words;
-  const on = [...new Set(landings.map((landing) => landing.on))];
+  const on = [...new Set(marked.map((landing) => landing.on))];
   const named = (tube: number): Said => asWritten(job.tubes[tube]?.name ?? '');
   const lines = on.flatMap((header) => [
-    words.landings(named(header)),
-    ...landings
+    words.landings(named(header), goesTo(job, whole, header) ?? named(header)),
+    ...marked
       .filter((landing) => landing.on === header)
       .map((landing) =>
         joined([words.endOf(named(landing.tube), landing.end), landingLine(job, landing, standings)], ': '),
       ),
   ]);
   return lines.length === 0 ? [] : check.lines(words.labels.landing, lines);
+}
+
+/** Where the piece that a tube is goes: at which point each end of it, and which of its stations looks up or back. */
+export function goesTo(
+  { words }: Job,
+  { frame, standings, placings }: StandingFrame,
+  tube: number,
+): Said | undefined {
+  const standing = standings[tube];
+  const seat = frame.seats[tube];
+  if (!standing || !seat) return undefined;
+  const [from, to] = seat.along.map(asWritten);
+  if (from === undefined || to === undefined) return undefined;
+  const [a, b] = endAsMade(placings, tube, 'A') === 'A' ? [from, to] : [to, from];
+  const { station } = words.quantities;
+  const spine = station(stationAsMade(placings, standing, 0), standing.solution.section.stations);
+  const plumb = Math.abs(seat.spine[2]) < 1e-9 && Math.abs(seat.axis[2]) > 0.99;
+  return words.frame.goes(a, b, spine, plumb ? 'back' : 'up');
+}
+
+/** So far to one side that nobody takes it for the next: within 30 degrees of it. */
+const SQUARELY = Math.cos(Math.PI / 6);
+
+function sideOf([x, y, z]: Vector): keyof Language['frame']['sides'] | undefined {
+  if (Math.abs(z) > SQUARELY) return z > 0 ? 'top' : 'underside';
+  if (Math.abs(y) > SQUARELY) return y > 0 ? 'back' : 'front';
+  if (Math.abs(x) > SQUARELY) return x > 0 ? 'right' : 'left';
+  return undefined;
 }
 
 /** A landing as a person marks it out. */
@@ -127,9 +160,11 @@ export function landingLine(
   const { tape, station } = words.quantities;
   const { mark, from, to, on } = landing;
   const counts = standings[on]?.solution.section.stations ?? 'angles';
+  const side = sideOf(landing.way);
   return words.frame.landing(
     mark === undefined ? undefined : tape(mark, units),
     station(landing.station, counts),
+    side && words.frame.sides[side],
     tape(from, units),
     tape(to, units),
   );

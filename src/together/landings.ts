@@ -1,4 +1,5 @@
-import type { EndName } from '../job/job.ts';
+import type { EndName, Part } from '../job/job.ts';
+import { landingOf } from '../job/landing.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { meetAt, onEndFace } from '../saddle/lines.ts';
@@ -36,6 +37,8 @@ export interface TubeLanding {
   readonly mark?: Mm;
   /** The station of that or, where it passes beside, of the common perpendicular. */
   readonly station: number;
+  /** Which way that is from the axis, of length 1. */
+  readonly way: Vector;
   /** The angle to the B direction. */
   readonly lean: Radians;
   /** How far the footprint runs over the end of the tube that it is on; 0 where it does not. */
@@ -53,7 +56,12 @@ export function landingsIn(standings: readonly StandingTube[]): readonly TubeLan
       }),
     ),
   );
-  return [...found].sort((a, b) => a.on - b.on || a.at - b.at);
+  return alongTheirHeaders(found);
+}
+
+/** By what is landed on, and along that. */
+export function alongTheirHeaders(landings: readonly TubeLanding[]): readonly TubeLanding[] {
+  return landings.toSorted((a, b) => a.on - b.on || (a.mark ?? a.at) - (b.mark ?? b.at));
 }
 
 function landingOn(
@@ -82,7 +90,7 @@ function landingOn(
     at: inTube(header.seat, at).along - stop,
     from: from - stop,
     to: to - stop,
-    ...centreOn(own, end, cope, part, header, at),
+    ...centreOn(own, end, asked, header, at),
     lean: Math.acos(Math.min(1, Math.max(-1, dot(bodyAt(seat, end), header.seat.axis)))),
     over,
   };
@@ -115,31 +123,37 @@ function reachAlong(
   return [most(-1), most(1)];
 }
 
-/** Where the end's centre line comes out of the header's outside. */
+/**
+ * Where the end's centre line comes out of the header's outside: of one that ends at the joint, where it would if that ran on, for
+ * there may be nothing of it right at the line; such a place is marked only where the header is.
+ */
 function centreOn(
   { seat }: StandingTube,
   end: EndName,
-  { joint }: Cope,
-  part: number,
+  { stops, ...whole }: Part,
   header: StandingTube,
   axis: Vector,
-): Pick<TubeLanding, 'mark' | 'station'> {
-  const landing = joint.landings[part];
-  const entry = landing?.solid.enter(0, 0);
-  const section = header.solution.section;
-  if (landing && entry && entry.nz > 0) {
-    const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, entry.z + landing.shift));
-    return {
-      mark: along - stopAt(header),
-      station: wrapStation(section.towards(Math.atan2(y, x)), section.turn),
-    };
-  }
-  const { x, y } = inTube(header.seat, axis);
-  const foot = landing ? inTube(header.seat, footOn(seat, axis, landing)) : { x, y };
-  return {
-    station: wrapStation(section.towards(Math.atan2(foot.y - y, foot.x - x)), section.turn),
+): Pick<TubeLanding, 'mark' | 'station' | 'way'> {
+  const { section } = header.solution;
+  const landing = landingOf(whole, 0, false);
+  const entry = landing.solid.enter(0, 0);
+  const outAt = (x: Mm, y: Mm): Pick<TubeLanding, 'station' | 'way'> => {
+    const angle = Math.atan2(y, x);
+    return { station: wrapStation(section.towards(angle), section.turn), way: wayAround(header.seat, angle) };
   };
+  if (!entry || entry.nz <= 0) {
+    const at = inTube(header.seat, axis);
+    const foot = inTube(header.seat, footOn(seat, axis, landing));
+    return outAt(foot.x - at.x, foot.y - at.y);
+  }
+  const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, entry.z + landing.shift));
+  const [from, to] = [stopAt(header), farEndOf(header)];
+  const isThere = !stops || (along > from - BESIDE && along < to + BESIDE);
+  return { ...(isThere && { mark: along - from }), ...outAt(x, y) };
 }
+
+/** No tape tells such a place from the end itself. */
+const BESIDE: Mm = 0.05;
 
 /** The foot of the common perpendicular on the end's own axis. */
 function footOn(seat: StandingTube['seat'], axis: Vector, { offset, sinClock, cosClock }: Landing): Vector {

@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { solveHands, type TubeSolution } from '../saddle/solve.ts';
-import { rowsOf, solveStanding } from './rows.ts';
+import { piecesOfFrame } from './rows.ts';
 import { sameAs } from './same-piece.ts';
 
 /**
@@ -9,7 +9,7 @@ import { sameAs } from './same-piece.ts';
  * `Refusal` as `solveHands` does.
  */
 export function solvePieces(job: Job): readonly TubeSolution[] {
-  if (job.frame) return rowsOf(solveStanding(job));
+  if (job.frame) return piecesOfFrame(job);
   const pieces: TubeSolution[] = [];
   for (const solution of solveHands(job)) {
     const twin = solution.hand === 'opposite' ? pieces.at(-1) : undefined;

@@ -40,6 +40,17 @@ interface Row {
   readonly images: Placing[];
 }
 
+/** The pieces of a job that is a frame. Throws `Refusal` as `solveStanding` does. */
+export function piecesOfFrame(job: Job): readonly TubeSolution[] {
+  const before = piecesOfJobs.get(job);
+  if (before) return before;
+  const pieces = rowsOf(solveStanding(job));
+  piecesOfJobs.set(job, pieces);
+  return pieces;
+}
+
+const piecesOfJobs = new WeakMap<Job, readonly TubeSolution[]>();
+
 /** The pieces of a frame: tubes that are the same solid are one row, and mirror images of a row are its opposite hand. */
 export function rowsOf(standing: readonly TubeSolution[]): readonly TubeSolution[] {
   const rows: Row[] = [];

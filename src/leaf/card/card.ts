@@ -49,6 +49,7 @@ export function drawCard(
   const left = layFacts(
     [...facts, { fact: 'date', label: words.card.labels.date, text: NOTHING }],
     head.foot - BLOCK_GAP,
+    LEFT,
   );
   const listed = besideLines(beside, words, RIGHT);
   const room = head.foot - BLOCK_GAP - left.foot - extentOf({ lines: listed, size: TEXT }).height;
@@ -64,7 +65,7 @@ export function drawCard(
 
 /** What no ticket says. */
 function besideCard(name: string, head: Laid, facts: readonly Fact[], listed: readonly Said[]): Drawing {
-  const own = layFacts(facts, head.foot - BLOCK_GAP);
+  const own = layFacts(facts, head.foot - BLOCK_GAP, WIDTH);
   const list = layLines('beside', listed, 0.2, own.foot);
   const foot = list.foot - BLOCK_GAP;
   return {
@@ -100,17 +101,18 @@ function layHead({ tube, end, handName, paired, made, use }: Names, words: Langu
 /** What a person writes on the card by hand. */
 const NOTHING = asWritten('');
 
-function layFacts(facts: readonly Fact[], top: Mm): Laid {
+function layFacts(facts: readonly Fact[], top: Mm, right: Mm): Laid {
   const marks: Mark[] = [];
   let foot = top;
   for (const { fact, label, text } of facts) {
-    const block: Block = { fact, lines: broken(text, TEXT, LEFT - LABELS), size: TEXT };
-    const name: Block = { fact, more: true, lines: [label], size: TEXT };
-    marks.push(...lettered(name, 0.2, foot - extentOf(name).height));
-    foot -= extentOf(block).height;
-    if (text === NOTHING) marks.push(line('frame', point(LABELS, foot), point(LEFT, foot)));
-    else marks.push(...lettered(block, LABELS, foot));
-    foot -= ROW_GAP;
+    const block: Block = { fact, lines: broken(text, TEXT, right - LABELS), size: TEXT };
+    const name: Block = { fact, more: true, lines: broken(label, TEXT, LABELS - 1), size: TEXT };
+    const [under, beside] = [extentOf(name).height, extentOf(block).height];
+    marks.push(...lettered(name, 0.2, foot - under));
+    if (text === NOTHING)
+      marks.push(line('frame', point(LABELS, foot - beside), point(right, foot - beside)));
+    else marks.push(...lettered(block, LABELS, foot - beside));
+    foot -= Math.max(under, beside) + ROW_GAP;
   }
   return { marks, foot };
 }

@@ -1,8 +1,11 @@
+import type { Point } from '../../draw/drawing.ts';
 import type { Subject } from '../../draw/facts.ts';
 import { spelled } from '../../draw/letters.ts';
-import type { EndName } from '../../job/job.ts';
+import { point } from '../../draw/path.ts';
+import type { EndName, Part } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
+import { landingOf } from '../../job/landing.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -19,7 +22,7 @@ import { drawingKey } from '../key.ts';
 import type { CardedLeaf } from '../leaf.ts';
 import { namesOf, ownerOf, subjectOf } from '../names.ts';
 import { footprintNumbers, markOf } from '../numbers.ts';
-import { headerFlat } from './flat.ts';
+import { type HeaderFlat, headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
 import { isVentedInto } from './vent.ts';
 
@@ -55,7 +58,13 @@ export function drawFootprint(
   const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
   const names = { ...namesOf(solution, endName, words), use: say.use };
   const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
-  const lay: Fact = { fact: 'footprint', label: card.labels.lay, text: layWords(shape, words) };
+  const place = context.placeOf?.(solution, endName, part) ?? [];
+  const isPlaced = place.length > 0;
+  const lay: Fact = {
+    fact: 'footprint',
+    label: card.labels.lay,
+    text: isPlaced ? say.lay.onCross : layWords(shape, words),
+  };
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
     ...partFacts(asked, header, units, words),
@@ -74,10 +83,8 @@ export function drawFootprint(
     ...holeFacts(cope, vented, outline, words),
     { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
   ];
-  const place = context.placeOf?.(solution, endName, part);
-  const placed: Fact[] = place ? [{ fact: 'footprint', label: say.cross, text: place }] : [];
   const numbers = footprintNumbers(solution, endName, part, context.paperThickness, place);
-  const key = drawingKey(title, [part, length], [...facts, ...placed]);
+  const key = drawingKey(title, [part, length], [...facts, ...place]);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
   const sheet = drawSheet(
     `footprint:${key}`,
@@ -89,7 +96,8 @@ export function drawFootprint(
       vented,
       words,
       mark: words.leaf.mark(markOf(numbers)),
-      ...(place && { place }),
+      cross: (isPlaced && crossOf(asked, flat)) || point(0, 0),
+      isPlaced,
     },
     outline,
     {
@@ -99,7 +107,7 @@ export function drawFootprint(
   );
   const { ticketed = false } = context;
   // No ticket says how near the truth a footprint on a bend is.
-  const told = ticketed ? [lay].filter(() => shape.kind === 'bent') : facts;
+  const told = [...(ticketed ? [lay].filter(() => shape.kind === 'bent') : facts), ...place];
   const of: Subject = { ...subjectOf(solution, endName), place: 'footprint', part };
   return {
     title,
@@ -113,6 +121,13 @@ export function drawFootprint(
     beside: told.length + sheet.beside.length > 0,
     keepWhole: [],
   };
+}
+
+/** Where the tube's centre line comes out of a header that runs on; undefined where it passes beside. */
+function crossOf({ stops, ...whole }: Part, flat: HeaderFlat): Point | undefined {
+  const { solid } = landingOf(whole, 0, false);
+  const entry = solid.enter(0, 0);
+  return entry && entry.nz > 0 ? flat.to(solid.develop(0, 0, entry.z)) : undefined;
 }
 
 /** What the hole in the outline is for. Which landing the tube is vented in is left to the person. */

@@ -24,8 +24,10 @@ export interface Landed {
   readonly flat: HeaderFlat;
   /** Whether the tube may be vented through this header's wall. */
   readonly vented: boolean;
-  /** Where its cross goes on the header, of a frame. */
-  readonly place?: Said;
+  /** Where its lines cross: at the work point or, of a frame, where the tube's centre line comes out. */
+  readonly cross: Point;
+  /** Whether its card tells where that goes on the header. */
+  readonly isPlaced: boolean;
   /** Its mark. */
   readonly mark: Said;
   readonly words: Language;
@@ -53,10 +55,12 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
     ...lineNotes(landed, edge),
     ...outlineNotes(landed, drawn),
     { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
-    ...(landed.place ? [{ text: landed.place, near: point(edge.left + 24, edge.bottom + 6) }] : []),
     { fact: 'mark', text: landed.mark, near: point(edge.right - 14, edge.bottom + 3) },
     ...sideNotes(landed),
-    { text: wayWords(landed), near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, -3) },
+    {
+      text: wayWords(landed),
+      near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, landed.cross.y - 3),
+    },
     ...open.map((near) => ({ text: words.footprint.open, near })),
     ...(full
       ? [
@@ -70,16 +74,20 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
 }
 
 /** What the straight lines are. */
-function lineNotes({ asked, flat, words: { footprint } }: Landed, edge: Box): Note[] {
+function lineNotes({ asked, flat, cross, isPlaced, words: { footprint } }: Landed, edge: Box): Note[] {
   const x = leans(asked) === 1 ? edge.left + 16 : edge.right - 16;
   const level = (y: Mm): Segment => ({ from: point(edge.left, y), to: point(edge.right, y) });
   const [fold] = flat.folds.filter((y) => y > edge.bottom && y < edge.top);
   return [
-    { text: footprint.facesTheTube, near: point(x, 0), line: level(0) },
     {
-      text: footprint.workPoint,
-      near: point(0, edge.bottom + 3),
-      line: { from: point(0, edge.bottom), to: point(0, edge.top) },
+      text: isPlaced ? footprint.along : footprint.facesTheTube,
+      near: point(x, cross.y),
+      line: level(cross.y),
+    },
+    {
+      text: isPlaced ? footprint.cross : footprint.workPoint,
+      near: point(cross.x, edge.bottom + 3),
+      line: { from: point(cross.x, edge.bottom), to: point(cross.x, edge.top) },
     },
     ...(fold === undefined
       ? []
@@ -106,10 +114,13 @@ function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
 }
 
 /** What the tube's hole is here stands in it; where that is too small, a line leads into it. A sliver has no room for a vent. */
-function holeNote({ cope, vented, words: { footprint } }: Landed, { bore, shape, open }: Drawn): Note[] {
+function holeNote(
+  { cope, cross, vented, words: { footprint } }: Landed,
+  { bore, shape, open }: Drawn,
+): Note[] {
   const dashed = bore.length > 0;
   const hole = dashed ? bore : shape;
-  const near = insideOf(hole);
+  const near = insideOf(hole, cross);
   if (!near || !(vented || dashed)) return [];
   const text = vented
     ? footprint.ventHere(footprint.vent(cope.thickness !== undefined, open.length === 0))
@@ -124,7 +135,7 @@ const OFF_LINES: Mm = 2.5;
  * The point well inside a shape, of a grid's, that is nearest to its middle; to the upper left of both cross lines where there is
  * one, so that a line that leads to it runs on neither. Undefined where the shape is a sliver.
  */
-function insideOf(shape: readonly Point[]): Point | undefined {
+function insideOf(shape: readonly Point[], cross: Point): Point | undefined {
   const { left, right, bottom, top } = boundsOf(shape);
   const middle = middleOf(shape);
   const away = ({ x, y }: Point): Mm => Math.hypot(x - middle.x, y - middle.y);
@@ -139,8 +150,8 @@ function insideOf(shape: readonly Point[]): Point | undefined {
     ),
   );
   const inside = [middle, ...grid.sort((a, b) => away(a) - away(b))].filter(isWellInside);
-  const isOffLines = ({ x, y }: Point): boolean => x < -OFF_LINES && y > OFF_LINES;
-  return inside.find(isOffLines) ?? inside.find(({ y }) => y > OFF_LINES) ?? inside[0];
+  const isOffLines = ({ x, y }: Point): boolean => x < cross.x - OFF_LINES && y > cross.y + OFF_LINES;
+  return inside.find(isOffLines) ?? inside.find(({ y }) => y > cross.y + OFF_LINES) ?? inside[0];
 }
 
 /** The point of a shape that is furthest to the lower right, of those that are on the sheet. */
@@ -167,11 +178,14 @@ function wayWords({ cope, asked, words }: Landed): Said {
 const ARROW = { long: 4, half: 1.4, in: 0.8 } as const;
 
 /** A tip on the long line, at the end towards which the tube leans: without it a footprint could be laid end for end. */
-export function arrowOf({ asked }: Landed, { left, right }: Box): readonly [Point, Point, Point] {
+export function arrowOf(
+  { asked, cross: { y } }: Landed,
+  { left, right }: Box,
+): readonly [Point, Point, Point] {
   const way = leans(asked);
   const tip = way === 1 ? right - ARROW.in : left + ARROW.in;
   const tail = tip - way * ARROW.long;
-  return [point(tip, 0), point(tail, ARROW.half), point(tail, -ARROW.half)];
+  return [point(tip, y), point(tail, y + ARROW.half), point(tail, y - ARROW.half)];
 }
 
 /** The acute and the obtuse side, just outside the outline, with the tube's stations there, where they are on this header. */

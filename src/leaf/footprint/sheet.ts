@@ -64,14 +64,14 @@ interface SheetLines {
 }
 
 function sheetLines(landed: Landed, footprint: Outline): SheetLines {
-  const { cope, part, flat } = landed;
+  const { cope, part, flat, cross } = landed;
   const outside = outlineStrokes('guide', flat, footprint);
   const bore = cope.thickness
     ? outlineStrokes('other-edge', flat, footprintOf(cope, cope.thickness, part))
     : [];
   const shape = shapeOf(outside);
   const clean = shape.length > 0 ? cleanTo(shape) : [];
-  const edge = edgeOf(clean, [...outside, ...bore].flatMap(coarse), flat.half);
+  const edge = edgeOf(cross, clean, [...outside, ...bore].flatMap(coarse), flat.half);
   return {
     edge,
     outside,
@@ -79,8 +79,8 @@ function sheetLines(landed: Landed, footprint: Outline): SheetLines {
     clean,
     cleaned: partsWhere(fine(clean), (at) => isWithin(at, edge)),
     crossed: [
-      { from: point(edge.left, 0), to: point(edge.right, 0) },
-      { from: point(0, edge.bottom), to: point(0, edge.top) },
+      { from: point(edge.left, cross.y), to: point(edge.right, cross.y) },
+      { from: point(cross.x, edge.bottom), to: point(cross.x, edge.top) },
       ...openTicks(outside, footprint.closed),
     ],
     folds: flat.folds
@@ -108,9 +108,9 @@ function coarse({ path }: Stroke): Segment[] {
  * The sheet's edge: round the clean-to line, but never more than once round the header; further only where the outlines themselves
  * reach beyond its far side, and the paper overlaps.
  */
-function edgeOf(clean: readonly Point[], outlines: readonly Segment[], half: Mm): Box {
-  const { left, right, bottom, top } = boundsOf([point(0, 0), ...clean]);
-  const drawn = [0, ...outlines.flatMap(({ from, to }) => [from.y, to.y])];
+function edgeOf(cross: Point, clean: readonly Point[], outlines: readonly Segment[], half: Mm): Box {
+  const { left, right, bottom, top } = boundsOf([cross, ...clean]);
+  const drawn = [cross.y, ...outlines.flatMap(({ from, to }) => [from.y, to.y])];
   return {
     left: left - ROOM,
     right: right + ROOM,

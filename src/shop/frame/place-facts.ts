@@ -3,45 +3,45 @@ import type { Fact } from '../../leaf/card/fact.ts';
 import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
-import { wrapStation } from '../../space/section.ts';
+import { dot } from '../../space/vector.ts';
+import { endAsMade, headerThere } from '../../together/as-made.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
-import { landingLine } from '../../together/frame-report.ts';
-import { asWritten, joined } from '../../words/said.ts';
+import { goesTo, landingLine } from '../../together/frame-report.ts';
+import { asWritten } from '../../words/said.ts';
 
 /** Where each tube that is this piece goes in its frame, and what lands on it. */
 export function placeFacts(
   job: Job,
   frame: StandingFrame,
-  { places = [], section }: TubeSolution,
+  { tube: { pair }, hand, places = [] }: TubeSolution,
 ): readonly (readonly Fact[])[] {
-  const { words } = job;
-  return places.flatMap(({ tube, spineAt, swapped }): Fact[][] => {
-    const seat = frame.frame.seats[tube];
-    if (!seat) return [];
-    const name = asWritten(job.tubes[tube]?.name ?? '');
-    const [from, to] = seat.along.map(asWritten);
-    const ends = swapped ? [to, from] : [from, to];
-    const station = words.quantities.station(wrapStation(spineAt, section.turn), section.stations);
-    const plumb = Math.abs(seat.spine[2]) < 1e-9 && Math.abs(seat.axis[2]) > 0.99;
+  const { frame: words, leaf } = job.words;
+  return places.flatMap(({ tube }): Fact[][] => {
+    const text = goesTo(job, frame, tube);
+    if (!text) return [];
     const goes: Fact = {
       fact: 'place',
-      label: name,
-      text: words.frame.goes(ends[0] ?? name, ends[1] ?? name, station, plumb ? 'back' : 'up'),
+      label: nameOf(job, tube),
+      text: pair ? words.ofHand(leaf.hands[hand], text) : text,
     };
     const landed = landingFacts(job, frame, tube);
     return landed.length > 0 ? [[goes], landed] : [[goes]];
   });
 }
 
-/** What lands on a tube, a line each, measured from its own end A. */
-function landingFacts(job: Job, { landings, standings }: StandingFrame, on: number): Fact[] {
-  return landings
+/** What lands on a tube, a line each, measured from the end A of its piece. */
+function landingFacts(job: Job, { marked, standings }: StandingFrame, on: number): Fact[] {
+  return marked
     .filter((landing) => landing.on === on)
     .map((landing) => ({
       fact: 'landing',
-      label: job.words.frame.lands(asWritten(job.tubes[landing.tube]?.name ?? ''), landing.end),
+      label: job.words.frame.lands(nameOf(job, landing.tube), landing.end),
       text: landingLine(job, landing, standings),
     }));
+}
+
+function nameOf({ tubes }: Job, tube: number): Said {
+  return asWritten(tubes[tube]?.name ?? '');
 }
 
 /** What the footprints of a frame say of their places; nothing of another job's. */
@@ -50,26 +50,27 @@ export function placesOnHeaders(job: Job): Pick<LeafContext, 'placeOf'> {
   return frame ? { placeOf: footprintPlaces(job, frame) } : {};
 }
 
-/** Where the centre of an end's footprint goes on its header, for each tube that is this piece. */
+/** Where the cross of an end's footprint goes on its header, a line for each tube that is this piece. */
 function footprintPlaces(
   job: Job,
-  { landings, standings }: StandingFrame,
-): (solution: TubeSolution, end: EndName, part: number) => Said | undefined {
-  return ({ places = [] }, end, part) => {
-    const said = places.slice(0, MOST).flatMap(({ tube, swapped }) => {
-      const its: EndName = swapped === (end === 'A') ? 'B' : 'A';
-      const header = standings[tube]?.seat.ends[its].headers[part];
-      const landing = landings.find((each) => each.tube === tube && each.end === its && each.on === header);
-      if (!landing || header === undefined) return [];
-      const { tape, station } = job.words.quantities;
-      const counts = standings[header]?.solution.section.stations ?? 'angles';
-      const name = asWritten(job.tubes[header]?.name ?? '');
-      const at = tape(landing.mark ?? landing.at, job.units);
-      return [job.words.frame.centreOn(name, at, station(landing.station, counts))];
+  { marked, standings, placings }: StandingFrame,
+): (solution: TubeSolution, end: EndName, part: number) => readonly Fact[] {
+  const { frame: words, quantities } = job.words;
+  return (piece, end, part) => {
+    const crosses = (piece.places ?? []).flatMap(({ tube }): Fact[] => {
+      const own = standings[tube];
+      const there = own && headerThere(piece, end, part, own, placings);
+      const on = there && own.seat.ends[endAsMade(placings, tube, end)].headers[there.part];
+      const header = on === undefined ? undefined : standings[on];
+      const landing = marked.find((each) => each.tube === tube && each.end === end && each.on === on);
+      if (!there || !landing || !header) return [];
+      const at = quantities.tape(landing.mark ?? landing.at, job.units);
+      const round = quantities.station(landing.station, header.solution.section.stations);
+      const leansTo = dot(there.leans, header.seat.axis) > 0 ? 'B' : 'A';
+      const text = words.cross(at, round, endAsMade(placings, header.tube, leansTo));
+      return [{ fact: 'footprint', label: nameOf(job, header.tube), text }];
     });
-    return said.length === 0 ? undefined : joined(said, '; ');
+    if (crosses.length === 0) return [];
+    return [{ fact: 'footprint', label: job.words.footprint.cross, text: words.crossFrom }, ...crosses];
   };
 }
-
-/** More places than these stand on the tickets of what is landed on. */
-const MOST = 2;

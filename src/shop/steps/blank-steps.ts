@@ -55,9 +55,12 @@ export function squareSteps({ solution, first, words }: Piece): Step[] {
   return plain ? [step('step:square', words.steps.blank.squareEnd(plain))] : [];
 }
 
-/** Whether the tube needs a line to lay its leaves on; a round tube with one coped end, or one whose other end is laid on a mark, can do without. */
+/**
+ * Whether the tube needs a line to lay its leaves on, or to find in its frame which way up it goes; a round tube with one coped end, or
+ * one whose other end is laid on a mark, can do without.
+ */
 export function hasSpine({ solution, second }: Piece): boolean {
-  if (second && !second.cope.fitUp?.clock) return true;
+  if (solution.places || (second && !second.cope.fitUp?.clock)) return true;
   return tubeFactsOf(solution.tube.section).turned !== undefined;
 }
 
@@ -65,5 +68,7 @@ export function hasSpine({ solution, second }: Piece): boolean {
 export function spineStep(piece: Piece): Step[] {
   if (!hasSpine(piece)) return [];
   const { turned } = tubeFactsOf(piece.solution.tube.section);
-  return [step('step:spine', piece.words.steps.blank.spine(turned?.(piece.words).spine))];
+  const { spine, named } = piece.words.steps.blank;
+  const along = spine(turned?.(piece.words).spine);
+  return [step('step:spine', piece.solution.places ? named(along) : along)];
 }

@@ -1,6 +1,7 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf } from '../../draw/lettering.ts';
+import type { Fact } from '../../leaf/card/fact.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Size, takes } from '../../tiler/free-room.ts';
 import { type FrontBox, halfOf } from '../../tiler/front.ts';
@@ -110,11 +111,17 @@ function rowsOf(
 /** Where the tubes go, and what lands on each: one under the other, ruled off. */
 function placeRows({ places }: Ticket): readonly LaidItem[] {
   return places.map((facts, i) => ({
+    ...(isFollowed(facts, places[i + 1]) && { heading: true }),
     lay: (at, wide) => {
       const laid = layFacts(facts, TEXT, at, wide);
       return i === places.length - 1 ? ruled(laid, at, wide) : laid;
     },
   }));
+}
+
+/** What lands on a tube stays with its name. */
+function isFollowed([goes]: readonly Fact[], [next]: readonly Fact[] = []): boolean {
+  return goes?.fact === 'place' && next?.fact === 'landing';
 }
 
 /** Of a leaf that no sheet takes whole. */

@@ -32,7 +32,7 @@ function handNumbers(solution: TubeSolution, paperThickness: Mm, frame: Standing
 
 /** What lands on a tube, to a hundredth of a millimetre or of a degree or so. */
 function landed(on: number, frame: StandingFrame | undefined): string {
-  const its = frame?.landings.filter((landing) => landing.on === on) ?? [];
+  const its = frame?.marked.filter((landing) => landing.on === on) ?? [];
   return its
     .map(({ from, to, mark, station, end }) => `${end} ${hundredths([from, to, mark ?? 0, 100 * station])}`)
     .join(', ');

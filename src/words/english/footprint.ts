@@ -34,6 +34,7 @@ export const footprint = {
       say`${quantities.both(length, units)} in all; open where the tube passes beside this header or meets another`,
   },
   lay: {
+    onCross: say`round the header, words out: its cross lines on the cross, its arrow to the end that it names`,
     plane: say`flat, words up: its long line on the line that faces the tube, its cross line on the work point`,
     bent: say`round the bend, words out: its long line on the line that faces the tube, its cross line on the work point. Approximate: true round the header; along it, true only on the centre line of its bend`,
     bar: (folded: boolean): Said =>
@@ -44,6 +45,7 @@ export const footprint = {
   meetsBehind: say`edges meet behind the header`,
   facesTheTube: say`faces the tube`,
   workPoint: say`work point`,
+  along: say`along the header`,
   fold: say`fold`,
   outside: say`scribe: tube's outside`,
   cleanTo: say`clean to here`,

@@ -44,9 +44,22 @@ export const frameWords = {
     diagonals: say`check`,
   },
   /** Where a tube's landings are, from a stop held against its end A. */
-  landings: (header: Said): Said => say`On ${header}, from a stop square against its end A:`,
-  landing: (mark: Said | undefined, station: Said, from: Said, to: Said): Said =>
-    say`${mark ? say`centre ${mark} from end A, ` : say``}station ${station}, covers ${from} to ${to}`,
+  landings: (header: Said, goes: Said): Said =>
+    say`On ${header} (${goes}), from a stop square against its end A:`,
+  landing: (mark: Said | undefined, station: Said, side: Said | undefined, from: Said, to: Said): Said =>
+    say`${mark ? say`centre ${mark} from end A, ` : say``}station ${station}${
+      side ? say` (${side})` : say``
+    }, covers ${from} to ${to}`,
+
+  /** Of a tube where it stands in its frame: x to the right, y away, z up. */
+  sides: {
+    top: say`on top`,
+    underside: say`underneath`,
+    front: say`at the front`,
+    back: say`at the back`,
+    left: say`on the left`,
+    right: say`on the right`,
+  },
 
   /** The sheet of views. */
   views: (title: string | undefined): Said => (title === undefined ? say`The frame` : asWritten(title)),
@@ -59,7 +72,10 @@ export const frameWords = {
   /** Where a tube goes: its ends' points, and which of its lines faces up or back. */
   goes: (a: Said, b: Said, station: Said, way: 'up' | 'back'): Said =>
     say`A at ${a}, B at ${b}, station ${station} faces ${way === 'up' ? say`up` : say`back`}`,
+  ofHand: (hand: Said, goes: Said): Said => say`${hand}: ${goes}`,
   lands: (tube: Said, end: 'A' | 'B'): Said => say`  ${tube} ${end} lands`,
-  centreOn: (header: Said, at: Said, station: Said): Said =>
-    say`cross on ${header}: ${at} from a stop at its end A, station ${station}`,
+  /** Where the cross of a footprint goes on a header. */
+  crossFrom: say`measured from a stop at the header's end A`,
+  cross: (at: Said, station: Said, arrow: 'A' | 'B'): Said =>
+    say`${at}, station ${station}, arrow to ${arrow}`,
 };

@@ -33,6 +33,8 @@ const blank = {
     along
       ? say`Scribe the ${spineExplained} along ${along}.`
       : say`Scribe the ${spineExplained} along an angle iron that sits on the tube.`,
+  /** Of a frame, in which many tubes look alike. */
+  named: (spine: Said): Said => say`${spine} Write the tube's name, A and B beside it.`,
 };
 
 function theBlank(blanks: number): Said {

@@ -1,0 +1,109 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import type { Job } from '../../src/job/job.ts';
+import { footprintOf } from '../../src/saddle/footprint.ts';
+import { placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
+import { type StandingFrame, standingFrame } from '../../src/together/frame-notes.ts';
+import { goesTo, landingLine } from '../../src/together/frame-report.ts';
+import { solvePieces } from '../../src/together/pieces.ts';
+import { readText } from './read-lines.ts';
+
+// What a person marks out by the words of ticket and footprint, against places in space that know only points and sizes.
+
+const job: Job = readText(readFileSync(new URL('../../samples/kayak-rack.yaml', import.meta.url), 'utf8'));
+const whole = standingFrame(job) as StandingFrame;
+const nameOf = (tube: number): string => job.tubes[tube]?.name ?? '';
+
+type Place = readonly [number, number, number];
+const plus = (a: Place, k: number, b: Place): Place => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]];
+const dotOf = (a: Place, b: Place): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const cross = (a: Place, b: Place): Place => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+const unit = (a: Place): Place => plus([0, 0, 0], 1 / Math.hypot(...a), a);
+const pointOf = (name: string): Place => whole.frame.points.get(name) as Place;
+
+/** As a ticket says it: `A at foot rear, B at foot mid, station 180° faces up`. */
+function laid(tube: number): { axis: Place; zero: Place; from: Place } {
+  const [, a = '', b = '', station = '', way] =
+    /^A at (.+), B at (.+), station (\S+)° faces (up|back)$/.exec(goesTo(job, whole, tube) ?? '') ?? [];
+  const axis = unit(plus(pointOf(b), -1, pointOf(a)));
+  const up: Place = way === 'up' ? [0, 0, 1] : [0, 1, 0];
+  const spine = unit(plus(up, -dotOf(up, axis), axis));
+  // Seen from end A, stations grow to the right: about the axis as a right-handed screw turns.
+  const turn = (-Number(station) * Math.PI) / 180;
+  const zero = plus(plus([0, 0, 0], Math.cos(turn), spine), Math.sin(turn), cross(axis, spine));
+  return { axis, zero, from: pointOf(a) };
+}
+
+/** Where the axis of a tube through this point comes out of a cylinder, on the way into its body. */
+function outOf(at: Place, body: Place, from: Place, axis: Place, radius: number): Place {
+  const off = plus(plus(at, -1, from), -dotOf(plus(at, -1, from), axis), axis);
+  const way = plus(body, -dotOf(body, axis), axis);
+  const [a, b, c] = [dotOf(way, way), dotOf(off, way), dotOf(off, off) - radius ** 2];
+  return plus(at, (Math.sqrt(b * b - a * c) - b) / a, body);
+}
+
+test('what a ticket says of a landing leads to where the tube’s centre line comes out of the header', () => {
+  let tried = 0;
+  for (const landing of whole.marked) {
+    const { on, tube, end, mark } = landing;
+    const section = job.tubes[on]?.section;
+    const header = whole.standings[on];
+    if (section?.kind !== 'round' || mark === undefined || !header) continue;
+    const { axis, zero, from } = laid(on);
+    const own = laid(tube);
+    const body = end === 'A' ? own.axis : plus([0, 0, 0], -1, own.axis);
+    const place = outOf(own.from, body, from, axis, section.od.mm / 2);
+    const station = Number(/station (\S+)°/.exec(landingLine(job, landing, whole.standings))?.[1]);
+    const turned = (station * Math.PI) / 180;
+    const way = plus(plus([0, 0, 0], Math.cos(turned), zero), Math.sin(turned), cross(axis, zero));
+    const out = plus(plus(place, -1, from), -dotOf(plus(place, -1, from), axis), axis);
+    expect(dotOf(unit(out), way), `${nameOf(tube)} on ${nameOf(on)}`).toBeGreaterThan(Math.cos(0.011));
+    // A stop at end A stands at its long point: so far before the first point.
+    const swapped = whole.placings.get(on)?.swapped;
+    const first = header.solution.ends[swapped ? 'B' : 'A'];
+    const stop = first?.kind === 'coped' ? first.longPoint.setback : 0;
+    expect(dotOf(plus(place, -1, from), axis) - stop, `${nameOf(tube)} on ${nameOf(on)}`).toBeCloseTo(
+      mark,
+      6,
+    );
+    tried += 1;
+  }
+  expect(tried).toBeGreaterThan(30);
+});
+
+test('a footprint laid with its cross as it says covers what the ticket says', () => {
+  const { placeOf } = placesOnHeaders(job);
+  let tried = 0;
+  for (const piece of solvePieces(job)) {
+    for (const end of ['A', 'B'] as const) {
+      const cope = piece.ends[end];
+      if (cope?.kind !== 'coped') continue;
+      for (const [part, { angle }] of cope.end.parts.entries()) {
+        const landing = cope.joint.landings[part];
+        const [, first] = placeOf?.(piece, end, part) ?? [];
+        const entry = landing?.solid.enter(0, 0);
+        if (!first || !landing || !entry || landing.stops) continue;
+        const [, at = '', arrow] = /^(\S+) mm, .*arrow to ([AB])$/.exec(first.text) ?? [];
+        const covers = whole.marked.find(
+          ({ on, tube, end: its }) =>
+            nameOf(on) === first.label && its === end && piece.places?.[0]?.tube === tube,
+        );
+        const along = footprintOf(cope, 0, part).runs.flatMap((run) =>
+          run.flatMap((bezier) => bezier.map((each) => each.along)),
+        );
+        const middle = landing.solid.develop(0, 0, entry.z).along;
+        const way = (arrow === 'B' ? 1 : -1) * (angle.rad <= Math.PI / 2 ? 1 : -1);
+        const reach = along.map((each) => Number(at) + way * (each - middle));
+        // Distances are told to half a millimetre; a curve's handles lie a little outside it.
+        expect(Math.abs(Math.min(...reach) - (covers?.from ?? 0)), first.label).toBeLessThan(0.6);
+        expect(Math.abs(Math.max(...reach) - (covers?.to ?? 0)), first.label).toBeLessThan(0.6);
+        tried += 1;
+      }
+    }
+  }
+  expect(tried).toBeGreaterThan(8);
+});
