@@ -39,9 +39,9 @@ module.exports = {
     {
       name: 'formats-stay-in-ink',
       severity: 'error',
-      comment: 'Only ink/ knows PDF, SVG and DXF.',
+      comment: 'Only ink/ knows PDF.',
       from: { path: '^src/', pathNot: '^src/ink/' },
-      to: { path: 'node_modules/(pdf-lib|@svgdotjs)' },
+      to: { path: 'node_modules/pdf-lib/' },
     },
     {
       name: 'bundled-packages',
@@ -52,7 +52,7 @@ module.exports = {
       to: {
         path: 'node_modules/',
         pathNot:
-          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|svgdom|yaml)/',
+          'node_modules/(commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|yaml)/',
       },
     },
     {

@@ -1,58 +1,70 @@
-import type { G } from '@svgdotjs/svg.js';
 import type { Mark, Path, PathPiece, Point, Purpose, Words } from '../draw/drawing.ts';
 import { widthOf } from '../draw/letters.ts';
 import { PENS } from '../draw/pens.ts';
 import { written } from './number.ts';
+import { asText, element } from './xml.ts';
 
 /** The sheets' own font. */
 export const FONT = 'DejaVu Sans Condensed';
 
-/** The same first; after it what is about as narrow. */
-export const FONTS = `'${FONT}', 'DejaVu Sans', 'Arial Narrow', sans-serif`;
+/** What each picture says of itself: the same font first, after it what is about as narrow; and spaces as they are. */
+export const PICTURE = {
+  'font-family': `'${FONT}', 'DejaVu Sans', 'Arial Narrow', sans-serif`,
+  'xml:space': 'preserve',
+};
 
 /** From a drawing, whose y runs up, to the file, whose y runs down. */
 export type ToPage = (point: Point) => Point;
 
-/** The groups of one picture, one for each purpose, made as they are needed. */
-export interface Layers {
-  readonly group: G;
-  /** Begins the ids of the layers; without it they have none. */
-  readonly id?: string;
-  readonly made: Map<Purpose, G>;
+/** Marks of one drawing, and how they come to lie on the page. */
+export interface OnPage {
+  readonly marks: readonly Mark[];
+  readonly onPage: ToPage;
 }
 
-/** Adds marks to their layers. Throws where words hold a sign that the font lacks or a number is none. */
-export function addMarks(layers: Layers, marks: readonly Mark[], onPage: ToPage): void {
-  for (const mark of marks) {
-    const layer = layerOf(layers, mark.purpose);
-    if (mark.kind === 'words') addWords(layer, mark, onPage);
-    else if (mark.kind === 'fill')
-      addPath(layer, mark.path, onPage).attr({ fill: '#000000', stroke: 'none' });
-    else addPath(layer, mark.path, onPage);
+/**
+ * A group for each purpose, in the order in which they are first met. `id` begins their ids; without it they have none. Throws where
+ * words hold a sign that the font lacks or a number is none.
+ */
+export function svgLayers(drawn: readonly OnPage[], id?: string): string {
+  const layers = new Map<Purpose, string[]>();
+  for (const { marks, onPage } of drawn) {
+    for (const mark of marks) {
+      const layer = layers.get(mark.purpose) ?? [];
+      layers.set(mark.purpose, layer);
+      layer.push(markOf(mark, onPage));
+    }
   }
+  return [...layers].map(([purpose, marks]) => layerOf(purpose, marks.join(''), id)).join('');
 }
 
-function layerOf({ group, id, made }: Layers, purpose: Purpose): G {
-  const known = made.get(purpose);
-  if (known) return known;
+function layerOf(purpose: Purpose, marks: string, id: string | undefined): string {
   const { width, dash } = PENS[purpose];
-  const layer = group.group().attr({
-    ...(id !== undefined && { id: `${id}-${purpose}` }),
-    class: purpose,
-    fill: 'none',
-    stroke: '#000000',
-    'stroke-width': written(width),
-    'stroke-linejoin': 'round',
-    ...(dash.length > 0 && { 'stroke-dasharray': dash.map(written).join(' ') }),
-  });
-  made.set(purpose, layer);
-  return layer;
+  return element(
+    'g',
+    {
+      id: id === undefined ? undefined : `${id}-${purpose}`,
+      class: purpose,
+      fill: 'none',
+      stroke: '#000000',
+      'stroke-width': written(width),
+      'stroke-linejoin': 'round',
+      'stroke-dasharray': dash.length > 0 ? dash.map(written).join(' ') : undefined,
+    },
+    marks,
+  );
 }
 
-function addPath(layer: G, { start, pieces, closed }: Path, onPage: ToPage) {
+function markOf(mark: Mark, onPage: ToPage): string {
+  if (mark.kind === 'words') return wordsOf(mark, onPage);
+  const d = pathOf(mark.path, onPage);
+  return element('path', mark.kind === 'fill' ? { d, fill: '#000000', stroke: 'none' } : { d });
+}
+
+function pathOf({ start, pieces, closed }: Path, onPage: ToPage): string {
   const point = (p: Point): string => pair(onPage(p));
   const drawn = pieces.map((piece) => pieceOf(piece, point));
-  return layer.element('path').attr({ d: `M${point(start)}${drawn.join('')}${closed ? 'Z' : ''}` });
+  return `M${point(start)}${drawn.join('')}${closed ? 'Z' : ''}`;
 }
 
 function pieceOf(piece: PathPiece, point: (p: Point) => string): string {
@@ -65,12 +77,11 @@ function pair({ x, y }: Point): string {
 }
 
 /** `textLength` holds the width that the words were given room for, whatever font a viewer has. */
-function addWords(layer: G, { text, size, at, turn }: Words, onPage: ToPage): void {
+function wordsOf({ text, size, at, turn }: Words, onPage: ToPage): string {
   const place = onPage(at);
-  layer
-    .element('text')
-    .words(text)
-    .attr({
+  return element(
+    'text',
+    {
       x: written(place.x),
       y: written(place.y),
       'font-size': written(size),
@@ -78,6 +89,8 @@ function addWords(layer: G, { text, size, at, turn }: Words, onPage: ToPage): vo
       stroke: 'none',
       textLength: written(widthOf(text, size)),
       lengthAdjust: 'spacingAndGlyphs',
-      ...(turn !== 0 && { transform: `rotate(${-90 * turn} ${pair(place)})` }),
-    });
+      transform: turn === 0 ? undefined : `rotate(${-90 * turn} ${pair(place)})`,
+    },
+    asText(text),
+  );
 }

@@ -7,6 +7,7 @@ import { contextOf } from '../../leaf/leaves-of.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { useWords } from '../words.ts';
+import { svgElement } from './svg-element.ts';
 
 interface LeafViewProps {
   readonly job: Job;
@@ -54,9 +55,7 @@ function readableWidth({ box }: Drawing): number {
 }
 
 function shown(drawing: Drawing, label: Said): SVGSVGElement {
-  const svg = inkDrawingSvg(drawing, window);
-  svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-label', label);
+  const svg = svgElement(inkDrawingSvg(drawing), label);
   svg.style.setProperty('--readable', `${readableWidth(drawing)}px`);
   return svg;
 }
