@@ -11,6 +11,8 @@ export default defineConfig(({ mode }) => ({
     expect: { poll: { interval: 10, timeout: 60_000 } },
     // One worker fewer than there are cores, the default, leaves one of two cores idle.
     maxWorkers: 2,
+    // What one joint is solved and drawn with is soon garbage: with room for it before it is cleared, an eighth less time is spent.
+    execArgv: ['--max-semi-space-size=64'],
     // A worker loads the program, the kernels and a browser once for all files that it runs. No test leaves anything behind.
     isolate: false,
   },
