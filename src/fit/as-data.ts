@@ -1,4 +1,4 @@
-import type { FitUp, Job, SeatEnd, TubeSection } from '../job/job.ts';
+import type { FitUp, Job, Part, SeatEnd, TubeSection } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { degrees, type Radians } from '../measure/units.ts';
 import type { Placing, TubeSolution } from '../saddle/solve.ts';
@@ -58,12 +58,13 @@ function endAsData(report: EndReport | 'plain', seat: SeatEnd | undefined): obje
   const { cope, gap, standOff, dihedrals, sensitivity } = report;
   const at = (station: number): object => stationAsData(station, cope.joint.section);
   const union = cope.end.parts.length > 1;
-  const [part, ...others] = cope.end.parts.map(({ angle, clock, offset, shift, stops }) => ({
+  const [part, ...others] = cope.end.parts.map(({ onto, angle, clock, offset, shift, stops }) => ({
     angle: degreesOf(angle.rad),
     ...(!cope.fitUp?.clock && { clock: around(clock.rad) }),
     offset: offset.mm + 0,
     ...(union && { shift: shift.mm + 0 }),
     ...(stops && { stops: true }),
+    ...foundAsData({ onto, angle, clock, offset }),
   }));
   return {
     longPoint: { ...at(cope.longPoint.station), setback: cope.longPoint.setback },
@@ -77,6 +78,23 @@ function endAsData(report: EndReport | 'plain', seat: SeatEnd | undefined): obje
     }),
     sensitivity,
   };
+}
+
+/** Of what was found from the lengths of a notch: the header's diameter, and how far off each value may be, with 95 % confidence. */
+function foundAsData({
+  onto,
+  angle,
+  clock,
+  offset,
+}: Pick<Part, 'onto' | 'angle' | 'clock' | 'offset'>): object {
+  const od = onto.kind === 'round' && onto.od.within !== undefined ? onto.od : undefined;
+  const within = {
+    ...(od && { od: od.within }),
+    ...(angle.within !== undefined && { angle: degreesOf(angle.within) }),
+    ...(clock.within !== undefined && { clock: degreesOf(clock.within) }),
+    ...(offset.within !== undefined && { offset: offset.within }),
+  };
+  return { ...(od && { onto: { od: od.mm } }), ...(Object.keys(within).length > 0 && { within }) };
 }
 
 /** What is marked at the frame and has no number yet. */

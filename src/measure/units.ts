@@ -23,6 +23,8 @@ export interface Length {
   readonly byName?: true;
   /** Where it was measured in another way, or in several: what was read and what it came to, for the person. */
   readonly readings?: readonly Said[];
+  /** Where it was found from other lengths: how far off it may be, with 95 % confidence. */
+  readonly within?: Mm;
   /** Of a diameter from the way round it: how thick the tape was. */
   readonly tape?: Mm;
 }
@@ -38,6 +40,7 @@ export interface Angle {
   readonly opposite?: string;
   /** As of a length. */
   readonly readings?: readonly Said[];
+  readonly within?: Radians;
 }
 
 export function radians(degrees: number): Radians {

@@ -270,6 +270,15 @@ describe('`notch` in a job', () => {
     expect(told.match(/end A (?:onto|angle|clock|offset): /g)).toEqual(['end A angle: ', 'end A clock: ']);
   });
 
+  test('of what was told, nothing is off in data', () => {
+    const run = asProcess(folderWith(), ['check', '-', '--as', 'json'], {
+      input: jobWith(`onto: { od: 60.3 }, clock: 35, ${notch()}`),
+    });
+    const told = JSON.parse(run.bytes.toString('utf8')).tubes[0].ends.A;
+    expect(Object.keys(told.within)).toEqual(['angle', 'offset']);
+    expect(told).not.toHaveProperty('onto');
+  });
+
   test('is read by the built command, which holds only what it asks of a library, to the same numbers', () => {
     const text = jobWith(notch());
     const run = asProcess(folderWith(), ['check', '-', '--as', 'json'], { input: text });
@@ -279,6 +288,12 @@ describe('`notch` in a job', () => {
     expect(told.angle * DEGREE).toBeCloseTo(angle.rad, 9);
     expect(told.clock * DEGREE).toBeCloseTo(clock.rad, 9);
     expect(told.offset).toBeCloseTo(offset.mm, 9);
+    const within = notchFrom(LENGTHS, 48.3 / 2, {}).within;
+    expect(told.within.angle * DEGREE).toBeCloseTo(within.angle ?? Number.NaN, 9);
+    expect(told.within.clock * DEGREE).toBeCloseTo(within.clock ?? Number.NaN, 9);
+    expect(told.within.offset).toBeCloseTo(within.offset ?? Number.NaN, 9);
+    expect(told.within.od).toBeCloseTo(2 * (within.radius ?? Number.NaN), 9);
+    expect(Math.abs(told.onto.od - 60.3)).toBeLessThan(told.within.od);
   });
 
   const swapped = (place: number, value: number | string) =>

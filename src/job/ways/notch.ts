@@ -1,3 +1,4 @@
+import { isMap } from 'yaml';
 import type { Said } from '../../measure/said.ts';
 import {
   type Angle,
@@ -49,14 +50,20 @@ export function notchedAt(
 
 function toldAt(desk: Desk, fields: Fields, section: TubeSection | undefined): Told | undefined {
   const words = desk.words.job.ways.notch;
-  const [header, angle, clock, beside] = ['onto', 'angle', 'clock', 'offset'].map((key) => fields.get(key));
+  const [given, angle, clock, beside] = ['onto', 'angle', 'clock', 'offset'].map((key) => fields.get(key));
   if (angle) return complain(desk, angle, 'two-ways', words.findsAngle);
   if (clock && isMark(clock)) return complain(desk, clock, 'mark', words.noMark);
+  const header = given && isEmptyMap(given) ? undefined : given;
   const onto = header && readHeader(desk, header);
   const [turned, offset] = [clock && clockAt(desk, clock, section), lengthAt(desk, beside, 'any', 'offset')];
   if (onto && onto.kind !== 'round') return complain(desk, header, 'notch', words.onRoundHeader);
   if ((header && !onto) || (clock && !turned) || (beside && !offset)) return undefined;
   return { ...(onto && { onto }), ...(turned && { clock: turned }), ...(offset && { offset }) };
+}
+
+/** A header of no size yet is to be found. */
+function isEmptyMap({ node }: Spot): boolean {
+  return isMap(node) && node.items.length === 0;
 }
 
 interface Reading {
@@ -143,10 +150,12 @@ function lieOf(desk: Desk, found: FoundNotch, told: Told, count: number): Lie {
     wrote: writeAngle(rad),
     unit: 'deg',
     readings: [said(count, quantities.angle(rad), quantities.angle(off))],
+    within: off,
   });
   const length = (mm: Mm, off = 0): Length => ({
     ...written(mm, desk.bareUnit),
     readings: [said(count, quantities.inOne(mm, desk.bareUnit), about(off, desk.bareUnit))],
+    within: off,
   });
   return {
     onto: told.onto ?? { kind: 'round', od: length(2 * found.radius, 2 * (within.radius ?? 0)) },

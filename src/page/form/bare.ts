@@ -56,7 +56,7 @@ function isLength(doc: JobDoc, path: DocPath): boolean {
   // One value may be read in several ways: a list in place of the value.
   const reads = READ_AS.get(lastKey(path));
   if (reads === 'station') return hasAt(doc, [...tubeOf(path), 'section']);
-  return reads === 'length' || reads === 'wall';
+  return reads === 'length' || reads === 'lengths' || reads === 'wall';
 }
 
 function tubeOf(path: DocPath): DocPath {

@@ -1,7 +1,8 @@
+import { useState } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
-import { type DocPath, docWordsAt, type JobDoc, keyOf, nodeAt } from '../job/job-doc.ts';
+import { countAt, type DocPath, docWordsAt, type JobDoc, keyOf, nodeAt } from '../job/job-doc.ts';
 import type { Problem } from '../job/where.ts';
 import { useWords } from '../words.ts';
 import { isBare } from './bare.ts';
@@ -35,16 +36,18 @@ export function Entry(props: EntryProps) {
 
 /** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
 export function EntryField({ base, blank, part, label, of, fullName }: EntryProps) {
-  const { doc, units, problemsAt, write, settle, pointAt } = useBench();
+  const { doc, units, write, settle, pointAt } = useBench();
+  const problemsOf = useProblems();
+  const [typed, setTyped] = useState('');
   const { form, measures } = useWords().page;
   const path = [...base, ...blank.at];
   const id = idOf(path);
-  const text = docWordsAt(doc, path);
+  const text = blank.reads === 'lengths' ? listedAt(doc, path, typed) : docWordsAt(doc, path);
   const field = measures.fields[blank.name];
   const shown = label ?? field.label;
-  const problems = problemsAt(path);
+  const problems = problemsOf(path);
   const wrong = problems.some(({ missing: lacking }) => !lacking);
-  const removable = blank.at.length === 1 || blank.optional === true;
+  const removable = (blank.at.length === 1 && blank.reads !== 'lengths') || blank.optional === true;
   const common = {
     id,
     value: text,
@@ -57,8 +60,11 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
     'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-unit ${id}-echo` : undefined,
     'aria-label': fullName ?? (of && form.fieldOf(shown, of)),
   };
-  const change = (next: string): void =>
-    write([[path, next === '' && removable ? undefined : next]], keyOf(path));
+  const change = (next: string): void => {
+    setTyped(next);
+    const value = blank.reads === 'lengths' ? listOf(next) : next;
+    write([[path, value === '' && removable ? undefined : value]], keyOf(path));
+  };
   return (
     <div class={`entry${wrong ? ' is-wrong' : ''}${isLacking(doc, path, problems) ? ' is-lacking' : ''}`}>
       <label for={id}>{shown}</label>
@@ -71,7 +77,7 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
             list={blank.list}
             autocomplete="off"
             autocapitalize="off"
-            maxLength={95}
+            maxLength={blank.reads === 'lengths' ? undefined : 95}
             spellcheck={false}
             onInput={(event) => change(event.currentTarget.value)}
           />
@@ -95,7 +101,8 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
 function Unit({ id, text, reads }: { readonly id: string; readonly text: string; readonly reads: Reads }) {
   const { units } = useBench();
   const words = useWords().page.measures.units;
-  const unit = reads === 'angle' ? 'deg' : reads === 'length' || reads === 'wall' ? units : undefined;
+  const isLength = reads === 'length' || reads === 'lengths' || reads === 'wall';
+  const unit = reads === 'angle' ? 'deg' : isLength ? units : undefined;
   if (unit === undefined || !isBare(text)) return null;
   return (
     <span class="unit" id={id}>
@@ -120,20 +127,43 @@ function Choices({ choices, chosen }: { readonly choices: readonly Choice[]; rea
 }
 
 function isEchoed(reads: Reads): boolean {
-  return typeof reads === 'string' && reads !== 'words' && reads !== 'count';
+  return typeof reads === 'string' && reads !== 'words' && reads !== 'count' && reads !== 'lengths';
+}
+
+/** Finds what is wrong with a value or with an item of the list that it is. */
+function useProblems(): (path: DocPath) => readonly Problem[] {
+  const { doc, problemsAt } = useBench();
+  return (path) =>
+    [path, ...Array.from({ length: countAt(doc, path) }, (_, i) => [...path, i])].flatMap(problemsAt);
+}
+
+/** A list as one text: as it is being typed, as long as that is what the job holds. */
+function listedAt(doc: JobDoc, path: DocPath, typed: string): string {
+  const listed = Array.from({ length: countAt(doc, path) }, (_, i) => docWordsAt(doc, [...path, i])).join(
+    ', ',
+  );
+  return [listOf(typed)].flat().join(', ') === listed ? typed : listed;
+}
+
+/** The items of a list that is written as one text: a comma with no gap after it is a decimal's, and a fraction belongs to its number. */
+function listOf(text: string): readonly string[] | '' {
+  const items = text.split(/[;\n]|,(?=\s|$)|\s(?!\d+\/|[\p{L}"'′″])/u).map((each) => each.trim());
+  const written = items.filter((each) => each !== '');
+  return written.length > 0 ? written : '';
 }
 
 /** Empty, and the joint waits for it. */
 function isLacking(doc: JobDoc, path: DocPath, problems: readonly Problem[]): boolean {
   return (
     problems.some(({ missing: lacking }) => lacking) &&
+    countAt(doc, path) === 0 &&
     (nodeAt(doc, path) === undefined || docWordsAt(doc, path) === '')
   );
 }
 
 /** What is wrong with the value at a path; nothing while it is only still to be filled in. */
 export function WrongAt({ path, label }: { readonly path: DocPath; readonly label: Said }) {
-  const problems = useBench().problemsAt(path);
+  const problems = useProblems()(path);
   return (
     <Wrong id={idOf(path)} label={label} problems={problems.filter(({ missing: lacking }) => !lacking)} />
   );

@@ -7,7 +7,7 @@ import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
 import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
 import { MeasureRow } from './measure-row.tsx';
-import { ANGLE, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
+import { ANGLE, ANGLE_OR_NOTCH, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
 /** One more header that the end lands on. */
 export function AddHeader({ end, name }: { end: DocPath; name: EndName }) {
@@ -59,7 +59,14 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
         {measures.map((measure) => (
           <MeasureRow key={measure.name} base={base} measure={measure} part={`${name}.header`} of={whose} />
         ))}
-        {asksAngle(kind) && <MeasureRow base={part} measure={ANGLE} part={`${name}.angle`} of={whose} />}
+        {asksAngle(kind) && (
+          <MeasureRow
+            base={part}
+            measure={of === 1 && kind === 'round' ? ANGLE_OR_NOTCH : ANGLE}
+            part={`${name}.angle`}
+            of={whose}
+          />
+        )}
         <MeasureRow
           base={part}
           measure={name === 'B' && of === 1 ? CLOCK_AT_B : CLOCK}
@@ -74,7 +81,11 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
 
   /** What the chosen kind can't have. */
   function droppedBy(at: DocPath, chosen: (typeof HEADER_KINDS)[number]): [DocPath, undefined][] {
-    const keys = [...(asksOffset(chosen) ? [] : OFFSET.keys), ...(asksAngle(chosen) ? [] : ANGLE.keys)];
+    const keys = [
+      ...(asksOffset(chosen) ? [] : OFFSET.keys),
+      ...(asksAngle(chosen) ? [] : ANGLE.keys),
+      ...(chosen === 'round' ? [] : ['notch']),
+    ];
     return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
   }
 }

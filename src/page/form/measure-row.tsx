@@ -6,6 +6,7 @@ import { Entry, EntryField, idOf, Wrong, WrongAt } from './entry.tsx';
 import { type Measure, wayAt } from './measure.ts';
 import { isSeveral, SEVERAL, turnedReading } from './readings.ts';
 import { ReadingsList } from './readings-list.tsx';
+import { notchTold } from './readings-told.ts';
 import { WayChoice } from './way-choice.tsx';
 
 interface MeasureRowProps {
@@ -18,7 +19,7 @@ interface MeasureRowProps {
 
 /** One value: how it was measured, as a choice where there is one, and what to fill in for that. */
 export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
-  const { doc, write, problemsAt } = useBench();
+  const { doc, write, problemsAt, outcome } = useBench();
   const { form, measures } = useWords().page;
   const { fields } = measures;
   const way = wayAt(doc, base, measure);
@@ -56,12 +57,26 @@ export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
         />
         {several ? <ReadingsList base={base} measure={measure} part={part} of={of} /> : blanks}
         {!several && way.word && <p class="aside">{form.marksOnLeaf}</p>}
+        {way.name === 'notch' && <Found found={notchTold(outcome, base, form.readings.told)} />}
       </div>
       {!several &&
         way.blanks.map(({ at, name }) => (
           <WrongAt key={idOf(at)} path={[...base, ...at]} label={fields[name].label} />
         ))}
       <Wrong id={`${id}-whole`} label={label} problems={own} />
+    </>
+  );
+}
+
+/** What a list of lengths gave. */
+function Found({ found }: { readonly found: readonly Said[] }) {
+  return (
+    <>
+      {found.map((each) => (
+        <p class="aside" key={each}>
+          {each}
+        </p>
+      ))}
     </>
   );
 }

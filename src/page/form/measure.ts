@@ -19,8 +19,17 @@ type To<Key> =
   | readonly [Key]
   | (Key extends unknown ? readonly [Key, Under<Key>] | readonly [Key, Under<Key>, number] : never);
 
-/** How what is written is read, and so what is echoed of it. */
-export type Reads = 'length' | 'angle' | 'pipe' | 'wall' | 'station' | 'count' | 'words' | readonly Choice[];
+/** How what is written is read, and so what is echoed of it; `lengths` is a list in one text. */
+export type Reads =
+  | 'length'
+  | 'lengths'
+  | 'angle'
+  | 'pipe'
+  | 'wall'
+  | 'station'
+  | 'count'
+  | 'words'
+  | readonly Choice[];
 
 /** One text to fill in; `at` leads to it from what the measure belongs to. */
 export interface BlankField<At extends DocPath = DocPath> {
@@ -61,9 +70,9 @@ export function wayAt(doc: JobDoc, base: DocPath, { ways }: Measure): FormWay {
   const byWord = ways.find(({ word }) => word && isWord(doc, [...base, word.key], word.says));
   if (byWord) return byWord;
   const filled = ways.find(({ blanks }) =>
-    blanks.some(({ at }) => {
+    blanks.some(({ at, reads }) => {
       const node = nodeAt(doc, [...base, ...at]);
-      return node !== undefined && !isMap(node) && !isSeq(node);
+      return node !== undefined && !isMap(node) && (reads === 'lengths' || !isSeq(node));
     }),
   );
   return filled ?? ways[0];

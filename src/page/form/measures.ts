@@ -62,6 +62,13 @@ export const ANGLE: MeasureOf<OfBothEnds> = {
   ],
 };
 
+/** Where an end lands on one round header, it follows from lengths to the edge of a cope that the tube has already. */
+export const ANGLE_OR_NOTCH: MeasureOf<KeyAt<'end'>> = {
+  name: 'angle',
+  keys: ['angle', 'notch'],
+  ways: [...ANGLE.ways, { name: 'notch', blanks: [{ at: ['notch'], name: 'notch', reads: 'lengths' }] }],
+};
+
 const CLOCK_BY_NUMBER: readonly [WayOf<OfBothEnds>, WayOf<OfBothEnds>] = [
   { name: 'clock', blanks: [{ at: ['clock'], name: 'clock', reads: 'angle' }] },
   { name: 'arc', blanks: [{ at: ['clock', 'arc'], name: 'arc', reads: 'length' }] },

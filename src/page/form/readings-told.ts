@@ -25,9 +25,21 @@ export function readingsTold(outcome: Outcome, path: DocPath): readonly Said[] {
   return part ? ofPart(part, key) : [];
 }
 
-function ofPart({ onto, angle, clock }: Part, key: DocPath[number] | undefined): readonly Said[] {
+/** What the lengths to a cut edge gave, each value by its key. */
+export function notchTold(
+  outcome: Outcome,
+  end: DocPath,
+  told: (key: 'onto' | 'angle' | 'clock' | 'offset', reading: Said) => Said,
+): readonly Said[] {
+  return (['onto', 'angle', 'clock', 'offset'] as const).flatMap((key) =>
+    readingsTold(outcome, [...end, key]).map((reading) => told(key, reading)),
+  );
+}
+
+function ofPart({ onto, angle, clock, offset }: Part, key: DocPath[number] | undefined): readonly Said[] {
   if (key === 'angle') return angle.readings ?? [];
   if (key === 'clock') return clock.readings ?? [];
+  if (key === 'offset') return offset.readings ?? [];
   return diameterOf(onto)?.readings ?? [];
 }
 

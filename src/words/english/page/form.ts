@@ -1,5 +1,6 @@
 import { partOf, type Said } from '../../../measure/said.ts';
 import { say } from '../../said.ts';
+import { pageMeasures } from './measures.ts';
 
 type End = 'A' | 'B';
 
@@ -21,6 +22,9 @@ export const pageForm = {
     add: say`Add a reading`,
     addTo: (label: Said, of: Said): Said => say`Add a reading of the ${label} of ${of}`,
     remove: say`Remove`,
+    /** What a value came to, by its key. */
+    told: (key: 'onto' | 'angle' | 'clock' | 'offset', reading: Said): Said =>
+      say`${pageMeasures.keys[key]}: ${reading}`,
     removeFrom: (label: Said, reading: Said, of: Said): Said =>
       say`Remove ${reading} of the ${label} of ${of}`,
   },
