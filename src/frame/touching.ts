@@ -1,7 +1,7 @@
 import type { Part } from '../job/job.ts';
 import { landingOf } from '../job/landing.ts';
 import type { Mm } from '../measure/units.ts';
-import { type Landing, pastClock, towardsClock, whatCounts } from '../space/landing.ts';
+import { entryOn, type Landing, whatCounts } from '../space/landing.ts';
 import { placeWithin } from '../space/section.ts';
 import type { Stood } from './stood.ts';
 
@@ -25,8 +25,8 @@ export function metOf(tube: Stood, parts: readonly Part[]): readonly boolean[] {
 }
 
 function firstMet(landings: readonly Landing[], x: Mm, y: Mm): number | undefined {
-  const first = whatCounts(landings, { x, y }, (landing, part) => {
-    const entry = landing.solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y));
+  const first = whatCounts(landings, { x, y }, (landing, part, floor) => {
+    const entry = entryOn(landing, x, y, floor);
     const setback = entry ? entry.z + landing.shift : Number.NEGATIVE_INFINITY;
     return { contact: entry !== undefined, setback, part };
   });

@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/units.ts';
-import { type Landing, pastClock, setbackAt, towardsClock, whatCounts } from '../space/landing.ts';
+import { entryOn, type Landing, pastClock, setbackAt, towardsClock, whatCounts } from '../space/landing.ts';
 import { placeWithin, speedWithin, straightWithin, type WallPoint } from '../space/section.ts';
 import { MISSED, PATCHES } from '../space/solid.ts';
 import { isEndFace } from '../space/stopped.ts';
@@ -165,16 +165,23 @@ function setbackWithin(landings: Joint['landings'], outer: WallPoint, depth: Mm)
  * touched, at the deepest plane to which a missed line is trimmed.
  */
 function meet(landings: Joint['landings'], outer: WallPoint, depth: Mm, place: number): LinePoint {
-  const meetPart = (landing: Landing, part: number): LinePoint => meetOne(landing, part, outer, depth, place);
+  const meetPart = (landing: Landing, part: number, floor?: Mm): LinePoint =>
+    meetOne({ landing, part, floor }, outer, depth, place);
   return whatCounts(landings, placeWithin(outer, depth), meetPart) ?? meetPart(landings[0], 0);
 }
 
-function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, place: number): LinePoint {
+interface PartMet {
+  readonly landing: Landing;
+  readonly part: number;
+  /** What is met no deeper does not count. */
+  readonly floor?: Mm | undefined;
+}
+
+function meetOne({ landing, part, floor }: PartMet, outer: WallPoint, depth: Mm, place: number): LinePoint {
   const { trimClimb, shift } = landing;
   const { nx, ny, run } = outer;
   const within = placeWithin(outer, depth);
   const x = towardsClock(landing, within.x, within.y);
-  const y = pastClock(landing, within.x, within.y);
   const speed = straightWithin(outer, depth) < depth && place !== BEND ? 0 : speedWithin(run, depth);
   let dx = speed * towardsClock(landing, -ny, nx);
   let dy = speed * pastClock(landing, -ny, nx);
@@ -183,7 +190,7 @@ function meetOne(landing: Landing, part: number, outer: WallPoint, depth: Mm, pl
     dx -= inwards * towardsClock(landing, nx, ny);
     dy -= inwards * pastClock(landing, nx, ny);
   }
-  const entry = landing.solid.enter(x, y);
+  const entry = entryOn(landing, within.x, within.y, floor);
   return {
     setback: (entry ? entry.z : x * trimClimb) + shift,
     // A line that only just touches runs along the trim plane.

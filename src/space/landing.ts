@@ -1,6 +1,6 @@
 import type { Mm, Radians } from '../measure/units.ts';
 import { exactCosine, roundHeader } from './round.ts';
-import type { Solid } from './solid.ts';
+import { type Solid, TOUCH, type WallEntry } from './solid.ts';
 
 /** One header as the end meets it: turned to its clock. Both ends of a tube use the same formulae. */
 export interface Landing {
@@ -29,6 +29,16 @@ export function pastClock({ cosClock, sinClock }: Landing, x: number, y: number)
   return y * cosClock - x * sinClock;
 }
 
+/**
+ * Where the line of the wall through a point of the section enters one header; undefined where it passes that by. What lies no
+ * deeper than `floor`, a setback, need not be found.
+ */
+export function entryOn(landing: Landing, x: Mm, y: Mm, floor?: Mm): WallEntry | undefined {
+  const { solid, shift } = landing;
+  const above = floor === undefined ? undefined : floor - shift - TOUCH;
+  return solid.enter(towardsClock(landing, x, y), pastClock(landing, x, y), above);
+}
+
 /** What a line of the wall meets on one header: the header itself or, where it passes that by, the plane to which it is trimmed. */
 export interface Met {
   readonly contact: boolean;
@@ -37,12 +47,13 @@ export interface Met {
 
 /**
  * Of what the line of the wall through a point of the section meets on each header that which counts: the deepest header
- * touched; only where none is, the deepest plane to which a missed line is trimmed. Undefined without headers.
+ * touched; only where none is, the deepest plane to which a missed line is trimmed. Undefined without headers. Where `meet` is
+ * given a floor, what is met no deeper does not count.
  */
 export function whatCounts<M extends Met>(
   landings: readonly Landing[],
   { x, y }: { readonly x: Mm; readonly y: Mm },
-  meet: (landing: Landing, part: number) => M,
+  meet: (landing: Landing, part: number, floor?: Mm) => M,
 ): M | undefined {
   const [first] = landings;
   if (first && landings.length === 1) return meet(first, 0);
@@ -55,18 +66,18 @@ export function whatCounts<M extends Met>(
     else met = touchedOrDeeper(met, meet(landing, part));
   }
   if (slow === 0) return met;
-  for (const { landing, part, most } of slowOnes(landings, x, y)) {
-    if (!met?.contact || most > met.setback) met = touchedOrDeeper(met, meet(landing, part));
+  for (const { landing, part, most } of slowOnes(landings, { x, y }, met)) {
+    const floor = met?.contact ? met.setback : undefined;
+    if (floor === undefined || most > floor) met = touchedOrDeeper(met, meet(landing, part, floor));
   }
   return met;
 }
 
 /** Where the line of the wall through a point of the section ends. */
 export function setbackAt(landings: readonly Landing[], x: Mm, y: Mm): Mm {
-  const met = whatCounts(landings, { x, y }, (landing): Met => {
-    const towards = towardsClock(landing, x, y);
-    const entry = landing.solid.enter(towards, pastClock(landing, x, y));
-    const setback = (entry ? entry.z : towards * landing.trimClimb) + landing.shift;
+  const met = whatCounts(landings, { x, y }, (landing, _, floor): Met => {
+    const entry = entryOn(landing, x, y, floor);
+    const setback = (entry ? entry.z : towardsClock(landing, x, y) * landing.trimClimb) + landing.shift;
     return { contact: entry !== undefined, setback };
   });
   return met?.setback ?? Number.NEGATIVE_INFINITY;
@@ -79,16 +90,25 @@ interface SlowOne {
   readonly most: Mm;
 }
 
-/** Those that a line can meet deepest first, so that most need not be entered; one that it passes by is never skipped. */
-function slowOnes(landings: readonly Landing[], x: Mm, y: Mm): readonly SlowOne[] {
-  return landings
-    .flatMap((landing, part): SlowOne[] => {
-      const { solid, shift } = landing;
-      if (!solid.deepest) return [];
-      const most = solid.deepest(towardsClock(landing, x, y), pastClock(landing, x, y));
-      return [{ landing, part, most: most === undefined ? Number.POSITIVE_INFINITY : most + shift }];
-    })
-    .sort((a, b) => b.most - a.most);
+/**
+ * Those that a line can meet deepest first, so that most need not be entered; none that can't be met deeper than what was touched
+ * already.
+ */
+function slowOnes(
+  landings: readonly Landing[],
+  { x, y }: { readonly x: Mm; readonly y: Mm },
+  met: Met | undefined,
+): readonly SlowOne[] {
+  const floor = met?.contact ? met.setback : Number.NEGATIVE_INFINITY;
+  const found: SlowOne[] = [];
+  for (const [part, landing] of landings.entries()) {
+    const { solid, shift } = landing;
+    if (!solid.deepest) continue;
+    const depth = solid.deepest(towardsClock(landing, x, y), pastClock(landing, x, y));
+    const most = depth === undefined ? Number.POSITIVE_INFINITY : depth + shift;
+    if (most > floor) found.push({ landing, part, most });
+  }
+  return found.sort((a, b) => b.most - a.most);
 }
 
 /** Of two headers met on one line of the wall the one that counts. */

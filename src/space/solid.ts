@@ -5,8 +5,11 @@ import type { Mm } from '../measure/units.ts';
  * body lies towards large z. Every kind of header answers the same question.
  */
 export interface Solid {
-  /** Where the line of the wall through (x, y), coming from the body, enters; undefined where it passes by. */
-  enter(x: Mm, y: Mm): WallEntry | undefined;
+  /**
+   * Where the line of the wall through (x, y), coming from the body, enters; undefined where it passes by. A solid that is slow to
+   * enter need not find what lies no higher than `above`.
+   */
+  enter(x: Mm, y: Mm, above?: Mm): WallEntry | undefined;
 
   /**
    * The places on the straight way from one point of the wall's thickness to another, 0 to 1, of which one lies

@@ -1,7 +1,9 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { type Landing, type Met, pastClock, towardsClock, whatCounts } from './landing.ts';
+import { awayUnder, isConvex, overFaceAt, standsAbove, stepBetween } from './end-face.ts';
+import { firstBelow, type LineDown } from './first-below.ts';
+import type { Landing } from './landing.ts';
 import { exactCosine } from './round.ts';
-import { MISSED, PATCHES, type Solid, type WallEntry } from './solid.ts';
+import { type Solid, TOUCH, type WallEntry } from './solid.ts';
 import type { Vector } from './vector.ts';
 
 /**
@@ -36,32 +38,29 @@ export function isEndFace(patch: number): boolean {
  */
 export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): Solid {
   const own = ownFrame(angle, offset, stop);
-  const evenOnes = stop.cut.filter(isConvex);
-  const standing = (x: Mm, y: Mm, z: Mm): Standing => {
-    const [a, b, c] = own.place(x, y, z);
-    const face = endFaceAt(stop.cut, a, b);
-    return { above: c - face.setback, face, a, b };
-  };
-  const away = (x: Mm, y: Mm, z: Mm): readonly boolean[] => awayUnder(evenOnes, own.place(x, y, z));
-  const enter = (x: Mm, y: Mm): WallEntry | undefined => {
+  const even = stop.cut.filter(isConvex);
+  const enter = (x: Mm, y: Mm, above = Number.NEGATIVE_INFINITY): WallEntry | undefined => {
     const side = solid.enter(x, y);
-    if (!side) return undefined;
-    const under = away(x, y, side.z);
-    const isAway = under.some(Boolean);
-    if (!isAway && standing(x, y, side.z).above >= 0) return side;
+    if (!side || side.z <= above) return undefined;
+    const line: LineDown = {
+      standing: (z) => overFaceAt(stop.cut, own.place(x, y, z)),
+      under: (z, among = even) => awayUnder(among, own.place(x, y, z)),
+    };
+    const [a, b, c] = own.place(x, y, side.z);
+    if (standsAbove(stop.cut, [a, b, c + TOUCH])) return side;
+    const under = line.under(side.z);
     // A straight header is its own image through its work point.
     const leaves = -(solid.enter(-x, 2 * offset - y)?.z ?? -side.z);
-    if (isAway && away(x, y, leaves).some((each, i) => each && under[i])) return undefined;
-    const found = firstBelow((at) => standing(x, y, at), side.z, leaves);
+    if (line.under(Math.max(leaves, above), under).length > 0) return undefined;
+    const found = firstBelow(line, side.z, leaves, above);
     if (found === undefined) return undefined;
-    const { z, above } = found;
-    const { face } = standing(x, y, z);
-    const step =
-      above === undefined ? undefined : stepBetween(stop.cut, standing(x, y, above), standing(x, y, z));
-    const [nx, ny, nz] = own.back(step ?? face.normal);
+    const { z, before } = found;
+    const here = line.standing(z);
+    const step = before && stepBetween(stop.cut, before, here);
+    const [nx, ny, nz] = own.back(step ?? here.face.normal);
     // A step is entered from the side, whichever way it is told.
     const sign = nz < 0 ? -1 : 1;
-    const patch = step ? STEP_FACE : END_FACE + (face.patch % (STEP_FACE - END_FACE));
+    const patch = step ? STEP_FACE : END_FACE + (here.face.patch % (STEP_FACE - END_FACE));
     return { z, nx: sign * nx, ny: sign * ny, nz: sign * nz, patch };
   };
   return {
@@ -70,30 +69,11 @@ export function stopped(solid: Solid, angle: Radians, offset: Mm, stop: Stop): S
     deepest: (x, y) => solid.enter(x, y)?.z,
     convex: stop.cut.every(({ mitred }) => mitred),
     crests: (x0, y0, x1, y1) => crestsOf(solid, enter, x0, y0, x1, y1),
-    distance: (x, y, z) => Math.max(solid.distance(x, y, z), -standing(x, y, z).above * own.squareTo),
+    distance: (x, y, z) => {
+      const { above } = overFaceAt(stop.cut, own.place(x, y, z));
+      return Math.max(solid.distance(x, y, z), -above * own.squareTo);
+    },
   };
-}
-
-/** The headers that an end was cut to are convex, and so is one that stops where all that it was cut to are planes. */
-function isConvex({ solid }: Landing): boolean {
-  return !solid.deepest || solid.convex === true;
-}
-
-/** Under which of these, each convex, a place was cut away: of two such places all between them was. */
-function awayUnder(landings: readonly Landing[], [a, b, c]: Vector): readonly boolean[] {
-  return landings.map((landing) => {
-    const entry = landing.solid.enter(towardsClock(landing, a, b), pastClock(landing, a, b));
-    return entry !== undefined && c < entry.z + landing.shift;
-  });
-}
-
-/** How far above the face in which the header ends a place stands, on the header's body side, and what that face is there. */
-interface Standing {
-  readonly above: Mm;
-  readonly face: EndFace;
-  /** The line along the header on which that is. */
-  readonly a: Mm;
-  readonly b: Mm;
 }
 
 interface OwnFrame {
@@ -123,111 +103,6 @@ function ownFrame(angle: Radians, offset: Mm, { at, ahead, turn, round, cut }: S
     },
     squareTo: first?.mitred ? 1 / Math.hypot(1, first.trimClimb) : 1,
   };
-}
-
-/** The face in which a header ends, on one line along it: the other side of what the header was cut to. */
-interface EndFace extends Met {
-  readonly normal: Vector;
-  /** Where it changes the face has an edge or a step. */
-  readonly patch: number;
-}
-
-const SQUARE_OFF: EndFace = { contact: false, setback: 0, normal: [0, 0, -1], patch: 0 };
-
-function endFaceAt(cut: readonly Landing[], x: Mm, y: Mm): EndFace {
-  return whatCounts(cut, { x, y }, (landing, part) => faceOn(landing, part, x, y)) ?? SQUARE_OFF;
-}
-
-/** Which way a step of the end face looks: across the side of the header beside which it begins; undefined at an edge. */
-function stepBetween(cut: readonly Landing[], near: Standing, far: Standing): Vector | undefined {
-  const touches = (landing: Landing, { a, b }: Standing): boolean =>
-    landing.solid.enter(towardsClock(landing, a, b), pastClock(landing, a, b)) !== undefined;
-  const side = cut.find((landing) => touches(landing, near) !== touches(landing, far));
-  return side && [-side.sinClock, side.cosClock, 0];
-}
-
-function faceOn(landing: Landing, part: number, a: Mm, b: Mm): EndFace {
-  const { solid, cosClock, sinClock, trimClimb, shift } = landing;
-  const x = towardsClock(landing, a, b);
-  const entry = solid.enter(x, pastClock(landing, a, b));
-  const steep = Math.hypot(1, trimClimb);
-  const { nx, ny, nz, z, patch } = entry ?? {
-    nx: -trimClimb / steep,
-    ny: 0,
-    nz: 1 / steep,
-    z: x * trimClimb,
-    patch: MISSED,
-  };
-  const normal: Vector = [ny * sinClock - nx * cosClock, -nx * sinClock - ny * cosClock, -nz];
-  return { contact: entry !== undefined, setback: z + shift, normal, patch: PATCHES * part + patch };
-}
-
-/** Where the header stands first and, where that is beyond a step of its end face, the last place before the step. */
-interface Found {
-  readonly z: Mm;
-  readonly above?: Mm;
-}
-
-const LOOKS = 16;
-
-/**
- * The first place on the way down from `top`, where nothing stands, to `bottom` at which the header stands: undefined where it
- * nowhere does. Its end face has edges and steps, beside which what stands may be as thin as it likes, and these are found first.
- */
-function firstBelow(standing: (z: Mm) => Standing, top: Mm, bottom: Mm): Found | undefined {
-  let [from, before] = [top, standing(top)];
-  for (let look = 1; look <= LOOKS; look++) {
-    const to = top + ((bottom - top) * look) / LOOKS;
-    const after = standing(to);
-    for (let edge = 0; edge < LOOKS && before.face.patch !== after.face.patch; edge++) {
-      const [near, far] = edgeBetween(standing, from, to, before.face.patch);
-      if (standing(near).above >= 0) return { z: rootBetween(standing, from, near) };
-      [from, before] = [far, standing(far)];
-      if (before.above >= 0) return { z: far, above: near };
-    }
-    if (after.above >= 0) return { z: rootBetween(standing, from, to) };
-    [from, before] = [to, after];
-  }
-  return undefined;
-}
-
-/** Where the end face goes over to another patch: the last place on this one and the first beyond. */
-function edgeBetween(
-  standing: (z: Mm) => Standing,
-  from: Mm,
-  to: Mm,
-  patch: number,
-): readonly [near: Mm, far: Mm] {
-  let [near, far] = [from, to];
-  while (Math.abs(far - near) > SHARP) {
-    const middle = (near + far) / 2;
-    // A line that runs all but along the header is so long that numbers lie farther apart than that.
-    if (middle === near || middle === far) break;
-    if (standing(middle).face.patch === patch) near = middle;
-    else far = middle;
-  }
-  return [near, far];
-}
-
-const SHARP: Mm = 1e-11;
-
-/** Regula falsi (Illinois), which is done at once where the face is a plane. */
-function rootBetween(standing: (z: Mm) => Standing, from: Mm, to: Mm): Mm {
-  let [low, high] = [from, to];
-  let [atLow, atHigh] = [standing(low).above, standing(high).above];
-  for (let round = 0; round < 100 && Math.abs(high - low) > SHARP; round++) {
-    const at = low + ((high - low) * atLow) / (atLow - atHigh);
-    const here = standing(at).above;
-    if (Math.abs(here) < 1e-12) return at;
-    if (here >= 0) {
-      [high, atHigh] = [at, here];
-      atLow /= 2;
-    } else {
-      [low, atLow] = [at, here];
-      atHigh /= 2;
-    }
-  }
-  return high;
 }
 
 const WALL_LOOKS = 12;
