@@ -6,19 +6,57 @@ import { readLines } from './read-lines.ts';
 
 const entries = vi.hoisted(() => ({ round: 0 }));
 
-vi.mock(
-  '../../src/space/round.ts',
-  async (actual) => {
-    const own = await actual<typeof import('../../src/space/round.ts')>();
-    const roundHeader: typeof own.roundHeader = (...of) => {
-      const solid = own.roundHeader(...of);
-      const enter: typeof solid.enter = (x, y) => {
-        entries.round++;
-        return solid.enter(x, y);
-      };
-      return { ...solid, enter };
+vi.mock('../../src/space/round.ts', async (actual) => {
+  const own = await actual<typeof import('../../src/space/round.ts')>();
+  const roundHeader: typeof own.roundHeader = (...of) => {
+    const solid = own.roundHeader(...of);
+    const enter: typeof solid.enter = (x, y) => {
+      entries.round++;
+      return solid.enter(x, y);
     };
-    return { ...own, roundHeader };
+    return { ...solid, enter };
+  };
+  return { ...own, roundHeader };
+});
+
+/** Ways from one point, drawn at random, that keep 40 degrees from each other and 25 from lying in line. */
+function waysOf(count: number, seed: number): readonly Place[] {
+  const random = randomFrom(seed);
+  const ways: Place[] = [];
+  while (ways.length < count) {
+    const height = between(random, -1, 1);
+    const turn = between(random, 0, 2 * Math.PI);
+    const flat = Math.sqrt(1 - height * height);
+    const way: Place = [flat * Math.cos(turn), flat * Math.sin(turn), height];
+    if (ways.every((each) => dotOf(each, way) < 0.766 && dotOf(each, way) > -0.9)) ways.push(way);
+  }
+  return ways;
+}
+
+/** How often a line is brought to a round header while a node of these is read. */
+function entriesOf(ways: readonly Place[]): number {
+  const points = Object.fromEntries(
+    ways.map((way, i) => [`p${i}`, `[${way.map((each) => (600 * each).toFixed(3)).join(', ')}]`]),
+  );
+  entries.round = 0;
+  readLines(
+    { o: '[0, 0, 0]', ...points },
+    ways.map((_, i) => `name: t${i}, along: [o, p${i}], od: 30, wall: 2`),
+  );
+  return entries.round;
+}
+
+/** At most so many lines of a tube's wall are asked of each header: 720 round it, at three depths. */
+const LINES = 3 * 720;
+
+test.each([1, 2, 3])(
+  'eight tubes in a node are read with few entries for each line and header, drawn as %i',
+  (seed) => {
+    const ways = waysOf(8, seed);
+    const pairs = (ways.length * (ways.length - 1)) / 2;
+    const entered = entriesOf(ways);
+    expect(entered).toBeGreaterThan(LINES);
+    expect(entered / (pairs * LINES)).toBeLessThan(25);
   },
   60_000,
 );
