@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
-import { describe, expect } from 'vitest';
+import { expect } from 'vitest';
 import { fill, fromMenu, pick, press } from './at-the-page.ts';
-import { atThePage } from './page-test.ts';
+import { atOnePage, atThePage } from './page-test.ts';
 
 const INCHES = { locale: 'en-US' };
 
@@ -15,10 +15,10 @@ async function fillInMm(page: Page): Promise<void> {
 const written = (page: Page, name: string): Promise<string> =>
   page.getByRole('textbox', { name, exact: true }).inputValue();
 
-describe('the unit of numbers without one', () => {
-  atThePage(
-    'stands in each field and in what is shown as an example',
-    async ({ page }) => {
+atOnePage(
+  'the unit of numbers without one',
+  {
+    'stands in each field and in what is shown as an example': async ({ page }) => {
       const size = page.locator('.entry', {
         has: page.getByRole('textbox', { name: 'outside diameter, the tube' }),
       });
@@ -30,12 +30,7 @@ describe('the unit of numbers without one', () => {
       await fill(page, 'outside diameter, the tube', '1-1/2in');
       await expect.poll(() => size.locator('.unit').count()).toBe(0);
     },
-    INCHES,
-  );
-
-  atThePage(
-    'is switched with the sizes kept',
-    async ({ page }) => {
+    'is switched with the sizes kept': async ({ page }) => {
       await press(page, 'mm');
       await fillInMm(page);
       await press(page, 'inches');
@@ -49,12 +44,7 @@ describe('the unit of numbers without one', () => {
       await expect.poll(() => written(page, 'angle, end A')).toBe('60');
       await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
     },
-    INCHES,
-  );
-
-  atThePage(
-    'is switched with the numbers read anew, and as one step that is undone',
-    async ({ page }) => {
+    'is switched with the numbers read anew, and as one step that is undone': async ({ page }) => {
       await fillInMm(page);
       await press(page, 'mm');
       await expect.poll(() => page.getByRole('dialog').textContent()).toContain('38.1 becomes 38.1 mm.');
@@ -68,12 +58,9 @@ describe('the unit of numbers without one', () => {
         .poll(() => page.getByRole('button', { name: 'inches' }).getAttribute('aria-pressed'))
         .toBe('true');
     },
-    INCHES,
-  );
-
-  atThePage(
-    'that makes a size nobody has is asked about at its field, and nothing is printed meanwhile',
-    async ({ page }) => {
+    'that makes a size nobody has is asked about at its field, and nothing is printed meanwhile': async ({
+      page,
+    }) => {
       await fillInMm(page);
       const size = page.getByRole('textbox', { name: 'outside diameter, the tube' });
       await expect.poll(() => size.getAttribute('aria-invalid')).toBe('true');
@@ -81,57 +68,36 @@ describe('the unit of numbers without one', () => {
       await expect.poll(() => told.textContent()).toContain('38.1mm or 38.1in (967.74 mm)');
       await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isDisabled()).toBe(true);
     },
-    INCHES,
-  );
-});
+  },
+  INCHES,
+);
 
-describe('what a first visitor meets', () => {
-  atThePage('an empty stock length is in nobody’s way', async ({ page }) => {
-    await fillInMm(page);
+atOnePage('what a first visitor meets before a size is written', {
+  'a job that names no paper says none': async ({ page }) => {
     await page.locator('details.job summary').click();
-    await press(page, 'Add a stock length');
-    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
-    await fill(page, 'stock length 1', '6m');
-    await fill(page, 'stock length 1', '');
-    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
-  });
-
-  atThePage('a box is asked for its wall, and is shown as a box from the start', async ({ page }) => {
-    const round = await page.locator('.end-A .joint').innerHTML();
-    await pick(page, 'box', 'What end A lands on');
-    await expect.poll(() => page.locator('.end-A .joint').innerHTML()).not.toBe(round);
-    await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
-    await fill(page, 'outside diameter, the tube', '38.1');
-    await fill(page, 'angle, end A', '60');
-    await fill(page, 'width, end A', '50');
-    await fill(page, 'depth, end A', '50');
-    await fill(page, 'wall of the box, end A', '3');
-    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
-  });
-
-  atThePage('a mitre asks for nothing that has no field', async ({ page }) => {
+    await page.getByRole('combobox', { name: 'paper', exact: true }).fill('');
+    await expect
+      .poll(() => page.locator('details.job summary').textContent())
+      .toBe('Job, paper and stock: no title');
+  },
+  'a mitre asks for nothing that has no field': async ({ page }) => {
     await pick(page, 'mitre', 'What end A lands on');
     const asked = await page.locator('.lacking button').allTextContents();
     expect(asked).toEqual(['tube, size', 'end A, header, mitre, change of direction']);
-  });
-
-  atThePage('no key of the job file stands in the form', async ({ page }) => {
+  },
+  'no key of the job file stands in the form': async ({ page }) => {
     await pick(page, 'bend', 'What end A lands on');
     await expect.poll(() => page.locator('.lacking').textContent()).not.toContain('`');
-  });
+  },
+  'a printer without a name is told so in a whole sentence': async ({ page }) => {
+    await fromMenu(page, 'Printer set-up');
+    await press(page, 'Save this printer');
+    await expect.poll(() => page.locator('#printer-wrong').textContent()).toMatch(/^a printer needs a name/);
+  },
+});
 
-  atThePage('what was said goes with the next change, or when it is closed', async ({ page }) => {
-    await fillInMm(page);
-    const notice = page.locator('.notice p');
-    for (const away of [() => press(page, 'Close'), () => fill(page, 'angle, end A', '61')]) {
-      await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
-      await notice.waitFor();
-      await away();
-      await notice.waitFor({ state: 'detached' });
-    }
-  });
-
-  atThePage('the cautions open once, when the first sheet is saved', async ({ page }) => {
+atOnePage('what a first visitor meets who saves a sheet', {
+  'the cautions open once, when the first sheet is saved': async ({ page }) => {
     await fillInMm(page);
     const open = () => page.locator('details.cautions').evaluate((each) => each.hasAttribute('open'));
     await expect.poll(() => open()).toBe(false);
@@ -141,15 +107,18 @@ describe('what a first visitor meets', () => {
     await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
     await page.locator('.notice p').waitFor();
     await expect.poll(() => open()).toBe(false);
-  });
-
-  atThePage('a printer without a name is told so in a whole sentence', async ({ page }) => {
-    await fromMenu(page, 'Printer set-up');
-    await press(page, 'Save this printer');
-    await expect.poll(() => page.locator('#printer-wrong').textContent()).toMatch(/^a printer needs a name/);
-  });
-
-  atThePage('warnings are counted beside what saves the job', async ({ page }) => {
+  },
+  'what was said goes with the next change, or when it is closed': async ({ page }) => {
+    await fillInMm(page);
+    const notice = page.locator('.notice p');
+    for (const away of [() => press(page, 'Close'), () => fill(page, 'angle, end A', '61')]) {
+      await Promise.all([page.waitForEvent('download'), press(page, 'Save PDF')]);
+      await notice.waitFor();
+      await away();
+      await notice.waitFor({ state: 'detached' });
+    }
+  },
+  'warnings are counted beside what saves the job': async ({ page }) => {
     await fillInMm(page);
     await fill(page, 'outside diameter, end A', '35');
     await fill(page, 'angle, end A', '25');
@@ -157,15 +126,29 @@ describe('what a first visitor meets', () => {
     const shown = await page.locator('.watch li').count();
     expect(shown).toBeGreaterThan(1);
     await expect.poll(() => page.locator('.top .count').textContent()).toBe(`${shown} warnings`);
-  });
-
-  atThePage('a job that names no paper says none', async ({ page }) => {
+  },
+  'an empty stock length is in nobody’s way': async ({ page }) => {
+    await fillInMm(page);
     await page.locator('details.job summary').click();
-    await page.getByRole('combobox', { name: 'paper', exact: true }).fill('');
-    await expect
-      .poll(() => page.locator('details.job summary').textContent())
-      .toBe('Job, paper and stock: no title');
-  });
+    await press(page, 'Add a stock length');
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+    await fill(page, 'stock length 1', '6m');
+    await fill(page, 'stock length 1', '');
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+  },
+});
+
+atThePage('a box is asked for its wall, and is shown as a box from the start', async ({ page }) => {
+  const round = await page.locator('.end-A .joint').innerHTML();
+  await pick(page, 'box', 'What end A lands on');
+  await expect.poll(() => page.locator('.end-A .joint').innerHTML()).not.toBe(round);
+  await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
+  await fill(page, 'outside diameter, the tube', '38.1');
+  await fill(page, 'angle, end A', '60');
+  await fill(page, 'width, end A', '50');
+  await fill(page, 'depth, end A', '50');
+  await fill(page, 'wall of the box, end A', '3');
+  await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
 });
 
 atThePage('a large job is made into a PDF beside the page, which goes on', async ({ page }) => {
