@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
+import { DEEP, someOf } from '../count.ts';
 import {
   BRACE,
   choose,
@@ -15,7 +16,32 @@ import {
   savedPdf,
 } from './at-the-page.ts';
 import type { Opened } from './browser.ts';
-import { atThePage } from './page-test.ts';
+import { atOnePage, atThePage } from './page-test.ts';
+
+const FRAMES = [
+  {
+    frame: 'a stay from a sill to a rail',
+    job: `copeleaf: 1
+units: mm
+frame:
+  points: { a: [0, 0, 0], b: [0, 900, 0], near: [400, 0, 500], far: [480, 900, 560], c: [0, 300, 0], top: { on: rail, at: 400 } }
+  tubes:
+    - { name: sill, along: [a, b], od: 40, wall: 2 }
+    - { name: rail, along: [near, far], od: 40, wall: 2 }
+    - { name: stay, along: [c, top], od: 25, wall: 2 }
+`,
+    was: 'at: 400',
+    is: 'at: 420',
+    tube: 'stay',
+  },
+  {
+    frame: 'a bay of a rack',
+    job: readFileSync(new URL('../../templates/rack-bay.yaml', import.meta.url), 'utf8'),
+    was: 'at: 400',
+    is: 'at: 420',
+    tube: 'diagonal',
+  },
+];
 
 /** What the command makes of a job file that the page saved, beside what the page makes of it. */
 async function expectSameAsCommand({ page }: Opened): Promise<void> {
@@ -27,30 +53,34 @@ async function expectSameAsCommand({ page }: Opened): Promise<void> {
 }
 
 describe('the PDF is the command’s, byte for byte', () => {
-  atThePage('for one end, from an empty form', async (opened) => {
-    const { page } = opened;
-    await fill(page, 'outside diameter, the tube', '38,1');
-    await fill(page, 'outside diameter, end A', '1-3/4"');
-    await fill(page, 'angle, end A', "60°30'");
-    await expectSameAsCommand(opened);
-  });
+  for (const { frame, job, was, is, tube } of someOf(FRAMES, { short: 1 }))
+    atThePage(
+      `for a frame, ${frame}, whose points are edited as text`,
+      async (opened) => {
+        const file = opened.page.getByLabel('The job file');
+        await file.fill((await file.inputValue()).replace(was, is));
+        await opened.page.getByLabel('Tube').selectOption(tube);
+        await expectSameAsCommand(opened);
+      },
+      { job },
+    );
 
-  atThePage(
-    'for a frame, whose points are edited as text',
-    async (opened) => {
-      const file = opened.page.getByLabel('The job file');
-      await file.fill((await file.inputValue()).replace('at: 400', 'at: 420'));
-      await opened.page.getByLabel('Tube').selectOption('diagonal');
+  // Of what several ends of two tubes try, these have a part.
+  if (DEEP) {
+    atThePage('for one end, from an empty form', async (opened) => {
+      const { page } = opened;
+      await fill(page, 'outside diameter, the tube', '38,1');
+      await fill(page, 'outside diameter, end A', '1-3/4"');
+      await fill(page, 'angle, end A', "60°30'");
       await expectSameAsCommand(opened);
-    },
-    { job: readFileSync(new URL('../../templates/rack-bay.yaml', import.meta.url), 'utf8') },
-  );
+    });
 
-  atThePage('for two ends of a pair, from an empty form', async (opened) => {
-    await fillBrace(opened.page);
-    await opened.page.getByText('also the opposite hand').click();
-    await expectSameAsCommand(opened);
-  });
+    atThePage('for two ends of a pair, from an empty form', async (opened) => {
+      await fillBrace(opened.page);
+      await opened.page.getByText('also the opposite hand').click();
+      await expectSameAsCommand(opened);
+    });
+  }
 
   atThePage('for measured ways and every kind of header', async (opened) => {
     const { page } = opened;
@@ -96,10 +126,46 @@ describe('an end that lands on several headers, of a rectangular tube', () => {
   });
 });
 
-describe('opening', () => {
-  atThePage(
-    'a PDF gives back the job it was printed from, by picking and by dropping',
-    async ({ page }) => {
+atThePage('what is opened and is no job says why and leaves the job as it is', async ({ page }) => {
+  await fill(page, 'name of the tube', 'mine');
+  const picker = page.locator('input[type=file]');
+  await picker.setInputFiles({ name: 'x.yaml', mimeType: 'text/yaml', buffer: Buffer.from('a: [') });
+  await page.locator('.notice.is-bad', { hasText: 'x.yaml can’t be opened' }).waitFor();
+  await expect
+    .poll(() => page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
+    .toBe('mine');
+});
+
+atOnePage(
+  'of a job that is there',
+  {
+    'SVG and DXF are the command’s DXF and an SVG of the same size': async ({ page }) => {
+      const job = await savedJob(page);
+      const dxf = await saved(page, () => fromMenu(page, 'Save DXF'));
+      const svg = await saved(page, () => fromMenu(page, 'Save SVG'));
+      const folder = folderWith({ [job.name]: job.bytes });
+      await copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
+      await copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
+      expect(dxf.bytes.equals(readFileSync(join(folder, 'ours.dxf')))).toBe(true);
+      const size = (text: string): string | undefined => /viewBox="([^"]*)"/.exec(text)?.[1];
+      expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));
+    },
+    'Print opens a new tab with the PDF that would be saved': async ({ page, context }) => {
+      const pdf = await savedPdf(page);
+      // This browser has no viewer for PDF: what the tab would show comes as a file, under its address.
+      const [tab, shown] = await Promise.all([
+        context.waitForEvent('page'),
+        page.waitForEvent('download'),
+        press(page, 'Print'),
+      ]);
+      expect(shown.url()).toMatch(/^blob:/);
+      expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
+      await expect.poll(() => page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
+      await tab.close();
+    },
+    'a PDF that is opened gives back the job it was printed from, by picking and by dropping': async ({
+      page,
+    }) => {
       const job = await savedJob(page);
       const pdf = await savedPdf(page);
       await fromMenu(page, 'New job');
@@ -116,66 +182,17 @@ describe('opening', () => {
       await page.locator('.notice', { hasText: 'dropped.yaml is open' }).waitFor();
       expect((await savedJob(page)).bytes.equals(job.bytes)).toBe(true);
     },
-    { job: BRACE },
-  );
-
-  atThePage('what is no job says why and leaves the job as it is', async ({ page }) => {
-    await fill(page, 'name of the tube', 'mine');
-    const picker = page.locator('input[type=file]');
-    await picker.setInputFiles({ name: 'x.yaml', mimeType: 'text/yaml', buffer: Buffer.from('a: [') });
-    await page.locator('.notice.is-bad', { hasText: 'x.yaml can’t be opened' }).waitFor();
-    await expect
-      .poll(() => page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
-      .toBe('mine');
-  });
-});
-
-atThePage(
-  'SVG and DXF are the command’s DXF and an SVG of the same size',
-  async ({ page }) => {
-    const job = await savedJob(page);
-    const dxf = await saved(page, () => fromMenu(page, 'Save DXF'));
-    const svg = await saved(page, () => fromMenu(page, 'Save SVG'));
-    const folder = folderWith({ [job.name]: job.bytes });
-    await copeleaf(folder, ['print', job.name, '--as', 'dxf', '--out', 'ours.dxf']);
-    await copeleaf(folder, ['print', job.name, '--as', 'svg', '--out', 'ours.svg']);
-    expect(dxf.bytes.equals(readFileSync(join(folder, 'ours.dxf')))).toBe(true);
-    const size = (text: string): string | undefined => /viewBox="([^"]*)"/.exec(text)?.[1];
-    expect(size(svg.bytes.toString())).toBe(size(readFileSync(join(folder, 'ours.svg'), 'utf8')));
-  },
-  { job: BRACE },
-);
-
-atThePage(
-  'Print opens a new tab with the PDF that would be saved',
-  async ({ page, context }) => {
-    const pdf = await savedPdf(page);
-    // This browser has no viewer for PDF: what the tab would show comes as a file, under its address.
-    const [tab, shown] = await Promise.all([
-      context.waitForEvent('page'),
-      page.waitForEvent('download'),
-      press(page, 'Print'),
-    ]);
-    expect(shown.url()).toMatch(/^blob:/);
-    expect(readFileSync(await shown.path()).equals(pdf.bytes)).toBe(true);
-    await expect.poll(() => page.locator('.notice').textContent()).toMatch(/new tab: print it at 100 %/);
-    await tab.close();
-  },
-  { job: BRACE },
-);
-
-atThePage(
-  'stock lengths and a margin of one’s own are in the job file',
-  async (opened) => {
-    const { page } = opened;
-    await page.locator('details.job summary').click();
-    await press(page, 'Add a stock length');
-    await fill(page, 'stock length 1', '6m x 3');
-    await press(page, 'Add a stock length');
-    await fill(page, 'stock length 2', '1.2m');
-    await fill(page, 'margin on all four sides', '12');
-    expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
-    await expectSameAsCommand(opened);
+    'stock lengths and a margin of one’s own are in the job file': async (opened) => {
+      const { page } = opened;
+      await page.locator('details.job summary').click();
+      await press(page, 'Add a stock length');
+      await fill(page, 'stock length 1', '6m x 3');
+      await press(page, 'Add a stock length');
+      await fill(page, 'stock length 2', '1.2m');
+      await fill(page, 'margin on all four sides', '12');
+      expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
+      await expectSameAsCommand(opened);
+    },
   },
   { job: BRACE },
 );

@@ -8,12 +8,12 @@ import { ENGLISH } from '../../src/words/english.ts';
 import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
 import { keptJob } from './by-keyboard.ts';
-import { atThePage } from './page-test.ts';
+import { atOnePage, atThePage } from './page-test.ts';
 
-describe('a mistake', () => {
-  atThePage(
-    'stands under its field and is tied to it; the joint stays',
-    async ({ page }) => {
+atOnePage(
+  'what is to be said of the job',
+  {
+    'a mistake stands under its field and is tied to it; the joint stays': async ({ page }) => {
       await fill(page, 'angle, end A', '480');
       const field = page.getByRole('textbox', { name: 'angle, end A', exact: true });
       await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
@@ -24,18 +24,18 @@ describe('a mistake', () => {
       await expect.poll(() => field.getAttribute('aria-invalid')).toBeNull();
       await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
     },
-    { job: BRACE },
-  );
-
-  atThePage(
-    'that only two ends together make stands under the length',
-    async ({ page }) => {
+    'warnings stand beside the end that causes them': async ({ page }) => {
+      await fill(page, 'angle, end B', '20');
+      await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
+      await expect.poll(() => page.locator('.end-A .watch').count()).toBe(0);
+    },
+    'a mistake that only two ends together make stands under the length': async ({ page }) => {
       await fill(page, 'between work points, the tube', '25');
       await expect.poll(() => page.locator('.fields .wrong').textContent()).toMatch(/cross/);
     },
-    { job: BRACE },
-  );
-});
+  },
+  { job: BRACE },
+);
 
 atThePage(
   'a rectangular tube runs on between its ends as wide as its joints show it',
@@ -55,16 +55,6 @@ atThePage(
       const body = await sides(of);
       for (const [i, x] of body.entries()) expect(x, of).toBeCloseTo(joint[i] ?? Number.NaN, 0);
     }
-  },
-  { job: BRACE },
-);
-
-atThePage(
-  'warnings stand beside the end that causes them',
-  async ({ page }) => {
-    await fill(page, 'angle, end B', '20');
-    await page.locator('.end-B .watch', { hasText: 'sharp heel' }).waitFor();
-    await expect.poll(() => page.locator('.end-A .watch').count()).toBe(0);
   },
   { job: BRACE },
 );
