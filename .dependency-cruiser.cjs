@@ -51,8 +51,7 @@ module.exports = {
       from: { path: '^src/', pathNot: '^src/build/' },
       to: {
         path: 'node_modules/',
-        pathNot:
-          'node_modules/(commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|yaml)/',
+        pathNot: 'node_modules/(commander|fflate|(@types/)?papaparse|pdf-lib|preact|yaml)/',
       },
     },
     {
