@@ -10,7 +10,7 @@ import type { Language } from '../words/language.ts';
 export type Direction = 'across' | 'up';
 
 /** How far an end tick and a tick within stand out from the bar, and white between the bar and its words. */
-const END_TICK: Mm = 1.4;
+const END_TICK: Mm = 2.8;
 const INNER_TICK: Mm = 0.8;
 const CLEAR: Mm = 0.2;
 
@@ -33,7 +33,7 @@ export const SHORT: BarLengths = { mm: 100, inches: 4 };
 /**
  * Two calibration bars of one direction on one line, as one drawing that lies level; the ones to read upwards are turned when they
  * are placed. Both start at the origin, where the middle of their first tick is; the metric one has its ticks and its number over
- * the line, the other one under it.
+ * the line, the other one under it. Their ends lie near to one another: each number stands at its own bar's last tick, as high as that.
  */
 export function bars(
   direction: Direction,
@@ -52,17 +52,16 @@ export function bars(
   };
 }
 
-/** Where its number stands, a bar has no ticks. */
+/** Where its number stands, a bar has no ticks but the last. */
 function bar(length: Mm, step: Mm, name: Said, side: 1 | -1): Mark[] {
   const tick = (x: Mm, long: Mm) => line('bar', { x, y: 0 }, { x, y: side * long });
-  const first = 1;
-  const free = first + widthOf(name, FOOT) + CLEAR;
+  const named = length - 1 - widthOf(name, FOOT);
   const within = Array.from({ length: Math.round(length / step) - 1 }, (_, index) => (index + 1) * step);
   const base = side > 0 ? CLEAR + DESCENT * FOOT : -CLEAR - ASCENT * FOOT;
   return [
     line('bar', { x: 0, y: 0 }, { x: length, y: 0 }),
     ...[0, length].map((x) => tick(x, END_TICK)),
-    ...within.filter((x) => x > free).map((x) => tick(x, INNER_TICK)),
-    words(name, 'sheet', FOOT, { x: first, y: base }),
+    ...within.filter((x) => x < named - CLEAR).map((x) => tick(x, INNER_TICK)),
+    words(name, 'sheet', FOOT, { x: named, y: base }),
   ];
 }
