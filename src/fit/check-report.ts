@@ -1,6 +1,6 @@
 import type { CopedEnd, End, EndName, FitUp, Part } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
-import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
+import { tapeRound, tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -127,9 +127,7 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
     lines.push(check.spare(sawn - overall, units));
   }
   if (twist !== undefined) lines.push(check.twist(twist));
-  // A tape bends about its middle.
-  const tape = tubeFactsOf(tube.section).across.tape ?? 0;
-  lines.push(check.girth(section.girth + Math.PI * tape, units));
+  lines.push(check.girth(section.girth + tapeRound(tube.section), units));
   const isCoped = Object.values(solution.ends).some(({ kind }) => kind === 'coped');
   if (!tube.wall && isCoped) lines.push(check.noWall);
   return [...lines.map(check.line), ...endsFollow(ends, units, words)];

@@ -1,4 +1,4 @@
-import type { Length } from '../measure/units.ts';
+import type { Length, Mm } from '../measure/units.ts';
 import { isMetric } from '../measure/write.ts';
 import type { TubeSection } from './job.ts';
 import type { TubeFacts, TubeSize } from './section.ts';
@@ -35,6 +35,11 @@ export function isSolid({
 }): boolean {
   const { radius } = tubeFactsOf(section);
   return radius !== undefined && wall !== undefined && wall.mm >= radius - 1e-9;
+}
+
+/** What a tape reads round a tube over its girth, where its diameter was read by one: it bends about its middle. */
+export function tapeRound(section: TubeSection): Mm {
+  return Math.PI * (tubeFactsOf(section).across.tape ?? 0);
 }
 
 /** The unit in which a tube's computed lengths are told: the one of those two that its size was written in or near. */

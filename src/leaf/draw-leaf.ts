@@ -1,5 +1,5 @@
 import type { EndName } from '../job/job.ts';
-import { unitsOfTube } from '../job/sections.ts';
+import { tapeRound, unitsOfTube } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -65,7 +65,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     names,
     distances,
     mark: words.leaf.mark(markOf(numbers)),
-    seam: words.leaf.seam(girth, units),
+    seam: words.leaf.seam(girth + tapeRound(solution.tube.section), units),
     language: words,
   });
   const ticks = wrap.ticked

@@ -74,7 +74,7 @@ function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: Name
   const off = preparation.edge === 'square' && preparation.from === 'outside' ? (standOffOf(cope) ?? 0) : 0;
   return [
     ...(missed ? [] : lacking.map(({ by, of }) => steps.warnings.wider(quantities.tape(by, units), of))),
-    ...(off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.gap(off, units))] : []),
+    ...(off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : []),
   ];
 }
 

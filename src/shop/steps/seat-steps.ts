@@ -65,7 +65,7 @@ function heldOff({ units, words }: Piece, { cope }: NamedEnd): Said[] {
   const { preparation } = cope.end;
   if (preparation.edge !== 'square' || preparation.from !== 'inside') return [];
   const off = standOffOf(cope) ?? 0;
-  return off > SEEN ? [words.steps.warnings.heldOff(words.quantities.gap(off, units))] : [];
+  return off > SEEN ? [words.steps.warnings.heldOff(words.quantities.oneToATenth(off, units))] : [];
 }
 
 function touching(cope: Cope, words: Piece['words']): Said {
@@ -125,5 +125,5 @@ function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefine
   const at = [station, ...(twin === undefined ? [] : [twin])]
     .sort((a, b) => a - b)
     .map((each) => stationSaid(each, cope.joint.section, words));
-  return words.steps.warnings.gap(words.quantities.gap(mm, units), at, units, mm > MOST_FILLED);
+  return words.steps.warnings.gap(words.quantities.oneToATenth(mm, units), at, units, mm > MOST_FILLED);
 }

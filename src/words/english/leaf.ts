@@ -13,7 +13,7 @@ type FromBase = {
   readonly other: 'A' | 'B';
 };
 
-const { one, tape } = quantities;
+const { one, oneToATenth } = quantities;
 
 /** The flat pattern of one end. */
 export const leaf = {
@@ -37,7 +37,7 @@ export const leaf = {
   /** Of what the numbers are that a leaf or a ticket is made from; no mark on paper, for those are made on tubes. */
   mark: (mark: Said): Said => say`code ${mark}`,
   marked: (title: Said, mark: Said): Said => say`${title} (${mark})`,
-  seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${tape(girth, units)} round.`,
+  seam: (girth: Mm, units: Units): Said => say`The seam's edges meet: ${oneToATenth(girth, units)} round.`,
   /** Longest first. */
   tab: [say`tape or glue under the other edge`, say`tape under the other edge`, say`tape under`, say`tab`],
   dashes: (edge: 'bevel' | 'square'): Said =>

@@ -37,8 +37,9 @@ export const quantities = {
     units === 'mm' || Math.abs(mm) >= MM_PER_INCH / 32
       ? one(mm, units)
       : say`${Number((mm / MM_PER_INCH).toFixed(3)) + 0} in`,
-  /** A gap, where a tenth decides: `2.3 mm`, `3/32 in`. */
-  gap: (mm: Mm, units: Units): Said => one(units === 'mm' ? toATenth(mm) : tapeLength(mm, units), units),
+  /** Where a tenth decides: `2.3 mm`, `3/32 in`. */
+  oneToATenth: (mm: Mm, units: Units): Said =>
+    one(units === 'mm' ? toATenth(mm) : tapeLength(mm, units), units),
   /** The same to a tenth of a millimetre. */
   bothToATenth: (mm: Mm, units: Units): Said => {
     const [metric, inch] = [one(toATenth(mm), 'mm'), one(mm, 'in')];
