@@ -112,7 +112,7 @@ describe('a box section of 60 x 40 with corners of 6, on a round header', () => 
   });
 
   it('says its sides and its corner', () => {
-    expect(said(leaf.card)).toContain('60mm x 40mm, corners 6mm');
+    expect(said(leaf.card)).toContain('60mm x 40mm, corner radius 6mm');
   });
 });
 

@@ -23,11 +23,11 @@ export const headers = {
   plate: (): Spoken => ({ words: say`a plate`, brief: say`a plate`, name: say`the plate` }),
   mitre: ({ turn, segments }: Mitre): Spoken => ({
     words: say`a mitre that turns ${writtenAngle(turn)}${segments ? say` in ${segments.pieces} pieces round a centre line of ${written(segments.radius)}` : say``}`,
-    brief: say`a mitre that turns ${writtenAngle(turn)}${segments ? say`, ${segments.pieces} pieces round ${own(segments.radius)}` : say``}`,
+    brief: say`a mitre that turns ${writtenAngle(turn)}${segments ? say`, ${segments.pieces} pieces, centre line radius ${own(segments.radius)}` : say``}`,
     name: say`the next piece`,
   }),
   box: ({ wide, deep, corner, roll }: Box): Spoken => ({
-    words: say`a box ${written(wide)} wide, ${written(deep)} deep, corners ${written(corner)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
+    words: say`a box ${written(wide)} wide, ${written(deep)} deep, corner radius ${written(corner)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
     brief: say`a box ${own(wide)} x ${own(deep)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
     name: say`the ${own(wide)} x ${own(deep)} box`,
   }),

@@ -27,8 +27,8 @@ export const tubes = {
     name: say`a round tube`,
   }),
   rectangular: ({ wide, deep, corner }: Rectangle): Spoken => ({
-    words: say`${own(wide)} x ${own(deep)}, corners ${written(corner)}`,
-    brief: say`${own(wide)} x ${own(deep)}, corners ${own(corner)}`,
+    words: say`${own(wide)} x ${own(deep)}, corner radius ${written(corner)}`,
+    brief: say`${own(wide)} x ${own(deep)}, corner radius ${own(corner)}`,
     name: say`a rectangular tube`,
   }),
   /** Of a tube with faces: where its spine runs, and why no rotation is marked on it. */
