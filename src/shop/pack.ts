@@ -1,6 +1,5 @@
 import type { Box } from '../draw/drawing.ts';
 import type { Job } from '../job/job.ts';
-import { markOf } from '../leaf/numbers.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontBox, FrontPages } from '../tiler/front.ts';
@@ -13,8 +12,8 @@ import { cautionBoxes, listBoxes, stockBoxes } from './lists/list-pages.ts';
 import { firstEnds, orderOfWork } from './lists/order.ts';
 import { stockPlan } from './lists/stock.ts';
 import { ticketBoxes } from './ticket/boxes.ts';
-import { type Ticket, ticketsOf } from './ticket/ticket.ts';
-import { ticketNumbers } from './ticket/ticket-numbers.ts';
+import { marked } from './ticket/marks.ts';
+import { ticketsOf } from './ticket/ticket.ts';
 
 /**
  * The shop pack of a job: its cautions and lists, then a ticket for each tube, which names the footprints where they are printed; of
@@ -27,7 +26,7 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
   const frame = standingFrame(job);
   const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, (solution) =>
     frame ? placeFacts(job, frame, solution) : [],
-  ).map((ticket) => marked(ticket, job, frame));
+  ).map((ticket) => marked(ticket, job.sheet.paperThickness.mm, frame));
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),
   );
@@ -54,11 +53,4 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
 function notesOf(job: Job, frame: StandingFrame): readonly Said[] {
   const open = openNote(job, frame);
   return [...(open ? [job.words.frame.openEnds(open)] : []), ...frame.warnings.map(({ text }) => text)];
-}
-
-/** The ticket with the mark of its numbers. */
-function marked(ticket: Ticket, { sheet, words }: Job, frame: StandingFrame | undefined): Ticket {
-  const hands = ticket.hands.map(({ solution }) => solution);
-  const text = markOf(ticketNumbers(hands, sheet.paperThickness.mm, frame));
-  return { ...ticket, tube: [...ticket.tube, { fact: 'mark', label: words.ticket.labels.mark, text }] };
 }

@@ -90,6 +90,21 @@ describe('A fact stands once in a file', () => {
   });
 });
 
+describe('Each leaf has the code that its ticket has for it', () => {
+  it.each(['brace.yaml', 'bow-cradle.yaml', 'guard-elbow.yaml'])('%s', (file) => {
+    const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
+    const marks = statedOf(job, false).filter(({ fact }) => fact === 'mark');
+    const [leaves, tickets] = ['leaf', 'ticket'].map((at) => marks.filter(({ place }) => place === at));
+    for (const { text, of } of leaves ?? []) {
+      const told = tickets?.filter(({ of: { tube, end, hand } }) => {
+        return tube === of.tube && end === of.end && (hand ?? of.hand) === of.hand;
+      });
+      expect(told?.map((each) => each.text.replace('code ', ''))).toEqual([text.replace('code ', '')]);
+    }
+    expect(leaves?.length).toBeGreaterThan(0);
+  });
+});
+
 it('The table in DEVELOPERS.md shows each fact, where it stands, and why it stands more than once', () => {
   const rows = readFileSync('DEVELOPERS.md', 'utf8')
     .split('## Facts')[1]

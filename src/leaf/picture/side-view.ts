@@ -148,12 +148,21 @@ function endPicture(cope: Cope, part: Part, k: BodyWay, { picture }: Language): 
   const tube = tubeLines(cope, clock, view, bodyOf(cope));
   const header = headerLines(part, axesOf(part, clock), view, reach);
   const lowest = Math.min(...header.lines.flat().map(({ y }) => k * y));
-  const offset = part.offset.mm;
+  const { offset } = part;
   return {
     lines: [...header.lines, ...tube.body],
     axes: [...header.axes, { from: point(0, 0), to: view.project([0, 0, bodyOf(cope)]) }],
     words:
-      offset === 0 ? [] : [{ text: picture.offset, at: point(offset / 2, k * lowest), way: point(0, -k) }],
+      offset.mm === 0
+        ? []
+        : [
+            {
+              text: picture.offset(offset),
+              fact: 'offset',
+              at: point(offset.mm / 2, k * lowest),
+              way: point(0, -k),
+            },
+          ],
   };
 }
 

@@ -17,6 +17,12 @@ export function sidesOf({ heel, joint: { section } }: Pick<Cope, 'heel' | 'joint
   return { heel: at(0), toe: at(Math.PI) };
 }
 
+/** What the side is called that lies at the clock. */
+export function sideAtClock(part: Part, words: Language): Said {
+  const { heel, toe } = sideNames(part, words);
+  return part.angle.rad <= Math.PI / 2 ? heel : toe;
+}
+
 export interface SideNames {
   readonly heel: Said;
   readonly toe: Said;

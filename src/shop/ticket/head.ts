@@ -12,7 +12,7 @@ import type { Ticket } from './ticket.ts';
 /** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
 export function layHead(ticket: Ticket, at: Point, width: Mm): Laid {
   const { name, make, words: language } = ticket;
-  const about = language.ticket.about(ticket.number, ticket.of, make);
+  const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark);
   const beside = widthOf(about, TEXT);
   const room = width - beside - 6 > LEAST_NAME ? width - beside - 6 : width;
   const title = layText(partOf(name, shortened(spelled(name), TITLE, room)), 'name', TITLE, at, room);
@@ -32,7 +32,8 @@ export function layHead(ticket: Ticket, at: Point, width: Mm): Laid {
 const LEAST_NAME: Mm = 50;
 const AIR: Mm = 1.5;
 
-function baseOf({ marks, foot }: Laid): Mm {
+/** The base line of a text's first line. */
+export function baseOf({ marks, foot }: Laid): Mm {
   const [first] = marks;
   return first?.kind === 'words' ? first.at.y : foot;
 }

@@ -1,6 +1,6 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { Subject } from '../../draw/facts.ts';
-import { TEXT, tellingOf, WORTH } from '../../draw/lettering.ts';
+import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
@@ -8,12 +8,14 @@ import { marksPicture } from '../../leaf/picture/marks-picture.ts';
 import { isHanded, viewsOf } from '../../leaf/picture/side-view.ts';
 import { wholeBendPicture } from '../../leaf/picture/whole-bend.ts';
 import { badgeOf } from '../../leaf/wrap/badge.ts';
+import { sideAtClock } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Hand } from '../../saddle/solve.ts';
+import { joined } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
-import { layInRow } from './head.ts';
+import { baseOf, layInRow } from './head.ts';
 import type { Ticket, TicketEnd, TicketHand } from './ticket.ts';
 
 /** A picture, and under it from where it is seen where it does not show that. */
@@ -82,12 +84,14 @@ function layPanel({ title, pictures, saw, facts }: Panel, high: Mm, at: Point, w
   );
   const foot = Math.min(head.foot, ...drawn.map((each) => each.foot));
   const far = layInRow(saw, WORTH, { x: at.x, y: foot }, width);
-  const pictured = drawn.flatMap(({ marks }) =>
-    marks.map((mark) => (mark.kind === 'words' ? mark.fact : undefined)),
-  );
-  const left = facts.filter(({ fact }) => !pictured.includes(fact));
+  const told = [head, ...drawn].flatMap(({ marks }) => marks);
+  const left = facts.filter((fact) => !told.some((mark) => shows(mark, fact)));
   const near = layFacts(left, TEXT, { x: at.x, y: far.foot }, width);
   return { marks: [head, ...drawn, far, near].flatMap(({ marks }) => marks), foot: near.foot };
+}
+
+function shows(mark: Mark, { fact, end }: Fact): boolean {
+  return mark.kind === 'words' && mark.fact === fact && mark.of?.end === end;
 }
 
 function layPicture({ draw, caption }: View, high: Mm, { x, y }: Point, width: Mm): Laid {
@@ -108,11 +112,23 @@ function endPanel({ words: language, hands }: Ticket, { name, cope, facts }: Tic
     !paired && cope.end.parts.some((part, _, { length }) => length > 1 || isHanded(part)) ? others : [];
   return {
     of: { end: name },
-    title: (at, width) => layText(language.ticket.end(name), 'end', WORTH, at, width),
+    title: (at, width) => layEnd(language.ticket.end(name), facts, at, width),
     pictures: [{ draw: side.draw }, ...second, ...(marks ? [{ draw: marks }] : [])],
     saw: [],
     facts,
   };
+}
+
+/** An end's letter, and the code of its leaf beside it where that has room. */
+function layEnd(name: Said, facts: readonly Fact[], at: Point, width: Mm): Laid {
+  const named = layText(name, 'end', WORTH, at, width);
+  const x = at.x + widthOf(name, WORTH) + GUTTER;
+  const marks = facts.flatMap(({ fact, label, text }) => {
+    const code = joined([label, text], ' ');
+    const fits = fact === 'mark' && x + widthOf(code, TEXT) <= at.x + width;
+    return fits ? [words(code, fact, TEXT, { x, y: baseOf(named) })] : [];
+  });
+  return { ...named, marks: [...named.marks, ...marks] };
 }
 
 /** Both ends as they lie to one another; of a pair each hand's, and what the hands have otherwise. */
@@ -124,7 +140,10 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
     if (!hand || cope?.kind !== 'coped' || !cope.end.parts.some(isHanded)) return [];
     return viewsOf(cope, name, language)
       .slice(1)
-      .map(({ draw }) => ({ draw, caption: language.ticket.alongHeader(name) }));
+      .map(({ draw }) => ({
+        draw: (box: Box) => tellingOf({ end: name }, draw(box)),
+        caption: language.ticket.alongHeader(name, sideAtClock(cope.end.parts[0], language)),
+      }));
   });
   const pictures: View[] = [
     ...(heels ? [{ draw: heels, caption: language.ticket.seenFromA }] : []),

@@ -11,7 +11,7 @@ import type { Cope } from '../../saddle/cope.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, joined } from '../../words/said.ts';
+import { asWritten } from '../../words/said.ts';
 import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
@@ -24,6 +24,8 @@ export interface Ticket {
   readonly number: number;
   readonly of: number;
   readonly name: Said;
+  /** Its mark, where it is printed. */
+  readonly mark?: Said;
   /** How many of what. */
   readonly make: Said;
   /** Of both hands together. */
@@ -217,23 +219,19 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   ];
 }
 
-/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step. */
+/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step; how an edge is made, with its cut. */
 function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
   const end = solution.tube.ends[name];
   const { labels } = words.ticket;
   if (end?.kind !== 'coped') return [];
-  const { root, preparation, parts, toFlat } = end;
+  const { root, parts, toFlat } = end;
   const single = parts.length === 1;
   const ofPieces = bendJobOf(solution) !== undefined;
   const shown = (fact: FactName): boolean =>
     single && (fact === 'mitre' || fact === 'pieces' || (ofPieces && fact === 'clocking'));
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
-    {
-      fact: 'edge',
-      label: labels.edge,
-      text: joined([words.check.edge(preparation), ...(toFlat ? [words.check.toFlat] : [])], ', '),
-    },
+    ...(toFlat ? [{ fact: 'edge' as const, label: labels.edge, text: words.check.toFlat }] : []),
     ...(root && root.mm > 0
       ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.own(root) }]
       : []),

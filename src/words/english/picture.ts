@@ -1,5 +1,5 @@
 import type { Said } from '../../measure/said.ts';
-import type { Angle } from '../../measure/units.ts';
+import type { Angle, Length } from '../../measure/units.ts';
 import { say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
@@ -12,7 +12,7 @@ export const picture = {
   outside: say`outside`,
   seenFrom: (station: Said): Said => say`seen from station ${station}`,
   alongHeader: (station: Said): Said => say`along the header, from station ${station}`,
-  offset: say`offset`,
+  offset: (offset: Length): Said => say`offset ${quantities.unsigned(offset)}`,
   /** An end, or one of its headers. */
   letter: (end: 'A' | 'B', header: number | undefined): Said =>
     header === undefined ? say`${end}` : say`${end}${header}`,

@@ -6,8 +6,11 @@ type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number
 /** The page for one tube: what stands over its steps. */
 export const ticket = {
   /** Beside a tube's name: which ticket, and how many of what. */
-  about: (number: number, of: number, make: Said): Said =>
-    joined([...(of > 1 ? [say`Ticket ${number} of ${of}`] : []), make], '  ·  '),
+  about: (number: number, of: number, make: Said, mark: Said | undefined): Said => {
+    const which = of > 1 ? say`Ticket ${number} of ${of}` : say`Ticket`;
+    const named = mark ? [say`${which} (${mark})`] : of > 1 ? [which] : [];
+    return joined([...named, make], '  ·  ');
+  },
   make: (copies: number, pair: boolean, pieces: Said | undefined): Said => {
     const what = pieces ? say`: ${pieces}${copies > 1 ? say` each` : say``}` : say``;
     return say`make ${copies}${pair ? say` of each hand` : say``}${what}`;
@@ -45,7 +48,7 @@ export const ticket = {
   },
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
-  alongHeader: (end: 'A' | 'B'): Said => say`${end}, along its header`,
+  alongHeader: (end: 'A' | 'B', side: Said): Said => say`${end}, from its ${side}`,
   /** What one end has, and one hand. */
   ofEnd: (end: 'A' | 'B', label: Said): Said => say`${end} ${label}`,
   ofHand: (hand: 'as-drawn' | 'opposite', step: Said): Said =>
