@@ -35,6 +35,16 @@ it('on a plate that is met square the inner edge ends where the outer one does',
   expect(flat && innerEdgeOf(flat.cope)).toBe('same');
 });
 
+it('what is cut in one plane needs no tilt of its cut, but where a land is left on it', () => {
+  const part = partOf({ kind: 'plate' }, 60);
+  const tube = tubeOnto(round(48.3), [part], 3);
+  const preparation = { edge: 'bevel', land: length(1.5) } as const;
+  const [flat] = kindCasesOf(tube);
+  const [land] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
+  expect(flat && innerEdgeOf(flat.cope)).toBe('flat');
+  expect(land && innerEdgeOf(land.cope)).toBe('inWaste');
+});
+
 it('without a wall there is no dashed line to speak of', () => {
   const { wall: _, ...bare } = SLANTED;
   expect(innerEdgeOf(only(bare).cope)).toBe('unknown');

@@ -120,9 +120,24 @@ describe('the ticket of a bend', () => {
     const at = (words: string) => steps.findIndex((text) => text.includes(words));
     expect(at("rod won't enter")).toBeGreaterThan(at('Cut the other end of each end piece square'));
     expect(at('Cut the other end of each end piece square')).toBeGreaterThan(
-      at('Lay the leaf on one end of each of the 5'),
+      at('For each of the 5 pieces lay the leaf'),
     );
-    expect(steps.join()).toContain('Scribe a line along each blank');
+    expect(steps.join()).toContain('Scribe a line along the stock');
+  });
+
+  test('keeps the stock long where a piece is too short to hold, and cuts blanks where none is', () => {
+    expect(steps.join()).toContain('Keep the stock long');
+    expect(steps.join()).not.toContain('Cut the blanks');
+    // A middle piece is 2 x 900 x tan 11.25° = 358 mm long, an end piece half of that: each over 150 mm and three diameters.
+    const long = (solved({ ...GUARD, radius: 900 }).tickets[0]?.steps ?? []).map(({ text }) => text).join();
+    expect(long).toContain('Cut the blanks');
+    expect(long).toContain('Scribe a line along each blank');
+    expect(long).not.toContain('Keep the stock long');
+  });
+
+  test('is cut straight through, with no bevel to tilt the cut for', () => {
+    expect(steps.join()).toContain('Cut each on the solid line: straight through, for the face is flat.');
+    expect(steps.join()).not.toContain('tilt the cut');
   });
 
   test('of two pieces speaks of no middle one', () => {

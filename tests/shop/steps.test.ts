@@ -54,7 +54,7 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['Tack, check the angle', [ONE_END, SQUARE_B, KNIFE]],
   ['If end B is capped later, drill a vent', [SQUARE_B]],
   ['Watch for fire', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
-  ['on a scrap', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
+  ['n a scrap', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Deburr', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Clean bright', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
 ];
@@ -94,6 +94,19 @@ describe('the steps carry this tube’s numbers', () => {
     expect(stepsFor(ONE_END)).toContain('Lay leaf A, printed side out');
   });
 
+  test('where the paper is cut: no dashes go with the scrap', () => {
+    const outside = 'but outside any dashes in the waste';
+    const covered = 'prick through the paper what it covers and the dashes';
+    // At an acute heel the inside edge lies nearer the joint than the outside one; square on, nowhere.
+    const square = `  ends: { A: { ${ROUND}, angle: 90 } }\n`;
+    for (const words of [outside, covered]) {
+      expect(stepsFor(BY_NUMBERS)).toContain(words);
+      expect(stepsFor(square)).not.toContain(words);
+      expect(stepsFor(MITRED)).not.toContain(words);
+    }
+    expect(stepsFor(square)).toContain('prick the dashed one (the inside edge) through the paper');
+  });
+
   test('its edge', () => {
     expect(stepsFor(BY_NUMBERS)).toContain(
       'where the dashes lie in the waste, tilt the cut so the inside edge stays long',
@@ -123,12 +136,14 @@ describe('the numbers for the saw', () => {
 
 test('a leaf is tried on scrap once, however many tubes are made of it', () => {
   const steps = ticketsFor(`tube:\n  od: 30\n  wall: 2\n  copies: 4\n${BY_NUMBERS}`)[0]?.steps ?? [];
-  expect(steps.filter(({ once }) => once).map(({ text }) => text.slice(0, 12))).toEqual(['Try each lea']);
+  expect(steps.filter(({ once }) => once).map(({ text }) => text.slice(0, 12))).toEqual(['Cut out the ']);
 });
 
 test('the leaf is tried before anything is cut', () => {
   for (const tube of [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE])
-    expect(stepsFor(tube)).toMatch(/^Try (the|each) leaf/);
+    expect(stepsFor(tube)).toMatch(
+      /^Cut out the (leaf|leaves) .* On a scrap (its|their) seam edges must meet[.]$/m,
+    );
 });
 
 describe('an end that is left square', () => {
@@ -278,24 +293,32 @@ describe('before the second cut the tube is looked at beside its picture', () =>
     )?.text ?? '';
   const SQUARE = '{ onto: { od: 60 }, angle: 90 }';
   const UNION = '[{ onto: { od: 60 }, angle: 60 }, { onto: { od: 48.3 }, angle: 50, clock: 90 }]';
+  const PLATE = '{ onto: { plate: {} }, angle: 90 }';
   const MITRE = '{ onto: { mitre: { turn: 90 } } }';
 
   test.each([
-    [`{ A: ${SQUARE}, B: ${SQUARE} }`, 'the heel of leaf B lies as the picture has it'],
-    [`{ A: ${SQUARE}, B: ${UNION} }`, 'the headers of leaf B lie as the picture has it'],
-    [`{ A: ${UNION}, B: ${UNION} }`, 'the headers of leaf B lie as the picture has it'],
-    [`{ A: ${MITRE}, B: ${MITRE} }`, 'the inside of leaf B lies as the picture has it'],
+    [`{ A: ${SQUARE}, B: ${SQUARE} }`, 'the heel of leaf B lies at line B of the picture'],
+    [`{ A: ${SQUARE}, B: ${UNION} }`, 'the headers of leaf B lie at lines B1, B2 of the picture'],
+    [`{ A: ${UNION}, B: ${UNION} }`, 'the headers of leaf B lie at lines B1, B2 of the picture'],
+    [`{ A: ${MITRE}, B: ${MITRE} }`, 'the inside of leaf B lies at line B of the picture'],
     [
       `{ A: ${SQUARE}, B: { onto: { plate: {} }, angle: 60 } }`,
-      'the heel of leaf B lies as the picture has it',
+      'the heel of leaf B lies at line B of the picture',
     ],
+    [`{ A: ${PLATE}, B: ${SQUARE} }`, 'the heel of leaf B lies at line B of the picture'],
   ])('%s', (ends, words) => {
     expect(check(ends)).toContain(words);
-    expect(check(ends, 'pair: true\n')).toContain('the picture of this hand');
+    expect(check(ends, 'pair: true\n')).toContain('of this hand’s picture');
     const [solution] = solveHands(
       readSample(`copeleaf: 1\ntube: { od: 42.4, between: 720, ends: ${ends} }\n`),
     );
     expect(solution && heelsPicture(solution, ENGLISH)).toBeDefined();
+  });
+
+  test('but for a square plate, to which it lies alike all round', () => {
+    expect(check(`{ A: ${PLATE}, B: ${PLATE} }`)).toBe(
+      'Before you cut: the arrow of leaf B points away from end A.',
+    );
   });
 
   test('but for a rotation that is marked at the frame, which no picture has', () => {

@@ -1,4 +1,5 @@
 import { standOffOf } from '../../fit/stand-off.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -15,20 +16,29 @@ export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact
 
 function edgeWords(cope: Cope, units: 'mm' | 'in', { card: { edge }, steps }: Language): Said {
   const { preparation } = cope.end;
-  if (preparation.edge === 'bevel')
-    return edge.bevel(steps.cut.innerEdge[innerEdgeOf(cope)], preparation.land);
+  if (preparation.edge === 'bevel') {
+    const inner = innerEdgeOf(cope);
+    return edge.bevel(inner === 'inWaste', steps.cut.innerEdge[inner], preparation.land);
+  }
   return preparation.from === 'inside' ? edge.fromInside(standOffOf(cope) ?? 0, units) : edge.square;
 }
 
 /**
  * What becomes of the inner edge of an end that is bevelled, true of that end: a bevel takes metal away only where the dashed line
- * lies on the body's side of the solid one.
+ * lies on the body's side of the solid one, and a cut in one plane makes both edges.
  */
 export function innerEdgeOf(cope: Cope): keyof Language['steps']['cut']['innerEdge'] {
   const dashes = dashesOf(cope);
   if (!dashes) return 'unknown';
-  if (dashes.inWaste) return 'inWaste';
-  return dashes.onBody ? 'onBody' : 'same';
+  if (!dashes.inWaste && !dashes.onBody) return 'same';
+  if (isFlat(cope)) return 'flat';
+  return dashes.inWaste ? 'inWaste' : 'onBody';
+}
+
+/** Whether it is cut in one plane, as for a plate or the next piece; a land makes it none. */
+function isFlat({ end: { parts, preparation } }: Cope): boolean {
+  const land = preparation.edge === 'bevel' && preparation.land;
+  return !land && parts.length === 1 && headerFactsOf(parts[0].onto).shape().kind === 'plane';
 }
 
 /** On which sides of the solid line the dashed one lies. */

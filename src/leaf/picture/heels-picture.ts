@@ -22,17 +22,9 @@ const OUT = { heel: 1.5, toe: 1.25 } as const;
  */
 export function heelsPicture(solution: TubeSolution, words: Language): ((box: Box) => Mark[]) | undefined {
   const { ends, section, tube } = solution;
-  const { reach } = section;
-  const headers = (['A', 'B'] as const).flatMap((end) => {
-    const own = ends[end];
-    if (own?.kind !== 'coped' || own.fitUp?.clock) return [];
-    const { parts } = own.end;
-    return parts.flatMap((part, i) =>
-      headerAcross(part, reach, words.picture.letter(end, parts.length > 1 ? i + 1 : undefined), end),
-    );
-  });
-  const several = new Set(headers.map(({ end }) => end)).size > 1;
-  if (headers.length === 0 || !(several || tube.pair || headers.length > 1)) return undefined;
+  const headers = linesAcross(solution, words);
+  const both = ends.A?.kind === 'coped' && ends.B?.kind === 'coped' && !ends.B.fitUp?.clock;
+  if (headers.length === 0 || !(both || tube.pair || headers.length > 1)) return undefined;
   const ring = Array.from({ length: STEPS + 1 }, (_, i) => {
     const { x, y } = section.at((i * section.turn) / STEPS);
     return onPage(x, y);
@@ -44,6 +36,18 @@ export function heelsPicture(solution: TubeSolution, words: Language): ((box: Bo
     words: joinedWords(headers.map(({ word }) => word)),
   };
   return (box) => drawn(picture, box);
+}
+
+/** Each header as it lies across the tube, A's before B's; none of an end that is turned by a mark, nor of a square plate, which lies alike all round. */
+export function linesAcross({ ends, section }: TubeSolution, words: Language): HeaderAcross[] {
+  return (['A', 'B'] as const).flatMap((end) => {
+    const own = ends[end];
+    if (own?.kind !== 'coped' || own.fitUp?.clock) return [];
+    const { parts } = own.end;
+    return parts.flatMap((part, i) =>
+      headerAcross(part, section.reach, words.picture.letter(end, parts.length > 1 ? i + 1 : undefined), end),
+    );
+  });
 }
 
 /** Looking from A to B with the spine up, stations grow to the right: they are right-handed about that way. */

@@ -15,13 +15,19 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
   const [last] = job.pieces.filter(({ kind }) => kind === 'end');
   const { root } = job.cope.end;
   const thin = knifeOf(end.cope, dihedralsOf(end.cope));
+  const small = isSmall(piece, job);
   return [
     ...scrapStep(piece),
-    step('step:blank', bend.blanks, isSmall(piece, job) ? [warnings.smallPieces] : []),
-    step('step:spine', bend.line),
-    step('step:first', bend.firstEnds(job.bend.segments.pieces, end.cope.end.parts[0].clock.rad !== 0)),
+    small ? step('step:blank', bend.onStock, [warnings.smallPieces]) : step('step:blank', bend.blanks),
+    step('step:spine', bend.line(small)),
+    step(
+      'step:first',
+      bend.firstEnds(job.bend.segments.pieces, end.cope.end.parts[0].clock.rad !== 0, small),
+    ),
     step('step:cut', bend.firstCuts(middle !== undefined, edgeOf(end))),
-    ...(middle ? [step('step:second', bend.secondEnds(placeOf(job), middle.long, middle.short, units))] : []),
+    ...(middle
+      ? [step('step:second', bend.secondEnds(placeOf(job), small, middle.long, middle.short, units))]
+      : []),
     ...(last
       ? [step('step:square', bend.squareEnds(job.base.setback > last.centre, last.long, last.short, units))]
       : []),

@@ -5,17 +5,23 @@ import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Piece, plainEnd } from '../piece.ts';
+import { edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
-/** All leaves of the tube on scrap, before a blank is cut. */
+/** All leaves of the tube cut out and tried on scrap, before a blank is cut. */
 export function scrapStep({ first, second, words }: Piece): Step[] {
-  if (!first) return [];
-  return [{ ...step('step:scrap', words.steps.blank.scrap(second ? 2 : 1)), once: true }];
+  const edges = [first, second].flatMap((end) => (end ? [edgeOf(end)] : []));
+  if (edges.length === 0) return [];
+  return [{ ...step('step:scrap', words.steps.blank.scrap(edges)), once: true }];
 }
 
 /** Cutting the blank, how much longer it is than the finished tube, and what is too short to be sound or to be held. */
 export function blankStep(piece: Piece): Step {
-  return step('step:blank', blankWords(piece), [...shortOf(piece), ...smallOf(piece)]);
+  const { first, second, words } = piece;
+  const { blank } = words.steps;
+  const small = smallOf(piece);
+  const text = small.length > 0 ? blank.onStock(second && first?.name) : blankWords(piece);
+  return step('step:blank', text, [...shortOf(piece), ...small]);
 }
 
 function blankWords({ solution, first, second, blanks, units, words }: Piece): Said {
@@ -53,22 +59,4 @@ export function squareSteps({ solution, first, words }: Piece): Step[] {
   if (!first) return [];
   const plain = plainEnd(solution);
   return plain ? [step('step:square', words.steps.blank.squareEnd(plain))] : [];
-}
-
-/**
- * Whether the tube needs a line to lay its leaves on, or to find in its frame which way up it goes; a round tube with one coped end, or
- * one whose other end is laid on a mark, can do without.
- */
-export function hasSpine({ solution, second }: Piece): boolean {
-  if (solution.places || (second && !second.cope.fitUp?.clock)) return true;
-  return tubeFactsOf(solution.tube.section).turned !== undefined;
-}
-
-/** The reference line for both ends. */
-export function spineStep(piece: Piece): Step[] {
-  if (!hasSpine(piece)) return [];
-  const { turned } = tubeFactsOf(piece.solution.tube.section);
-  const { spine, named } = piece.words.steps.blank;
-  const along = spine(turned?.(piece.words).spine);
-  return [step('step:spine', piece.solution.places ? named(along) : along)];
 }

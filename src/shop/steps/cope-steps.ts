@@ -8,7 +8,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
-import { hasSpine } from './blank-steps.ts';
+import { hasSpine } from './spine-step.ts';
 import { type Step, step } from './step.ts';
 
 type Edge = Parameters<Language['steps']['cut']['end']>[2];

@@ -1,3 +1,4 @@
+import { linesAcross } from '../../leaf/picture/heels-picture.ts';
 import { sideNames } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
@@ -9,11 +10,12 @@ export function facingStep(piece: Piece, { name, cope }: NamedEnd): Step {
   return step('step:facing', words.steps.facing.check(name, first?.name, heldWords(piece, { name, cope })));
 }
 
-/** What is marked at the frame is in no picture. */
-function heldWords({ solution, words }: Piece, { name, cope }: NamedEnd): Said {
+/** What is marked at the frame is in no picture; what lies alike all round has nothing to look at. */
+function heldWords({ solution, words }: Piece, { name, cope }: NamedEnd): Said | undefined {
   const { facing } = words.steps;
   const { parts } = cope.end;
   if (cope.fitUp?.clock) return facing.leafHeld(name, parts[0].angle.rad === Math.PI / 2);
   const side = parts.length > 1 ? undefined : sideNames(parts[0], words).heel;
-  return facing.picture(name, side, solution.tube.pair);
+  const lines = linesAcross(solution, words).flatMap(({ end, word }) => (end === name ? [word.text] : []));
+  return lines.length > 0 ? facing.picture(name, side, lines, solution.tube.pair) : undefined;
 }

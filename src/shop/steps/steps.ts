@@ -1,12 +1,13 @@
 import { bendJobOf } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { bendSteps, elbowSteps } from './bend-steps.ts';
-import { blankStep, scrapStep, spineStep, squareSteps } from './blank-steps.ts';
+import { blankStep, scrapStep, squareSteps } from './blank-steps.ts';
 import { firstCutSteps, secondCutStep, secondLayStep } from './cope-steps.ts';
 import { facingStep } from './facing-step.ts';
 import { cleanStep, landingStep, setStep, ventStep } from './finishing-steps.ts';
 import { markSteps } from './mark-steps.ts';
 import { seatStep } from './seat-steps.ts';
+import { spineStep } from './spine-step.ts';
 import type { Step } from './step.ts';
 
 /**

@@ -29,7 +29,6 @@ export const card = {
     edge: say`edge`,
     dashes: say`dashes`,
     root: say`root gap`,
-    girth: say`girth`,
     weld: say`weld angle`,
     ticks: say`ticks`,
     baseEdge: say`base edge`,
@@ -52,13 +51,12 @@ export const card = {
   twist: (twist: Radians): Said => say`A to B: ${quantities.twist(twist)}`,
   stock: (blank: Mm, units: Units): Said => say`${sawn(blank, units)} of stock`,
   root: (root: Length): Said => say`${written(root)}, the same all round, square to the header`,
-  girth: (girth: Mm, units: Units): Said =>
-    say`${both(girth, units)} by tape. Seam open: larger tube or smaller print; overlap: the reverse.`,
   ticks: say`short, at the cut: there it goes over to another face or past the header.`,
 
   edge: {
-    bevel: (inner: Said, land: Length | undefined): Said =>
-      say`bevel: ${TO_THE_LINE}; ${inner}.${land ? say` Feather edges are left ${written(land)} thick.` : say``}`,
+    /** `reachesOut`: its dashes would go with the waste of the paper. */
+    bevel: (reachesOut: boolean, inner: Said, land: Length | undefined): Said =>
+      say`bevel: ${reachesOut ? say`leave the dashes on the paper; cut to the solid line` : TO_THE_LINE}; ${inner}.${land ? say` Feather edges are left ${written(land)} thick.` : say``}`,
     fromInside: (standOff: Mm, units: Units): Said =>
       say`square, torch held radially: ${TO_THE_LINE}. Stands off ${both(standOff, units)}: fill with weld.`,
     square: say`square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.`,

@@ -34,7 +34,7 @@ const MEASURES: Readonly<Record<Slip['of'], Said>> = {
 };
 
 /** Where on its line the length mark is made. */
-const squareAcross = say`sight square across to the header's side towards end A`;
+const squareAcross = say`sight square across, from in front, to the header's side towards end A`;
 
 function nearest(eitherSide: boolean): Said {
   const line = say`where the header's centre line comes nearest the heel`;

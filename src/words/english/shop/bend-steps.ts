@@ -27,17 +27,23 @@ function sides(long: Mm, short: Mm, units: Units): Said {
 /** The steps of a bend that is made of straight pieces with one leaf: what each is cut to stands over them. */
 export const bend = {
   blanks: say`Cut the blanks: what is over is room for the leaf and for a second try.`,
-  line: say`Scribe a line along each blank from end to end, the inside of the bend, along an angle iron that sits on the tube.`,
+  /** Of pieces too short to be held. */
+  onStock: say`Keep the stock long: no piece takes more of it than its blank.`,
+  line: (onStock: boolean): Said =>
+    say`Scribe a line along ${onStock ? say`the stock` : say`each blank`} from end to end, the inside of the bend, along an angle iron that sits on the tube.`,
   /** `marked`: the spine is not on the inside, so another station is marked there. */
-  firstEnds: (pieces: number, marked: boolean): Said => {
+  firstEnds: (pieces: number, marked: boolean, onStock: boolean): Said => {
     const line = marked ? say`station that is marked inside` : spineExplained;
-    return say`Lay the leaf on one end of each of the ${pieces} blanks, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet.`;
+    const where = onStock
+      ? say`For each of the ${pieces} pieces lay the leaf on the end of the stock`
+      : say`Lay the leaf on one end of each of the ${pieces} blanks`;
+    return say`${where}, printed side out, its ${line} on the scribed line, its long point just on the tube. Tape it so that the ends of its base edge meet.`;
   },
   firstCuts: (middles: boolean, how: Edge): Said =>
     markAndCut(say`each`, middles ? say` (on a middle piece the base edge too)` : say``, how),
   /** How its base edge lies to the one marked, or past the first cut. */
-  secondEnds: (base: keyof typeof BASES, long: Mm, short: Mm, units: Units): Said =>
-    say`Then the other end of each middle piece: turn the leaf end for end, printed side still out, so that its arrow points out there. Lay its line on the same scribed line, ${BASES[base]}. Mark and cut it likewise. The piece is then ${sides(long, short, units)}.`,
+  secondEnds: (base: keyof typeof BASES, onStock: boolean, long: Mm, short: Mm, units: Units): Said =>
+    say`Then the other end of each middle piece: turn the leaf end for end, printed side still out, so that its arrow points out there. Lay its line on the same scribed line, ${BASES[base]}. Mark and cut it likewise${onStock ? say`: that parts the piece off` : say``}. The piece is then ${sides(long, short, units)}.`,
   squareEnds: (after: boolean, long: Mm, short: Mm, units: Units): Said =>
     say`Cut the other end of each end piece square${after ? say`, not before its mitre, for the leaf is longer than the piece` : say``}: ${sides(long, short, units)}.`,
   /** The other pieces of an elbow that the tube itself is the first piece of. */

@@ -3,7 +3,15 @@ import type { Length, Mm, Radians } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { bend } from './bend-steps.ts';
-import { type Edge, fileToRod, innerEdge, markAndCut, spineExplained } from './step-parts.ts';
+import {
+  type Edge,
+  fileToRod,
+  innerEdge,
+  markAndCut,
+  reachesOut,
+  spineExplained,
+  spineExplainedMm,
+} from './step-parts.ts';
 
 type EndName = 'A' | 'B';
 type Units = 'mm' | 'in';
@@ -13,8 +21,12 @@ const NOTHING = say``;
 
 const blank = {
   /** Proves leaf, scale and tube before a blank is cut. */
-  scrap: (leaves: number): Said =>
-    say`Try ${leaves > 1 ? say`each leaf` : say`the leaf`} (wrap template) on a scrap: its seam edges must meet.`,
+  scrap: (edges: readonly Edge[]): Said => {
+    const outside = edges.some(reachesOut) ? say`, but outside any dashes in the waste` : NOTHING;
+    return edges.length > 1
+      ? say`Cut out the leaves (wrap templates) of these codes on the solid line${outside}. On a scrap their seam edges must meet.`
+      : say`Cut out the leaf (wrap template) of this code on the solid line${outside}. On a scrap its seam edges must meet.`;
+  },
   /** Of a leaf on several sheets. */
   tape: say`Put a leaf that is on several sheets together first: trim and tape them as their heads say.`,
   /** Of a tube whose length is marked at the frame. */
@@ -24,6 +36,9 @@ const blank = {
     say`Cut ${theBlank(blanks)} longer than the tube has to be: leave at least ${quantities.roundedUp(depth, units)} extra.`,
   square: (blanks: number, length: Said): Said =>
     say`Cut ${theBlank(blanks)} square at both ends, ${length} long.`,
+  /** Of a piece too short to be held: the end it is parted off after, where it is not the last that is done. */
+  onStock: (first: EndName | undefined): Said =>
+    say`Keep the stock long: part the piece off ${first ? say`after end ${first}` : say`last`}.`,
   exact: (blanks: number): Said => say`Cut ${theBlank(blanks)}: nothing is over for a second try.`,
   over: (blanks: number, over: Said): Said =>
     say`Cut ${theBlank(blanks)}: ${over} ${blanks > 1 ? say`of each ` : NOTHING}is over, for a second try.`,
@@ -31,7 +46,7 @@ const blank = {
   /** Where a tube shows how it is turned, along what the spine runs. */
   spine: (along: Said | undefined): Said =>
     along
-      ? say`Scribe the ${spineExplained} along ${along}.`
+      ? say`Scribe the ${spineExplainedMm} along ${along}.`
       : say`Scribe the ${spineExplained} along an angle iron that sits on the tube.`,
   /** Of a frame, in which many tubes look alike. */
   named: (spine: Said): Said => say`${spine} Write the tube's name, A and B beside it.`,
@@ -44,7 +59,7 @@ function theBlank(blanks: number): Said {
 const lay = {
   first: (end: EndName, why: Said, spine: boolean, folded: boolean, place: Said): Said => {
     const crease = folded
-      ? say`Crease the leaf along each line of dashes and dots: the corners lie there. `
+      ? say`Crease the leaf along each line of dashes and dots: the corners lie there. Its mm count round the tube from the spine. `
       : NOTHING;
     const turned = spine
       ? say`its spine on the scribed one`
@@ -112,8 +127,8 @@ const warnings = {
   short: (left: Said): Said =>
     say`Only ${left} is left between the short points, less than the tube's diameter: use one solid piece.`,
   small: (first: EndName, second: EndName | undefined): Said =>
-    say`Too short to hold by hand: cope end ${first} on long stock and part the piece off ${second ? say`after it. For end ${second} clamp` : say`last. Clamp`} it in a vise or V-block.`,
-  smallPieces: say`Pieces this short are never held by hand: cut their ends on long stock and part them off last, or clamp each blank in a vise or V-block.`,
+    say`Too short to hold by hand: cope end ${first} on long stock. ${second ? say`For end ${second} clamp` : say`Clamp`} it in a vise or V-block.`,
+  smallPieces: say`Pieces this short are never held by hand: clamp the stock in a vise or V-block, and part each piece off last.`,
   misses: (past: Said | undefined): Said =>
     say`Its edge passes ${past ? say`up to ${past} ` : NOTHING}beside the header and touches nothing there: close that with a plate.`,
   wider: (by: Said, than: 'header' | 'flat'): Said =>
@@ -136,8 +151,9 @@ const warnings = {
 
 /** The marks of a fit-up. */
 const marks = {
+  /** Moved without a turn, the tube has its length and rotation still, though what lies in the way lifts it off its seat. */
   line: (end: EndName, first: EndName, rotation: boolean, heel: Said): Said => {
-    const held = say`Seat end ${first} again with the tube close beside end ${end}’s header, in line with where it is to go, and clamp or tack it there`;
+    const held = say`Seat end ${first}, then bring the tube straight out, not turned, as far at both ends, until it passes in front of end ${end}’s header. Clamp it there`;
     return rotation
       ? say`${held}. Scribe the rotation mark along ${heel}.`
       : say`${held}. Find ${heel}, and scribe a line along it.`;
@@ -149,15 +165,16 @@ const marks = {
 
 const facing = {
   /** The last look before the second end: most tubes are spoilt there. */
-  check: (end: EndName, first: EndName | undefined, held: Said): Said =>
-    say`Before you cut: the arrow of leaf ${end} points ${first ? say`away from end ${first}` : say`out at the end`}. ${held}`,
-  /** The picture stands over the steps; of a pair each hand has its own. */
-  picture: (end: EndName, side: Said | undefined, paired: boolean): Said => {
+  check: (end: EndName, first: EndName | undefined, held: Said | undefined): Said =>
+    say`Before you cut: the arrow of leaf ${end} points ${first ? say`away from end ${first}` : say`out at the end`}.${held ?? NOTHING}`,
+  /** `lines`: what its headers' lines are called in the picture, which stands over the steps; of a pair each hand has its own. */
+  picture: (end: EndName, side: Said | undefined, lines: readonly Said[], paired: boolean): Said => {
     const what = side ? say`the ${side} of leaf ${end} lies` : say`the headers of leaf ${end} lie`;
-    return say`Look at the tube from end A with the spine up: ${what} as the picture${paired ? say` of this hand` : NOTHING} has it.`;
+    const where = say`${lines.length > 1 ? say`lines` : say`line`} ${joined(lines, ', ')} of ${paired ? say`this hand’s picture` : say`the picture`}`;
+    return say` Look at the tube from end A with the spine up: ${what} at ${where}.`;
   },
   leafHeld: (end: EndName, square: boolean): Said =>
-    say`Hold leaf ${end} up to its header: ${square ? say`its cut lies as the header runs` : say`its heel faces the acute corner`}.`,
+    say` Hold leaf ${end} up to its header: ${square ? say`its cut lies as the header runs` : say`its heel faces the acute corner`}.`,
 };
 
 const finish = {

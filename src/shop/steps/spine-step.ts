@@ -1,0 +1,21 @@
+import { tubeFactsOf } from '../../job/sections.ts';
+import type { Piece } from '../piece.ts';
+import { type Step, step } from './step.ts';
+
+/**
+ * Whether the tube needs a line to lay its leaves on, or to find in its frame which way up it goes; a round tube with one coped end, or
+ * one whose other end is laid on a mark, can do without.
+ */
+export function hasSpine({ solution, second }: Piece): boolean {
+  if (solution.places || (second && !second.cope.fitUp?.clock)) return true;
+  return tubeFactsOf(solution.tube.section).turned !== undefined;
+}
+
+/** The reference line for both ends. */
+export function spineStep(piece: Piece): Step[] {
+  if (!hasSpine(piece)) return [];
+  const { turned } = tubeFactsOf(piece.solution.tube.section);
+  const { spine, named } = piece.words.steps.blank;
+  const along = spine(turned?.(piece.words).spine);
+  return [step('step:spine', piece.solution.places ? named(along) : along)];
+}
