@@ -80,7 +80,7 @@ function weldFor({ least, most }: Dihedrals, gap: Mm, check: Words): Said {
   return check.weld(most.angle > radians(120), least.angle < radians(60), gap > 0.005);
 }
 
-/** The worst first; of offset for what a tape is read to. */
+/** The worst first; of offset for what a tape is read to. What opens nothing is nothing to measure, such as the offset to a plate. */
 function slipsOf({ sensitivity, offsetOpens }: EndReport, units: Units): Parameters<Words['slips']>[0] {
   const { angle, clock, offset, scale } = sensitivity;
   return [
@@ -88,5 +88,7 @@ function slipsOf({ sensitivity, offsetOpens }: EndReport, units: Units): Paramet
     { of: 'rotation' as const, mm: clock },
     { of: 'offset' as const, mm: units === 'in' ? offsetOpens(MM_PER_INCH / 32) : offset },
     { of: 'scale' as const, mm: scale },
-  ].sort((a, b) => b.mm - a.mm);
+  ]
+    .filter(({ mm }) => mm > 1e-9)
+    .sort((a, b) => b.mm - a.mm);
 }

@@ -156,3 +156,20 @@ test('a tape of its own thickness reads again what it read', () => {
   );
   expect(drawn['What follows']?.join(' ')).toContain('A tape round the tube should read 120 mm');
 });
+
+test('on a plate and at a mitre, which have no axis, no error of the offset is told of', () => {
+  const follows = (end: string): string =>
+    checked(`{ od: 40, wall: 2, ends: { A: { ${end} } } }`).drawn['What follows']?.join(' ') ?? '';
+  for (const end of ['onto: { plate: {} }, angle: 60', 'onto: { mitre: { turn: 90 } }']) {
+    expect(follows(end)).toContain('in angle opens');
+    expect(follows(end)).not.toContain('in offset');
+  }
+  expect(follows('onto: { od: 60 }, angle: 60')).toContain('in offset');
+});
+
+test('without a wall no word denies what another says of the gap', () => {
+  const { drawn } = checked('{ od: 40, ends: { A: { onto: { od: 60 }, angle: 60 } } }');
+  const told = drawn['What follows']?.join(' ') ?? '';
+  expect(told).toContain('full contact with this edge: no gap stays');
+  expect(told.match(/Without the wall[^.]*/)?.[0]).not.toContain('gap');
+});

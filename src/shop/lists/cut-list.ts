@@ -161,9 +161,9 @@ export function cutListAsData(rows: readonly CutRow[], units: 'mm' | 'in'): obje
     copies,
     size,
     ...(wall && { wall: wall.mm }),
-    ...(blank !== undefined && { blank: sawLength(blank, units), blankExact: blank }),
-    ...(overall !== undefined && { overall: tapeLength(overall, units), overallExact: overall }),
-    ...(between !== undefined && { between: tapeLength(between, units), betweenExact: between }),
+    ...(blank !== undefined && { blank: clean(sawLength(blank, units)), blankExact: blank }),
+    ...(overall !== undefined && { overall: clean(tapeLength(overall, units)), overallExact: overall }),
+    ...(between !== undefined && { between: clean(tapeLength(between, units)), betweenExact: between }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
     ends: Object.fromEntries(
       (['A', 'B'] as const).flatMap((name) => {
@@ -216,9 +216,13 @@ export function cutListAsCsv(rows: readonly CutRow[], units: 'mm' | 'in'): strin
   return `${[heads.join(','), ...lines].join('\n')}\n`;
 }
 
-/** To what a division leaves of the last bits: 1.25, not 1.2500000000000002. */
+/** Without what a division leaves in the last bits: 1.25, not 1.2500000000000002. */
+function clean(length: number): number {
+  return Number(length.toFixed(9)) + 0;
+}
+
 function inUnits(mm: Mm, units: 'mm' | 'in'): string {
-  return `${Number((units === 'mm' ? mm : mm / MM_PER_INCH).toFixed(9)) + 0}`;
+  return `${clean(units === 'mm' ? mm : mm / MM_PER_INCH)}`;
 }
 
 function angleCell(end: EndRow | undefined): string {

@@ -120,7 +120,7 @@ export const checkWords = {
     say`That is ${both(spare, units)} to spare: a leaf can be slid so far for a second cut.`,
   /** From end A's heel to end B's, positive to the right. */
   twist: (twist: Radians): Said => say`Rotation A to B, heel to heel with B up: ${quantities.twist(twist)}.`,
-  noWall: say`Without the wall it is not looked at where the inside edge fouls, how far it would stand off, nor what gap that leaves.`,
+  noWall: say`Without the wall it is not looked at how far the inside edge has to be ground back, nor how far it would stand off if it is not.`,
   girth: (girth: Mm, units: Units): Said => say`A tape round the tube should read ${both(girth, units)}.`,
 
   /** Where the rotation is marked; with no heel on either side. */
