@@ -118,6 +118,29 @@ atOnePage('what a first visitor meets who saves a sheet', {
       await notice.waitFor({ state: 'detached' });
     }
   },
+  'a file with mistakes is told to be open with them, and one without is open': async ({ page }) => {
+    const open = async (angle: string): Promise<void> => {
+      const text = `copeleaf: 1\nunits: mm\ntube:\n  od: 38.1\n  ends: { A: { onto: { od: 44.5 }, angle: ${angle} } }\n`;
+      const buffer = Buffer.from(text);
+      await page
+        .locator('input[type=file]')
+        .setInputFiles({ name: 'stay.yaml', mimeType: 'text/yaml', buffer });
+    };
+    const notice = () => page.locator('.notice').textContent();
+    await open('sixty');
+    await expect.poll(notice).toContain('stay.yaml is open, but 1 value in it can’t be read.');
+    await open('60');
+    await expect.poll(notice).toContain('stay.yaml is open.');
+  },
+  'what was mostly meant otherwise is told at its end, and counted': async ({ page }) => {
+    await fillInMm(page);
+    await fill(page, 'outside diameter, end A', '45.4');
+    await fill(page, 'clocking, end A', '3');
+    const told = () => page.locator('.end-A .watch').textContent();
+    await expect.poll(told).toContain('45.4 mm is no usual size; 44.5 is.');
+    await expect.poll(told).toContain("3 o'clock would be 90°.");
+    await expect.poll(() => page.locator('.top .count').textContent()).toBe('2 warnings');
+  },
   'warnings are counted beside what saves the job': async ({ page }) => {
     await fillInMm(page);
     await fill(page, 'outside diameter, end A', '35');

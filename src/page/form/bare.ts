@@ -52,11 +52,24 @@ const READ_AS: ReadonlyMap<string | undefined, BlankField['reads']> = new Map(
 const OF_THE_JOB: ReadonlySet<string | undefined> = new Set(['stock', 'kerf', 'margin', 'paper-thickness']);
 
 function isLength(doc: JobDoc, path: DocPath): boolean {
-  if (OF_THE_JOB.has(String(path[0]))) return true;
+  if (OF_THE_JOB.has(String(path[0])) || isOfFrame(path)) return true;
   // One value may be read in several ways: a list in place of the value.
-  const reads = READ_AS.get(lastKey(path));
+  const reads = isPoint(path) ? undefined : READ_AS.get(lastKey(path));
   if (reads === 'station') return hasAt(doc, [...tubeOf(path), 'section']);
   return reads === 'length' || reads === 'lengths' || reads === 'wall';
+}
+
+function isPoint([head, part]: DocPath): boolean {
+  return head === 'frame' && part === 'points';
+}
+
+/** Whether a value of a frame is a length that no tube by itself has: where a point is, and how far a tube runs past one. */
+function isOfFrame(path: DocPath): boolean {
+  const [head, part, which, key] = path;
+  if (head !== 'frame' || which === undefined) return head === 'frame' && part === 'snap';
+  if (isPoint(path)) return typeof key === 'number' || key === 'at' || key === 'by';
+  const isPlace = key === 'along' && path.length === 6;
+  return part === 'mirror' || isPlace || path.at(-1) === 'past';
 }
 
 function tubeOf(path: DocPath): DocPath {
