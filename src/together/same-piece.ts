@@ -83,13 +83,19 @@ function liesOn(piece: TubeSolution, other: TubeSolution, laid: Laying): boolean
 function isSameEnd(mine: EndSolution | undefined, theirs: EndSolution | undefined, laid: Laying): boolean {
   if (mine?.kind !== 'coped' || theirs?.kind !== 'coped') return mine?.kind === theirs?.kind;
   if (mine === theirs && laid.turn === 0 && !laid.swapped) return true;
-  if (mine.fitUp || theirs.fitUp || mine.end.preparation.edge !== theirs.end.preparation.edge) return false;
+  if (mine.fitUp || theirs.fitUp || finishOf(mine.end) !== finishOf(theirs.end)) return false;
   return (['cut', 'outside', 'inside'] as const).every((name) => {
     const [one, another] = [mine[name], theirs[name]];
     return one === undefined
       ? another === undefined
       : another !== undefined && isSameLine(mine, one, another, laid);
   });
+}
+
+/** How the edge is made and what gap is left for its weld: two ends may have one shape and not these. */
+function finishOf({ preparation, root }: Cope['end']): string {
+  const made = preparation.edge === 'bevel' ? preparation.land?.mm.toFixed(4) : preparation.from;
+  return [preparation.edge, made, root?.mm.toFixed(4)].join(' ');
 }
 
 const LOOKS = 360;

@@ -4,6 +4,7 @@ import * as face from '../../src/index.ts';
 import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { sameAs } from '../../src/together/same-piece.ts';
+import { readText } from '../frame/read-lines.ts';
 import { readSample } from '../job/sample.ts';
 
 const ROUND = 'onto: { od: 44.5 }';
@@ -161,3 +162,23 @@ function toStretch([x, y, z]: Point, [ax, ay, az]: Point, [bx, by, bz]: Point): 
   const t = Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy + (z - az) * dz) / (long || 1)));
   return Math.hypot(x - ax - t * dx, y - ay - t * dy, z - az - t * dz);
 }
+
+test.each([
+  ['a land that takes nothing off', 'land: 0.5', ''],
+  ['another land', 'land: 0.5', 'land: 0.4'],
+  ['a hair wider a gap for the weld', 'root: 1', 'root: 1.03'],
+  ['another edge', 'edge: square', 'edge: bevel'],
+])('two tubes of one shape are made apart: %s', (_, one, other) => {
+  const frame = (finish: readonly string[]): string => `copeleaf: 1
+units: mm
+frame:
+  points: { a: [0, 0, 0], b: [1000, 0, 0], c: [0, 0, 500], d: [1000, 0, 500], e: [300, 0, 0], f: [300, 0, 500], g: [600, 0, 0], h: [600, 0, 500] }
+  tubes:
+    - { name: low, along: [a, b], od: 60.3, wall: 3, ends: { A: plain, B: plain } }
+    - { name: high, along: [c, d], od: 60.3, wall: 3, ends: { A: plain, B: plain } }
+${finish.map((each, i) => `    - { name: t${i}, along: [${i ? 'g, h' : 'e, f'}], od: 20, wall: 2${each && `, ${each}`} }`).join('\n')}
+`;
+  const rows = (finish: readonly string[]): number => solvePieces(readText(frame(finish))).length;
+  expect(rows([one, one])).toBe(2);
+  expect(rows([one, other])).toBe(3);
+});
