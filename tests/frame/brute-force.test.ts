@@ -59,17 +59,13 @@ function rayTubes({ tubes }: DrawnFrame, job: Job): readonly RayTube[] {
   });
 }
 
-const FRAMES = howMany({ short: 1, deep: 8, asked: 'FRAMES' });
-
-/** On the step of a header's end face a ray finds the brink where a chord of 0.1 mm shows, which a slanting way makes more of. */
-const PATCHES = 32;
-const STEP = 30;
+const FRAMES = howMany({ short: 1, deep: 30, asked: 'FRAMES' });
 
 /** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
 const BESIDE = 5e-3;
 
 test('every end of random frames agrees with rays walked through solids that know points and sizes alone', () => {
-  let [looked, compared, exact] = [0, 0, 0];
+  let [looked, compared, exact, worst] = [0, 0, 0, 0];
   fc.assert(
     fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
       const job = readDrawn(frame.text);
@@ -101,9 +97,8 @@ test('every end of random frames agrees with rays walked through solids that kno
               if (beside.some((region) => region !== met.region)) continue;
               compared++;
               const off = Math.abs(met.setback + shift - ray);
-              expect(off, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeLessThan(
-                met.region % PATCHES === STEP ? 0.1 : 2e-4,
-              );
+              worst = Math.max(worst, off);
+              expect(off, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeLessThan(2e-4);
               if (off < 5e-6) exact++;
             }
           }
@@ -116,6 +111,7 @@ test('every end of random frames agrees with rays walked through solids that kno
       endOnFailure: true,
     },
   );
+  console.info(`${FRAMES} frames: ${compared} of ${looked} rays compared, ${worst} mm at worst`);
   expect(exact / compared).toBeGreaterThan(0.99);
   expect(compared / looked).toBeGreaterThan(0.85);
   expect(looked).toBeGreaterThan(50 * FRAMES);

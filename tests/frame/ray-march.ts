@@ -56,14 +56,10 @@ const pointOfEnd = (tube: RayTube, end: 'A' | 'B'): Place => (end === 'A' ? tube
 const bodyOfEnd = (tube: RayTube, end: 'A' | 'B'): Place =>
   unitAlong(end === 'A' ? minus(tube.to, tube.from) : minus(tube.from, tube.to));
 
-/** Of a header what is left after one of its own ends was cut. */
-function isLeft(
-  tubes: readonly RayTube[],
-  header: { tube: number; stops?: 'A' | 'B' },
-  place: Place,
-): boolean {
+/** Of a header what is left, at a place in its endless tube, after one of its own ends was cut. */
+function isLeft(tubes: readonly RayTube[], header: Headers[number], place: Place): boolean {
   const tube = tubes[header.tube];
-  if (!tube || outsideOf(tube, place) > 0) return false;
+  if (!tube) return false;
   if (!header.stops) return true;
   const body = bodyOfEnd(tube, header.stops);
   const point = pointOfEnd(tube, header.stops);
@@ -73,9 +69,9 @@ function isLeft(
   if (cut.kind === 'plane')
     return dotOf(minus(place, point), cut.normal) * Math.sign(dotOf(body, cut.normal)) >= 0;
   const base = along(place, -here, body);
-  if (isMetWithin(tubes, cut.headers, base, body, FAR, here)) return false;
+  if (firstMet(tubes, cut.headers, base, body, [FAR, here]) !== undefined) return false;
   if (here >= trimmedAt(tubes, cut.headers, base, body)) return true;
-  return isMetWithin(tubes, cut.headers, base, body, here, -FAR);
+  return firstMet(tubes, cut.headers, base, body, [here, -FAR]) !== undefined;
 }
 
 /** What passes beside them all is trimmed at the farthest of the planes through their axes that are square to the way to the body. */
@@ -96,75 +92,101 @@ function trimmedAt(
 }
 
 const FAR = 400;
-/** A chord shorter than this may be stepped over: of a round tube of 13 mm and more that is 1e-4 mm of it. */
-const FINE = 0.1;
-
-/**
- * How far into the body from the plane through `base` the first of these headers is met on the way from the body; undefined where
- * none is. Far from all the way is as long as nothing can be; inside what was cut away it is fine steps.
- */
-export function firstMet(
-  tubes: readonly RayTube[],
-  headers: readonly { tube: number; stops?: 'A' | 'B' }[],
-  base: Place,
-  body: Place,
-): number | undefined {
-  for (const { t, step } of strides(tubes, headers, base, body, FAR, -FAR)) {
-    const inside = (at: number): boolean => isIn(tubes, headers, along(base, at, body));
-    if (step > FINE || !inside(t - step)) continue;
-    let [out, within] = [t, t - step];
-    while (out - within > 1e-10) {
-      const middle = (out + within) / 2;
-      if (inside(middle)) within = middle;
-      else out = middle;
-    }
-    return out;
-  }
-  return undefined;
-}
+/** What is left of a header between two looks so far apart is not seen: of a chord a sixteenth at most. */
+const FINE = 0.5;
+const LOOKS = 16;
 
 type Headers = readonly { readonly tube: number; readonly stops?: 'A' | 'B' }[];
 
-function isIn(tubes: readonly RayTube[], headers: Headers, place: Place): boolean {
-  return headers.some((header) => isLeft(tubes, header, place));
+/** A stretch of a line, in mm into the body from the plane through its base. */
+interface Chord {
+  readonly top: number;
+  readonly bottom: number;
 }
 
-/** Whether any of them is met on the way from one height to a lower one. */
-function isMetWithin(
+/** Where a line runs inside an endless tube, however short that is. */
+function chordOf(tube: RayTube, base: Place, body: Place): Chord | undefined {
+  return 'radius' in tube.size
+    ? chordOfRound(tube, tube.size.radius, base, body)
+    : chordOfConvex(tube, base, body);
+}
+
+/** Square to the axis the line is at `radius` from it twice. */
+function chordOfRound({ from, to }: RayTube, radius: number, base: Place, body: Place): Chord | undefined {
+  const axis = unitAlong(minus(to, from));
+  const start = minus(base, from);
+  const off = along(start, -dotOf(start, axis), axis);
+  const way = along(body, -dotOf(body, axis), axis);
+  const square = dotOf(way, way);
+  const middle = -dotOf(off, way) / square;
+  const nearest = along(off, middle, way);
+  const half = (radius ** 2 - dotOf(nearest, nearest)) / square;
+  return half < 0 ? undefined : { top: middle + Math.sqrt(half), bottom: middle - Math.sqrt(half) };
+}
+
+/** How far a line is from a convex tube falls and rises again. */
+function chordOfConvex(tube: RayTube, base: Place, body: Place): Chord | undefined {
+  const out = (t: number): number => outsideOf(tube, along(base, t, body));
+  let [low, high] = [-FAR, FAR];
+  while (high - low > 1e-9) {
+    const third = (high - low) / 3;
+    if (out(low + third) < out(high - third)) high -= third;
+    else low += third;
+  }
+  if (out(low) > 0) return undefined;
+  return { top: brink(out, low, FAR), bottom: brink(out, low, -FAR) };
+}
+
+/** The last place inside on the way from a place inside to one outside. */
+function brink(out: (t: number) => number, inside: number, outside: number): number {
+  let [within, beyond] = [inside, outside];
+  while (Math.abs(beyond - within) > 1e-10) {
+    const middle = (within + beyond) / 2;
+    if (out(middle) > 0) beyond = middle;
+    else within = middle;
+  }
+  return within;
+}
+
+/**
+ * How far into the body from the plane through `base` the first of these headers is met on the way from the body, from one height
+ * down to another; undefined where none is.
+ */
+export function firstMet(
   tubes: readonly RayTube[],
   headers: Headers,
   base: Place,
   body: Place,
-  from: number,
-  to: number,
-): boolean {
-  if (isIn(tubes, headers, along(base, to, body))) return true;
-  for (const { t, step } of strides(tubes, headers, base, body, from, to)) {
-    if (step <= FINE && isIn(tubes, headers, along(base, t - step, body))) return true;
+  [from, to]: readonly [number, number] = [FAR, -FAR],
+): number | undefined {
+  let met: number | undefined;
+  for (const header of headers) {
+    const tube = tubes[header.tube];
+    const chord = tube && chordOf(tube, base, body);
+    if (!chord) continue;
+    const [top, bottom] = [Math.min(chord.top, from), Math.max(chord.bottom, to, met ?? to)];
+    const found = top >= bottom ? firstLeft(tubes, header, base, body, { top, bottom }) : undefined;
+    if (found !== undefined) met = Math.max(met ?? found, found);
   }
-  return false;
+  return met;
 }
 
-/** The way down in steps that nothing endless lies in, or fine ones. */
-function* strides(
+/** The first place on a chord of a header at which some of it is left. */
+function firstLeft(
   tubes: readonly RayTube[],
-  headers: Headers,
+  header: Headers[number],
   base: Place,
   body: Place,
-  from: number,
-  to: number,
-): Generator<{ readonly t: number; readonly step: number }> {
-  for (let t = from; t > to; ) {
-    const place = along(base, t, body);
-    let free = FAR;
-    for (const { tube } of headers) {
-      const each = tubes[tube];
-      if (each) free = Math.min(free, outsideOf(each, place));
-    }
-    const step = Math.max(free, FINE);
-    yield { t, step };
-    t -= step;
+  { top, bottom }: Chord,
+): number | undefined {
+  const gone = (t: number): number => (isLeft(tubes, header, along(base, t, body)) ? -1 : 1);
+  if (!header.stops || gone(top) < 0) return top;
+  const looks = Math.max(LOOKS, Math.ceil((top - bottom) / FINE));
+  for (let look = 1; look <= looks; look++) {
+    const at = top + ((bottom - top) * look) / looks;
+    if (gone(at) < 0) return brink(gone, at, top + ((bottom - top) * (look - 1)) / looks);
   }
+  return undefined;
 }
 
 /** Where the wall line at this place of the section is cut: undefined where it meets nothing. */
