@@ -7,6 +7,7 @@ import type { Leaf } from '../../src/leaf/leaf.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { someOf } from '../count.ts';
 import { A4 } from '../job/sample.ts';
 import { copeleaf, folderWith, namesIn } from './run-command.ts';
 
@@ -87,24 +88,28 @@ describe('--since', () => {
     }
   });
 
-  it.each([
-    ['a point on a tube', 'at: 420', 'at: 425'],
+  const POINTS = [
     ['a point that three tubes share', 'd: [0, 700, 0]', 'd: [0, 705, 0]'],
-  ])('%s moved by 5 mm: exactly the leaves that changed', async (_, was, is) => {
-    const moved = FRAME.replace(was, is);
-    const [before, after] = [leavesIn(FRAME), leavesIn(moved)];
-    const old = new Set(before.map(drawnOn));
-    const now = new Set(after.map(drawnOn));
-    const changed = after.filter((leaf) => !old.has(drawnOn(leaf)));
-    expect(changed.length).toBeGreaterThan(0);
-    expect(changed.length).toBeLessThan(after.length);
-    const { code, err, gone } = await since(FRAME, () => moved);
-    expect(code).toBe(0);
-    expect(err).toContain(`new.pdf: ${changed.length} leaves and the shop pack`);
-    expect(gone.filter((title) => !title?.startsWith('ticket'))).toEqual(
-      before.filter((leaf) => !now.has(drawnOn(leaf))).map(({ title }) => title),
-    );
-  });
+    ['a point on a tube', 'at: 420', 'at: 425'],
+  ] as const;
+  it.each(someOf(POINTS, { short: 1 }))(
+    '%s moved by 5 mm: exactly the leaves that changed',
+    async (_, was, is) => {
+      const moved = FRAME.replace(was, is);
+      const [before, after] = [leavesIn(FRAME), leavesIn(moved)];
+      const old = new Set(before.map(drawnOn));
+      const now = new Set(after.map(drawnOn));
+      const changed = after.filter((leaf) => !old.has(drawnOn(leaf)));
+      expect(changed.length).toBeGreaterThan(0);
+      expect(changed.length).toBeLessThan(after.length);
+      const { code, err, gone } = await since(FRAME, () => moved);
+      expect(code).toBe(0);
+      expect(err).toContain(`new.pdf: ${changed.length} leaves and the shop pack`);
+      expect(gone.filter((title) => !title?.startsWith('ticket'))).toEqual(
+        before.filter((leaf) => !now.has(drawnOn(leaf))).map(({ title }) => title),
+      );
+    },
+  );
 
   it('a changed end B takes end A along, for its base edge is so far from the other', async () => {
     const { err, gone } = await since(JOB, (text) => text.replace('angle: 80', 'angle: 60'));

@@ -4,8 +4,12 @@ import * as face from '../../src/index.ts';
 import { solveHands, type TubeSolution } from '../../src/saddle/solve.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { sameAs } from '../../src/together/same-piece.ts';
+import { howMany } from '../count.ts';
 import { readText } from '../frame/read-lines.ts';
 import { readSample } from '../job/sample.ts';
+
+/** So many to the full circle. */
+const TURNS = howMany({ short: 60, deep: 360 });
 
 const ROUND = 'onto: { od: 44.5 }';
 
@@ -78,9 +82,9 @@ test.each(APART)('a piece for each hand: $what', ({ A, B, tube }) => {
     ['as-drawn', 3],
     ['opposite', 3],
   ]);
-  // And no way of laying the one on the other, at any of 360 turns, brings them so near.
+  // And no way of laying the one on the other, at any of so many turns, brings them so near.
   const [drawn, opposite] = both(jobOf(A, B, tube));
-  const turns = drawn.section.stations === 'mm' ? 2 : 360;
+  const turns = drawn.section.stations === 'mm' ? 2 : TURNS;
   for (let i = 0; i < turns; i++) {
     for (const swapped of [false, true]) {
       expect(apartInSpace(drawn, opposite, i / turns, swapped, 60), `${i} ${swapped}`).toBeGreaterThan(0.05);
