@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { howMany } from '../count.ts';
 import { type Raster, rasterOf, textOf } from '../ink/raster.ts';
 import { girthOfPaper, type Landing, type Lie, outside, square } from './exact-lines.ts';
 import { printedSample, type RoughLie, type RoughPages, roughPages } from './laid-wraps.ts';
@@ -16,7 +17,7 @@ import { PIXEL } from './printed-line.ts';
 const DEGREE = Math.PI / 180;
 const INCH = 25.4;
 const DPI = 1200;
-const STATIONS = 1000;
+const STATIONS = howMany({ short: 400, deep: 1000 });
 /** Seam edges and tile edges are ink too: stations begin this far from them, mm. */
 const OFF_EDGE = 0.8;
 /** Neighbouring tiles show the same 10 mm, so that one can be laid on the other. */
