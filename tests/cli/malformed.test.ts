@@ -13,7 +13,7 @@ import { geometry, wrongKeys, wrongQuantities, wrongTypes } from './malformed-va
 import { asProcess, type BytesRun, folderWith, inProcess } from './run-command.ts';
 
 // The full count takes minutes: MALFORMED=10000 MALFORMED_PROCESSES=50 npx vitest run tests/cli/malformed.test.ts
-const COUNT = howMany({ short: 40, deep: 300, asked: 'MALFORMED' });
+const COUNT = howMany({ short: 20, deep: 300, asked: 'MALFORMED' });
 const PROCESSES = howMany({ short: 0, deep: 2, asked: 'MALFORMED_PROCESSES' });
 const SEED = Number(process.env.MALFORMED_SEED ?? 20_240_611);
 const LIMIT = 1_800_000;
@@ -80,7 +80,7 @@ function filesOf(folder: string): readonly string[] {
 describe(`malformed input, ${COUNT} of each kind in process and ${PROCESSES} as processes, seed ${SEED}`, () => {
   test('what is damaged is good before', { timeout: LIMIT }, async () => {
     const folder = newFolder();
-    for (let i = 0; i < howMany({ short: 30, deep: 100 }); i++) {
+    for (let i = 0; i < howMany({ short: 15, deep: 100 }); i++) {
       const random = randomFrom(SEED + i);
       const run = await inProcess(folder, ['ordinates', '--every=90', '-'], {
         input: written(goodJob(random), random),

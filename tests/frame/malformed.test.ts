@@ -161,14 +161,14 @@ function isRefused(text: string): boolean {
 
 test('frames with a mistake drawn at random say one thing, at its place', () => {
   fc.assert(fc.property(wrong, oneClearError), {
-    numRuns: howMany({ short: 60, deep: 1500, asked: 'MALFORMED' }),
+    numRuns: howMany({ short: 40, deep: 1500, asked: 'MALFORMED' }),
     seed: 23,
   });
 }, 600_000);
 
 test('frames with slips of the keys are refused in words and at a place, or read, and never crash', () => {
   let refused = 0;
-  const runs = howMany({ short: 60, deep: 1500, asked: 'MALFORMED' });
+  const runs = howMany({ short: 40, deep: 1500, asked: 'MALFORMED' });
   fc.assert(
     fc.property(spoilt, (text) => {
       if (isRefused(text)) refused++;

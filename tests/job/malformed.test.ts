@@ -86,8 +86,8 @@ function tellsAll(text: string): boolean {
   return complaints.length > 0;
 }
 
-const DAMAGED = howMany({ short: 600, deep: 10_000 });
-const TEXTS = howMany({ short: 300, deep: 3_000 });
+const DAMAGED = howMany({ short: 300, deep: 10_000 });
+const TEXTS = howMany({ short: 150, deep: 3_000 });
 
 test(`${DAMAGED} damaged jobs are read or refused, each mistake with its place and its way out`, () => {
   let refused = 0;

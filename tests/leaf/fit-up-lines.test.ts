@@ -9,7 +9,7 @@ import { between, type Random, randomFrom, SEED } from '../outside/random-joints
 import { type Frame, heelOf, rayTo } from '../readings/tape.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 
-const FRAMES = howMany({ short: 12, deep: 40 });
+const FRAMES = howMany({ short: 6, deep: 40 });
 const PAPER_THICKNESS = 0.1;
 
 interface RoundFrame extends Frame {

@@ -21,7 +21,7 @@ function footprintsOf(tube: Parameters<typeof kindCasesOf>[0]): readonly CardedL
   return kindCasesOf(tube).flatMap(({ footprints }) => footprints);
 }
 
-const ENDS = howMany({ short: 16, deep: 60 });
+const ENDS = howMany({ short: 10, deep: 60 });
 
 /** The outlines that random ends leave on their headers. */
 const WRAPS = (() => {

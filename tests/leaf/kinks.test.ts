@@ -16,7 +16,7 @@ import { angle, dice, length, PAPER } from './random-tubes.ts';
 /** An arc leaves its flat side smoothly: where is not felt, or found, to the last hundredth of a mm. */
 const APART = 0.05;
 
-const ENDS = howMany({ short: 30, deep: 160 });
+const ENDS = howMany({ short: 16, deep: 160 });
 
 /** How long a tick at a kink is drawn, mm. */
 const TICK = 1.8;

@@ -10,7 +10,7 @@ import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisi
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
 const SEED = 20260;
-const JOBS = howMany({ short: 40, deep: 400, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 25, deep: 400, asked: 'LEAF_JOBS' });
 
 /** A brace of the kayak trailer: oblique, on a larger header, the second end offset and turned. */
 const BRACE: Ask = {

@@ -183,6 +183,6 @@ test('any text is read as a finite length or refused, and never throws', () => {
       const { why, instead } = ENGLISH.faults.said(reading.fault);
       expect(Math.min(why.length, instead.length)).toBeGreaterThan(0);
     }),
-    { numRuns: howMany({ short: 200, deep: 10_000 }) },
+    { numRuns: howMany({ short: 100, deep: 10_000 }) },
   );
 });

@@ -11,7 +11,7 @@ import type { Point } from './solids/implicit-solids.ts';
 import { type Flat, wrapOn } from './wrapped-header.ts';
 
 const KINDS: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'union'];
-const ENDS_A_KIND = howMany({ short: 6, deep: 12 });
+const ENDS_A_KIND = howMany({ short: 3, deep: 12 });
 const DRAWN = 0.002;
 /** A line that passes within 1e-9 mm counts as touching, and its point then lies as far off. */
 const EXACT = 2e-9;

@@ -9,7 +9,7 @@ import { landingOfLine } from './solids/implicit-solids.ts';
 // What a rod feels: how far the cut stands off the header, square to its surface. Measured on solids that are no more than
 // inequalities, with the header as it is; the header that is larger by the gap stands nowhere here.
 
-const JOINTS_A_KIND = howMany({ short: 8, deep: 25 });
+const JOINTS_A_KIND = howMany({ short: 4, deep: 25 });
 const STATIONS = 12;
 const THROUGH = 64;
 

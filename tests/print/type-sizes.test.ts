@@ -69,7 +69,7 @@ async function faultsOf(job: Job, footprints: boolean): Promise<string[]> {
   });
 }
 
-it.each(someOf(SAMPLES, { short: 3 }))(
+it.each(someOf(SAMPLES, { short: 2 }))(
   '%s: nothing under 9 pt but the foot, what decides on a leaf 12 pt, as PDFium reads it',
   async (file) => {
     const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
@@ -87,6 +87,6 @@ it(`${JOBS} random jobs, LEAF_SEED=${SEED}`, async () => {
     const { tubes, paper } = anyJob(roll);
     const named = tubes.map((tube, i) => ({ ...tube, name: `${tube.name} ${i + 1}` }));
     const job = { ...plain, tubes: named, sheet: { ...plain.sheet, paper } };
-    expect(await faultsOf(job, n % 4 === 0), `job ${n}`).toEqual([]);
+    expect(await faultsOf(job, n % 4 === 3), `job ${n}`).toEqual([]);
   }
 }, 3_600_000);

@@ -19,7 +19,7 @@ import { bodyOf, directionOf, type Frame, heelOf, longPoint, rayTo, straightedge
 // Each frame is measured on exact solids, as a person would; the readings go into a job, and what it comes to is held
 // against the same solids.
 
-const FRAMES = howMany({ short: 12, deep: 40 });
+const FRAMES = howMany({ short: 6, deep: 40 });
 const CLOSE = 1e-6;
 const END_NAMES = ['A', 'B'] as const;
 

@@ -20,7 +20,7 @@ import { along, strayBetween } from './deviation.ts';
 const TURN = 2 * Math.PI;
 /** The bar for a drawn curve, anywhere. */
 const STRAY = 0.002;
-const JOINTS_OF_A_KIND = howMany({ short: 8, deep: 50 });
+const JOINTS_OF_A_KIND = howMany({ short: 5, deep: 50 });
 const LOOKS = 60;
 
 describe(`the drawn curve of a random joint (JOINT_SEED=${SEED})`, () => {

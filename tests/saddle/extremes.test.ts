@@ -18,7 +18,7 @@ import {
 const TURN = 2 * Math.PI;
 const DEGREE = Math.PI / 180;
 const AGREE = 1e-8;
-const JOINTS_A_KIND = howMany({ short: 8, deep: 25 });
+const JOINTS_A_KIND = howMany({ short: 5, deep: 25 });
 
 describe(`long point and throat (JOINT_SEED=${SEED})`, () => {
   test.each(JOINT_KINDS)('are the least and the greatest of a dense sampling, closed in on: %s', (kind) => {

@@ -11,7 +11,7 @@ import { touchesAllRound } from '../outside/solids/implicit-headers.ts';
 // The program's own line on the tube against its own outline on the header: two ways round to one length, neither from outside.
 
 const KINDS: readonly EndKind[] = ['round', 'plate', 'box', 'sharp', 'rolled', 'union'];
-const ENDS_A_KIND = howMany({ short: 6, deep: 12 });
+const ENDS_A_KIND = howMany({ short: 4, deep: 12 });
 
 /**
  * Where a union's line leaves a header beside it, the last bit of the station is worth sqrt(2 R 1e-14), some 1e-6 mm of

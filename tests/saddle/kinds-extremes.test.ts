@@ -14,7 +14,7 @@ import { randomFrom, SEED } from '../outside/random-joints.ts';
 // The line itself is held to solids in tests/outside. Here: what is told of it and drawn of it leaves nothing out. A union's
 // teeth and the kinks at edges are often narrower than a tube's corner.
 
-const ENDS_A_KIND = howMany({ short: 8, deep: 30 });
+const ENDS_A_KIND = howMany({ short: 5, deep: 30 });
 const LOOKS = 1500;
 const CASES = END_KINDS.flatMap((kind) => [
   { kind, tube: 'round' as const },

@@ -5,7 +5,7 @@ import { type AskedEnd, type AskedPart, turnOf } from '../outside/asked-in-degre
 import { between, type Random, randomFrom, SEED } from '../outside/random-joints.ts';
 
 const NAMES = ['outside', 'inside', 'square'] as const;
-const JOINTS = howMany({ short: 6, deep: 30 });
+const JOINTS = howMany({ short: 3, deep: 30 });
 const STATIONS = 6;
 
 /** What rounding leaves: a bend's entry is searched for, the rest is closed-form. */

@@ -68,7 +68,7 @@ function placesOf(fact: FactName): readonly string[] {
 }
 
 describe('A fact stands once in a file', () => {
-  it.each(someOf(SAMPLES, { short: 4 }))('%s', (file) => {
+  it.each(someOf(SAMPLES, { short: 2 }))('%s', (file) => {
     const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     expect(faultsOf(statedOf(job, true))).toEqual([]);
   });
@@ -83,7 +83,7 @@ describe('A fact stands once in a file', () => {
       const { tubes, paper, name } = anyJob(roll);
       const named = tubes.map((tube, i) => ({ ...tube, name: `${tube.name} ${i + 1}` }));
       const job = { ...plain, title: name, tubes: named, sheet: { ...plain.sheet, paper } };
-      const stated = statedOf(job, n % 4 === 0);
+      const stated = statedOf(job, n % 4 === 3);
       expect(faultsOf(stated), `job ${n}`).toEqual([]);
       expect(withoutAngle(named, stated), `job ${n}`).toEqual([]);
     }

@@ -5,7 +5,7 @@ import { anyJob } from './any-job.ts';
 import { faultsOfJob } from './job-faults.ts';
 
 /** `LEAF_JOBS=2000 LEAF_SEED=1 npx vitest run tests/tiler/any-job.test.ts` looks at as many as the layout is held to. */
-const JOBS = howMany({ short: 6, deep: 60, asked: 'LEAF_JOBS' });
+const JOBS = howMany({ short: 3, deep: 60, asked: 'LEAF_JOBS' });
 const SEED = Number(process.env.LEAF_SEED ?? 5150);
 
 describe(`${JOBS} random jobs of every kind on every paper, LEAF_SEED=${SEED}`, () => {
