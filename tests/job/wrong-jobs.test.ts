@@ -215,6 +215,12 @@ describe('a job in inches is told its limits in inches, none over what holds', (
       /a corner up to 0.812 in/,
     ],
     ['of paper', inches({ head: 'paper-thickness: 1in\n' }), /more than 0.078 in/],
+    // Letter is 8.5 by 11 in, and 110 mm are 4-11/32 in, or nearly.
+    [
+      'of margins',
+      inches({ head: 'paper: letter\nmargin: 4\n' }),
+      /leave 0.5 in x 3 in .* ~4-11.32 in each way/,
+    ],
     [
       'of a root gap inside a bend',
       inches({ tube: '  root: 1/8in\n', onto: '{ bend: { od: 1-3/4in, radius: 15/16in } }' }),

@@ -1,7 +1,7 @@
 import { readLength } from '../../measure/length.ts';
 import { type Reading, refused, taken } from '../../measure/reading.ts';
 import type { Length, Mm } from '../../measure/units.ts';
-import { lengthAsWritten } from '../../measure/write.ts';
+import { isMetric, lengthAsWritten } from '../../measure/write.ts';
 import type { Wording } from '../../words/language.ts';
 import { nearest } from '../text/nearest.ts';
 import type { Printer } from './printer.ts';
@@ -94,6 +94,8 @@ export function tooSmall(
   const width = (paper.width - margins.left.mm - margins.right.mm) * Math.min(1, printer?.across.factor ?? 1);
   const height = (paper.height - margins.top.mm - margins.bottom.mm) * Math.min(1, printer?.up.factor ?? 1);
   if (width >= LEAST_PRINTABLE - 1e-9 && height >= LEAST_PRINTABLE - 1e-9) return undefined;
+  // In the unit in which a margin is written.
+  const units = Object.values(margins).every(({ unit }) => isMetric(unit)) ? 'mm' : 'in';
   return (words) =>
-    words.paper.tooSmall(Math.max(0, width), Math.max(0, height), paper.name, LEAST_PRINTABLE);
+    words.paper.tooSmall(Math.max(0, width), Math.max(0, height), paper.name, LEAST_PRINTABLE, units);
 }

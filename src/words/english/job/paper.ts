@@ -1,6 +1,6 @@
 import type { Said } from '../../../measure/said.ts';
 import type { Length, Mm } from '../../../measure/units.ts';
-import { millimetres, withUnit } from '../../../measure/write.ts';
+import { withUnit } from '../../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
@@ -41,8 +41,8 @@ export const paper = {
     why: say`it is more than ${most} mm`,
     instead: say`a length up to ${most} mm`,
   }),
-  tooSmall: (wide: Mm, high: Mm, name: string, least: Mm): Objection => ({
-    why: say`the margins leave ${asWritten(millimetres(wide))} x ${quantities.mm(high)} of ${asWritten(name)} to print on, and ${least} mm each way are needed`,
+  tooSmall: (wide: Mm, high: Mm, name: string, least: Mm, units: 'mm' | 'in'): Objection => ({
+    why: say`the margins leave ${quantities.limit(wide, units)} x ${quantities.limit(high, units)} of ${asWritten(name)} to print on, and ${quantities.one(least, units)} each way are needed`,
     instead: say`a larger paper or smaller margins`,
   }),
 
