@@ -8,6 +8,7 @@ import { type Clash, clashesIn } from './clashes.ts';
 import { type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
+import { sealedIn } from './sealed.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -25,7 +26,7 @@ export interface StandingFrame {
 
 /** What is told of tubes together, by their places in the job. */
 export interface FrameWarning {
-  readonly code: 'clash' | 'over-end' | 'near' | 'joined';
+  readonly code: 'clash' | 'over-end' | 'near' | 'joined' | 'sealed';
   readonly tubes: readonly number[];
   readonly at?: Vector;
   readonly depth?: Mm;
@@ -38,12 +39,14 @@ export function standingFrame(job: Job): StandingFrame | undefined {
   if (!frame) return undefined;
   const standings = standingsIn(frame, solveStanding(job));
   const landings = landingsIn(standings);
-  const placings = placingsOf(piecesOfFrame(job));
+  const pieces = piecesOfFrame(job);
+  const placings = placingsOf(pieces);
   const marked = alongTheirHeaders(landings.map((landing) => asMade(landing, standings, placings)));
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),
     ...frame.notes,
+    ...sealedIn(standings, pieces, placings).map((tubes) => sealed(job, tubes)),
   ];
   return { frame, standings, listed: standings, landings, marked, placings, warnings };
 }
@@ -89,4 +92,12 @@ function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[]
   const [name, header] = [tube, on].map((place) => asWritten(job.tubes[place]?.name ?? ''));
   const text = job.words.frame.overEnd(name ?? asWritten(''), end, header ?? asWritten(''), over, job.units);
   return [{ code: 'over-end', tubes: [tube, on], text }];
+}
+
+/** Names beyond these are told by their number. */
+const MOST_NAMES = 6;
+
+function sealed(job: Job, tubes: readonly number[]): FrameWarning {
+  const names = tubes.slice(0, MOST_NAMES).map((tube) => asWritten(job.tubes[tube]?.name ?? ''));
+  return { code: 'sealed', tubes, text: job.words.frame.sealed(names, tubes.length - names.length) };
 }

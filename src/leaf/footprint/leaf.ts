@@ -2,6 +2,7 @@ import type { Point } from '../../draw/drawing.ts';
 import type { Subject } from '../../draw/facts.ts';
 import { spelled } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
+import { ventPlaceOf } from '../../fit/vent.ts';
 import type { EndName, Part } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
@@ -24,7 +25,6 @@ import { namesOf, ownerOf, subjectOf } from '../names.ts';
 import { footprintNumbers, markOf } from '../numbers.ts';
 import { type HeaderFlat, headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
-import { isVentedInto } from './vent.ts';
 
 /** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
 export function landings({ end }: Pick<Cope, 'end'>): number[] {
@@ -54,7 +54,8 @@ export function drawFootprint(
   const shape = headerFactsOf(asked.onto).shape();
   const outline = footprintOf(cope, 0, part);
   const length = footprintLength(cope, 0, part);
-  const vented = isVentedInto(solution, asked);
+  const vent = ventPlaceOf(solution);
+  const vented = vent?.end === endName && vent.part === part;
   const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
   const names = { ...namesOf(solution, endName, words), use: say.use };
   const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
@@ -130,7 +131,7 @@ function crossOf({ stops, ...whole }: Part, flat: HeaderFlat): Point | undefined
   return entry && entry.nz > 0 ? flat.to(solid.develop(0, 0, entry.z)) : undefined;
 }
 
-/** What the hole in the outline is for. Which landing the tube is vented in is left to the person. */
+/** What the hole in the outline is for. */
 function holeFacts(
   cope: Cope,
   vented: boolean,

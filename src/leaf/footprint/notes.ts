@@ -22,7 +22,7 @@ export interface Landed {
   /** The header's place in the end's list. */
   readonly part: number;
   readonly flat: HeaderFlat;
-  /** Whether the tube may be vented through this header's wall. */
+  /** Whether the tube is vented through this header's wall. */
   readonly vented: boolean;
   /** Where its lines cross: at the work point or, of a frame, where the tube's centre line comes out. */
   readonly cross: Point;

@@ -1,6 +1,6 @@
+import { ventOf, ventPlaceOf } from '../../fit/vent.ts';
 import { isTight } from '../../fit/warnings.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
-import { isHollow, ventOf } from '../../leaf/footprint/vent.ts';
 import type { Said } from '../../measure/said.ts';
 import { isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
@@ -30,7 +30,7 @@ function copesOf({ first, second }: Piece): readonly NamedEnd[] {
   return [first, second].flatMap((end) => end ?? []).toSorted((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-/** A tube that is welded shut at both ends needs a way out for its air: one, into the first hollow header; one that is capped, later. */
+/** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later. */
 export function ventStep(piece: Piece): Step[] {
   const { finish } = piece.words.steps;
   const text = ventWords(piece);
@@ -47,10 +47,10 @@ function ventWords(piece: Piece): Said | undefined {
   const vent = ventOf(piece.solution);
   const { finish } = piece.words.steps;
   if (!vent) return undefined;
-  const hollow = copesOf(piece).find(({ cope }) => cope.end.parts.some(isHollow));
-  if (vent === 'tube' || !hollow) return finish.ventTube;
-  const { parts } = hollow.cope.end;
-  return finish.vent(hollow.name, parts.length > 1 ? parts.findIndex(isHollow) + 1 : undefined);
+  const place = ventPlaceOf(piece.solution);
+  const cope = place && copesOf(piece).find(({ name }) => name === place.end)?.cope;
+  if (!place || !cope) return finish.ventTube;
+  return finish.vent(place.end, cope.end.parts.length > 1 ? place.part + 1 : undefined);
 }
 
 export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedEnd[]): Step[] {

@@ -18,7 +18,7 @@ export const footprint = {
   scribe: say`the solid outline: the tube's outside`,
   shortDashes: say`the short ones: the tube's inside`,
   clean: say`to the long dashes, 25 mm (1 in) outside`,
-  ventHere: (place: Said): Said => say`if you vent here: ${place}`,
+  ventHere: (place: Said): Said => say`vent here: ${place}`,
   /** Inside which line a vent is drilled; an open outline has ends to keep away from. */
   vent: (dashed: boolean, closed: boolean): Said => {
     const line = dashed ? say`the short dashes` : say`the solid outline`;

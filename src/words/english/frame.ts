@@ -25,6 +25,11 @@ export const frameWords = {
   overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm, units: Units): Said =>
     say`End ${end} of ${tube} lands ${toATenth(by, units)} over the end of ${header}: lengthen ${header}, or move the point.`,
 
+  sealed: (names: readonly Said[], more: number): Said =>
+    say`Welded up, no air gets out of ${joined(names, ', ')}${
+      more > 0 ? say` and ${more} more` : say``
+    }: drill a vent to the open in one of them first. Sealed, it would burst.`,
+
   headline: say`FRAME`,
   /** What a whole frame comes to. */
   overall: ([x, y, z]: readonly Said[]): Said =>

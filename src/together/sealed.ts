@@ -1,0 +1,78 @@
+import { ventOf, ventPlaceOf } from '../fit/vent.ts';
+import type { EndName } from '../job/job.ts';
+import { isSolid } from '../job/sections.ts';
+import type { Mm } from '../measure/units.ts';
+import type { TubeSolution } from '../saddle/solve.ts';
+import { norm, wayTo } from '../space/vector.ts';
+import { endAsMade, headerThere, type Placings } from './as-made.ts';
+import { copesOf, type StandingTube, workPointOf } from './in-space.ts';
+
+const ENDS: readonly EndName[] = ['A', 'B'];
+
+/**
+ * Tubes of a frame that hold their air in once all is welded, by their places in the job: together those that are open to one another,
+ * through a mitre, a splice, a sleeve or the vents that their tickets ask for, where no end of any is open.
+ */
+export function sealedIn(
+  standings: readonly StandingTube[],
+  pieces: readonly TubeSolution[],
+  placings: Placings,
+): readonly (readonly number[])[] {
+  const groups = new Map(standings.map(({ tube }) => [tube, new Set([tube])]));
+  const open = new Set<number>();
+  const join = (one: number, other: number | undefined): void => {
+    const [a, b] = [groups.get(one), groups.get(other ?? one)];
+    if (!a || !b || a === b) return;
+    for (const tube of b) groups.set(tube, a.add(tube));
+  };
+  for (const { tube, seat, solution } of standings) {
+    for (const end of ENDS) {
+      const { open: isOpen, inside } = seat.ends[end];
+      if (isOpen) open.add(tube);
+      join(tube, inside);
+    }
+    for (const [end, cope] of copesOf(solution))
+      for (const [part, { mitred }] of cope.joint.landings.entries())
+        if (mitred) join(tube, seat.ends[end].headers[part]);
+  }
+  for (const [one, other] of splicesIn(standings)) join(one, other);
+  for (const piece of pieces) {
+    const vent = ventPlaceOf(piece);
+    for (const { tube } of piece.places ?? []) {
+      if (ventOf(piece) === 'tube') open.add(tube);
+      const own = standings[tube];
+      const there = vent && own && headerThere(piece, vent.end, vent.part, own, placings);
+      if (there) join(tube, own.seat.ends[endAsMade(placings, tube, vent.end)].headers[there.part]);
+    }
+  }
+  return [...new Set(groups.values())]
+    .map((group) => [...group].sort((a, b) => a - b))
+    .filter(
+      (group) => !group.some((tube) => open.has(tube)) && group.some((tube) => isHollow(standings[tube])),
+    );
+}
+
+function isHollow(standing: StandingTube | undefined): boolean {
+  return standing !== undefined && !isSolid(standing.solution.tube);
+}
+
+/** Two plain ends that nothing leaves open meet in a splice where they are at one place. */
+function splicesIn(standings: readonly StandingTube[]): readonly (readonly [number, number])[] {
+  const ends = standings.flatMap(({ tube, seat }) =>
+    ENDS.flatMap((end) => {
+      const { past, open, inside } = seat.ends[end];
+      const isSpliced = past !== undefined && !open && inside === undefined;
+      return isSpliced ? [{ tube, at: workPointOf(seat, end) }] : [];
+    }),
+  );
+  return ends.flatMap((one, i) =>
+    ends
+      .slice(i + 1)
+      .flatMap((other) =>
+        norm(wayTo(one.at, other.at)) < TOGETHER ? [[one.tube, other.tube] as const] : [],
+      ),
+  );
+}
+
+/** No two points of a frame lie as near that are not one. */
+const TOGETHER: Mm = 0.1;
