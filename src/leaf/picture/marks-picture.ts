@@ -34,7 +34,7 @@ export function marksPicture(cope: Cope, end: EndName, words: Language): ((box: 
   const out = point(Math.sign(heel), 0);
   const named = (line: PictureLine, text: Said, place: Point) => ({
     line,
-    word: { text, at: place, way: out, led: true } satisfies PictureWord,
+    word: { text, at: place, way: out, led: 'always' } satisfies PictureWord,
   });
   const marked = [
     ...(fitUp.lengthSetback === undefined ? [] : [named(length, words.picture.lengthMark, at(heel, across))]),

@@ -24,8 +24,8 @@ export interface PictureWord {
   readonly fact?: FactName;
   readonly at: Point;
   readonly way: Point;
-  /** Whether a pointer leads from it to its place. */
-  readonly led?: true;
+  /** Whether a pointer leads from it to its place: always, or where it has no room beside it, on either side. */
+  readonly led?: 'always' | 'elsewhere';
 }
 
 /** A line of a picture. */
@@ -89,11 +89,14 @@ export function drawn(picture: Picture, box: Box): Mark[] {
   const field = emptyField(box);
   for (const line of lines) addBarrier(field, legsOf(line), 0.4);
   addBarrier(field, axes, 0.4);
-  const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led }) =>
-    led
-      ? (place(field, ledTo({ fact, lines: broken(text, TEXT, LED), size: TEXT }, to(at), way)) ?? [])
-      : placed(field, { fact, lines: [text], size: TEXT }, to(at), way),
-  );
+  const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led }) => {
+    const block: Block = { fact, lines: [text], size: TEXT };
+    const beside = led === 'always' ? undefined : placed(field, block, to(at), way);
+    if (beside || !led) return beside ?? [];
+    const other = led === 'elsewhere' ? placed(field, block, to(at), point(-way.x, -way.y)) : undefined;
+    const lines = broken(text, TEXT, LED);
+    return other ?? place(field, ledTo({ ...block, lines }, to(at), way)) ?? [];
+  });
   return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
 }
 
@@ -111,9 +114,9 @@ function chain({ from, to }: Segment): Segment[] {
 }
 
 /** With room before and after it where there is any, for `48°` beside `heel` reads as one. */
-function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] {
+function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] | undefined {
   const roomy = [...around(block, at, way)].map((words) => withRoom(words, APART, 0));
-  return place(field, roomy) ?? place(field, around(block, at, way)) ?? [];
+  return place(field, roomy) ?? place(field, around(block, at, way));
 }
 
 const APART: Mm = 1.6;

@@ -11,6 +11,7 @@ import {
   type PictureLine,
   type PictureWord,
 } from '../../leaf/picture/picture.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { crossProduct, dot, plusTimes, unitOf, type Vector } from '../../space/vector.ts';
 import type { FrontBox } from '../../tiler/front.ts';
@@ -50,8 +51,13 @@ function drawViews(job: Job, frame: StandingFrame, at: Point, width: Mm, height:
   const words = job.words.frame;
   const title = label(words.views(job.title), WORTH, { x: at.x, y: at.y - WORTH });
   const top = at.y - TITLE_ROOM;
+  const twins = job.tubes.some(({ name }) => name.endsWith("'"))
+    ? [label(words.twins, TEXT, { x: at.x + width / 2, y: at.y - WORTH })]
+    : [];
+  const pictures = LOOKS.map((look) => pictureOf(job, frame, look));
   return [
     title,
+    ...twins,
     ...LOOKS.flatMap((look, i) => {
       const [column, row] = [i % 2, Math.floor(i / 2)];
       const cell: Box = {
@@ -61,9 +67,19 @@ function drawViews(job: Job, frame: StandingFrame, at: Point, width: Mm, height:
         bottom: top - ((row + 1) * (height - TITLE_ROOM)) / 2,
       };
       const name = label(words.from[look.name], TEXT, { x: cell.left, y: cell.top - TEXT });
-      return [name, ...drawn(pictureOf(job, frame, look), { ...cell, top: cell.top - 1.5 * TEXT })];
+      const picture = inOrderOfNeed(pictures[i] ?? NO_PICTURE, pictures);
+      return [name, ...drawn(picture, { ...cell, top: cell.top - 1.5 * TEXT })];
     }),
   ];
+}
+
+const NO_PICTURE: Picture = { lines: [], axes: [], words: [] };
+
+/** A name that stands in few of the pictures is given room before one that stands in all. */
+function inOrderOfNeed(picture: Picture, all: readonly Picture[]): Picture {
+  const times = (text: Said): number =>
+    all.filter((each) => each.words.some((word) => word.text === text)).length;
+  return { ...picture, words: picture.words.toSorted((a, b) => times(a.text) - times(b.text)) };
 }
 
 function label(text: ReturnType<typeof asWritten>, size: Mm, at: Point): Mark {
@@ -204,19 +220,39 @@ function partsOf(
   return parts;
 }
 
-/** A tube's name, beside its middle: of one that is seen from its side, and there not behind another. */
+const NAME_LOOKS = 32;
+
+/** The middle of the longest stretch of a tube's axis that nothing hides; undefined where that is too short to be told. */
+function middleSeen(
+  { standing, tube }: Strip,
+  isHidden: (place: Vector, own: number) => boolean,
+): Vector | undefined {
+  const [from, to] = [stopAt(standing), farEndOf(standing)];
+  const at = (look: number): Vector =>
+    placeInSpace(standing.seat, from + ((to - from) * look) / NAME_LOOKS, 0, 0);
+  let best = { begins: 0, count: 0 };
+  let count = 0;
+  for (let look = 0; look < NAME_LOOKS; look++) {
+    count = isHidden(at(look + 0.5), tube) ? 0 : count + 1;
+    if (count > best.count) best = { begins: look + 1 - count, count };
+  }
+  return best.count > 2 ? at(best.begins + best.count / 2) : undefined;
+}
+
+/** A tube's name, beside what is seen of it from its side. */
 function nameOf(
   job: Job,
-  { standing, tube }: Strip,
+  strip: Strip,
   flat: (place: Vector) => Point,
   toViewer: Vector,
   isHidden: (place: Vector, own: number) => boolean,
 ): PictureWord[] {
+  const { standing, tube } = strip;
   const { seat } = standing;
-  const middle = placeInSpace(seat, (stopAt(standing) + farEndOf(standing)) / 2, 0, 0);
-  if (Math.abs(dot(seat.axis, toViewer)) > 0.95 || isHidden(middle, tube)) return [];
+  const middle = middleSeen(strip, isHidden);
+  if (Math.abs(dot(seat.axis, toViewer)) > 0.95 || !middle) return [];
   const [a, b] = [flat([0, 0, 0]), flat(seat.axis)];
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const way = dx >= 0 ? { x: -dy, y: dx } : { x: dy, y: -dx };
-  return [{ text: asWritten(job.tubes[tube]?.name ?? ''), at: flat(middle), way }];
+  return [{ text: asWritten(job.tubes[tube]?.name ?? ''), at: flat(middle), way, led: 'elsewhere' }];
 }

@@ -68,6 +68,7 @@ export const frameWords = {
 
   /** The sheet of views. */
   views: (title: string | undefined): Said => (title === undefined ? say`The frame` : asWritten(title)),
+  twins: say`a name with ' is its twin across the mirror`,
   from: {
     front: say`from the front`,
     side: say`from the right`,
