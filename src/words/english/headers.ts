@@ -33,7 +33,7 @@ export const headers = {
   }),
   bend: ({ od, radius, centre }: Bend): Spoken => ({
     words: say`a bend of ${written(od)}, bent to ${written(radius)} on its centre line, its centre ${writtenAngle(centre)} round from the tube`,
-    brief: say`a bend of ${own(od)}, radius ${own(radius)}, its centre ${writtenAngle(centre)} round`,
+    brief: say`a bend of ${own(od)}, radius ${own(radius)}, its centre ${writtenAngle(centre)} round from the tube`,
     name: say`the bent ${own(od)} header`,
   }),
 
