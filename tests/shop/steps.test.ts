@@ -116,6 +116,21 @@ describe('the steps carry this tube’s numbers', () => {
   });
 });
 
+test('what lies anywhere round its tube has no clocking to tell, and what goes on several headers has a spine to turn it by', () => {
+  const told = (ends: string) => {
+    const [ticket] = ticketsFor(`tube:\n  od: 30\n  wall: 2\n  ends: { A: ${ends} }\n`);
+    return [ticket?.ends[0]?.facts, ticket?.steps].map((all) => all?.map(({ fact }) => String(fact)));
+  };
+  const [free, freeSteps] = told(`{ ${ROUND}, angle: 60, clock: 20 }`);
+  expect(free).not.toContain('clocking');
+  expect(freeSteps).not.toContain('step:spine');
+  const [union, unionSteps] = told(
+    `[{ ${ROUND}, angle: 60, clock: 20 }, { ${ROUND}, angle: 60, clock: 110 }]`,
+  );
+  expect(union).toContain('clocking');
+  expect(unionSteps).toContain('step:spine');
+});
+
 describe('the numbers for the saw', () => {
   const sawFor = (tube: string) => ticketsFor(`tube:\n  od: 30\n  wall: 2\n${tube}`)[0]?.saw;
 

@@ -3,11 +3,12 @@ import type { Piece } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /**
- * Whether the tube needs a line to lay its leaves on, or to find in its frame which way up it goes; a round tube with one coped end, or
- * one whose other end is laid on a mark, can do without.
+ * Whether the tube needs a line to lay its leaves on, or to find which way up it goes in its frame or on several headers; another round tube
+ * with one coped end, or one whose other end is laid on a mark, can do without.
  */
-export function hasSpine({ solution, second }: Piece): boolean {
-  if (solution.places || (second && !second.cope.fitUp?.clock)) return true;
+export function hasSpine({ solution, first, second }: Piece): boolean {
+  const onSeveral = first !== undefined && first.cope.end.parts.length > 1;
+  if (solution.places || onSeveral || (second && !second.cope.fitUp?.clock)) return true;
   return tubeFactsOf(solution.tube.section).turned !== undefined;
 }
 

@@ -16,6 +16,7 @@ import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import { blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
 import { handsOf, isMitred, type Piece, pieceOf } from '../piece.ts';
+import { hasSpine } from '../steps/spine-step.ts';
 import type { Step } from '../steps/step.ts';
 import { stepsOf } from '../steps/steps.ts';
 
@@ -219,16 +220,17 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   ];
 }
 
-/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step; how an edge is made, with its cut. */
-function endFacts({ solution, words }: Piece, name: EndName): Fact[] {
+/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere; how an edge is made, with its cut. */
+function endFacts(piece: Piece, name: EndName): Fact[] {
+  const { solution, words } = piece;
   const end = solution.tube.ends[name];
   const { labels } = words.ticket;
   if (end?.kind !== 'coped') return [];
   const { root, parts, toFlat } = end;
   const single = parts.length === 1;
-  const ofPieces = bendJobOf(solution) !== undefined;
+  const freelyTurned = bendJobOf(solution) !== undefined || !(hasSpine(piece) || solution.tube.pair);
   const shown = (fact: FactName): boolean =>
-    single && (fact === 'mitre' || fact === 'pieces' || (ofPieces && fact === 'clocking'));
+    single && (fact === 'mitre' || fact === 'pieces' || (freelyTurned && fact === 'clocking'));
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
     ...(toFlat ? [{ fact: 'edge' as const, label: labels.edge, text: words.check.toFlat }] : []),
