@@ -64,11 +64,15 @@ const FRAMES = howMany({ short: 1, deep: 30, asked: 'FRAMES' });
 /** Round each line. */
 const LOOKS = howMany({ short: 3, deep: 6 });
 
+/** Beside a step of a header's end face what is left may be thin: a ray that disagrees is walked again in finer looks. */
+const [COARSE, FINE] = [0.5, 0.02];
+const NEAR = 2e-4;
+
 /** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
 const BESIDE = 5e-3;
 
 test('every end of random frames agrees with rays walked through solids that know points and sizes alone', () => {
-  let [looked, compared, exact, worst] = [0, 0, 0, 0];
+  let [looked, compared, exact, again, worst] = [0, 0, 0, 0, 0];
   fc.assert(
     fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
       const job = readDrawn(frame.text);
@@ -93,16 +97,21 @@ test('every end of random frames agrees with rays walked through solids that kno
               const depth = line === cope.outside ? 0 : tube.wall;
               const radial = along(along([0, 0, 0], x - depth * nx, spine), y - depth * ny, past);
               const met = line?.(station);
-              const ray = wallMet(rays, place, name, radial);
-              if (!met?.contact || ray === undefined) continue;
+              const walked = (fine: number): number | undefined =>
+                wallMet({ tubes: rays, fine }, place, name, radial);
+              const coarse = walked(COARSE);
+              if (!met?.contact || coarse === undefined) continue;
+              const off = (ray: number | undefined): number =>
+                Math.abs(met.setback + shift - (ray ?? Number.POSITIVE_INFINITY));
               looked++;
               const beside = [-1, 1].map((side) => line?.(station + side * BESIDE * section.turn).region);
               if (beside.some((region) => region !== met.region)) continue;
               compared++;
-              const off = Math.abs(met.setback + shift - ray);
-              worst = Math.max(worst, off);
-              expect(off, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeLessThan(2e-4);
-              if (off < 5e-6) exact++;
+              const apart = off(coarse) < NEAR ? off(coarse) : off(walked(FINE));
+              if (off(coarse) >= NEAR) again++;
+              worst = Math.max(worst, apart);
+              expect(apart, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeLessThan(NEAR);
+              if (apart < 5e-6) exact++;
             }
           }
         }
@@ -114,7 +123,9 @@ test('every end of random frames agrees with rays walked through solids that kno
       endOnFailure: true,
     },
   );
-  console.info(`${FRAMES} frames: ${compared} of ${looked} rays compared, ${worst} mm at worst`);
+  console.info(
+    `${FRAMES} frames: ${compared} of ${looked} rays compared, ${again} walked again, ${worst} mm at worst`,
+  );
   expect(exact / compared).toBeGreaterThan(0.99);
   expect(compared / looked).toBeGreaterThan(0.85);
   expect(looked).toBeGreaterThan(8 * LOOKS * FRAMES);

@@ -14,6 +14,12 @@ export interface RayTube {
   readonly ends: { readonly A: RayEnd; readonly B: RayEnd };
 }
 
+/** What rays are walked through, and how far apart their looks are: less of a header than lies between two is not seen. */
+export interface RayScene {
+  readonly tubes: readonly RayTube[];
+  readonly fine: number;
+}
+
 /** How an end is cut: square off, in a plane through its point, or onto others, of which some stop where they end. */
 export type RayEnd =
   | { readonly kind: 'plain'; readonly past: number }
@@ -57,8 +63,8 @@ const bodyOfEnd = (tube: RayTube, end: 'A' | 'B'): Place =>
   unitAlong(end === 'A' ? minus(tube.to, tube.from) : minus(tube.from, tube.to));
 
 /** Of a header what is left, at a place in its endless tube, after one of its own ends was cut. */
-function isLeft(tubes: readonly RayTube[], header: Headers[number], place: Place): boolean {
-  const tube = tubes[header.tube];
+function isLeft(scene: RayScene, header: Headers[number], place: Place): boolean {
+  const tube = scene.tubes[header.tube];
   if (!tube) return false;
   if (!header.stops) return true;
   const body = bodyOfEnd(tube, header.stops);
@@ -69,20 +75,15 @@ function isLeft(tubes: readonly RayTube[], header: Headers[number], place: Place
   if (cut.kind === 'plane')
     return dotOf(minus(place, point), cut.normal) * Math.sign(dotOf(body, cut.normal)) >= 0;
   const base = along(place, -here, body);
-  if (firstMet(tubes, cut.headers, base, body, [FAR, here]) !== undefined) return false;
-  if (here >= trimmedAt(tubes, cut.headers, base, body)) return true;
-  return firstMet(tubes, cut.headers, base, body, [here, -FAR]) !== undefined;
+  if (firstMet(scene, cut.headers, base, body, [FAR, here]) !== undefined) return false;
+  if (here >= trimmedAt(scene, cut.headers, base, body)) return true;
+  return firstMet(scene, cut.headers, base, body, [here, -FAR]) !== undefined;
 }
 
 /** What passes beside them all is trimmed at the farthest of the planes through their axes that are square to the way to the body. */
-function trimmedAt(
-  tubes: readonly RayTube[],
-  headers: readonly { tube: number }[],
-  base: Place,
-  body: Place,
-): number {
+function trimmedAt(scene: RayScene, headers: readonly { tube: number }[], base: Place, body: Place): number {
   const planes = headers.flatMap(({ tube }) => {
-    const header = tubes[tube];
+    const header = scene.tubes[tube];
     if (!header) return [];
     const axis = unitAlong(minus(header.to, header.from));
     const normal = crossOf(axis, crossOf(axis, body));
@@ -92,8 +93,7 @@ function trimmedAt(
 }
 
 const FAR = 400;
-/** What is left of a header between two looks so far apart is not seen: of a chord a sixteenth at most. */
-const FINE = 0.5;
+/** Of a chord as many at least. */
 const LOOKS = 16;
 
 type Headers = readonly { readonly tube: number; readonly stops?: 'A' | 'B' }[];
@@ -153,7 +153,7 @@ function brink(out: (t: number) => number, inside: number, outside: number): num
  * down to another; undefined where none is.
  */
 export function firstMet(
-  tubes: readonly RayTube[],
+  scene: RayScene,
   headers: Headers,
   base: Place,
   body: Place,
@@ -161,11 +161,11 @@ export function firstMet(
 ): number | undefined {
   let met: number | undefined;
   for (const header of headers) {
-    const tube = tubes[header.tube];
+    const tube = scene.tubes[header.tube];
     const chord = tube && chordOf(tube, base, body);
     if (!chord) continue;
     const [top, bottom] = [Math.min(chord.top, from), Math.max(chord.bottom, to, met ?? to)];
-    const found = top >= bottom ? firstLeft(tubes, header, base, body, { top, bottom }) : undefined;
+    const found = top >= bottom ? firstLeft(scene, header, base, body, { top, bottom }) : undefined;
     if (found !== undefined) met = Math.max(met ?? found, found);
   }
   return met;
@@ -173,15 +173,15 @@ export function firstMet(
 
 /** The first place on a chord of a header at which some of it is left. */
 function firstLeft(
-  tubes: readonly RayTube[],
+  scene: RayScene,
   header: Headers[number],
   base: Place,
   body: Place,
   { top, bottom }: Chord,
 ): number | undefined {
-  const gone = (t: number): number => (isLeft(tubes, header, along(base, t, body)) ? -1 : 1);
+  const gone = (t: number): number => (isLeft(scene, header, along(base, t, body)) ? -1 : 1);
   if (!header.stops || gone(top) < 0) return top;
-  const looks = Math.max(LOOKS, Math.ceil((top - bottom) / FINE));
+  const looks = Math.max(LOOKS, Math.ceil((top - bottom) / scene.fine));
   for (let look = 1; look <= looks; look++) {
     const at = top + ((bottom - top) * look) / looks;
     if (gone(at) < 0) return brink(gone, at, top + ((bottom - top) * (look - 1)) / looks);
@@ -190,18 +190,13 @@ function firstLeft(
 }
 
 /** Where the wall line at this place of the section is cut: undefined where it meets nothing. */
-export function wallMet(
-  tubes: readonly RayTube[],
-  index: number,
-  end: 'A' | 'B',
-  radial: Place,
-): number | undefined {
-  const tube = tubes[index];
+export function wallMet(scene: RayScene, index: number, end: 'A' | 'B', radial: Place): number | undefined {
+  const tube = scene.tubes[index];
   if (!tube) return undefined;
   const cut = tube.ends[end];
   const body = bodyOfEnd(tube, end);
   const base = along(pointOfEnd(tube, end), 1, radial);
   if (cut.kind === 'plain') return -cut.past;
   if (cut.kind === 'plane') return -dotOf(radial, cut.normal) / dotOf(body, cut.normal);
-  return firstMet(tubes, cut.headers, base, body);
+  return firstMet(scene, cut.headers, base, body);
 }
