@@ -39,9 +39,9 @@ module.exports = {
     {
       name: 'formats-stay-in-ink',
       severity: 'error',
-      comment: 'Only ink/ knows PDF.',
+      comment: 'Only ink/ knows PDF, SVG and DXF.',
       from: { path: '^src/', pathNot: '^src/ink/' },
-      to: { path: 'node_modules/pdf-lib/' },
+      to: { path: 'node_modules/(pdf-lib|@svgdotjs)' },
     },
     {
       name: 'bundled-packages',
@@ -51,7 +51,8 @@ module.exports = {
       from: { path: '^src/', pathNot: '^src/build/' },
       to: {
         path: 'node_modules/',
-        pathNot: 'node_modules/(commander|fflate|(@types/)?papaparse|pdf-lib|preact|yaml)/',
+        pathNot:
+          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|svgdom|yaml)/',
       },
     },
     {

@@ -10,7 +10,7 @@ export { readFrame } from './frame/read-frame.ts';
 export { inkDxf } from './ink/dxf.ts';
 export { inkPdf, type PdfInfo } from './ink/pdf.ts';
 export { inkStl } from './ink/stl.ts';
-export { inkSvg } from './ink/svg.ts';
+export { inkSvg, type SvgWindow } from './ink/svg.ts';
 export { type EndFlags, jobFromFlags } from './job/flags.ts';
 export type { Job, Tube } from './job/job.ts';
 export { PAPERS, type Paper, readPaper } from './job/paper/paper.ts';

@@ -3,7 +3,9 @@ import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build as bundle } from 'esbuild';
 import { makeFont } from './font.ts';
 import { leanCommander } from './lean-commander.ts';
+import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
+import { leanSvgdom } from './lean-svgdom.ts';
 import { licencesOf } from './licences.ts';
 import { makePage } from './page.ts';
 
@@ -23,7 +25,7 @@ const SHARED = {
   format: 'esm',
   // Modules rather than the older bundles that some packages ship beside them: half the start-up time.
   mainFields: ['module', 'main'],
-  plugins: [leanPdfLib, leanCommander],
+  plugins: [leanPdfLib, leanCommander, leanMatrix, leanSvgdom],
   chunkNames: 'parts/[name]-[hash]',
   alias: { yaml: `${ROOT}node_modules/yaml/browser/index.js` },
   // Commander is written for `require`, which a module has to make for itself.

@@ -3,6 +3,7 @@ import { rename, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build as bundle, type Metafile, type Plugin } from 'esbuild';
 import { ENGLISH } from '../words/english.ts';
+import { leanMatrix } from './lean-matrix.ts';
 import { leanPdfLib } from './lean-pdf-lib.ts';
 import { licencesOf } from './licences.ts';
 
@@ -46,7 +47,7 @@ async function bundled(): Promise<{ readonly text: string; readonly metafile: Me
     mainFields: ['module', 'main'],
     // yaml and others ship a browser's version beside the one for Node; of tslib, that of which is taken what is used.
     conditions: ['browser', 'module'],
-    plugins: [leanPdfLib, wordsOfCommandLine],
+    plugins: [leanPdfLib, leanMatrix, wordsOfCommandLine],
     // The licences stand in the page whole, once.
     legalComments: 'none',
     jsx: 'automatic',

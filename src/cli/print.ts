@@ -2,7 +2,6 @@ import { missingSigns } from '../draw/letters.ts';
 import { warningsOf } from '../fit/report.ts';
 import { inkDxf } from '../ink/dxf.ts';
 import { inkPdf } from '../ink/pdf.ts';
-import { inkSvg } from '../ink/svg.ts';
 import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper/paper.ts';
@@ -86,7 +85,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const pack = packed && ticketed.length > 0 ? shopPack(job, ticketed, footprints) : undefined;
   const { bytes, sheets } = await {
     pdf: () => pdfOf(leaves, job, name, shell, printer, pack),
-    svg: () => ({ bytes: dataOf(inkSvg(leaves)), sheets: undefined }),
+    svg: () => svgOf(leaves),
     dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
   }[as]();
   const target = out ?? `${name}.${as}`;
@@ -138,6 +137,12 @@ async function pdfOf(
     about: job.words.file.job,
   });
   return { bytes, sheets: set.count };
+}
+
+/** What writes SVG needs a document, which is large and asked for seldom. */
+async function svgOf(leaves: readonly Leaf[]): Promise<Inked> {
+  const [{ inkSvg }, { createSVGWindow }] = await Promise.all([import('../ink/svg.ts'), import('svgdom')]);
+  return { bytes: dataOf(inkSvg(leaves, createSVGWindow())), sheets: undefined };
 }
 
 function drawLeaves(

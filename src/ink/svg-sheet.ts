@@ -1,11 +1,12 @@
-import type { Drawing, Mark } from '../draw/drawing.ts';
+import { SVG, type Svg, withWindow } from '@svgdotjs/svg.js';
+import type { Drawing } from '../draw/drawing.ts';
 import type { Placement, Sheet, SheetSet } from '../tiler/sheets.ts';
 import { written } from './number.ts';
-import { PICTURE, svgLayers } from './svg-marks.ts';
-import { element } from './xml.ts';
+import type { SvgWindow } from './svg.ts';
+import { addMarks, FONTS } from './svg-marks.ts';
 
 /**
- * One sheet as it will be printed, as SVG for a page to show: a unit is a millimetre. What clips a tile is named with
+ * One sheet as it will be printed, as an element for a page to show: a unit is a millimetre. What clips a tile is named with
  * `name`, which has to differ from sheet to sheet. A printer's stretch is left out: it is too little to be seen. Throws where
  * words hold a sign that the font lacks or a number is none.
  */
@@ -13,38 +14,44 @@ export function inkSheetSvg(
   { width, height }: Pick<SheetSet, 'width' | 'height'>,
   sheet: Sheet,
   name: string,
-): string {
-  const placed = sheet.placements.map((placement, i) => placementOf(placement, height, `${name}-${i}`));
-  return pictureOf([0, 0, width, height], placed.join(''));
-}
-
-function placementOf({ drawing, at, turn, clip }: Placement, height: number, name: string): string {
-  const transform = `translate(${written(at.x)} ${written(height - at.y)}) rotate(${-90 * turn})`;
-  const group = element('g', { transform }, turnedOver(drawing.marks));
-  if (!clip) return group;
-  const hole = element('rect', {
-    x: written(clip.left),
-    y: written(height - clip.top),
-    width: written(clip.right - clip.left),
-    height: written(clip.top - clip.bottom),
+  window: SvgWindow,
+): SVGSVGElement {
+  return withWindow(window, () => {
+    const root = SVG().attr({
+      viewBox: `0 0 ${written(width)} ${written(height)}`,
+      'font-family': FONTS,
+      'xml:space': 'preserve',
+    });
+    for (const [i, placement] of sheet.placements.entries())
+      addPlacement(root, placement, height, `${name}-${i}`);
+    return root.node;
   });
-  return element('clipPath', { id: name }, hole) + element('g', { 'clip-path': `url(#${name})` }, group);
 }
 
-/** One drawing alone, as SVG for a page to show: a unit is a millimetre. Throws as `inkSheetSvg` does. */
-export function inkDrawingSvg({ box, marks }: Drawing): string {
-  const { left, right, bottom, top } = box;
-  return pictureOf([left, -top, right - left, top - bottom], element('g', {}, turnedOver(marks)));
+function addPlacement(root: Svg, { drawing, at, turn, clip }: Placement, height: number, name: string): void {
+  const outer = root.group();
+  if (clip) {
+    const hole = root.clip().attr({ id: name });
+    hole.rect(clip.right - clip.left, clip.top - clip.bottom).move(clip.left, height - clip.top);
+    outer.attr({ 'clip-path': `url(#${name})` });
+  }
+  const group = outer
+    .group()
+    .attr({ transform: `translate(${written(at.x)} ${written(height - at.y)}) rotate(${-90 * turn})` });
+  addMarks({ group, made: new Map() }, drawing.marks, ({ x, y }) => ({ x, y: -y }));
 }
 
-function pictureOf(viewBox: readonly number[], content: string): string {
-  return element(
-    'svg',
-    { xmlns: 'http://www.w3.org/2000/svg', viewBox: viewBox.map(written).join(' '), ...PICTURE },
-    content,
-  );
-}
-
-function turnedOver(marks: readonly Mark[]): string {
-  return svgLayers([{ marks, onPage: ({ x, y }) => ({ x, y: -y }) }]);
+/** One drawing alone, as an element for a page to show: a unit is a millimetre. Throws as `inkSheetSvg` does. */
+export function inkDrawingSvg({ box, marks }: Drawing, window: SvgWindow): SVGSVGElement {
+  return withWindow(window, () => {
+    const [left, top] = [written(box.left), written(-box.top)];
+    const [width, height] = [written(box.right - box.left), written(box.top - box.bottom)];
+    const root = SVG().attr({
+      viewBox: `${left} ${top} ${width} ${height}`,
+      'font-family': FONTS,
+      'xml:space': 'preserve',
+    });
+    addMarks({ group: root.group(), made: new Map() }, marks, ({ x, y }) => ({ x, y: -y }));
+    return root.node;
+  });
 }

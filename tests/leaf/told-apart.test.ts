@@ -1,3 +1,4 @@
+import { createSVGWindow } from 'svgdom';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Words } from '../../src/draw/drawing.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
@@ -67,7 +68,7 @@ describe('a fold is told from an edge at a glance', () => {
   });
 
   it('in SVG: an edge has one length of dash, a fold long ones and dots', () => {
-    const svg = inkSvg([leaf]);
+    const svg = inkSvg([leaf], createSVGWindow());
     const dashesOf = (purpose: string): number[] => {
       const group = new RegExp(`<g[^>]*class="${purpose}"[^>]*>`).exec(svg)?.[0] ?? '';
       return (/stroke-dasharray="([^"]*)"/.exec(group)?.[1] ?? '').split(' ').map(Number);

@@ -279,7 +279,7 @@ describe('`notch` in a job', () => {
     expect(told).not.toHaveProperty('onto');
   });
 
-  test('is read by the built command to the same numbers', () => {
+  test('is read by the built command, which holds only what it asks of a library, to the same numbers', () => {
     const text = jobWith(notch());
     const run = asProcess(folderWith(), ['check', '-', '--as', 'json'], { input: text });
     expect(run.code, run.err).toBe(0);

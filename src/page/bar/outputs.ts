@@ -63,7 +63,7 @@ export function outputsOf(
     ready: coped ?? false,
     print: () => tried(async (job) => tell(openTab(await pdf(job)) ? notices.inNewTab : notices.noNewTab)),
     savePdf: out('pdf', 'application/pdf', pdf),
-    saveSvg: out('svg', 'image/svg+xml', async (job) => inkSvg(leaves(job))),
+    saveSvg: out('svg', 'image/svg+xml', async (job) => inkSvg(leaves(job), window)),
     saveDxf: out('dxf', 'application/dxf', async (job) => inkDxf(leaves(job))),
   };
 }

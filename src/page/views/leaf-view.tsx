@@ -7,7 +7,6 @@ import { contextOf } from '../../leaf/leaves-of.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { useWords } from '../words.ts';
-import { svgElement } from './svg-element.ts';
 
 interface LeafViewProps {
   readonly job: Job;
@@ -55,7 +54,9 @@ function readableWidth({ box }: Drawing): number {
 }
 
 function shown(drawing: Drawing, label: Said): SVGSVGElement {
-  const svg = svgElement(inkDrawingSvg(drawing), label);
+  const svg = inkDrawingSvg(drawing, window);
+  svg.setAttribute('role', 'img');
+  svg.setAttribute('aria-label', label);
   svg.style.setProperty('--readable', `${readableWidth(drawing)}px`);
   return svg;
 }

@@ -2,7 +2,6 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { inkSheetSvg } from '../../ink/svg-sheet.ts';
 import type { LaidSheets } from '../../tiler/lay-sheets.ts';
 import { useWords } from '../words.ts';
-import { svgElement } from './svg-element.ts';
 
 /** More than fit on a screen are not drawn; the PDF has them all. */
 const MOST = 24;
@@ -20,8 +19,11 @@ export function SheetsView({ lay }: { readonly lay: () => LaidSheets }) {
       for (const sheet of set.sheets) {
         if (shown.length === MOST) break;
         const number = shown.length + 1;
+        const svg = inkSheetSvg(set, sheet, `sheet-${number}`, window);
+        svg.setAttribute('role', 'img');
+        svg.setAttribute('aria-label', words.one(number, set.count));
         const item = document.createElement('li');
-        item.append(svgElement(inkSheetSvg(set, sheet, `sheet-${number}`), words.one(number, set.count)));
+        item.append(svg);
         shown.push(item);
       }
       room.current?.replaceChildren(...shown);

@@ -1,3 +1,4 @@
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import type { Mm, Radians } from '../../measure/units.ts';
 import { type Notch, notchSetback, type Rooted, type Slopes, signedRoot, signedSquare } from './notch.ts';
 
@@ -15,28 +16,18 @@ export interface Fit {
   readonly error: number;
 }
 
-/** The sum of squares by which lengths and notch differ. */
-export function errorOf(search: NotchSearch, rooted: Rooted): number {
-  return restsOf(search, rooted).reduce((sum, rest) => sum + rest ** 2, 0);
-}
-
-/** By how much each length is longer than the notch has it, from the line round the tube that suits them best. */
-export function restsOf(search: NotchSearch, rooted: Rooted): readonly number[] {
-  const datums = datumsOf(search, rooted);
+/** From the line round the tube that suits them best: the sum of squares by which lengths and notch differ. */
+export function errorOf({ stations, lengths }: NotchSearch, rooted: Rooted): number {
+  const datums = stations.map((station, i) => (lengths[i] ?? 0) + notchSetback(rooted, station).setback);
   const datum = meanOf(datums);
-  return datums.map((each) => each - datum);
-}
-
-/** Where each length puts the line that they are counted from. */
-export function datumsOf({ stations, lengths }: NotchSearch, rooted: Rooted): readonly number[] {
-  return stations.map((station, i) => (lengths[i] ?? 0) + notchSetback(rooted, station).setback);
+  return datums.reduce((sum, each) => sum + (each - datum) ** 2, 0);
 }
 
 /** Less gained than this share of what is left is the foot of the slope. */
 const FOOT = 1e-10;
 const DAMPING = { first: 1e-2, least: 1e-14, most: 1e8, step: 8 };
 
-/** The least squares next below a place, by steps that are each taken only if they lead down. */
+/** The least squares next below a place, by Levenberg and Marquardt's steps, each taken only if it leads down. */
 export function descended(search: NotchSearch, from: Rooted, rounds: number): Fit {
   const way = wayFrom(search, from);
   let values = way.moved.map((name) => from[name]);
@@ -98,55 +89,46 @@ function slopesBy({ search, moved, follows }: Way, rooted: Rooted, slopes: Slope
   });
 }
 
-/** What values can be: an angle is one, a root is no larger than any that is looked for. */
-function bounded(name: keyof Rooted, value: number): number {
-  const [least, most] = name === 'angle' ? [LEAST_ANGLE, Math.PI - LEAST_ANGLE] : [-1e6, 1e6];
-  return Math.min(Math.max(value, least), most);
-}
-
 const LEAST_ANGLE = 0.02;
 
-/** Where a step leads, by the damped normal equations (Levenberg 1944, Marquardt 1963). */
+/** The library goes on from a step that led up: so it is asked for one at a time. */
 function stepped(way: Way, values: readonly number[], damping: number): { values: number[]; error: number } {
-  const { search, moved } = way;
+  const { stations, lengths } = way.search;
+  const bounds = (angle: number, other: number): number[] =>
+    way.moved.map((name) => (name === 'angle' ? angle : other));
+  const { parameterValues, parameterError } = levenbergMarquardt(
+    { x: [...stations], y: [...lengths] },
+    (at: number[]) => lengthsOf(way, at),
+    {
+      initialValues: [...values],
+      minValues: bounds(LEAST_ANGLE, -1e6),
+      maxValues: bounds(Math.PI - LEAST_ANGLE, 1e6),
+      damping,
+      maxIterations: 1,
+      errorTolerance: 0,
+      jacobianFunction: (at: number[]) => slopesOf(way, at),
+    },
+  );
+  return { values: parameterValues, error: parameterError };
+}
+
+function lengthsOf(way: Way, values: readonly number[]): (station: Radians) => number {
+  const { stations, lengths } = way.search;
   const rooted = rootedAt(way, values);
-  const rests = restsOf(search, rooted);
-  const slopes = slopesOf(way, rooted);
-  const equations = slopes.map((slope, i) => [
-    ...slopes.map((other, j) => productOf(slope, other) + (i === j ? damping : 0)),
-    productOf(slope, rests),
-  ]);
-  const step = solved(equations);
-  const next = moved.map((name, i) => bounded(name, (values[i] ?? 0) + (step[i] ?? 0)));
-  return { values: next, error: errorOf(search, rootedAt(way, next)) };
+  const setback = (station: Radians): number => notchSetback(rooted, station).setback;
+  const datum = meanOf(stations.map((station, i) => (lengths[i] ?? 0) + setback(station)));
+  return (station) => datum - setback(station);
 }
 
-/** How lengths hang on each value that is moved, station by station. The line that they are counted from goes with the values. */
-function slopesOf(way: Way, rooted: Rooted): readonly (readonly number[])[] {
-  const all = way.search.stations.map((station) =>
-    slopesBy(way, rooted, notchSetback(rooted, station).slopes),
-  );
-  return way.moved.map((_, i) => {
-    const slopes = all.map((each) => each[i] ?? 0);
-    const mean = meanOf(slopes);
-    return slopes.map((slope) => mean - slope);
-  });
+/** The line that lengths are counted from goes with the values. */
+function slopesOf(way: Way, values: readonly number[]): (station: Radians) => number[] {
+  const rooted = rootedAt(way, values);
+  const at = (station: Radians): number[] => slopesBy(way, rooted, notchSetback(rooted, station).slopes);
+  const all = way.search.stations.map(at);
+  const means = way.moved.map((_, i) => meanOf(all.map((slopes) => slopes[i] ?? 0)));
+  return (station) => at(station).map((slope, i) => (means[i] ?? 0) - slope);
 }
 
-/** The unknowns of as many equations, their right side last, by elimination: these are positive definite, and need no pivoting. */
-function solved(equations: readonly (readonly number[])[]): readonly number[] {
-  const [[pivot = 1, ...first] = [], ...others] = equations;
-  if (first.length === 0) return [];
-  const rest = solved(
-    others.map(([lead = 0, ...other]) => other.map((each, i) => each - (lead / pivot) * (first[i] ?? 0))),
-  );
-  return [((first.at(-1) ?? 0) - productOf(rest, first)) / pivot, ...rest];
-}
-
-function productOf(one: readonly number[], other: readonly number[]): number {
-  return one.reduce((sum, each, i) => sum + each * (other[i] ?? 0), 0);
-}
-
-export function meanOf(values: readonly number[]): number {
+function meanOf(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,5 +1,5 @@
 import type { Mm } from '../../measure/units.ts';
-import { datumsOf, meanOf, type NotchSearch, restsOf } from './descent.ts';
+import type { NotchSearch } from './descent.ts';
 import { fitsOf, scatterOf, searchOf } from './fits.ts';
 import { type Notch, notchSetback, type Rooted } from './notch.ts';
 
@@ -36,7 +36,8 @@ export function oddLengthOf(
 }
 
 function farthest(search: NotchSearch, rooted: Rooted): number[] {
-  const off = restsOf(search, rooted).map(Math.abs);
+  const datum = datumOf(search, rooted);
+  const off = search.lengths.map((length, i) => Math.abs(datum - setback(search, rooted, i) - length));
   const tried = Math.max(TRIED.least, Math.round(TRIED.lengths / off.length));
   return [...off.keys()].sort((a, b) => (off[b] ?? 0) - (off[a] ?? 0)).slice(0, tried);
 }
@@ -45,7 +46,16 @@ function without(search: NotchSearch, place: number): OddLength & { readonly sca
   const others = <Value>(values: readonly Value[]): Value[] => values.filter((_, i) => i !== place);
   const rest = { ...search, stations: others(search.stations), lengths: others(search.lengths) };
   const [fit] = fitsOf(rest);
-  const { setback } = notchSetback(fit.rooted, search.stations[place] ?? 0);
-  const instead = search.tubeRadius * (meanOf(datumsOf(rest, fit.rooted)) - setback);
+  const instead = search.tubeRadius * (datumOf(rest, fit.rooted) - setback(search, fit.rooted, place));
   return { place, instead, scatter: scatterOf(rest, fit) };
+}
+
+function setback({ stations }: NotchSearch, rooted: Rooted, i: number): number {
+  return notchSetback(rooted, stations[i] ?? 0).setback;
+}
+
+/** Where the lengths are counted from, by the tube's radius from the work point. */
+function datumOf(search: NotchSearch, rooted: Rooted): number {
+  const all = search.lengths.map((length, i) => length + setback(search, rooted, i));
+  return all.reduce((sum, each) => sum + each, 0) / all.length;
 }
