@@ -1,7 +1,7 @@
-import type { BendHeader, CopedEnd, Part } from '../job/job.ts';
+import type { BendHeader, CopedEnd, Part, Tube } from '../job/job.ts';
 import { mirroredAngle } from '../job/mirrored.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
-import { NPS_SIZES, SCHEDULES } from '../measure/sizes/pipe.ts';
+import { NPS_SIZES, type NpsSize, SCHEDULES } from '../measure/sizes/pipe.ts';
 import { commonDiameter, isDiameter } from '../measure/sizes/tube.ts';
 import { type Angle, type Length, MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
@@ -20,17 +20,23 @@ export function asMeant({ tube, hand, places }: TubeSolution, words: Language): 
     section.kind === 'round' ? [doubtOfSize(section.od, words), nominal(section.od, wall, words)] : [];
   const ofTube = own.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []));
   if (places) return ofTube;
+  const pipes = pipesOf(tube);
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
-    const doubts = end?.kind === 'coped' ? ofEnd(end, hand, words) : [];
+    const doubts = end?.kind === 'coped' ? ofEnd(end, pipes, hand, words) : [];
     return doubts.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt, end: name }] : []));
   });
   return [...ofTube, ...ofEnds];
 }
 
-function ofEnd({ parts }: CopedEnd, hand: Hand, words: Language): readonly Doubt[] {
+function ofEnd(
+  { parts }: CopedEnd,
+  pipes: readonly NpsSize[],
+  hand: Hand,
+  words: Language,
+): readonly Doubt[] {
   return parts.flatMap(({ onto, clock }: Part) => [
-    'od' in onto ? doubtOfSize(onto.od, words) : undefined,
+    'od' in onto ? (doubtOfSize(onto.od, words) ?? alsoPipe(onto.od, pipes, words)) : undefined,
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);
@@ -101,6 +107,23 @@ function nominal(od: Length, wall: Length | undefined, { warnings }: Language): 
   const gauges = [...BIRMINGHAM_THOUSANDTHS.values()].map((each) => (each / 1000) * MM_PER_INCH);
   if (!schedule || gauges.some((gauge) => Math.abs(gauge - wall.mm) < SAME_WALL)) return undefined;
   return warnings.asMeant.nominal(od, wall, `NPS ${size.name} sch ${schedule}`, size.od);
+}
+
+/** The pipes that a tube and its headers are by their names. */
+function pipesOf({ section, ends }: Tube): readonly NpsSize[] {
+  const headers = [ends.A, ends.B].flatMap((end) => (end?.kind === 'coped' ? end.parts : []));
+  const sizes = [section, ...headers.map(({ onto }) => onto)].flatMap((each) =>
+    'od' in each ? [each.od] : [],
+  );
+  const named = sizes.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
+  return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od));
+}
+
+/** A header as wide as the name of a pipe that stands beside it; in decimals it is a diameter. */
+function alsoPipe(od: Length, pipes: readonly NpsSize[], { warnings }: Language): Doubt {
+  if (od.byName || /[.,]/.test(od.wrote)) return undefined;
+  const pipe = pipes.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
+  return pipe && warnings.asMeant.alsoPipe(od, `NPS ${pipe.name}`, pipe.od);
 }
 
 /** A whole number from 1 to 12 is the hour of a clock face to many. */

@@ -36,6 +36,10 @@ function bothEnds(between: string, head = '', od = '38.1', onto = '44.5'): strin
   return `copeleaf: 1\n${head}tube:\n  od: ${od}\n${between}  ends:\n    A: ${end}\n    B: ${end}\n`;
 }
 
+/** One end on a pipe by its name; another on a header so wide. */
+const onPipe: Slip = { tube: '  between: 600mm\n', onto: '{ pipe: NPS 1-1/2 }' };
+const atB = (od: string): string => ` }\n    B: { onto: { od: ${od} }, angle: 90`;
+
 const GOOD = oneEnd({});
 
 /** What is told of a job: its mistakes, or where there are none its warnings, each on a line. */
@@ -176,6 +180,11 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     inches({ od: '1-1/2in', wall: '.145in' }),
     /the pipe NPS 1-1.2 sch 40, which is ~1-29.32 in .1.902. across and not 1-1.2in/,
   ],
+  [
+    'a header by the name of the pipe that the other one is',
+    inches({ ...onPipe, more: atB('1-1/2in') }),
+    /end B: The header is 1-1.2in across; the pipe NPS 1-1.2, .* is ~1-29.32 in .1.902.. Are they the same/,
+  ],
   ["an hour for a clock's angle", oneEnd({ more: ', clock: 3' }), /`3deg` or `90deg`, whichever is meant/],
   [
     'the radius of a bend to its inside',
@@ -240,6 +249,7 @@ describe('what is meant is not doubted', () => {
     ['a tube by a tape round it', { od: '{ girth: 120.2 }' }],
     ['a size of some other mill', { onto: '{ od: 47.2 }' }],
     ['a tube of an inch with the wall of 12 gauge, which is a pipe as well', { od: '1/2in', wall: '.109in' }],
+    ['a tube beside the pipe of its number, in decimals', { ...onPipe, more: atB('1.5in') }],
     ['a clock of more than twelve degrees, or of less than nothing', { more: ', clock: -3' }],
     ['a short elbow to weld', { onto: '{ bend: { od: 48.3, radius: 38, centre: 180 } }' }],
     ['a bend round its own diameter', { onto: '{ bend: { od: 44.5, radius: 44.5, centre: 180 } }' }],

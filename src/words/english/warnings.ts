@@ -94,6 +94,11 @@ export const warnings = {
         say`A wall of ${own(wall)} is that of the pipe ${asWritten(pipe)}, which is ${quantities.inOne(across, unitOf(od))} across and not ${own(od)}.`,
         say`\`pipe: ${asWritten(pipe)}\` if that is meant`,
       ),
+    alsoPipe: (od: Length, pipe: string, across: Mm): Told =>
+      told(
+        say`The header is ${own(od)} across; the pipe ${asWritten(pipe)}, which the job has too, is ${quantities.inOne(across, unitOf(od))}. Are they the same?`,
+        say`\`pipe: ${asWritten(pipe)}\` if they are, else the diameter in decimals`,
+      ),
     oClock: (hour: number): Told =>
       told(
         say`The heel is clocked ${hour}° from the spine; ${hour} o'clock would be ${(hour % 12) * 30}°.`,
