@@ -1,15 +1,14 @@
 import { stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
 import { frameOfLines } from '../frame/lines/frame-of-lines.ts';
-import { plainName } from '../frame/names.ts';
 import { jobOfTube } from '../frame/one-tube.ts';
 import { frameOfTube } from '../frame/tube-in-frame.ts';
-import { nearest } from '../job/text/nearest.ts';
 import type { LengthUnit } from '../measure/units.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
 import { readBytes, writeResult } from './files.ts';
+import { nameAsked } from './only.ts';
 import type { Shell } from './shell.ts';
 import { refuse, refuseArgument } from './trouble.ts';
 
@@ -54,11 +53,7 @@ async function writeTube(path: string, asked: string, out: string | undefined, s
   const { job } = await readAsk(path, {}, shell);
   const names = job.tubes.map(({ name }) => name);
   if (!job.frame) throw refuseArgument('usage', `--tube ${asked}`, words.commandFaults.noFrame, words);
-  const place = names.map(plainName).indexOf(plainName(asked));
-  if (place < 0) {
-    const objection = words.commandFaults.noTube(nearest(asked, names), names);
-    throw refuseArgument('unknown-name', `--tube ${asked}`, objection, words);
-  }
+  const place = names.indexOf(nameAsked('--tube', asked, names, words));
   const alone = jobOfTube(job, place);
   const text = alone ?? frameOfTube(job, place) ?? '';
   const target = out ?? `${asked.replace(/[/\\:*?"<>|]/g, '-')}.yaml`;

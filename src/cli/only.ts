@@ -25,15 +25,16 @@ export function onlyAsked(
   only: readonly string[] | undefined,
 ): readonly TubeSolution[] {
   if (only === undefined) return pieces;
-  const known = new Map(
-    pieces.flatMap((piece) => namesOfPiece(job, piece)).map((name) => [plainName(name), name]),
-  );
-  const names = only.map((asked) => {
-    const name = known.get(plainName(asked));
-    if (name !== undefined) return name;
-    const near = nearest(asked, [...known.values()]);
-    const objection = job.words.commandFaults.noTube(near, [...known.values()]);
-    throw refuseArgument('unknown-name', `--only ${asked}`, objection, job.words);
-  });
+  const known = [...new Set(pieces.flatMap((piece) => namesOfPiece(job, piece)))];
+  const names = only.map((asked) => nameAsked('--only', asked, known, job.words));
   return piecesNamed(job, pieces, new Set(names));
+}
+
+/** Of these names of tubes the one that is asked for by a flag. Throws `Refusal` where none is, with the nearest. */
+export function nameAsked(flag: string, asked: string, names: readonly string[], words: Language): string {
+  const plain = plainName(asked);
+  const name = names.find((each) => plainName(each) === plain);
+  if (name !== undefined) return name;
+  const objection = words.commandFaults.noTube(nearest(asked, names), names);
+  throw refuseArgument('unknown-name', `${flag} ${asked}`, objection, words);
 }

@@ -1,4 +1,5 @@
 import type { Mesh } from '../space/mesh.ts';
+import { crossProduct, unitOf, type Vector, wayTo } from '../space/vector.ts';
 
 const HEAD = 84;
 const TRIANGLE = 50;
@@ -48,19 +49,8 @@ function isNothing(corners: readonly number[]): boolean {
 }
 
 /** Of length 1; nought where the corners lie on one line. */
-function normalOf([
-  ax = 0,
-  ay = 0,
-  az = 0,
-  bx = 0,
-  by = 0,
-  bz = 0,
-  cx = 0,
-  cy = 0,
-  cz = 0,
-]: readonly number[]) {
-  const [ux, uy, uz, vx, vy, vz] = [bx - ax, by - ay, bz - az, cx - ax, cy - ay, cz - az];
-  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-  const length = Math.hypot(x, y, z) || 1;
-  return [x / length, y / length, z / length];
+function normalOf(corners: readonly number[]): Vector {
+  const corner = (at: number): Vector => [corners[at] ?? 0, corners[at + 1] ?? 0, corners[at + 2] ?? 0];
+  const [a, b, c] = [corner(0), corner(3), corner(6)];
+  return unitOf(crossProduct(wayTo(a, b), wayTo(a, c))) ?? [0, 0, 0];
 }

@@ -1,4 +1,5 @@
 import type { EndName } from '../job/job.ts';
+import { plainNumbers } from '../job/plain-numbers.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
@@ -34,7 +35,7 @@ export function footprintNumbers(
   return [
     'footprint',
     part,
-    plainNumbers(cope.end.parts[part]),
+    askedNumbers(cope.end.parts[part]),
     lines,
     place.map(({ label, text }) => `${label} ${text}`).join('; '),
   ].join(' / ');
@@ -47,22 +48,9 @@ export function hundredths(lengths: readonly Mm[]): string {
 
 const BESIDE = 0.2361;
 
-const NO_NUMBERS: ReadonlySet<string> = new Set([
-  'name',
-  'wrote',
-  'unit',
-  'bare',
-  'byName',
-  'readings',
-  'stops',
-]);
-
-/** The numbers of what was asked for, to 1e-5 mm and radians; how a header ends is seen by the line alone. */
-export function plainNumbers(asked: unknown): string {
-  return JSON.stringify(asked, (key, value: unknown) => {
-    if (NO_NUMBERS.has(key)) return undefined;
-    return typeof value === 'number' ? Number(value.toFixed(5)) + 0 : value;
-  });
+/** The numbers of what was asked for; how a header ends is seen by the line alone. */
+export function askedNumbers(asked: unknown): string {
+  return plainNumbers(asked, 5, 'stops');
 }
 
 /** Signs that a worn print and a gloved hand take for no other. */

@@ -130,9 +130,3 @@ export function bezier(quad: Quad, t: number): number {
   const u = 1 - t;
   return u * u * u * quad[0] + 3 * u * u * t * quad[1] + 3 * u * t * t * quad[2] + t * t * t * quad[3];
 }
-
-/** How fast that coordinate grows with t. */
-export function bezierRate([a, b, c, d]: Quad, t: number): number {
-  const u = 1 - t;
-  return 3 * (u * u * (b - a) + 2 * u * t * (c - b) + t * t * (d - c));
-}

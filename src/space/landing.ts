@@ -1,5 +1,5 @@
 import type { Mm, Radians } from '../measure/units.ts';
-import { exactCosine, roundHeader } from './round.ts';
+import { exactCosine } from './round.ts';
 import { type Solid, TOUCH, type WallEntry } from './solid.ts';
 
 /** One header as the end meets it: turned to its clock. Both ends of a tube use the same formulae. */
@@ -131,15 +131,5 @@ export function lying(
     trimClimb: exactCosine(angle) / Math.sin(angle),
     offset,
     shift,
-  };
-}
-
-/** A landing on a round header of this outside radius. */
-export function roundLanding(radius: Mm, angle: Radians, clock: Radians, offset: Mm): Landing {
-  return {
-    solid: roundHeader(radius, angle, offset),
-    ...lying(angle, clock, offset, 0),
-    mitred: false,
-    stops: false,
   };
 }

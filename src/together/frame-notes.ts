@@ -7,6 +7,7 @@ import { asMade, type Placings, placingsOf } from './as-made.ts';
 import { type Clash, clashesIn } from './clashes.ts';
 import { type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
+import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
 import { sealedIn } from './sealed.ts';
 
@@ -34,7 +35,7 @@ export interface FrameWarning {
 }
 
 /** What follows of a job's frame; undefined of a job that is none. Throws `Refusal` as `solveStanding` does. */
-export function standingFrame(job: Job): StandingFrame | undefined {
+export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
   const { frame } = job;
   if (!frame) return undefined;
   const standings = standingsIn(frame, solveStanding(job));
@@ -49,7 +50,7 @@ export function standingFrame(job: Job): StandingFrame | undefined {
     ...sealedIn(standings, pieces, placings).map((tubes) => sealed(job, tubes)),
   ];
   return { frame, standings, listed: standings, landings, marked, placings, warnings };
-}
+});
 
 /** Whether what is told is something to mend. */
 export function isWarning({ code }: FrameWarning): boolean {

@@ -1,36 +1,20 @@
-import type { Job, Tube } from '../job/job.ts';
+import { plainNumbers } from '../job/plain-numbers.ts';
 import { type Placing, solveHands, solveOpposite, solveTube, type TubeSolution } from '../saddle/solve.ts';
+import { oncePerJob } from './once.ts';
 import { type Laying, sameAs, stockKeysOf } from './same-piece.ts';
 
-/** Every tube of a frame in its order, each as it stands. What has the same numbers is solved once. Throws `Refusal`. */
-export function solveStanding(job: Job): readonly TubeSolution[] {
-  const before = solvedJobs.get(job);
-  if (before) return before;
+/** Every tube of a frame in its order, each as it stands. What has the same numbers, to 1e-9 mm and radians, is solved once. Throws `Refusal`. */
+export const solveStanding = oncePerJob((job): readonly TubeSolution[] => {
   const solved = new Map<string, TubeSolution>();
-  const standing = solveHands(job, (tube) => {
-    const key = numbersOf(tube);
+  return solveHands(job, (tube) => {
+    const key = plainNumbers(tube, 9);
     const same = solved.get(key);
     if (same) return { ...same, tube };
     const solution = solveTube(tube);
     solved.set(key, solution);
     return solution;
   });
-  solvedJobs.set(job, standing);
-  return standing;
-}
-
-/** Its pieces and what it comes to as a whole both rest on it, and a job never changes. */
-const solvedJobs = new WeakMap<Job, readonly TubeSolution[]>();
-
-const NOT_NUMBERS: ReadonlySet<string> = new Set(['name', 'wrote', 'unit', 'bare', 'byName', 'readings']);
-
-/** All that a tube's solution rests on, to 1e-9 mm and radians. */
-function numbersOf(tube: Tube): string {
-  return JSON.stringify(tube, (key, value: unknown) => {
-    if (NOT_NUMBERS.has(key)) return undefined;
-    return typeof value === 'number' ? Number(value.toFixed(9)) + 0 : value;
-  });
-}
+});
 
 interface Row {
   readonly first: TubeSolution;
@@ -41,15 +25,7 @@ interface Row {
 }
 
 /** The pieces of a job that is a frame. Throws `Refusal` as `solveStanding` does. */
-export function piecesOfFrame(job: Job): readonly TubeSolution[] {
-  const before = piecesOfJobs.get(job);
-  if (before) return before;
-  const pieces = rowsOf(solveStanding(job));
-  piecesOfJobs.set(job, pieces);
-  return pieces;
-}
-
-const piecesOfJobs = new WeakMap<Job, readonly TubeSolution[]>();
+export const piecesOfFrame = oncePerJob((job): readonly TubeSolution[] => rowsOf(solveStanding(job)));
 
 /** The pieces of a frame: tubes that are the same solid are one row, and mirror images of a row are its opposite hand. */
 export function rowsOf(standing: readonly TubeSolution[]): readonly TubeSolution[] {

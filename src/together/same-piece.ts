@@ -44,8 +44,9 @@ function sizesOf({ tube }: TubeSolution): string {
 
 /** Names of the drawers in which pieces that may be the same as this one lie, its own first: by its sizes and its length. */
 export function stockKeysOf(piece: TubeSolution): readonly string[] {
+  const sizes = sizesOf(piece);
   const drawer = Math.floor((piece.lengths?.between ?? 0) / DRAWER);
-  return [drawer, drawer - 1, drawer + 1].map((each) => `${sizesOf(piece)} ${each}`);
+  return [drawer, drawer - 1, drawer + 1].map((each) => `${sizes} ${each}`);
 }
 
 const DRAWER: Mm = 0.1;

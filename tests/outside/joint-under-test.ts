@@ -1,15 +1,17 @@
 import type { Joint } from '../../src/saddle/joint.ts';
 import type { Line } from '../../src/saddle/line.ts';
 import { squareLine, wallLine } from '../../src/saddle/lines.ts';
-import { roundLanding } from '../../src/space/landing.ts';
+import { lying } from '../../src/space/landing.ts';
+import { roundHeader } from '../../src/space/round.ts';
 import { roundSection } from '../../src/space/sections/round.ts';
 import type { RandomJoint } from './random-joints.ts';
 
 /** The program's own joint for one of the random ones, or for one of a table. */
-export function jointUnderTest(ask: RandomJoint): Joint {
+export function jointUnderTest({ tube, header, angle, clock, offset }: RandomJoint): Joint {
+  const solid = roundHeader(header, angle, offset);
   return {
-    section: roundSection(ask.tube),
-    landings: [roundLanding(ask.header, ask.angle, ask.clock, ask.offset)],
+    section: roundSection(tube),
+    landings: [{ solid, ...lying(angle, clock, offset, 0), mitred: false, stops: false }],
   };
 }
 

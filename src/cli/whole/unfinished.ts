@@ -11,6 +11,7 @@ import {
 import { hostname } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { errorCode } from './place.ts';
 
 /** A file that is not whole yet, under a name that tells whose it is, so that the next run knows what a killed one left. */
 export interface Unfinished {
@@ -100,6 +101,6 @@ function isRunning(pid: number): boolean {
     return true;
   } catch (error) {
     // Another person's process may not be asked, but it is there.
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+    return errorCode(error) === 'EPERM';
   }
 }

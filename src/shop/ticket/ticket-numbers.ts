@@ -1,4 +1,4 @@
-import { hundredths, leafNumbers, plainNumbers } from '../../leaf/numbers.ts';
+import { askedNumbers, hundredths, leafNumbers } from '../../leaf/numbers.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { StandingFrame } from '../../together/frame-notes.ts';
@@ -24,7 +24,7 @@ function handNumbers(solution: TubeSolution, paperThickness: Mm, frame: Standing
   );
   return [
     ...leaves,
-    plainNumbers(tube),
+    askedNumbers(tube),
     hundredths([overall, between, blank, 100 * (twist ?? 0)]),
     ...laid,
   ].join(' / ');

@@ -20,7 +20,7 @@ import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
-import { oneSheet, pagesForAid } from './one-sheet.ts';
+import { namedAid, oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** Room round the arc for its outer numbers, and under the stock's edge for its words. */
 const ROUND: Mm = 7;
@@ -46,12 +46,7 @@ const OFF_ROLL: Mm = 320;
  * Numbers outside the outer arc count from the right, those inside from the left: each is the other's supplement.
  */
 export function bevelSheet(ask: SheetAsk, words: Language, printer?: Printer): LaidSheets {
-  const named = {
-    job: words.aids.bevel.subject,
-    paper: ask.paper.name,
-    words,
-    ...(printer && { printer }),
-  };
+  const named = namedAid(words.aids.bevel.subject, ask, words, printer);
   const ways = pagesForAid(ask, printer, OFF_ROLL).map((page) => {
     const furniture = furnish(page, named);
     const { content } = furniture;

@@ -9,7 +9,7 @@ import { type Furniture, furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import type { Page } from '../page.ts';
 import { girthStrip, STRIP_HEIGHT, type Strip } from './girth-strip.ts';
-import { oneSheet, pagesForAid } from './one-sheet.ts';
+import { namedAid, oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** Beside a strip, for the words at its ends. */
 const BESIDE: Mm = 6;
@@ -27,12 +27,7 @@ const OFF_ROLL: Mm = 300;
  * before. Wrapped round a tube of diameter D, paper of thickness t reads C = pi (D + t), so that is where D stands.
  */
 export function girthSheet(ask: SheetAsk, words: Language, printer?: Printer): LaidSheets {
-  const named = {
-    job: words.aids.girth.subject,
-    paper: ask.paper.name,
-    words,
-    ...(printer && { printer }),
-  };
+  const named = namedAid(words.aids.girth.subject, ask, words, printer);
   const sheets = pagesForAid(ask, printer, OFF_ROLL).map((page) => ({
     page,
     furniture: furnish(page, named),

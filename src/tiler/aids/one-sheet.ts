@@ -1,8 +1,10 @@
 import type { Drawing, Mark } from '../../draw/drawing.ts';
 import type { SheetAsk } from '../../job/job.ts';
 import type { Printer } from '../../job/paper/printer.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { Furniture } from '../furniture.ts';
+import type { Language } from '../../words/language.ts';
+import type { Furniture, SheetWords } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import { type Page, pagesOf } from '../page.ts';
 import type { Placement } from '../sheets.ts';
@@ -18,6 +20,16 @@ export function pagesForAid(
 ): readonly [Page, ...Page[]] {
   if (!ask.paper.roll) return pagesOf(ask, printer);
   return pagesOf({ ...ask, paper: { ...ask.paper, height: offRoll } }, printer);
+}
+
+/** What an aid's furniture names. */
+export function namedAid(
+  job: Said,
+  { paper }: SheetAsk,
+  words: Language,
+  printer: Printer | undefined,
+): SheetWords {
+  return { job, paper: paper.name, words, ...(printer && { printer }) };
 }
 
 /** A set of one sheet: the furniture, and drawings whose coordinates are the sheet's. */

@@ -22,7 +22,7 @@ import { furnish } from '../furniture.ts';
 import type { LaidSheets } from '../lay-sheets.ts';
 import { LINE_ROOM } from '../page.ts';
 import type { Placement } from '../sheets.ts';
-import { oneSheet, pagesForAid } from './one-sheet.ts';
+import { namedAid, oneSheet, pagesForAid } from './one-sheet.ts';
 
 /** A strip with the long bars and white beside them. */
 const STRIP: Mm = BARS_HEIGHT + 6;
@@ -52,12 +52,7 @@ export function rulerSheet(ask: SheetAsk, words: Language, printer?: Printer): L
     right: printable.right - (wide ? STRIP : 0),
     top: printable.top - (high ? STRIP : 0),
   };
-  const named = {
-    job: words.aids.ruler.subject,
-    paper: ask.paper.name,
-    words,
-    ...(printer && { printer }),
-  };
+  const named = namedAid(words.aids.ruler.subject, ask, words, printer);
   const furniture = furnish({ ...page, printable: inner }, named);
   const along = high ? longest(across(printable)) : undefined;
   const aloft = wide ? longest(upright(printable) - (high ? STRIP : 0)) : undefined;
