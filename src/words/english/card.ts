@@ -31,7 +31,6 @@ export const card = {
     root: say`root gap`,
     weld: say`weld angle`,
     ticks: say`ticks`,
-    baseEdge: say`base edge`,
     date: say`date`,
     outline: say`outline`,
     lay: say`lay it`,

@@ -46,7 +46,6 @@ export const frameWords = {
     tubes: say`tubes`,
     open: say`ends`,
     landing: say`lands`,
-    diagonals: say`check`,
   },
   /** Where a tube's landings are, from a stop held against its end A. */
   landings: (header: Said, goes: Said): Said =>

@@ -46,8 +46,6 @@ export const text = {
   }),
   versionNotFirst: { why: say`the version comes before everything else`, instead: FIRST_LINE },
 
-  /** A key or a setting of the file, or a flag, as messages quote them. */
-  quoted: (own: string): Said => say`\`${asWritten(own)}\``,
   noKey: (key: Said): Said => say`no ${key}`,
   keyTwice: (key: string, line: number): Objection => ({
     why: say`\`${asWritten(key)}\` is there already, at line ${line}`,
