@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../src/cli/main.ts';
 import type { Shell } from '../../src/cli/shell.ts';
 import { ENGLISH } from '../../src/words/english.ts';
-import { howMany } from '../count.ts';
+import { DEEP, howMany } from '../count.ts';
 import { copeleaf, copeleafBytes, folderWith, namesIn } from './run-command.ts';
 
 /** A point is 1/72 in (ISO 32000-1, 8.3.2.3). ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: letter is 8.5 x 11 in. */
@@ -244,9 +244,11 @@ describe('a long run', () => {
     expect(said).toMatch(
       /^that makes \d+ sheets[^\n]*\nmany\.pdf: 60 leaves and the shop pack on \d+ sheets\n$/,
     );
-    lines.length = 0;
-    expect(await main(['check', 'many.yaml'], shell)).toBe(0);
-    expect(lines).toEqual([...Array.from({ length: 6 }, (_, i) => `${(i + 1) * 10} of 60 tubes`), '']);
+    if (DEEP) {
+      lines.length = 0;
+      expect(await main(['check', 'many.yaml'], shell)).toBe(0);
+      expect(lines).toEqual([...Array.from({ length: 6 }, (_, i) => `${(i + 1) * 10} of 60 tubes`), '']);
+    }
     // The two rails are one piece, and so are all rungs.
     lines.length = 0;
     expect(await main(['check', 'frame.yaml'], shell)).toBe(0);
