@@ -15,6 +15,7 @@ import {
   type Place,
   type RayEnd,
   type RayTube,
+  standsAt,
   unitAlong,
   wallMet,
 } from './ray-march.ts';
@@ -64,19 +65,19 @@ const FRAMES = howMany({ short: 1, deep: 30, asked: 'FRAMES' });
 /** Round each line. */
 const LOOKS = howMany({ short: 3, deep: 6 });
 
-/** Beside a step of a header's end face what is left may be thin: a ray that disagrees is walked again in finer looks. */
-const [COARSE, FINE] = [0.5, 0.02];
-const NEAR = 2e-4;
+/** Apart along a ray. */
+const FINE = 0.5;
+const NEAR = 1e-4;
 
 /** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
 const BESIDE = 5e-3;
 
 test('every end of random frames agrees with rays walked through solids that know points and sizes alone', () => {
-  let [looked, compared, exact, again, worst] = [0, 0, 0, 0, 0];
+  let [looked, compared, exact, between, worst] = [0, 0, 0, 0, 0];
   fc.assert(
     fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
       const job = readDrawn(frame.text);
-      const rays = rayTubes(frame, job);
+      const scene = { tubes: rayTubes(frame, job), fine: FINE };
       for (const [place, { ends, section }] of solveHands(job).entries()) {
         const tube = frame.tubes[place];
         if (!tube) continue;
@@ -97,21 +98,24 @@ test('every end of random frames agrees with rays walked through solids that kno
               const depth = line === cope.outside ? 0 : tube.wall;
               const radial = along(along([0, 0, 0], x - depth * nx, spine), y - depth * ny, past);
               const met = line?.(station);
-              const walked = (fine: number): number | undefined =>
-                wallMet({ tubes: rays, fine }, place, name, radial);
-              const coarse = walked(COARSE);
-              if (!met?.contact || coarse === undefined) continue;
-              const off = (ray: number | undefined): number =>
-                Math.abs(met.setback + shift - (ray ?? Number.POSITIVE_INFINITY));
+              const ray = wallMet(scene, place, name, radial);
+              if (!met?.contact || ray === undefined) continue;
               looked++;
               const beside = [-1, 1].map((side) => line?.(station + side * BESIDE * section.turn).region);
               if (beside.some((region) => region !== met.region)) continue;
               compared++;
-              const apart = off(coarse) < NEAR ? off(coarse) : off(walked(FINE));
-              if (off(coarse) >= NEAR) again++;
-              worst = Math.max(worst, apart);
-              expect(apart, `${tube.name} ${name} at ${station}\n${frame.text}`).toBeLessThan(NEAR);
-              if (apart < 5e-6) exact++;
+              const told = met.setback + shift;
+              const off = Math.abs(told - ray);
+              const said = `${tube.name} ${name} at ${station}\n${frame.text}`;
+              if (off < NEAR) {
+                worst = Math.max(worst, off);
+                if (off < 5e-6) exact++;
+                continue;
+              }
+              // A ray passes over what is thinner than its looks are apart, and is met later: what is told then has to stand.
+              between++;
+              expect(told, said).toBeGreaterThan(ray);
+              expect(standsAt(scene, place, name, radial, told - NEAR), said).toBe(true);
             }
           }
         }
@@ -119,12 +123,12 @@ test('every end of random frames agrees with rays walked through solids that kno
     }),
     {
       numRuns: FRAMES,
-      seed: 4711,
+      seed: Number(process.env.FRAME_SEED ?? 4711),
       endOnFailure: true,
     },
   );
   console.info(
-    `${FRAMES} frames: ${compared} of ${looked} rays compared, ${again} walked again, ${worst} mm at worst`,
+    `${FRAMES} frames: ${compared} of ${looked} rays compared, ${between} met between two looks, ${worst} mm at worst`,
   );
   expect(exact / compared).toBeGreaterThan(0.99);
   expect(compared / looked).toBeGreaterThan(0.85);

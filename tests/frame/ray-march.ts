@@ -200,3 +200,22 @@ export function wallMet(scene: RayScene, index: number, end: 'A' | 'B', radial: 
   if (cut.kind === 'plane') return -dotOf(radial, cut.normal) / dotOf(body, cut.normal);
   return firstMet(scene, cut.headers, base, body);
 }
+
+/** Whether any of what an end lands on is left at a height of one of its wall lines. */
+export function standsAt(
+  scene: RayScene,
+  index: number,
+  end: 'A' | 'B',
+  radial: Place,
+  height: number,
+): boolean {
+  const tube = scene.tubes[index];
+  const cut = tube?.ends[end];
+  if (!tube || cut?.kind !== 'onto') return false;
+  const body = bodyOfEnd(tube, end);
+  const place = along(along(pointOfEnd(tube, end), 1, radial), height, body);
+  return cut.headers.some((header) => {
+    const its = scene.tubes[header.tube];
+    return its !== undefined && outsideOf(its, place) <= 0 && isLeft(scene, header, place);
+  });
+}
