@@ -82,7 +82,8 @@ export async function print(path: string | undefined, options: PrintOptions, she
     shell.err(endedLines([words.commandAnswers.nothingNew(since)]));
     return;
   }
-  const pack = packed && ticketed.length > 0 ? shopPack(job, ticketed, footprints) : undefined;
+  const pack =
+    packed && ticketed.length > 0 ? shopPack(job, ticketed, footprints, only === undefined) : undefined;
   const { bytes, sheets } = await {
     pdf: () => pdfOf(leaves, job, name, shell, printer, pack),
     svg: () => svgOf(leaves),

@@ -20,7 +20,12 @@ import { ticketsOf } from './ticket/ticket.ts';
  * one tube no list, for its ticket has all of it but the stock. Gives the boxes of them for the room that a sheet's furniture leaves, for `laySheets` to lay
  * before the leaves.
  */
-export function shopPack(job: Job, solutions: readonly TubeSolution[], footprints: boolean): FrontPages {
+export function shopPack(
+  job: Job,
+  solutions: readonly TubeSolution[],
+  footprints: boolean,
+  viewed = true,
+): FrontPages {
   const stages = orderOfWork(solutions);
   const stock = stockPlan(job, solutions);
   const frame = standingFrame(job);
@@ -39,7 +44,7 @@ export function shopPack(job: Job, solutions: readonly TubeSolution[], footprint
     ...(stock && { stock }),
     notes: frame ? notesOf(job, frame) : [],
   };
-  const views = (room: Box): readonly FrontBox[] => (frame ? viewBoxes(job, frame, room) : []);
+  const views = (room: Box): readonly FrontBox[] => (frame && viewed ? viewBoxes(job, frame, room) : []);
   if (tickets.length > 1)
     return (room) => [...views(room), ...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
   return (room) => {
