@@ -14,6 +14,7 @@ const BENCHES = [
   'million-joints',
   'one-end-process',
   'thousand-tubes',
+  'thousand-in-frame',
   'nesting',
   'sheet-counts',
   'changed-number',

@@ -19,7 +19,10 @@ export function runNode(script: string, args: readonly string[]): ProcessRun {
     "process.on('exit', () => process.stderr.write('\\npeak ' + process.resourceUsage().maxRSS / 1024 + '\\n'));\n",
   );
   const start = performance.now();
-  const run = spawnSync(process.execPath, ['--import', TELL_PEAK, script, ...args], { encoding: 'utf8' });
+  const run = spawnSync(process.execPath, ['--import', TELL_PEAK, script, ...args], {
+    encoding: 'utf8',
+    maxBuffer: 2 ** 27,
+  });
   const ms = performance.now() - start;
   if (run.status !== 0) throw new Error(`${script} ended with ${run.status}: ${run.stderr}`);
   const peak = /peak ([\d.]+)/.exec(run.stderr)?.[1];
