@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
 import { expect, test } from 'vitest';
-import { copeleaf, folderWith } from './run-command.ts';
+import { copeleaf, folderWith } from '../cli/run-command.ts';
 
 const FRAME = `copeleaf: 1
 job: rack
