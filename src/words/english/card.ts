@@ -74,9 +74,10 @@ export const card = {
   /** Which way round from the spine, the shorter way. */
   turned: (clock: Radians): Said => {
     const beyond = clock - Math.PI;
-    if (Math.abs(beyond) < 1e-9) return say`opposite the spine, at 180°`;
-    if (beyond < 0) return say`${angle(clock)} right of the spine`;
-    return say`${angle(2 * Math.PI - clock)} left of the spine, at ${angle(clock)}`;
+    if (Math.abs(beyond) < 1e-9) return say`opposite the spine`;
+    return beyond < 0
+      ? say`${angle(clock)} right of the spine`
+      : say`${angle(2 * Math.PI - clock)} left of the spine`;
   },
   onTheSpine: say`on the spine`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
