@@ -52,7 +52,7 @@ module.exports = {
       to: {
         path: 'node_modules/',
         pathNot:
-          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|(@types/)?papaparse|pdf-lib|preact|svgdom|yaml)/',
+          'node_modules/(@svgdotjs/svg.js|commander|fflate|ml-levenberg-marquardt|ogl|(@types/)?papaparse|pdf-lib|preact|svgdom|yaml)/',
       },
     },
     {

@@ -6,7 +6,7 @@ import type { Metafile } from 'esbuild';
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Those that let a work be passed on inside another under any licence, if their words go with it. */
-const KNOWN = ['MIT', 'ISC', '0BSD', 'BSD-2-Clause', 'BSD-3-Clause', 'BlueOak-1.0.0'];
+const KNOWN = ['MIT', 'ISC', '0BSD', 'BSD-2-Clause', 'BSD-3-Clause', 'BlueOak-1.0.0', 'Unlicense'];
 
 /** The font is carried by a module that is made of it, and its package names no licence but by its file. */
 const FONT = {
@@ -46,7 +46,7 @@ function folderOf(input: string, root: string): readonly string[] {
 async function notice(folder: string): Promise<string> {
   const told: unknown = JSON.parse(await readFile(join(folder, 'package.json'), 'utf8'));
   const [name, version, licence] = ['name', 'version', 'license'].map((key) => stated(told, key));
-  const words = await wordsIn(folder);
+  const words = await wordsIn(folder, licence);
   const known = KNOWN.includes(licence ?? '') || (name === FONT.package && FONT.opening.test(words));
   if (!known)
     throw new Error(`${name} ${version} is bundled under a licence that is not known: ${licence || 'none'}`);
@@ -59,8 +59,14 @@ function stated(told: unknown, key: string): string {
   return typeof value === 'string' ? value : '';
 }
 
-async function wordsIn(folder: string): Promise<string> {
-  const file = (await readdir(folder)).find((each) => /^(licen[cs]e|copying)\b/i.test(each));
+/** From a file of its own, or from the part of the package's description that is headed by the licence's name. */
+async function wordsIn(folder: string, licence = ''): Promise<string> {
+  const files = await readdir(folder);
+  const own = files.find((each) => /^(licen[cs]e|copying)\b/i.test(each));
+  const file = own ?? files.find((each) => /^readme\b/i.test(each));
   if (file === undefined) return '';
-  return (await readFile(join(folder, file), 'utf8')).replaceAll('\r\n', '\n').trim();
+  const text = (await readFile(join(folder, file), 'utf8')).replaceAll('\r\n', '\n');
+  if (own !== undefined) return text.trim();
+  const [, words = ''] = text.split(`\n## ${licence}\n`);
+  return (words.split('\n#')[0] ?? '').trim();
 }

@@ -25,7 +25,12 @@ async function imported(folders: readonly string[]): Promise<readonly string[]> 
 async function wordsOf(name: string): Promise<string> {
   const folder = `${ROOT}node_modules/${name}/`;
   const file = (await readdir(folder)).find((each) => /^licen[cs]e/i.test(each));
-  return (await readFile(folder + file, 'utf8')).replaceAll('\r\n', '\n').trim();
+  const words = await readFile(folder + (file ?? 'README.md'), 'utf8');
+  // Where a package has none but in its description, they are the last part of it.
+  return (file ? words : words.slice(words.lastIndexOf('\n## ')))
+    .replace(/^\n## .*/, '')
+    .replaceAll('\r\n', '\n')
+    .trim();
 }
 
 const ABOVE_PAGE = ['draw', 'fit', 'ink', 'job', 'leaf', 'measure', 'saddle', 'shop', 'tiler', 'page'];
@@ -37,7 +42,7 @@ test.each([
   'the licences of all that is imported, and of the font, stand whole in the %s',
   async (_, file, folders) => {
     const packages = [...(await imported(folders)), 'dejavu-fonts-ttf'];
-    expect(packages).toEqual(expect.arrayContaining(['pdf-lib', 'yaml', '@svgdotjs/svg.js']));
+    expect(packages).toEqual(expect.arrayContaining(['pdf-lib', 'yaml', 'ogl', '@svgdotjs/svg.js']));
     const told = (await readFile(ROOT + file, 'utf8')).replaceAll('&lt;', '<').replaceAll('&amp;', '&');
     for (const name of packages) expect(told, name).toContain(await wordsOf(name));
   },
@@ -71,6 +76,13 @@ test('a bundled package is told with its version and the words of its licence', 
   );
 });
 
+test('a licence that stands under its name in the package’s description is told from there', async () => {
+  const description = '# Part\n\nBends things.\n\n## Unlicense\n\nDo as you like.\n\n## Thanks\n\nTo all.\n';
+  expect(await ofPackage('Unlicense', { 'README.md': description })).toBe(
+    '@maker/part 1.2.3\n\nDo as you like.\n',
+  );
+});
+
 test.each([
   [
     'a licence that is not known',
@@ -80,6 +92,12 @@ test.each([
   ],
   ['no licence', undefined, { LICENSE: 'All rights reserved.' }, /@maker\/part 1\.2\.3.*none/],
   ['a licence whose words are not there', 'MIT', {}, /@maker\/part 1\.2\.3.*no file/],
+  [
+    'a licence that the description only names',
+    'MIT',
+    { 'README.md': '# Part\n\nLicence: MIT\n' },
+    /@maker\/part 1\.2\.3.*no file/,
+  ],
 ] as const)('%s fails the build', async (_, license, files, why) => {
   await expect(ofPackage(license, files)).rejects.toThrow(why);
 });

@@ -9,6 +9,7 @@ import { DEEP } from '../count.ts';
 import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts';
 import { leave, openPage } from './browser.ts';
 import { keptJob } from './by-keyboard.ts';
+import { seenFrom } from './deeds.ts';
 import { atOnePage, atThePage } from './page-test.ts';
 
 atOnePage(
@@ -263,7 +264,7 @@ describe('the joint in space', () => {
       const canvas = page.locator('.stage canvas');
       await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
       const first = await canvas.screenshot();
-      const wordsLie = () => page.locator('.afloat').innerHTML();
+      const wordsLie = () => seenFrom(page);
       const isMovedBy = async (deed: string, act: () => Promise<void>): Promise<void> => {
         const before = await wordsLie();
         await act();
@@ -310,6 +311,77 @@ describe('the joint in space', () => {
     { job: SQUARE },
   );
 });
+
+describe('the eye on the joint in space', () => {
+  const atTheSpine = (name: string, run: (page: Page, ends: () => Promise<Ends>) => Promise<void>): void =>
+    atThePage(
+      name,
+      async ({ page }) => {
+        await page.getByRole('tab', { name: '3D' }).click();
+        await page.locator('.afloat span', { hasText: 'spine' }).waitFor();
+        await press(page, 'On the spine');
+        await run(page, () => endsSeen(page));
+      },
+      { job: SQUARE },
+    );
+
+  atTheSpine(
+    'keeps the tube in the middle, B above, and a quarter nearer it is a quarter larger',
+    async (page, ends) => {
+      const first = await ends();
+      expect([first.A[0], first.B[0], first.A[1] + first.B[1]]).toEqual(
+        [0, 0, 0].map((at) => expect.closeTo(at, 0)),
+      );
+      expect(first.B[1]).toBeLessThan(0);
+      await page.locator('.stage canvas').press('+');
+      expect((await ends()).B[1] / first.B[1]).toBeCloseTo(1.25, 3);
+    },
+  );
+
+  atTheSpine('never goes over the tube’s end', async (page, ends) => {
+    const first = await ends();
+    for (const key of ['ArrowUp', 'ArrowDown']) {
+      for (let i = 0; i < 20; i++) await page.locator('.stage canvas').press(key);
+      const { A, B } = await ends();
+      expect(A[1] - B[1]).toBeLessThan((first.A[1] - first.B[1]) / 100);
+      expect(A[1] - B[1]).toBeGreaterThan(-1e-3);
+    }
+  });
+
+  atTheSpine('comes nearer by two fingers, and the finger that stays begins anew', async (page, ends) => {
+    const first = await ends();
+    const box = await page.locator('.stage canvas').boundingBox();
+    const fingers = await page.context().newCDPSession(page);
+    const finger = (id: number, x: number, y: number) => ({ id, x: (box?.x ?? 0) + x, y: (box?.y ?? 0) + y });
+    const touch = (
+      type: 'touchStart' | 'touchMove' | 'touchEnd',
+      ...touchPoints: ReturnType<typeof finger>[]
+    ): Promise<unknown> => fingers.send('Input.dispatchTouchEvent', { type, touchPoints });
+    await touch('touchStart', finger(0, 200, 160));
+    await touch('touchStart', finger(0, 200, 160), finger(1, 200, 240));
+    await touch('touchMove', finger(0, 200, 120), finger(1, 200, 280));
+    await expect.poll(async () => (await ends()).B[1] / first.B[1]).toBeCloseTo(2, 2);
+    await touch('touchEnd', finger(1, 200, 280));
+    const nearer = await seenFrom(page);
+    await touch('touchMove', finger(0, 240, 120));
+    await expect.poll(() => seenFrom(page)).not.toBe(nearer);
+    // Turned from where the finger lay first, the tube would lean.
+    expect((await ends()).B[1] / first.B[1]).toBeCloseTo(2, 2);
+  });
+});
+
+/** Where the letters of a tube's ends lie from the middle of the picture, in pixels, to the right and down. */
+type Ends = Readonly<Record<'A' | 'B', readonly [right: number, down: number]>>;
+
+async function endsSeen(page: Page): Promise<Ends> {
+  const seen = (name: string): Promise<readonly [number, number]> =>
+    page.locator('.afloat .letter', { hasText: name }).evaluate((span) => {
+      const { m41, m42 } = new DOMMatrix(span.getAttribute('style')?.match(/translate\([^)]*\)/)?.[0]);
+      const canvas = document.querySelector('.stage canvas');
+      return [m41 - (canvas?.clientWidth ?? 0) / 2, m42 - (canvas?.clientHeight ?? 0) / 2];
+    });
+  return { A: await seen('A'), B: await seen('B') };
+}
 
 const SQUARE = `copeleaf: 1
 units: mm

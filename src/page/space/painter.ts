@@ -1,109 +1,80 @@
-import type { Mesh } from '../../space/mesh.ts';
-import { dot, type Vector } from '../../space/vector.ts';
-import { prepared, type Uniforms } from './shading.ts';
+import { type Camera, Geometry, Mesh, type OGLRenderingContext, Renderer, Transform } from 'ogl';
+import type { Mesh as Places } from '../../space/mesh.ts';
+import { stood } from './eye.ts';
+import { type Shading, shadingOn } from './shading.ts';
 
 /** What is painted in one colour: triangles, each as light as it faces the light, or a line through places. */
 export interface Painted {
   readonly kind: 'surface' | 'line';
   /** Three numbers for each place. */
-  readonly places: Mesh;
+  readonly places: Places;
   /** Red, green and blue, from 0 to 1. */
   readonly colour: readonly [number, number, number];
   /** 1 where nothing shines through. */
   readonly opacity: number;
 }
 
-/** Paints pieces on a canvas by its graphics card. */
+/** Paints pieces on a canvas by its graphics card, until that is taken away. */
 export interface Painter {
+  readonly gl: OGLRenderingContext;
   /** Holds these pieces in place of those before. */
   readonly hold: (pieces: readonly Painted[]) => void;
-  /** Paints them as an eye sees them; see {@link Eye} for the matrices. */
-  readonly paint: (view: readonly number[], lens: readonly number[]) => void;
+  readonly paint: (camera: Camera) => void;
+  /** Takes on the size that the canvas has in the page. */
+  readonly resize: () => void;
   readonly end: () => void;
 }
 
-/** Makes a painter; `onBack` is told when the card, which may be taken away, is there again. Throws where there is none. */
-export function painterOn(canvas: HTMLCanvasElement, onBack: () => void): Painter {
-  const gl = canvas.getContext('webgl2', { alpha: false, antialias: true });
-  if (!gl) throw new Error('no WebGL');
-  let held: readonly Held[] = [];
-  let uniforms = prepared(gl);
-  const hold = (pieces: readonly Painted[]): void => {
-    held = heldIn(pieces);
-    gl.bufferData(gl.ARRAY_BUFFER, new Float32Array(pieces.flatMap(({ places }) => places)), gl.STATIC_DRAW);
+/** Makes a painter. Throws where there is no WebGL. */
+export function painterOn(canvas: HTMLCanvasElement): Painter {
+  const renderer = new Renderer({ canvas, antialias: true });
+  const { gl, isWebgl2 } = renderer;
+  if (!isWebgl2) throw new Error('no WebGL');
+  gl.clearColor(1, 1, 1, 1);
+  const shading = shadingOn(gl);
+  let scene = new Transform();
+  let held: readonly Mesh[] = [];
+  const resize = (): void => {
+    renderer.dpr = Math.min(devicePixelRatio, 2);
+    renderer.setSize(canvas.clientWidth, canvas.clientHeight);
+    freed(canvas);
   };
-  canvas.addEventListener('webglcontextlost', (event) => event.preventDefault());
-  canvas.addEventListener('webglcontextrestored', () => {
-    uniforms = prepared(gl);
-    hold(held);
-    onBack();
-  });
+  freed(canvas);
   return {
-    hold,
-    paint(view, lens) {
-      gl.viewport(0, 0, canvas.width, canvas.height);
-      gl.uniformMatrix4fv(uniforms.view, false, view);
-      gl.uniformMatrix4fv(uniforms.lens, false, lens);
-      paintAll(gl, uniforms, held, view);
+    gl,
+    hold(pieces) {
+      for (const { geometry } of held) geometry.remove();
+      scene = new Transform();
+      held = pieces.flatMap((piece) => meshesOf(gl, shading, piece));
+      for (const mesh of held) mesh.setParent(scene);
     },
+    paint: (camera) => renderer.render({ scene, camera, frustumCull: false }),
+    resize,
     end: () => gl.getExtension('WEBGL_lose_context')?.loseContext(),
   };
 }
 
-/** What shines through comes last, what is farther off first and the far side of each first, and hides nothing that comes after. */
-function paintAll(
-  gl: WebGL2RenderingContext,
-  uniforms: Uniforms,
-  held: readonly Held[],
-  view: readonly number[],
-): void {
-  const paint = ({ kind, colour, opacity, first, count }: Held): void => {
-    const isLit = kind === 'surface';
-    gl.uniform4f(uniforms.colour, ...colour, opacity);
-    gl.uniform1i(uniforms.isLit, isLit ? 1 : 0);
-    gl.drawArrays(isLit ? gl.TRIANGLES : gl.LINE_STRIP, first, count);
-  };
-  gl.depthMask(true);
-  gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
-  gl.disable(gl.BLEND);
-  gl.disable(gl.CULL_FACE);
-  for (const each of held) if (each.opacity === 1) paint(each);
-  gl.depthMask(false);
-  gl.enable(gl.BLEND);
-  gl.enable(gl.CULL_FACE);
-  const [, , alongX = 0, , , , alongY = 0, , , , alongZ = 0] = view;
-  const nearness = ({ middle }: Held): number => dot(middle, [alongX, alongY, alongZ]);
-  const clear = held.filter(({ opacity }) => opacity < 1).sort((a, b) => nearness(a) - nearness(b));
-  for (const each of clear) {
-    for (const side of [gl.FRONT, gl.BACK]) {
-      gl.cullFace(side);
-      paint(each);
-    }
-  }
+/** The library fixes what size it sets; in the page the style sheet has the say. */
+function freed(canvas: HTMLCanvasElement): void {
+  canvas.removeAttribute('style');
 }
 
-/** A piece, and where it lies in the buffer. */
-interface Held extends Painted {
-  readonly first: number;
-  readonly count: number;
-  readonly middle: Vector;
-}
-
-function heldIn(pieces: readonly Painted[]): readonly Held[] {
-  let end = 0;
-  return pieces.map((piece) => {
-    const count = piece.places.length / 3;
-    end += count;
-    return { ...piece, first: end - count, count, middle: middleOf(piece.places) };
+/** What shines through is painted last, what is farther off first, and the far side of each first. */
+function meshesOf(
+  gl: OGLRenderingContext,
+  shading: Shading,
+  { kind, places, colour, opacity }: Painted,
+): readonly Mesh[] {
+  const geometry = new Geometry(gl, { position: { size: 3, data: new Float32Array(places) } });
+  geometry.computeBoundingBox();
+  const { x, y, z } = geometry.bounds.center;
+  // Of two in one place the later made is painted first.
+  const programs = opacity < 1 ? [shading.nearSide, shading.farSide] : [shading[kind]];
+  return programs.map((program) => {
+    const mesh = new Mesh(gl, { geometry, program, mode: kind === 'line' ? gl.LINE_STRIP : gl.TRIANGLES });
+    // The places are the scene's; this tells only how far off the mesh is.
+    mesh.position.copy(stood([x, y, z]));
+    mesh.onBeforeRender(() => Object.assign(program.uniforms, { colour: { value: [...colour, opacity] } }));
+    return mesh;
   });
-}
-
-/** The middle of the box round these places. */
-function middleOf(places: Mesh): Vector {
-  const middle = (axis: number): number => {
-    const along = places.filter((_, i) => i % 3 === axis);
-    const [low, high] = [Math.min, Math.max].map((most) => along.reduce((a, b) => most(a, b), along[0] ?? 0));
-    return ((low ?? 0) + (high ?? 0)) / 2;
-  };
-  return [middle(0), middle(1), middle(2)];
 }

@@ -1,9 +1,8 @@
 import type { Said } from '../../measure/said.ts';
 import type { MeshPlace } from '../../space/mesh.ts';
-import { type Eye, eyeOf } from './eye.ts';
+import { type Eye, eyeOn } from './eye.ts';
 import type { Model } from './model.ts';
 import { painterOn } from './painter.ts';
-import { steerBy } from './steering.ts';
 import { surfacesOf } from './surfaces.ts';
 
 /** A model shown on a canvas. */
@@ -23,21 +22,31 @@ export type PlaceWords = (
 /** Sets up a scene. Throws where the browser has no WebGL. */
 export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): SceneStage {
   let model: Model | undefined;
+  let painter = painterOn(canvas);
   const draw = (): void => {
     const { clientWidth, clientHeight } = canvas;
-    painter.paint(eye.view(), eye.lens(clientWidth / Math.max(1, clientHeight)));
+    painter.paint(eye.camera);
     const words = (model?.words ?? []).map(({ text, at }) => {
-      const [right, up] = eye.seenAt(at);
-      return { text, x: (clientWidth + right * clientHeight) / 2, y: ((1 - up) * clientHeight) / 2 };
+      const { x, y } = eye.seenAt(at);
+      return { text, x: ((1 + x) * clientWidth) / 2, y: ((1 - y) * clientHeight) / 2 };
     });
     placeWords(words);
   };
-  const painter = painterOn(canvas, draw);
-  const eye = eyeOf(draw);
-  steerBy(canvas, eye);
+  const eye = eyeOn(painter.gl, canvas, draw);
   const lookFrom = (way: MeshPlace, at: 'whole' | 'A' | 'B'): void => {
     if (model) eye.lookFrom(way, model, at);
   };
+  const resize = (): void => {
+    painter.resize();
+    eye.camera.perspective({ aspect: canvas.clientWidth / Math.max(1, canvas.clientHeight) });
+    draw();
+  };
+  canvas.addEventListener('webglcontextlost', (event) => event.preventDefault());
+  canvas.addEventListener('webglcontextrestored', () => {
+    painter = painterOn(canvas);
+    if (model) painter.hold(surfacesOf(model));
+    resize();
+  });
   return {
     lookFrom,
     turn: eye.turn,
@@ -49,12 +58,10 @@ export function stageOn(canvas: HTMLCanvasElement, placeWords: PlaceWords): Scen
       if (first) lookFrom([1, -0.9, 0.35], 'whole');
       else draw();
     },
-    resize() {
-      const ratio = Math.min(devicePixelRatio, 2);
-      canvas.width = Math.floor(canvas.clientWidth * ratio);
-      canvas.height = Math.floor(canvas.clientHeight * ratio);
-      draw();
+    resize,
+    end() {
+      eye.end();
+      painter.end();
     },
-    end: painter.end,
   };
 }
