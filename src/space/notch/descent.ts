@@ -17,10 +17,20 @@ export interface Fit {
 }
 
 /** From the line round the tube that suits them best: the sum of squares by which lengths and notch differ. */
-export function errorOf({ stations, lengths }: NotchSearch, rooted: Rooted): number {
-  const datums = stations.map((station, i) => (lengths[i] ?? 0) + notchSetback(rooted, station).setback);
+export function errorOf(search: NotchSearch, rooted: Rooted): number {
+  const datums = datumsOf(search, rooted);
   const datum = meanOf(datums);
   return datums.reduce((sum, each) => sum + (each - datum) ** 2, 0);
+}
+
+/** Where the lengths are counted from, by the tube's radius from the work point. */
+export function datumOf(search: NotchSearch, rooted: Rooted): number {
+  return meanOf(datumsOf(search, rooted));
+}
+
+/** The same by each of them. */
+function datumsOf({ stations, lengths }: NotchSearch, rooted: Rooted): readonly number[] {
+  return stations.map((station, i) => (lengths[i] ?? 0) + notchSetback(rooted, station).setback);
 }
 
 /** Less gained than this share of what is left is the foot of the slope. */
@@ -113,11 +123,9 @@ function stepped(way: Way, values: readonly number[], damping: number): { values
 }
 
 function lengthsOf(way: Way, values: readonly number[]): (station: Radians) => number {
-  const { stations, lengths } = way.search;
   const rooted = rootedAt(way, values);
-  const setback = (station: Radians): number => notchSetback(rooted, station).setback;
-  const datum = meanOf(stations.map((station, i) => (lengths[i] ?? 0) + setback(station)));
-  return (station) => datum - setback(station);
+  const datum = datumOf(way.search, rooted);
+  return (station) => datum - notchSetback(rooted, station).setback;
 }
 
 /** The line that lengths are counted from goes with the values. */

@@ -1,5 +1,5 @@
 import type { Mm } from '../../measure/units.ts';
-import type { NotchSearch } from './descent.ts';
+import { datumOf, type NotchSearch } from './descent.ts';
 import { fitsOf, scatterOf, searchOf } from './fits.ts';
 import { type Notch, notchSetback, type Rooted } from './notch.ts';
 
@@ -52,10 +52,4 @@ function without(search: NotchSearch, place: number): OddLength & { readonly sca
 
 function setback({ stations }: NotchSearch, rooted: Rooted, i: number): number {
   return notchSetback(rooted, stations[i] ?? 0).setback;
-}
-
-/** Where the lengths are counted from, by the tube's radius from the work point. */
-function datumOf(search: NotchSearch, rooted: Rooted): number {
-  const all = search.lengths.map((length, i) => length + setback(search, rooted, i));
-  return all.reduce((sum, each) => sum + each, 0) / all.length;
 }
