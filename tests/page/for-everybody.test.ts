@@ -118,8 +118,9 @@ describe.each(someOf([320, 390], { short: 1 }))('in a window %i pixels wide', (w
     const small = await letters(page);
     expect(small.onLeaf).toBeLessThan(small.onPage);
     await press(page, 'Large enough to read');
-    const large = await letters(page);
-    expect(large.onLeaf).toBeGreaterThan(large.onPage - 0.1);
+    await expect
+      .poll(async () => (await letters(page)).onLeaf)
+      .toBeGreaterThan((await letters(page)).onPage - 0.1);
     await expect
       .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
       .toBeLessThanOrEqual(width);

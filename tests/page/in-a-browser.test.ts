@@ -194,9 +194,8 @@ describe('the last job', () => {
     const kept = (at: Page) => at.evaluate(() => localStorage.getItem('copeleaf.job'));
     await page.evaluate(() => localStorage.clear());
     const linked = await openPage(browser, { context, fragment: fragmentOf(BRACE) });
-    expect(
-      await linked.page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue(),
-    ).toBe('bunk stay');
+    const name = linked.page.getByRole('textbox', { name: 'name of the tube', exact: true });
+    await expect.poll(() => name.inputValue()).toBe('bunk stay');
     await expect.poll(() => kept(linked.page)).toBe(null);
     await fill(linked.page, 'wall, the tube', '3');
     await expect.poll(() => kept(linked.page)).toContain('wall: 3');

@@ -51,8 +51,8 @@ atThePage(
     const id = (await field(page, SECOND).getAttribute('aria-describedby')) ?? 'none';
     await expect.poll(() => page.locator(`#${id}`).textContent()).toMatch(/Write /);
     await press(page, 'tube, length, reading 2, header to header');
-    const active = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
-    expect(active).toBe(SECOND);
+    const active = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    await expect.poll(active).toBe(SECOND);
   },
 );
 

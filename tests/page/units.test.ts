@@ -82,12 +82,14 @@ atOnePage('what a first visitor meets before a size is written', {
   },
   'a mitre asks for nothing that has no field': async ({ page }) => {
     await pick(page, 'mitre', 'What end A lands on');
-    const asked = await page.locator('.lacking button').allTextContents();
-    expect(asked).toEqual(['tube, size', 'end A, header, mitre, change of direction']);
+    const asked = () => page.locator('.lacking button').allTextContents();
+    await expect.poll(asked).toEqual(['tube, size', 'end A, header, mitre, change of direction']);
   },
   'no key of the job file stands in the form': async ({ page }) => {
     await pick(page, 'bend', 'What end A lands on');
-    await expect.poll(() => page.locator('.lacking').textContent()).not.toContain('`');
+    const lacking = () => page.locator('.lacking').textContent();
+    await expect.poll(lacking).toContain('bend');
+    expect(await lacking()).not.toContain('`');
   },
   'a printer without a name is told so in a whole sentence': async ({ page }) => {
     await fromMenu(page, 'Printer set-up');
@@ -145,10 +147,11 @@ atOnePage('what a first visitor meets who saves a sheet', {
     await fillInMm(page);
     await fill(page, 'outside diameter, end A', '35');
     await fill(page, 'angle, end A', '25');
-    await page.locator('.top .count').waitFor();
-    const shown = await page.locator('.watch li').count();
-    expect(shown).toBeGreaterThan(1);
-    await expect.poll(() => page.locator('.top .count').textContent()).toBe(`${shown} warnings`);
+    const shown = () => page.locator('.watch li').count();
+    await expect.poll(shown).toBeGreaterThan(1);
+    await expect
+      .poll(async () => `${await shown()} warnings` === (await page.locator('.top .count').textContent()))
+      .toBe(true);
   },
   'an empty stock length is in nobody’s way': async ({ page }) => {
     await fillInMm(page);
