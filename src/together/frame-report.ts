@@ -6,6 +6,7 @@ import { plusTimes, type Vector } from '../space/vector.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten, joined } from '../words/said.ts';
 import { endAsMade, stationAsMade } from './as-made.ts';
+import { rectanglesOf } from './diagonals.ts';
 import type { StandingFrame } from './frame-notes.ts';
 import { farEndOf, type StandingTube, stopAt } from './in-space.ts';
 import type { TubeLanding } from './landings.ts';
@@ -20,6 +21,7 @@ export function frameReport(job: Job, standing: StandingFrame): Said {
       words.overall(overallOf(standing).map((mm) => job.words.quantities.tape(mm, job.units))),
     ]),
     ...check.lines(labels.tubes, totalsOf(job, standing)),
+    ...check.lines(labels.square, diagonalsOf(job, standing)),
     ...openEnds(job, standing),
     ...landingTables(job, standing),
   ];
@@ -77,6 +79,16 @@ function totalsOf({ words, units }: Job, { listed, frame }: StandingFrame): read
       mass === undefined ? undefined : words.frame.kilograms(mass),
     ),
   );
+}
+
+/** What a tape reads from corner to corner where it is built square, of rectangles that these tubes have a side of. */
+function diagonalsOf({ words, units }: Job, { frame, listed }: StandingFrame): readonly Said[] {
+  const own = new Set(listed.flatMap(({ seat }) => seat.along));
+  return rectanglesOf(frame)
+    .filter(({ corners }) => corners.some((name) => own.has(name)))
+    .map(({ corners, diagonal }) =>
+      words.frame.square(corners.map(asWritten), words.quantities.tape(diagonal, units)),
+    );
 }
 
 /** Kilograms: the wall's cross-section is its girth at half the wall, corners as they are, times the wall. */

@@ -40,10 +40,13 @@ export const frameWords = {
   open: (ends: readonly Said[]): Said => say`left open, to cap or plug: ${joined(ends, ', ')}`,
   openEnds: (open: Said): Said => say`Ends ${open}.`,
   endOf: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
-  square: (from: Said, to: Said, length: Said): Said => say`${from} to ${to}: ${length}`,
+  /** The diagonals of a rectangle, its corners once round. */
+  square: ([a, b, c, d]: readonly Said[], length: Said): Said =>
+    say`${a ?? say``} to ${c ?? say``} and ${b ?? say``} to ${d ?? say``}: ${length} each`,
   labels: {
     size: say`size`,
     tubes: say`tubes`,
+    square: say`square`,
     open: say`ends`,
     landing: say`lands`,
   },
