@@ -4,14 +4,14 @@ import type { Mm } from '../measure/units.ts';
 import { norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 
 /** Four points of a frame with a tube along each side, square to one another: its diagonals are alike where it is built so. */
-export interface Rectangle {
+export interface TubedRectangle {
   /** By name, once round. */
   readonly corners: readonly [string, string, string, string];
   readonly diagonal: Mm;
 }
 
 /** Every rectangle of tubes that run from corner to corner, each once, in the order of the tubes. */
-export function rectanglesOf({ points, seats }: Frame): readonly Rectangle[] {
+export function rectanglesOf({ points, seats }: Frame): readonly TubedRectangle[] {
   const next = new Map<string, Set<string>>();
   for (const { along } of seats) {
     if (!along.every((name) => points.has(name))) continue;
@@ -20,7 +20,7 @@ export function rectanglesOf({ points, seats }: Frame): readonly Rectangle[] {
       next.set(one, (next.get(one) ?? new Set()).add(other));
     }
   }
-  const found = new Map<string, Rectangle>();
+  const found = new Map<string, TubedRectangle>();
   for (const [a, around] of next) {
     for (const b of around) {
       for (const c of next.get(b) ?? []) {
