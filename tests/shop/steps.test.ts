@@ -29,6 +29,7 @@ const ONE_END = `  ends: { A: { ${ROUND}, angle: 60 } }\n`;
 const SQUARE_B = `  between: 600\n  ends: { A: { ${ROUND}, angle: 60 }, B: plain }\n`;
 const MITRED =
   '  between: 600\n  ends: { A: { onto: { mitre: { turn: 90 } } }, B: { onto: { mitre: { turn: 90 } } } }\n';
+const BESIDE = `  between: 600\n  ends: { A: { ${ROUND}, angle: 60, offset: -4 }, B: { ${ROUND}, angle: 50, clock: 35 } }\n`;
 const KNIFE = `  ends: { A: { onto: { od: 30 }, angle: 90 } }\n`;
 
 /** Words of a step, and which tubes need it. */
@@ -39,6 +40,8 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
     [FITTED, ONE_END, SQUARE_B, KNIFE],
   ],
   ['Scribe the rotation mark', [FITTED]],
+  // The other end is measured from it.
+  ['the solid line and the base edge', [BY_NUMBERS, ONE_END, MITRED, KNIFE]],
   ['Cut end A on the solid line', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Mark and cut end B as you did end A', [BY_NUMBERS, FITTED, MITRED]],
   ['make the length mark', [FITTED]],
@@ -68,6 +71,11 @@ describe('a ticket has the steps that its tube needs, and no others', () => {
 });
 
 describe('the steps carry this tube’s numbers', () => {
+  test('how far beside the middle of its header an end sits, or it would be filed to sit on it', () => {
+    expect(stepsFor(BESIDE).match(/It sits 4 mm beside the header’s middle/g)).toHaveLength(1);
+    expect(stepsFor(BY_NUMBERS)).not.toContain('beside the header’s middle');
+  });
+
   test('its blank, how much longer that is, and why', () => {
     // Square onto the header's middle, each end's long points lie where its sides touch, 90° round: at a header of
     // 42.4 and a tube of 30 sqrt(21.2^2 - 15^2) = 14.98 from the work point, and never nearer the body than that
@@ -354,7 +362,7 @@ describe('where a tube lands is marked by its footprint where that is printed', 
     expect(stepsFor(BY_NUMBERS, true)).toContain(
       'Wrap each end’s footprint round its header and scribe by it.',
     );
-    expect(stepsFor(PLATE_A, true)).toContain('Lay each end’s footprint on its header');
+    expect(stepsFor(PLATE_A, true)).toContain('Lay or wrap each end’s footprint on its header');
     expect(stepsFor(ONE_END, true)).toContain('Wrap the footprint of end A round the 42.4 mm header');
     expect(stepsFor(MITRED, true)).not.toContain('footprint');
   });

@@ -18,7 +18,8 @@ export function firstCutSteps(piece: Piece, end: NamedEnd): Step[] {
   const { second, solution, words } = piece;
   const { lay, cut } = words.steps;
   const folded = foldStations(solution.section).length > 0;
-  const marksBase = second !== undefined && solution.lengths !== undefined;
+  // The other end is measured from it: by its leaf, or later, where that end is not told.
+  const marksBase = (second !== undefined) === (solution.lengths !== undefined);
   return [
     step('step:lay', lay.first(end.name, whyFirst(piece, end), hasSpine(piece), folded, placedFirst(piece))),
     step('step:cut', cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end)),

@@ -3,11 +3,13 @@ import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { knifeOf, ROD } from '../../fit/warnings.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { stationSaid } from '../../saddle/station.ts';
+import { joined } from '../../words/said.ts';
 import { landingName, type NamedEnd, type Piece } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
@@ -23,9 +25,23 @@ export function seatStep(piece: Piece, end: NamedEnd): Step {
   ];
   return step(
     'step:seat',
-    words.steps.seat.deburred(end.name, piece.hollow, seated(piece, end, gap !== undefined)),
+    joined(
+      [
+        words.steps.seat.deburred(end.name, piece.hollow, seated(piece, end, gap !== undefined)),
+        ...offCentre(piece, end),
+      ],
+      '',
+    ),
     warnings,
   );
+}
+
+/** Of an end on one header, which shows in no other step. */
+function offCentre({ words }: Piece, { cope }: NamedEnd): Said[] {
+  const [part, other] = cope.end.parts;
+  const { wall } = headerFactsOf(part.onto);
+  if (other || !wall || part.onto.kind === 'plate' || part.offset.mm === 0) return [];
+  return [words.steps.seat.beside(words.quantities.unsigned(part.offset))];
 }
 
 function seated(piece: Piece, end: NamedEnd, gapStays: boolean): Said {

@@ -28,7 +28,7 @@ function sides(long: Mm, short: Mm, units: Units): Said {
 export const bend = {
   blanks: say`Cut the blanks: what is over is room for the leaf and for a second try.`,
   /** Of pieces too short to be held. */
-  onStock: say`Keep the stock long and make one piece after the other: none takes more of it than its blank.`,
+  onStock: say`Keep the stock long and make one piece after the other: none takes more of it than is told above.`,
   line: (onStock: boolean): Said =>
     say`Scribe a line along ${onStock ? say`the stock` : say`each blank`} from end to end, the inside of the bend, along an angle iron that sits on the tube.`,
   /** `marked`: the spine is not on the inside, so another station is marked there. */

@@ -114,6 +114,9 @@ const seat = {
   asPictured: say`its headers, turned as the picture from end A has them`,
   noRod: (where: 'anywhere' | 'touching', units: Units): Said => fileToRod(where, units),
   alike: (on: Said, first: EndName): Said => say`Seat it on ${on}: file as at end ${first}.`,
+  /** Of an end that does not sit on its header's middle. */
+  beside: (by: Said): Said =>
+    say` It sits ${by} beside the header’s middle, as its picture shows: don’t file that away.`,
   touches: {
     outer: say`its outside edge touches all round`,
     inner: say`its inside edge touches all round`,
@@ -182,7 +185,7 @@ const finish = {
   scribe: (on: Said): Said => say`Hold the tube in place and scribe its footprint on ${on}.`,
   /** By printed footprints, of which one may be flat. */
   footprints: (flat: boolean): Said =>
-    say`${flat ? say`Lay` : say`Wrap`} each end’s footprint ${flat ? say`on` : say`round`} its header and scribe by it.`,
+    say`${flat ? say`Lay or wrap` : say`Wrap`} each end’s footprint ${flat ? say`on` : say`round`} its header and scribe by it.`,
   footprintsOf: (end: EndName, on: Said, flat: boolean, several: boolean): Said => {
     const [lay, at] = flat ? [say`Lay`, say`on`] : [say`Wrap`, say`round`];
     return several

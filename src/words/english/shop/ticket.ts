@@ -42,9 +42,9 @@ export const ticket = {
     rootGap: say`root gap`,
     twist: say`rotation A to B`,
     mitre: (end: 'A' | 'B'): Said => say`end ${end}, mitre off square`,
-    /** Of a bend the blanks of one kind of its pieces. */
+    /** Of a bend what one kind of its pieces takes of the stock, from which it is not sawn off first. */
     blank: (count: number, kind?: 'middle' | 'end'): Said =>
-      say`${count > 1 ? say`blanks` : say`blank`}${kind ? say` for ${pieceName(kind, count)}` : say``}`,
+      kind ? say`stock for ${pieceName(kind, count)}` : count > 1 ? say`blanks` : say`blank`,
   },
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
