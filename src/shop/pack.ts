@@ -17,8 +17,8 @@ import { ticketsOf } from './ticket/ticket.ts';
 
 /**
  * The shop pack of a job: its cautions and lists, then a ticket for each tube, which names the footprints where they are printed; of
- * one tube no list, for its ticket has all of it but the stock. Gives the boxes of them for the room that a sheet's furniture leaves, for `laySheets` to lay
- * before the leaves.
+ * one tube no list, for its ticket has all of it but the stock. Of a frame its views come first, unless it is not `viewed`. Gives the
+ * boxes of them for the room that a sheet's furniture leaves, for `laySheets` to lay before the leaves.
  */
 export function shopPack(
   job: Job,
