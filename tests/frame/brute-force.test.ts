@@ -67,7 +67,8 @@ const LOOKS = howMany({ short: 3, deep: 6 });
 
 /** Apart along a ray. */
 const FINE = 0.5;
-const NEAR = 1e-4;
+/** What is within a thousandth of a degree from square is cut square: at these tubes' reach that is as much. */
+const NEAR = 2e-4;
 
 /** Beside an edge, where a ray only grazes what it meets, its last bits decide how far it runs. */
 const BESIDE = 5e-3;
