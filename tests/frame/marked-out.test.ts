@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { Job } from '../../src/job/job.ts';
+import { linesAcross } from '../../src/leaf/picture/heels-picture.ts';
 import { footprintOf } from '../../src/saddle/footprint.ts';
 import { placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
 import { type StandingFrame, standingFrame } from '../../src/together/frame-notes.ts';
 import { goesTo, landingLine } from '../../src/together/frame-report.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readText } from './read-lines.ts';
 
 // What a person marks out by the words of ticket and footprint, against places in space that know only points and sizes.
@@ -101,6 +103,34 @@ test('a footprint laid with its cross as it says covers what the ticket says', (
         // Distances are told to half a millimetre; a curve's handles lie a little outside it.
         expect(Math.abs(Math.min(...reach) - (covers?.from ?? 0)), first.label).toBeLessThan(0.6);
         expect(Math.abs(Math.max(...reach) - (covers?.to ?? 0)), first.label).toBeLessThan(0.6);
+        tried += 1;
+      }
+    }
+  }
+  expect(tried).toBeGreaterThan(8);
+});
+
+test('in the picture from end A a header that ends at the joint lies on the side to which its tube runs', () => {
+  let tried = 0;
+  for (const { seat, solution } of whole.standings) {
+    const lines = linesAcross(solution, ENGLISH);
+    for (const end of ['A', 'B'] as const) {
+      const cope = solution.ends[end];
+      if (cope?.kind !== 'coped' || cope.end.parts.length < 2) continue;
+      const own = lines.filter((line) => line.end === end);
+      for (const [part, { stops }] of cope.end.parts.entries()) {
+        const header = whole.standings[seat.ends[end].headers[part] ?? -1];
+        const tip = own[part]?.line[1];
+        if (!stops || !header || !tip) continue;
+        // From the joint to the middle of the header, as it looks along the tube with the spine up.
+        const joint = plus(seat.from, end === 'A' ? 0 : seat.length, seat.axis);
+        const middle = plus(header.seat.from, header.seat.length / 2, header.seat.axis);
+        const way = plus(middle, -1, joint);
+        const [up, right] = [dotOf(way, seat.spine), dotOf(way, cross(seat.axis, seat.spine))];
+        const off = Math.atan2(tip.x, tip.y) - Math.atan2(right, up);
+        expect(Math.cos(off), `${nameOf(header.tube)} seen along ${solution.tube.name}`).toBeGreaterThan(
+          0.95,
+        );
         tried += 1;
       }
     }

@@ -311,7 +311,7 @@ describe('the joint in space', () => {
   );
 });
 
-describe('the eye on the joint in space', () => {
+describe.runIf(DEEP)('the eye on the joint in space', () => {
   const atTheSpine = (name: string, run: (page: Page, ends: () => Promise<Ends>) => Promise<void>): void =>
     atThePage(
       name,

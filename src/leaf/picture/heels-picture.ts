@@ -44,9 +44,11 @@ export function linesAcross({ ends, section }: TubeSolution, words: Language): H
     const own = ends[end];
     if (own?.kind !== 'coped' || own.fitUp?.clock) return [];
     const { parts } = own.end;
-    return parts.flatMap((part, i) =>
-      headerAcross(part, section.reach, words.picture.letter(end, parts.length > 1 ? i + 1 : undefined), end),
-    );
+    return parts.flatMap((part, i) => {
+      const letter = words.picture.letter(end, parts.length > 1 ? i + 1 : undefined);
+      const stands = parts.length > 1 ? part.stops?.ahead : undefined;
+      return headerAcross(part, section.reach, letter, end, stands);
+    });
   });
 }
 
@@ -77,12 +79,15 @@ interface HeaderAcross {
   readonly word: PictureWord;
 }
 
-/** A header's axis as it lies across the tube; of a plate and a mitre, which have none, the heel's side alone, where they lean. */
-function headerAcross(part: Part, reach: Mm, text: Said, end: EndName): HeaderAcross[] {
+/**
+ * A header's axis as it lies across the tube; of a plate and a mitre, which have none, the heel's side alone, where they lean; of one of
+ * several that ends at the joint the side on which it `stands`.
+ */
+function headerAcross(part: Part, reach: Mm, text: Said, end: EndName, stands?: 1 | -1): HeaderAcross[] {
   const { onto, angle, clock, offset } = part;
   const flat = headerFactsOf(onto).shape().kind === 'plane';
   if (flat && angle.rad === Math.PI / 2) return [];
-  const side = angle.rad <= Math.PI / 2 ? 1 : -1;
+  const side = stands ?? (angle.rad <= Math.PI / 2 ? 1 : -1);
   const [c, s] = [exactCosine(clock.rad), Math.sin(clock.rad)];
   const at = (out: Mm): Point => {
     const along = out * side;
@@ -94,7 +99,7 @@ function headerAcross(part: Part, reach: Mm, text: Said, end: EndName): HeaderAc
     {
       end,
       line: [at(rim), tip],
-      axis: flat ? [] : [{ from: at(-OUT.toe * reach), to: at(rim) }],
+      axis: flat || stands ? [] : [{ from: at(-OUT.toe * reach), to: at(rim) }],
       word: { text, fact: 'picture', at: tip, way: point(tip.x, tip.y) },
     },
   ];
