@@ -9,7 +9,7 @@ import { type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
-import { sealedIn } from './sealed.ts';
+import { type Splice, sealedIn, splicesIn } from './sealed.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -22,6 +22,7 @@ export interface StandingFrame {
   /** The same as they are marked out, which is what is printed and said. */
   readonly marked: readonly TubeLanding[];
   readonly placings: Placings;
+  readonly splices: readonly Splice[];
   readonly warnings: readonly FrameWarning[];
 }
 
@@ -49,7 +50,16 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
     ...frame.notes,
     ...sealedIn(standings, pieces, placings).map((tubes) => sealed(job, tubes)),
   ];
-  return { frame, standings, listed: standings, landings, marked, placings, warnings };
+  return {
+    frame,
+    standings,
+    listed: standings,
+    landings,
+    marked,
+    placings,
+    splices: splicesIn(standings),
+    warnings,
+  };
 });
 
 /** Whether what is told is something to mend. */

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { EndName, Job } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
@@ -137,9 +137,10 @@ function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
 
 /** Where the piece that a tube is goes: at which point each end of it, and which of its stations looks up or back. */
 export function goesTo(
-  { words }: Job,
-  { frame, standings, placings }: StandingFrame,
+  { words, tubes }: Job,
+  { frame, standings, placings, splices }: StandingFrame,
   tube: number,
+  headersOf: (end: EndName) => readonly Said[] = () => [],
 ): Said | undefined {
   const standing = standings[tube];
   const seat = frame.seats[tube];
@@ -147,10 +148,20 @@ export function goesTo(
   const [from, to] = seat.along.map(asWritten);
   if (from === undefined || to === undefined) return undefined;
   const [a, b] = endAsMade(placings, tube, 'A') === 'A' ? [from, to] : [to, from];
+  const at = (end: EndName, point: Said): Said => {
+    const own = endAsMade(placings, tube, end);
+    const cope = standing.solution.ends[own];
+    const isMitred = cope?.kind === 'coped' && cope.joint.landings.every(({ mitred }) => mitred);
+    const to = isMitred
+      ? seat.ends[own].headers[0]
+      : splices.find((each) => each.tube === tube && each.end === own)?.to;
+    const other = to === undefined ? undefined : tubes[to];
+    return words.frame.at(point, headersOf(end), other && asWritten(other.name));
+  };
   const { station } = words.quantities;
   const spine = station(stationAsMade(placings, standing, 0), standing.solution.section.stations);
   const plumb = Math.abs(seat.spine[2]) < 1e-9 && Math.abs(seat.axis[2]) > 0.99;
-  return words.frame.goes(a, b, spine, plumb ? 'back' : 'up');
+  return words.frame.goes(at('A', a), at('B', b), spine, plumb ? 'back' : 'up');
 }
 
 /** So far to one side that nobody takes it for the next: within 30 degrees of it. */

@@ -35,7 +35,7 @@ export function sealedIn(
       for (const [part, { mitred }] of cope.joint.landings.entries())
         if (mitred) join(tube, seat.ends[end].headers[part]);
   }
-  for (const [one, other] of splicesIn(standings)) join(one, other);
+  for (const { tube, to } of splicesIn(standings)) join(tube, to);
   for (const piece of pieces) {
     const vent = ventPlaceOf(piece);
     for (const { tube } of piece.places ?? []) {
@@ -56,21 +56,26 @@ function isHollow(standing: StandingTube | undefined): boolean {
   return standing !== undefined && !isSolid(standing.solution.tube);
 }
 
+/** An end of a tube that is spliced to another tube. */
+export interface Splice {
+  readonly tube: number;
+  readonly end: EndName;
+  readonly to: number;
+}
+
 /** Two plain ends that nothing leaves open meet in a splice where they are at one place. */
-function splicesIn(standings: readonly StandingTube[]): readonly (readonly [number, number])[] {
+export function splicesIn(standings: readonly StandingTube[]): readonly Splice[] {
   const ends = standings.flatMap(({ tube, seat }) =>
     ENDS.flatMap((end) => {
       const { past, open, inside } = seat.ends[end];
       const isSpliced = past !== undefined && !open && inside === undefined;
-      return isSpliced ? [{ tube, at: workPointOf(seat, end) }] : [];
+      return isSpliced ? [{ tube, end, at: workPointOf(seat, end) }] : [];
     }),
   );
-  return ends.flatMap((one, i) =>
-    ends
-      .slice(i + 1)
-      .flatMap((other) =>
-        norm(wayTo(one.at, other.at)) < TOGETHER ? [[one.tube, other.tube] as const] : [],
-      ),
+  return ends.flatMap(({ tube, end, at }) =>
+    ends.flatMap((other) =>
+      other.tube !== tube && norm(wayTo(at, other.at)) < TOGETHER ? [{ tube, end, to: other.tube }] : [],
+    ),
   );
 }
 

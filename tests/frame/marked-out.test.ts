@@ -30,7 +30,9 @@ const pointOf = (name: string): Place => whole.frame.points.get(name) as Place;
 /** As a ticket says it: `A at foot rear, B at foot mid, station 180° faces up`. */
 function laid(tube: number): { axis: Place; zero: Place; from: Place } {
   const [, a = '', b = '', station = '', way] =
-    /^A at (.+), B at (.+), station (\S+)° faces (up|back)$/.exec(goesTo(job, whole, tube) ?? '') ?? [];
+    /^A at (.+?)(?: \(.*\))?, B at (.+?)(?: \(.*\))?, station (\S+)° faces (up|back)$/.exec(
+      goesTo(job, whole, tube) ?? '',
+    ) ?? [];
   const axis = unit(plus(pointOf(b), -1, pointOf(a)));
   const up: Place = way === 'up' ? [0, 0, 1] : [0, 1, 0];
   const spine = unit(plus(up, -dotOf(up, axis), axis));

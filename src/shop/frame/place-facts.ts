@@ -13,11 +13,16 @@ import { asWritten } from '../../words/said.ts';
 export function placeFacts(
   job: Job,
   frame: StandingFrame,
-  { tube: { pair }, hand, places = [] }: TubeSolution,
+  piece: TubeSolution,
 ): readonly (readonly Fact[])[] {
   const { frame: words, leaf } = job.words;
+  const {
+    tube: { pair },
+    hand,
+    places = [],
+  } = piece;
   return places.flatMap(({ tube }): Fact[][] => {
-    const text = goesTo(job, frame, tube);
+    const text = goesTo(job, frame, tube, (end) => headersThere(job, frame, piece, end, tube));
     if (!text) return [];
     const goes: Fact = {
       fact: 'place',
@@ -26,6 +31,23 @@ export function placeFacts(
     };
     const landed = landingFacts(job, frame, tube);
     return landed.length > 0 ? [[goes], landed] : [[goes]];
+  });
+}
+
+/** The names of what an end lands on there, in the order of the piece's headers. */
+function headersThere(
+  job: Job,
+  { standings, placings }: StandingFrame,
+  piece: TubeSolution,
+  end: EndName,
+  tube: number,
+): readonly Said[] {
+  const [cope, own] = [piece.ends[end], standings[tube]];
+  if (cope?.kind !== 'coped' || !own) return [];
+  return cope.end.parts.flatMap((_, part) => {
+    const there = headerThere(piece, end, part, own, placings);
+    const header = there && own.seat.ends[endAsMade(placings, tube, end)].headers[there.part];
+    return header === undefined ? [] : [nameOf(job, header)];
   });
 }
 

@@ -37,7 +37,8 @@ export const frameWords = {
   total: (size: Said, length: Said, mass: Said | undefined): Said =>
     say`${size}: ${length}${mass ? say`, ${mass}` : say``}`,
   kilograms: (kg: number): Said => say`${asWritten(kg.toFixed(1))} kg`,
-  open: (ends: readonly Said[]): Said => say`left open, to cap or plug: ${joined(ends, ', ')}`,
+  open: (ends: readonly Said[]): Said =>
+    say`left open, to cap or plug (drill a vent before you weld a cap on): ${joined(ends, ', ')}`,
   openEnds: (open: Said): Said => say`Ends ${open}.`,
   endOf: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end}`,
   /** The diagonals of a rectangle, its corners once round. */
@@ -76,6 +77,13 @@ export const frameWords = {
     side: say`from the right`,
     above: say`from above, the front below`,
     angle: say`at an angle`,
+  },
+  /** Where an end is, what it lands on there in the order of its headers, or what it is spliced to or mitred with. */
+  at: (point: Said, headers: readonly Said[], other: Said | undefined): Said => {
+    if (other) return say`${point} (meets ${other})`;
+    if (headers.length < 2) return headers.length === 0 ? point : say`${point} (on ${headers[0] ?? say``})`;
+    const numbered = headers.map((header, i) => say`${i + 1} ${header}`);
+    return say`${point} (headers ${joined(numbered, ', ')})`;
   },
   /** Where a tube goes: its ends' points, and which of its lines faces up or back. */
   goes: (a: Said, b: Said, station: Said, way: 'up' | 'back'): Said =>
