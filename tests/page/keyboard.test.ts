@@ -25,6 +25,9 @@ import { atThePage } from './page-test.ts';
 
 // Nothing here is clicked, and no script moves the focus: all is done by the keys of the keyboard.
 
+/** Of situations that are much alike a short run tries some. */
+const alike = DEEP ? byKeyboard : () => {};
+
 function byKeyboard(name: string, run: (page: Page) => Promise<void>, opening: Opening = {}): void {
   atThePage(name, ({ page }) => run(page), { ...opening, script: LOOK_ROUND() });
 }
@@ -90,7 +93,7 @@ async function unfold(page: Page, all: readonly Stop[], at: number): Promise<voi
 }
 
 describe('by keyboard alone, everything is reached, seen and done', () => {
-  byKeyboard('in an empty form', (page) => everything(page, 'views', true));
+  alike('in an empty form', (page) => everything(page, 'views', true));
 
   byKeyboard('with two ends, and every fold open', async (page) => {
     await fillBrace(page);
@@ -122,7 +125,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     WITH_BRACE,
   );
 
-  byKeyboard('on several headers, of a rectangular tube, with stock to cut from', async (page) => {
+  alike('on several headers, of a rectangular tube, with stock to cut from', async (page) => {
     await reach(page, 'rectangular of Section of the tube');
     await choose(page, 'End A', 'lands on several');
     await reach(page, 'bend of What end A, header 1 lands on');
@@ -134,7 +137,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     await everything(page, 'form');
   });
 
-  byKeyboard('with several readings of one value', async (page) => {
+  alike('with several readings of one value', async (page) => {
     const ways = 'how the angle of end A was measured';
     await write(page, 'angle, end A', '62');
     await choose(page, ways, 'in several');
@@ -147,7 +150,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     await everything(page, 'form');
   });
 
-  byKeyboard('on a mitre, by measured ways', async (page) => {
+  alike('on a mitre, by measured ways', async (page) => {
     await reach(page, 'mitre of What end A lands on');
     await choose(page, 'how the size of the tube was measured', 'girth');
     await choose(page, 'End B', 'lands on a');
