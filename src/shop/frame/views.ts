@@ -1,8 +1,9 @@
-import { across, upright } from '../../draw/boxes.ts';
+import { across, boundsOf, grown, overlapping, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
 import { spelled } from '../../draw/letters.ts';
 import { point, type Segment } from '../../draw/path.ts';
+import { unprimed } from '../../frame/names.ts';
 import type { Job } from '../../job/job.ts';
 import {
   drawn,
@@ -51,14 +52,17 @@ function drawViews(job: Job, frame: StandingFrame, at: Point, width: Mm, height:
   const words = job.words.frame;
   const title = label(words.views(job.title), WORTH, { x: at.x, y: at.y - WORTH });
   const top = at.y - TITLE_ROOM;
-  const twins = job.tubes.some(({ name }) => name.endsWith("'"))
+  const twins = job.tubes.some(({ name }) => unprimed(name) !== name)
     ? [label(words.twins, TEXT, { x: at.x + width / 2, y: at.y - WORTH })]
     : [];
-  const pictures = LOOKS.map((look) => pictureOf(job, frame, look));
+  const pictures = LOOKS.map((look) => ({ look, picture: pictureOf(job, frame, look) }));
+  const named = pictures.flatMap(({ picture }) => picture.words.map(({ text }) => text));
+  const times = new Map<Said, number>();
+  for (const text of named) times.set(text, (times.get(text) ?? 0) + 1);
   return [
     title,
     ...twins,
-    ...LOOKS.flatMap((look, i) => {
+    ...pictures.flatMap(({ look, picture: { lines, axes, words: names } }, i) => {
       const [column, row] = [i % 2, Math.floor(i / 2)];
       const cell: Box = {
         left: at.x + (column * width) / 2,
@@ -67,19 +71,12 @@ function drawViews(job: Job, frame: StandingFrame, at: Point, width: Mm, height:
         bottom: top - ((row + 1) * (height - TITLE_ROOM)) / 2,
       };
       const name = label(words.from[look.name], TEXT, { x: cell.left, y: cell.top - TEXT });
-      const picture = inOrderOfNeed(pictures[i] ?? NO_PICTURE, pictures);
+      // A name that stands in few of the pictures is given room before one that stands in all.
+      const inNeed = names.toSorted((a, b) => (times.get(a.text) ?? 0) - (times.get(b.text) ?? 0));
+      const picture = { lines, axes, words: inNeed };
       return [name, ...drawn(picture, { ...cell, top: cell.top - 1.5 * TEXT })];
     }),
   ];
-}
-
-const NO_PICTURE: Picture = { lines: [], axes: [], words: [] };
-
-/** A name that stands in few of the pictures is given room before one that stands in all. */
-function inOrderOfNeed(picture: Picture, all: readonly Picture[]): Picture {
-  const times = (text: Said): number =>
-    all.filter((each) => each.words.some((word) => word.text === text)).length;
-  return { ...picture, words: picture.words.toSorted((a, b) => times(a.text) - times(b.text)) };
 }
 
 function label(text: ReturnType<typeof asWritten>, size: Mm, at: Point): Mark {
@@ -100,18 +97,21 @@ function pictureOf(job: Job, { standings }: StandingFrame, look: Look): Picture 
   const flat = (place: Vector): Point => point(dot(place, right), dot(place, up));
   const strips = standings.map((standing) => stripOf(standing, toViewer));
   const size = Math.max(...standings.map(({ seat }) => seat.length));
-  const isHidden = hider(strips, toViewer, flat);
+  const hiddenOf = hider(strips, toViewer, flat);
   const lines: PictureLine[] = [];
   const axes: Segment[] = [];
+  const words: PictureWord[] = [];
   for (const strip of strips) {
+    const isHidden = hiddenOf(strip);
     for (const [from, to] of strip.lines) {
-      for (const { hidden, a, b } of partsOf(from, to, size / 150, (place) => isHidden(place, strip.tube))) {
+      for (const { hidden, a, b } of partsOf(from, to, size / 150, isHidden)) {
         if (hidden) axes.push({ from: flat(a), to: flat(b) });
         else lines.push(lineOf([flat(a), flat(b)]));
       }
     }
+    words.push(...nameOf(job, strip, flat, toViewer, isHidden));
   }
-  return { lines, axes, words: strips.flatMap((strip) => nameOf(job, strip, flat, toViewer, isHidden)) };
+  return { lines, axes, words };
 }
 
 /** A tube's sides as they are seen, and its ends. Seen end on it is a ring. */
@@ -164,25 +164,25 @@ function halfAcross({ seat, solution }: StandingTube, way: Vector): Mm {
   return Math.max(...ringOf(solution.section).map(([x, y]) => a * x + b * y));
 }
 
-/** Whether a place lies behind another tube. */
+/** Of each tube, whether a place of it lies behind another: only those are looked at that lie over some of it in the picture. */
 function hider(
   strips: readonly Strip[],
   toViewer: Vector,
   flat: (place: Vector) => Point,
-): (place: Vector, own: number) => boolean {
+): (strip: Strip) => (place: Vector) => boolean {
   const bands = strips.map(({ standing, tube }) => {
     const { seat, solution } = standing;
     const [from, to] = [stopAt(standing), farEndOf(standing)].map((along) => placeInSpace(seat, along, 0, 0));
     const way = unitOf(crossProduct(seat.axis, toViewer));
     const half = way ? halfAcross(standing, way) : solution.section.reach;
     const [a, b] = [flat(from ?? seat.from), flat(to ?? seat.from)];
-    return { tube, a, b, half, from: from ?? seat.from, to: to ?? seat.from };
+    const box = grown(boundsOf([a, b]), half);
+    return { tube, a, b, half, box, from: from ?? seat.from, to: to ?? seat.from };
   });
-  return (place, own) => {
+  const isHiddenBy = (place: Vector, over: typeof bands): boolean => {
     const at = flat(place);
     const depth = dot(place, toViewer);
-    return bands.some(({ tube, a, b, half, from, to }) => {
-      if (tube === own) return false;
+    return over.some(({ a, b, half, from, to }) => {
       const [dx, dy] = [b.x - a.x, b.y - a.y];
       const square = dx * dx + dy * dy;
       const share = square < 1e-9 ? 0 : ((at.x - a.x) * dx + (at.y - a.y) * dy) / square;
@@ -191,6 +191,11 @@ function hider(
       const its = dot(from, toViewer) + share * (dot(to, toViewer) - dot(from, toViewer));
       return beside < 0.98 * half && its > depth + 0.2 * half;
     });
+  };
+  return ({ tube: own, lines }) => {
+    const box = boundsOf(lines.flat().map(flat));
+    const over = bands.filter((band) => band.tube !== own && overlapping(band.box, box));
+    return (place) => isHiddenBy(place, over);
   };
 }
 
@@ -223,17 +228,14 @@ function partsOf(
 const NAME_LOOKS = 32;
 
 /** The middle of the longest stretch of a tube's axis that nothing hides; undefined where that is too short to be told. */
-function middleSeen(
-  { standing, tube }: Strip,
-  isHidden: (place: Vector, own: number) => boolean,
-): Vector | undefined {
+function middleSeen(standing: StandingTube, isHidden: (place: Vector) => boolean): Vector | undefined {
   const [from, to] = [stopAt(standing), farEndOf(standing)];
   const at = (look: number): Vector =>
     placeInSpace(standing.seat, from + ((to - from) * look) / NAME_LOOKS, 0, 0);
   let best = { begins: 0, count: 0 };
   let count = 0;
   for (let look = 0; look < NAME_LOOKS; look++) {
-    count = isHidden(at(look + 0.5), tube) ? 0 : count + 1;
+    count = isHidden(at(look + 0.5)) ? 0 : count + 1;
     if (count > best.count) best = { begins: look + 1 - count, count };
   }
   return best.count > 2 ? at(best.begins + best.count / 2) : undefined;
@@ -242,15 +244,15 @@ function middleSeen(
 /** A tube's name, beside what is seen of it from its side. */
 function nameOf(
   job: Job,
-  strip: Strip,
+  { standing, tube }: Strip,
   flat: (place: Vector) => Point,
   toViewer: Vector,
-  isHidden: (place: Vector, own: number) => boolean,
+  isHidden: (place: Vector) => boolean,
 ): PictureWord[] {
-  const { standing, tube } = strip;
   const { seat } = standing;
-  const middle = middleSeen(strip, isHidden);
-  if (Math.abs(dot(seat.axis, toViewer)) > 0.95 || !middle) return [];
+  if (Math.abs(dot(seat.axis, toViewer)) > 0.95) return [];
+  const middle = middleSeen(standing, isHidden);
+  if (!middle) return [];
   const [a, b] = [flat([0, 0, 0]), flat(seat.axis)];
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const way = dx >= 0 ? { x: -dy, y: dx } : { x: dy, y: -dx };
