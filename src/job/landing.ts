@@ -1,5 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import { type Landing, lying } from '../space/landing.ts';
+import type { WallEntry } from '../space/solid.ts';
 import { type Stop, stopped } from '../space/stopped.ts';
 import type { HeaderEnd, Part } from './job.ts';
 import { headerFactsOf } from './kinds.ts';
@@ -16,6 +17,13 @@ export function landingOf(part: Part, root: Mm, toFlat: boolean): Landing {
     mitred: !wall,
     stops: stops !== undefined,
   };
+}
+
+/** A header that runs on, and where the centre line of what lands on it comes out of its outside; no such place where it passes beside. */
+export function centreOn({ stops, ...whole }: Part): { readonly landing: Landing; readonly out?: WallEntry } {
+  const landing = landingOf(whole, 0, false);
+  const entry = landing.solid.enter(0, 0);
+  return { landing, ...(entry && entry.nz > 0 && { out: entry }) };
 }
 
 /** A bevelled end and a square one alike: up to what it lands on, and no further. */

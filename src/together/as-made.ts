@@ -53,15 +53,15 @@ export function asMade(
 }
 
 /**
- * A header of a piece's end as a tube that is this piece has it: its place in the list of that tube's end, and the way along it to which the tube
- * leans or, of a square joint, that of its axis.
+ * A header of a piece's end as a tube that is this piece has it: which tube that is, by its place in the job, and the way along it to which
+ * the piece leans or, of a square joint, that of its axis.
  */
 export interface HeaderThere {
-  readonly part: number;
+  readonly on: number;
   readonly leans: Vector;
 }
 
-/** Finds it by the way of its axis: two tubes that are one piece may name their headers in another order. */
+/** Finds it by the way of its axis: two tubes that are one piece may name their headers in another order. A plate is no tube. */
 export function headerThere(
   piece: TubeSolution,
   end: EndName,
@@ -78,6 +78,7 @@ export function headerThere(
   const rad = swapped ? turned - asked.clock.rad : asked.clock.rad - turned;
   const { h } = headerAxis(there.seat, its, { ...asked, clock: { ...asked.clock, rad } });
   const alike = theirs.end.parts.map((each) => Math.abs(dot(headerAxis(there.seat, its, each).h, h)));
+  const on = there.seat.ends[its].headers[alike.indexOf(Math.max(...alike))];
   const isAcute = asked.angle.rad <= Math.PI / 2;
-  return { part: alike.indexOf(Math.max(...alike)), leans: isAcute ? h : scaledBy(h, -1) };
+  return on === undefined ? undefined : { on, leans: isAcute ? h : scaledBy(h, -1) };
 }

@@ -2,10 +2,9 @@ import type { Frame, Job } from '../job/job.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { dot, nearestFeet, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
-import { asWritten } from '../words/said.ts';
 import { asMade, type Placings, placingsOf } from './as-made.ts';
 import { type Clash, clashesIn } from './clashes.ts';
-import { type StandingTube, standingsIn } from './in-space.ts';
+import { nameOfTube, type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
@@ -43,12 +42,13 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
   const landings = landingsIn(standings);
   const pieces = piecesOfFrame(job);
   const placings = placingsOf(pieces);
+  const splices = splicesIn(standings);
   const marked = alongTheirHeaders(landings.map((landing) => asMade(landing, standings, placings)));
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),
     ...frame.notes,
-    ...sealedIn(standings, pieces, placings).map((tubes) => sealed(job, tubes)),
+    ...sealedIn(standings, pieces, placings, splices).map((tubes) => sealed(job, tubes)),
   ];
   return {
     frame,
@@ -57,7 +57,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
     landings,
     marked,
     placings,
-    splices: splicesIn(standings),
+    splices,
     warnings,
   };
 });
@@ -72,12 +72,12 @@ function clashWarning(
   standings: readonly StandingTube[],
   { tubes, at, depth }: Clash,
 ): FrameWarning {
-  const [one, other] = tubes.map((tube) => asWritten(job.tubes[tube]?.name ?? ''));
-  const [a, b] = tubes.map((tube) => standings[tube]?.seat);
+  const [one, other] = tubes;
+  const [a, b] = [standings[one]?.seat, standings[other]?.seat];
   const crossing = a !== undefined && b !== undefined && cross(a, b);
   const text = job.words.frame.clash(
-    one ?? asWritten(''),
-    other ?? asWritten(''),
+    nameOfTube(job, one),
+    nameOfTube(job, other),
     depth,
     crossing,
     job.units,
@@ -100,8 +100,7 @@ const OVER: Mm = 0.05;
 
 function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[] {
   if (over <= OVER) return [];
-  const [name, header] = [tube, on].map((place) => asWritten(job.tubes[place]?.name ?? ''));
-  const text = job.words.frame.overEnd(name ?? asWritten(''), end, header ?? asWritten(''), over, job.units);
+  const text = job.words.frame.overEnd(nameOfTube(job, tube), end, nameOfTube(job, on), over, job.units);
   return [{ code: 'over-end', tubes: [tube, on], text }];
 }
 
@@ -109,6 +108,6 @@ function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[]
 const MOST_NAMES = 6;
 
 function sealed(job: Job, tubes: readonly number[]): FrameWarning {
-  const names = tubes.slice(0, MOST_NAMES).map((tube) => asWritten(job.tubes[tube]?.name ?? ''));
+  const names = tubes.slice(0, MOST_NAMES).map((tube) => nameOfTube(job, tube));
   return { code: 'sealed', tubes, text: job.words.frame.sealed(names, tubes.length - names.length) };
 }

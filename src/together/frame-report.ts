@@ -8,7 +8,7 @@ import { asWritten, joined } from '../words/said.ts';
 import { endAsMade, stationAsMade } from './as-made.ts';
 import { rectanglesOf } from './diagonals.ts';
 import type { StandingFrame } from './frame-notes.ts';
-import { farEndOf, type StandingTube, stopAt } from './in-space.ts';
+import { farEndOf, nameOfTube, type StandingTube, stopAt } from './in-space.ts';
 import type { TubeLanding } from './landings.ts';
 
 /** What `check` says of a frame as a whole, after its tubes: how large, how much tube, what lands where, what to watch. */
@@ -108,13 +108,14 @@ function openEnds(job: Job, standing: StandingFrame): readonly Said[] {
 }
 
 /** Which ends are left open; undefined where none is. */
-export function openNote({ words, tubes }: Job, { listed, placings }: StandingFrame): Said | undefined {
+export function openNote(job: Job, { listed, placings }: StandingFrame): Said | undefined {
+  const { words } = job;
   const open = listed.flatMap(({ seat, tube }) =>
     (['A', 'B'] as const)
       .filter((end) => seat.ends[end].open)
       .map((end) => endAsMade(placings, tube, end))
       .sort()
-      .map((end) => words.frame.endOf(asWritten(tubes[tube]?.name ?? ''), end)),
+      .map((end) => words.frame.endOf(nameOfTube(job, tube), end)),
   );
   return open.length === 0 ? undefined : words.frame.open(open);
 }
@@ -123,13 +124,15 @@ function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
   const { marked, standings } = whole;
   const { check, frame: words } = job.words;
   const on = [...new Set(marked.map((landing) => landing.on))];
-  const named = (tube: number): Said => asWritten(job.tubes[tube]?.name ?? '');
   const lines = on.flatMap((header) => [
-    words.landings(named(header), goesTo(job, whole, header) ?? named(header)),
+    words.landings(nameOfTube(job, header), goesTo(job, whole, header) ?? nameOfTube(job, header)),
     ...marked
       .filter((landing) => landing.on === header)
       .map((landing) =>
-        joined([words.endOf(named(landing.tube), landing.end), landingLine(job, landing, standings)], ': '),
+        joined(
+          [words.endOf(nameOfTube(job, landing.tube), landing.end), landingLine(job, landing, standings)],
+          ': ',
+        ),
       ),
   ]);
   return lines.length === 0 ? [] : check.lines(words.labels.landing, lines);
@@ -137,11 +140,12 @@ function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
 
 /** Where the piece that a tube is goes: at which point each end of it, and which of its stations looks up or back. */
 export function goesTo(
-  { words, tubes }: Job,
+  job: Job,
   { frame, standings, placings, splices }: StandingFrame,
   tube: number,
   headersOf: (end: EndName) => readonly Said[] = () => [],
 ): Said | undefined {
+  const { words } = job;
   const standing = standings[tube];
   const seat = frame.seats[tube];
   if (!standing || !seat) return undefined;
@@ -155,8 +159,7 @@ export function goesTo(
     const to = isMitred
       ? seat.ends[own].headers[0]
       : splices.find((each) => each.tube === tube && each.end === own)?.to;
-    const other = to === undefined ? undefined : tubes[to];
-    return words.frame.at(point, headersOf(end), other && asWritten(other.name));
+    return words.frame.at(point, headersOf(end), to === undefined ? undefined : nameOfTube(job, to));
   };
   const { station } = words.quantities;
   const spine = station(stationAsMade(placings, standing, 0), standing.solution.section.stations);

@@ -1,8 +1,10 @@
-import type { EndName, Frame, Part, Seat } from '../job/job.ts';
+import type { EndName, Frame, Job, Part, Seat, SeatEnd } from '../job/job.ts';
+import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope, EndSolution } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { crossProduct, dot, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
 
 /** A tube of a frame where it stands, solved. */
 export interface StandingTube {
@@ -18,9 +20,19 @@ export function standingsIn(frame: Frame, solutions: readonly TubeSolution[]): r
   });
 }
 
+/** A tube's name, by its place in the job. */
+export function nameOfTube({ tubes }: Job, tube: number): Said {
+  return asWritten(tubes[tube]?.name ?? '');
+}
+
 /** A way round a tube, from its spine, right-handed about its axis: a unit vector. */
 export function wayAround({ axis, spine }: Seat, angle: number): Vector {
   return plusTimes(scaledBy(spine, Math.cos(angle)), Math.sin(angle), crossProduct(axis, spine));
+}
+
+/** Whether a plain end is spliced to another's: nothing leaves it open. */
+export function isSpliced({ past, open, inside }: SeatEnd): boolean {
+  return past !== undefined && !open && inside === undefined;
 }
 
 /** From an end into its tube's body. */

@@ -1,5 +1,5 @@
 import type { EndName, Part } from '../job/job.ts';
-import { landingOf } from '../job/landing.ts';
+import { centreOn } from '../job/landing.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { meetAt, onEndFace } from '../saddle/lines.ts';
@@ -13,6 +13,7 @@ import {
   farEndOf,
   headerAxis,
   inTube,
+  isSpliced,
   pointAt,
   type StandingTube,
   stopAt,
@@ -78,10 +79,7 @@ function landingOn(
   const [from, to] = reachAlong(own, end, cope, part, header);
   const stops = asked.stops !== undefined;
   // Where it is spliced a tube goes on.
-  const goesOn = (at: EndName): boolean => {
-    const { past, open, inside } = header.seat.ends[at];
-    return stops || (past !== undefined && !open && inside === undefined);
-  };
+  const goesOn = (at: EndName): boolean => stops || isSpliced(header.seat.ends[at]);
   const over = Math.max(0, goesOn('A') ? 0 : stop - from, goesOn('B') ? 0 : to - farEndOf(header));
   return {
     on: header.tube,
@@ -90,7 +88,7 @@ function landingOn(
     at: inTube(header.seat, at).along - stop,
     from: from - stop,
     to: to - stop,
-    ...centreOn(own, end, asked, header, at),
+    ...centreAt(own, end, asked, header, at),
     lean: Math.acos(Math.min(1, Math.max(-1, dot(bodyAt(seat, end), header.seat.axis)))),
     over,
   };
@@ -127,28 +125,27 @@ function reachAlong(
  * Where the end's centre line comes out of the header's outside: of one that ends at the joint, where it would if that ran on, for
  * there may be nothing of it right at the line; such a place is marked only where the header is.
  */
-function centreOn(
+function centreAt(
   { seat }: StandingTube,
   end: EndName,
-  { stops, ...whole }: Part,
+  asked: Part,
   header: StandingTube,
   axis: Vector,
 ): Pick<TubeLanding, 'mark' | 'station' | 'way'> {
   const { section } = header.solution;
-  const landing = landingOf(whole, 0, false);
-  const entry = landing.solid.enter(0, 0);
+  const { landing, out } = centreOn(asked);
   const outAt = (x: Mm, y: Mm): Pick<TubeLanding, 'station' | 'way'> => {
     const angle = Math.atan2(y, x);
     return { station: wrapStation(section.towards(angle), section.turn), way: wayAround(header.seat, angle) };
   };
-  if (!entry || entry.nz <= 0) {
+  if (!out) {
     const at = inTube(header.seat, axis);
     const foot = inTube(header.seat, footOn(seat, axis, landing));
     return outAt(foot.x - at.x, foot.y - at.y);
   }
-  const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, entry.z + landing.shift));
+  const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, out.z + landing.shift));
   const [from, to] = [stopAt(header), farEndOf(header)];
-  const isThere = !stops || (along > from - BESIDE && along < to + BESIDE);
+  const isThere = !asked.stops || (along > from - BESIDE && along < to + BESIDE);
   return { ...(isThere && { mark: along - from }), ...outAt(x, y) };
 }
 

@@ -4,8 +4,8 @@ import { isSolid } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { norm, wayTo } from '../space/vector.ts';
-import { endAsMade, headerThere, type Placings } from './as-made.ts';
-import { copesOf, type StandingTube, workPointOf } from './in-space.ts';
+import { headerThere, type Placings } from './as-made.ts';
+import { copesOf, isSpliced, type StandingTube, workPointOf } from './in-space.ts';
 
 const ENDS: readonly EndName[] = ['A', 'B'];
 
@@ -17,6 +17,7 @@ export function sealedIn(
   standings: readonly StandingTube[],
   pieces: readonly TubeSolution[],
   placings: Placings,
+  splices: readonly Splice[],
 ): readonly (readonly number[])[] {
   const groups = new Map(standings.map(({ tube }) => [tube, new Set([tube])]));
   const open = new Set<number>();
@@ -35,14 +36,14 @@ export function sealedIn(
       for (const [part, { mitred }] of cope.joint.landings.entries())
         if (mitred) join(tube, seat.ends[end].headers[part]);
   }
-  for (const { tube, to } of splicesIn(standings)) join(tube, to);
+  for (const { tube, to } of splices) join(tube, to);
   for (const piece of pieces) {
-    const vent = ventPlaceOf(piece);
+    const [vent, place] = [ventOf(piece), ventPlaceOf(piece)];
     for (const { tube } of piece.places ?? []) {
-      if (ventOf(piece) === 'tube') open.add(tube);
+      if (vent === 'tube') open.add(tube);
       const own = standings[tube];
-      const there = vent && own && headerThere(piece, vent.end, vent.part, own, placings);
-      if (there) join(tube, own.seat.ends[endAsMade(placings, tube, vent.end)].headers[there.part]);
+      const there = place && own && headerThere(piece, place.end, place.part, own, placings);
+      join(tube, there?.on);
     }
   }
   return [...new Set(groups.values())]
@@ -66,11 +67,7 @@ export interface Splice {
 /** Two plain ends that nothing leaves open meet in a splice where they are at one place. */
 export function splicesIn(standings: readonly StandingTube[]): readonly Splice[] {
   const ends = standings.flatMap(({ tube, seat }) =>
-    ENDS.flatMap((end) => {
-      const { past, open, inside } = seat.ends[end];
-      const isSpliced = past !== undefined && !open && inside === undefined;
-      return isSpliced ? [{ tube, end, at: workPointOf(seat, end) }] : [];
-    }),
+    ENDS.flatMap((end) => (isSpliced(seat.ends[end]) ? [{ tube, end, at: workPointOf(seat, end) }] : [])),
   );
   return ends.flatMap(({ tube, end, at }) =>
     ends.flatMap((other) =>

@@ -6,7 +6,7 @@ import { ventPlaceOf } from '../../fit/vent.ts';
 import type { EndName, Part } from '../../job/job.ts';
 import type { HeaderShape } from '../../job/kind.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
-import { landingOf } from '../../job/landing.ts';
+import { centreOn } from '../../job/landing.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -125,10 +125,9 @@ export function drawFootprint(
 }
 
 /** Where the tube's centre line comes out of a header that runs on; undefined where it passes beside. */
-function crossOf({ stops, ...whole }: Part, flat: HeaderFlat): Point | undefined {
-  const { solid } = landingOf(whole, 0, false);
-  const entry = solid.enter(0, 0);
-  return entry && entry.nz > 0 ? flat.to(solid.develop(0, 0, entry.z)) : undefined;
+function crossOf(asked: Part, flat: HeaderFlat): Point | undefined {
+  const { landing, out } = centreOn(asked);
+  return out && flat.to(landing.solid.develop(0, 0, out.z));
 }
 
 /** What the hole in the outline is for. */

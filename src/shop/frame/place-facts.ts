@@ -7,7 +7,7 @@ import { dot } from '../../space/vector.ts';
 import { endAsMade, headerThere } from '../../together/as-made.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
 import { goesTo, landingLine } from '../../together/frame-report.ts';
-import { asWritten } from '../../words/said.ts';
+import { nameOfTube } from '../../together/in-space.ts';
 
 /** Where each tube that is this piece goes in its frame, and what lands on it. */
 export function placeFacts(
@@ -26,7 +26,7 @@ export function placeFacts(
     if (!text) return [];
     const goes: Fact = {
       fact: 'place',
-      label: nameOf(job, tube),
+      label: nameOfTube(job, tube),
       text: pair ? words.ofHand(leaf.hands[hand], text) : text,
     };
     const landed = landingFacts(job, frame, tube);
@@ -46,8 +46,7 @@ function headersThere(
   if (cope?.kind !== 'coped' || !own) return [];
   return cope.end.parts.flatMap((_, part) => {
     const there = headerThere(piece, end, part, own, placings);
-    const header = there && own.seat.ends[endAsMade(placings, tube, end)].headers[there.part];
-    return header === undefined ? [] : [nameOf(job, header)];
+    return there ? [nameOfTube(job, there.on)] : [];
   });
 }
 
@@ -57,13 +56,9 @@ function landingFacts(job: Job, { marked, standings }: StandingFrame, on: number
     .filter((landing) => landing.on === on)
     .map((landing) => ({
       fact: 'landing',
-      label: job.words.frame.lands(nameOf(job, landing.tube), landing.end),
+      label: job.words.frame.lands(nameOfTube(job, landing.tube), landing.end),
       text: landingLine(job, landing, standings),
     }));
-}
-
-function nameOf({ tubes }: Job, tube: number): Said {
-  return asWritten(tubes[tube]?.name ?? '');
 }
 
 /** What the footprints of a frame say of their places; nothing of another job's. */
@@ -82,15 +77,14 @@ function footprintPlaces(
     const crosses = (piece.places ?? []).flatMap(({ tube }): Fact[] => {
       const own = standings[tube];
       const there = own && headerThere(piece, end, part, own, placings);
-      const on = there && own.seat.ends[endAsMade(placings, tube, end)].headers[there.part];
-      const header = on === undefined ? undefined : standings[on];
-      const landing = marked.find((each) => each.tube === tube && each.end === end && each.on === on);
-      if (!there || !landing || !header) return [];
+      const header = there && standings[there.on];
+      const landing = marked.find((each) => each.tube === tube && each.end === end && each.on === there?.on);
+      if (!landing || !header) return [];
       const at = quantities.tape(landing.mark ?? landing.at, job.units);
       const round = quantities.station(landing.station, header.solution.section.stations);
       const leansTo = dot(there.leans, header.seat.axis) > 0 ? 'B' : 'A';
       const text = words.cross(at, round, endAsMade(placings, header.tube, leansTo));
-      return [{ fact: 'footprint', label: nameOf(job, header.tube), text }];
+      return [{ fact: 'footprint', label: nameOfTube(job, header.tube), text }];
     });
     if (crosses.length === 0) return [];
     return [{ fact: 'footprint', label: job.words.footprint.cross, text: words.crossFrom }, ...crosses];

@@ -17,8 +17,8 @@ import type { Mm } from '../../measure/units.ts';
 import { crossProduct, dot, plusTimes, unitOf, type Vector } from '../../space/vector.ts';
 import type { FrontBox } from '../../tiler/front.ts';
 import type { StandingFrame } from '../../together/frame-notes.ts';
-import { farEndOf, placeInSpace, type StandingTube, stopAt } from '../../together/in-space.ts';
-import { asWritten } from '../../words/said.ts';
+import { farEndOf, nameOfTube, placeInSpace, type StandingTube, stopAt } from '../../together/in-space.ts';
+import type { asWritten } from '../../words/said.ts';
 
 /** A frame from four sides on one sheet: from the front, from the side and from above, one over the other as they belong, and at an angle. */
 export function viewBoxes(job: Job, frame: StandingFrame, room: Box): readonly FrontBox[] {
@@ -256,5 +256,5 @@ function nameOf(
   const [a, b] = [flat([0, 0, 0]), flat(seat.axis)];
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const way = dx >= 0 ? { x: -dy, y: dx } : { x: dy, y: -dx };
-  return [{ text: asWritten(job.tubes[tube]?.name ?? ''), at: flat(middle), way, led: 'elsewhere' }];
+  return [{ text: nameOfTube(job, tube), at: flat(middle), way, led: 'elsewhere' }];
 }

@@ -3,7 +3,6 @@ import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { knifeOf, ROD } from '../../fit/warnings.ts';
-import { headerFactsOf } from '../../job/kinds.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -39,8 +38,7 @@ export function seatStep(piece: Piece, end: NamedEnd): Step {
 /** Of an end on one header, which shows in no other step. */
 function offCentre({ words }: Piece, { cope }: NamedEnd): Said[] {
   const [part, other] = cope.end.parts;
-  const { wall } = headerFactsOf(part.onto);
-  if (other || !wall || part.onto.kind === 'plate' || part.offset.mm === 0) return [];
+  if (other || part.offset.mm === 0) return [];
   return [words.steps.seat.beside(words.quantities.unsigned(part.offset))];
 }
 
