@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { Job } from '../../src/job/job.ts';
+import { headerFacts } from '../../src/leaf/card/header-facts.ts';
 import { linesAcross } from '../../src/leaf/picture/heels-picture.ts';
 import { footprintOf } from '../../src/saddle/footprint.ts';
 import { placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
@@ -138,4 +139,26 @@ test('in the picture from end A a header that ends at the joint lies on the side
     }
   }
   expect(tried).toBeGreaterThan(8);
+});
+
+test('a card tells the side of such a header that the picture shows', () => {
+  let tried = 0;
+  for (const piece of solvePieces(job)) {
+    const lines = linesAcross(piece, ENGLISH);
+    for (const end of ['A', 'B'] as const) {
+      const cope = piece.ends[end];
+      if (cope?.kind !== 'coped' || cope.end.parts.length < 2) continue;
+      const told = headerFacts(cope.end, 'mm', ENGLISH).filter(({ fact }) => fact === 'clocking');
+      const own = lines.filter((line) => line.end === end);
+      for (const { part = 0, text } of told) {
+        const tip = own[part]?.line[1];
+        if (!cope.end.parts[part]?.stops || !tip) continue;
+        const [, degrees = '0', hand = 'right'] = /([\d.]+)° (left|right)/.exec(text) ?? [];
+        const right = text.includes('opposite') ? 180 : (hand === 'left' ? -1 : 1) * Number(degrees);
+        expect(Math.cos(Math.atan2(tip.x, tip.y) - (right * Math.PI) / 180), text).toBeGreaterThan(0.95);
+        tried += 1;
+      }
+    }
+  }
+  expect(tried).toBeGreaterThan(4);
 });

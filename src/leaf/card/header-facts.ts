@@ -5,6 +5,7 @@ import type { Said } from '../../measure/said.ts';
 import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { endPieceLength } from '../bend-pieces.ts';
+import { sideOfStop } from '../wrap/sides.ts';
 import type { Fact } from './fact.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
@@ -58,20 +59,24 @@ function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Languag
 
 /** `ofHeader` names the header where an end has several. */
 function placeFacts(
-  { onto, clock, offset, shift }: Part,
+  part: Part,
   ofHeader: (phrase: Said) => Said,
   several: boolean,
   datum: 'spine' | 'mark',
   { card }: Language,
 ): Fact[] {
+  const { onto, clock, offset, shift } = part;
   const { labels } = card;
   const facts: Fact[] = [];
-  const turned = card.turned(wrapStation(clock.rad, 2 * Math.PI));
+  // As the picture has it.
+  const stands = sideOfStop(part, several) === -1 ? Math.PI : 0;
+  const side = wrapStation(clock.rad + stands, 2 * Math.PI);
+  const turned = card.turned(side);
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     facts.push({ fact: 'clocking', label: labels.clock, text: card.insideOfCorner(where) });
   } else if ((clock.rad !== 0 || several) && datum === 'spine') {
-    const where = clock.rad === 0 ? card.onTheSpine : turned;
+    const where = side === 0 ? card.onTheSpine : turned;
     facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(where) });
   }
   if (offset.mm !== 0) {

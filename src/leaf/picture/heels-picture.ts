@@ -8,6 +8,7 @@ import type { TubeSolution } from '../../saddle/solve.ts';
 import { exactCosine } from '../../space/round.ts';
 import type { Language } from '../../words/language.ts';
 import { joined } from '../../words/said.ts';
+import { sideOfStop } from '../wrap/sides.ts';
 import { drawn, lineOf, type Picture, type PictureWord } from './picture.ts';
 
 const STEPS = 72;
@@ -46,8 +47,7 @@ export function linesAcross({ ends, section }: TubeSolution, words: Language): H
     const { parts } = own.end;
     return parts.flatMap((part, i) => {
       const letter = words.picture.letter(end, parts.length > 1 ? i + 1 : undefined);
-      const stands = parts.length > 1 ? part.stops?.ahead : undefined;
-      return headerAcross(part, section.reach, letter, end, stands);
+      return headerAcross(part, section.reach, letter, end, sideOfStop(part, parts.length > 1));
     });
   });
 }

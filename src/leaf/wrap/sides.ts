@@ -17,6 +17,11 @@ export function sidesOf({ heel, joint: { section } }: Pick<Cope, 'heel' | 'joint
   return { heel: at(0), toe: at(Math.PI) };
 }
 
+/** On which side of the tube one of several headers stands that ends at the joint: 1 for its clock's, -1 for the other; undefined of one that goes on. */
+export function sideOfStop({ stops }: Part, several: boolean): 1 | -1 | undefined {
+  return several ? stops?.ahead : undefined;
+}
+
 /** What the side is called that lies at the clock. */
 export function sideAtClock(part: Part, words: Language): Said {
   const { heel, toe } = sideNames(part, words);
