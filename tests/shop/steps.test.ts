@@ -178,9 +178,12 @@ describe('an end that is left square', () => {
     expect(seat('onto: { plate: {} }, angle: 90')).toContain('its face touches all round');
     // At an acute heel the outside lies deeper than the inside by the wall by the cotangent: it touches first.
     for (const onto of ['onto: { od: 42.4 }, angle: 60', 'onto: { plate: {} }, angle: 60'])
-      expect(seat(onto)).toContain(
-        'its outside edge touches where the dashes run on the line, its inside edge elsewhere',
-      );
+      expect(seat(onto)).toContain('everywhere its outside or its inside edge touches');
+  });
+
+  test('is seated without its dashes, which went with the scrap', () => {
+    for (const onto of ['onto: { od: 42.4 }, angle: 60', 'onto: { plate: {} }, angle: 60'])
+      expect(seat(onto)).not.toMatch(/dash/);
   });
 
   test('held radially to the inside line is held off by its outer edge', () => {
@@ -195,14 +198,14 @@ describe('an end that is left square', () => {
       ticketsFor(
         `tube: { od: 114.3, wall: 3.6, edge: square, between: 640, ends: { A: { onto: { od: 139.7 }, angle: 60${more} }, B: plain } }\n`,
       )[0]
-        ?.steps.flatMap(({ warnings }) => warnings)
+        ?.steps.flatMap(({ fact, warnings }) => warnings.map((warning) => `${fact} ${warning}`))
         .join('\n');
     expect(warned()).toContain(
       'A gap of 2.9 mm stays outside, widest at stations 103° and 257°: make the leg of the weld there longer by as much.',
     );
     // An offset joint is not the same on both sides of its heel.
     expect(warned(', offset: 3')).toMatch(/widest at station \d+°:/);
-    expect(warned()).toContain('Not on the dashed line: there it would stand off 5.5 mm.');
+    expect(warned()).toContain('step:scrap Not on the dashed line: there it would stand off 5.5 mm.');
     expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('A gap of');
   });
 });

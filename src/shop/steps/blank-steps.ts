@@ -1,18 +1,28 @@
-import { tooShort } from '../../fit/warnings.ts';
+import { standOffOf } from '../../fit/stand-off.ts';
+import { MOST_STAND_OFF, tooShort } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
-import { type Piece, plainEnd } from '../piece.ts';
+import { type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube cut out and tried on scrap, before a blank is cut. */
-export function scrapStep({ first, second, words }: Piece): Step[] {
-  const edges = [first, second].flatMap((end) => (end ? [edgeOf(end)] : []));
-  if (edges.length === 0) return [];
-  return [{ ...step('step:scrap', words.steps.blank.scrap(edges)), once: true }];
+export function scrapStep({ first, second, units, words: { steps, quantities } }: Piece): Step[] {
+  const ends = [first, second].flatMap((end) => end ?? []);
+  if (ends.length === 0) return [];
+  const off = Math.max(...ends.map(offOnDashes));
+  const dashed =
+    off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : [];
+  return [{ ...step('step:scrap', steps.blank.scrap(ends.map(edgeOf)), dashed), once: true }];
+}
+
+/** How far a square end stands off where its leaf is cut out on its dashes, which are easily taken for the line. */
+function offOnDashes({ cope }: NamedEnd): Mm {
+  const { preparation } = cope.end;
+  return preparation.edge === 'square' && preparation.from === 'outside' ? (standOffOf(cope) ?? 0) : 0;
 }
 
 /** Cutting the blank, how much longer it is than the finished tube, and what is too short to be sound or to be held. */

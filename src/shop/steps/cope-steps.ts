@@ -1,6 +1,5 @@
 import { missedBy } from '../../fit/contact.ts';
-import { standOffOf } from '../../fit/stand-off.ts';
-import { MOST_STAND_OFF, roomLacking } from '../../fit/warnings.ts';
+import { roomLacking } from '../../fit/warnings.ts';
 import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import { foldStations } from '../../leaf/wrap/folds.ts';
 import type { Said } from '../../measure/said.ts';
@@ -66,17 +65,12 @@ export function secondCutStep(piece: Piece, end: NamedEnd): Step {
   return step('step:cut', text, cutWarnings(piece, end));
 }
 
-/** A tube that is wider than what it lands on, and a dashed line that is easily taken for the one to cut on. */
+/** A tube that is wider than what it lands on. */
 function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {
   const { steps, quantities } = words;
   const missed = missedBy(tube.section, cope);
   const lacking = cope.end.parts.flatMap((part) => roomLacking(tube.section, cope.end, part) ?? []);
-  const { preparation } = cope.end;
-  const off = preparation.edge === 'square' && preparation.from === 'outside' ? (standOffOf(cope) ?? 0) : 0;
-  return [
-    ...(missed ? [] : lacking.map(({ by, of }) => steps.warnings.wider(quantities.tape(by, units), of))),
-    ...(off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : []),
-  ];
+  return missed ? [] : lacking.map(({ by, of }) => steps.warnings.wider(quantities.tape(by, units), of));
 }
 
 /** How an end's edge is made. */

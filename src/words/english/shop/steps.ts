@@ -120,7 +120,7 @@ const seat = {
   touches: {
     outer: say`its outside edge touches all round`,
     inner: say`its inside edge touches all round`,
-    either: say`its outside edge touches where the dashes run on the line, its inside edge elsewhere`,
+    either: say`everywhere its outside or its inside edge touches`,
     face: say`its face touches all round`,
   },
 };
