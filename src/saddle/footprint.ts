@@ -12,7 +12,12 @@ export interface Outline {
   /** Closed, or several open runs where the tube passes beside the header or meets another one. */
   readonly closed: boolean;
   readonly runs: readonly (readonly OutlinePiece[])[];
+  /** Of each run, what the tube meets before its beginning and after its end. */
+  readonly beyond: readonly Beyond[];
 }
+
+/** The places of two headers in the end's list; none where the tube passes beside. */
+type Beyond = readonly [number | undefined, number | undefined];
 
 /** A cubic Bézier on the unrolled header, by its four control points. */
 export type OutlinePiece = readonly [Developed, Developed, Developed, Developed];
@@ -23,12 +28,13 @@ export function footprintOf(cope: Cope, depth: Mm, part: number): Outline {
   const { girth } = landingAt(cope.joint.landings, part).solid;
   return {
     closed,
-    runs: runs.map((run) =>
+    runs: runs.map(({ ways }) =>
       strung(
-        run.flatMap((way) => cubicsAlong(way, girth, 0, 1)),
+        ways.flatMap((way) => cubicsAlong(way, girth, 0, 1)),
         girth,
       ),
     ),
+    beyond: runs.map(({ beyond }) => beyond),
   };
 }
 
@@ -57,31 +63,35 @@ function movedRound([a, b, c, d]: OutlinePiece, by: Mm): OutlinePiece {
  * stretching it is as long as the line on the tube where it meets that header.
  */
 export function footprintLength(cope: Cope, depth: Mm, part: number): Mm {
-  const ways = runsOf(cope, depth, part).runs.flat();
+  const ways = runsOf(cope, depth, part).runs.flatMap((run) => run.ways);
   return ways.reduce((sum, way) => sum + lengthOf(way, 0, 1), 0);
 }
 
-interface Runs {
-  readonly closed: boolean;
-  readonly runs: readonly (readonly DevelopedWay[])[];
+interface Run {
+  readonly ways: readonly DevelopedWay[];
+  readonly beyond: Beyond;
 }
 
 /** The stretches of the line that meet this header, strung together where one goes on from the other. */
-function runsOf({ joint }: Cope, depth: Mm, part: number): Runs {
+function runsOf({ joint }: Cope, depth: Mm, part: number): { closed: boolean; runs: readonly Run[] } {
   const landing = landingAt(joint.landings, part);
   const stretches = stretchesOf(joint, depth);
-  const touching = stretches.map(({ from, to }) => {
+  const met = stretches.map(({ from, to }) => {
     const middle = meetAt(joint, (from + to) / 2, depth);
-    return middle.contact && middle.part === part && !onEndFace(middle);
+    return middle.contact && !onEndFace(middle) ? middle.part : undefined;
   });
-  const closed = touching.every(Boolean);
-  const runs: DevelopedWay[][] = [];
+  const closed = met.every((each) => each === part);
+  const runs: Run[] = [];
   stretches.forEach((stretch, i) => {
-    if (!touching[i]) return;
-    if (i === 0 || !touching[i - 1]) runs.push([]);
-    runs.at(-1)?.push(developedWay(joint, landing, depth, stretch));
+    if (met[i] !== part) return;
+    const before = i === 0 || met[i - 1] !== part ? undefined : runs.pop();
+    const way = developedWay(joint, landing, depth, stretch);
+    runs.push({
+      ways: [...(before?.ways ?? []), way],
+      beyond: [before ? before.beyond[0] : met.at(i - 1), met[(i + 1) % met.length]],
+    });
   });
-  return { closed, runs: !closed && touching[0] && touching.at(-1) ? joined(runs) : runs };
+  return { closed, runs: !closed && met[0] === part && met.at(-1) === part ? joined(runs) : runs };
 }
 
 function landingAt(landings: readonly Landing[], part: number): Landing {
@@ -91,9 +101,11 @@ function landingAt(landings: readonly Landing[], part: number): Landing {
 }
 
 /** The last run goes on where the first begins. */
-function joined([first = [], ...others]: DevelopedWay[][]): DevelopedWay[][] {
+function joined([first, ...others]: readonly Run[]): Run[] {
   const last = others.pop();
-  return last ? [...others, [...last, ...first]] : [first];
+  if (!first) return [];
+  if (!last) return [first];
+  return [...others, { ways: [...last.ways, ...first.ways], beyond: [last.beyond[0], first.beyond[1]] }];
 }
 
 /** The drawn outline strays from the exact one by no more than this. */

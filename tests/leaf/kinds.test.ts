@@ -223,6 +223,21 @@ it('a footprint is open, and says so, where the tube passes beside the header', 
   ).toContain('open where');
 });
 
+it('where an outline goes over to another header of its end, it says to which', () => {
+  const { footprints } = only(
+    tubeOnto(
+      round(42),
+      [partOf({ kind: 'round', od: length(60) }, 45), partOf({ kind: 'round', od: length(48) }, 45, 180)],
+      2,
+    ),
+  );
+  const ends = footprints.map(({ wrap }) => said(wrap).match(/header \d from here|open here/g));
+  expect(ends).toEqual([
+    ['header 2 from here', 'header 2 from here'],
+    ['header 1 from here', 'header 1 from here'],
+  ]);
+});
+
 it('a footprint that reaches beyond the far side of its header stays on its paper', () => {
   const onto = {
     kind: 'bend',

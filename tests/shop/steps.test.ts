@@ -51,11 +51,11 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['off square', []],
   ['feather edge', [KNIFE]],
   ['footprint', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
-  ['Drill one vent', [BY_NUMBERS, FITTED]],
+  ['Drill one 5 mm vent', [BY_NUMBERS, FITTED]],
   ['do not spring the frame', [BY_NUMBERS, FITTED]],
   ['Tack, and check again', [BY_NUMBERS, FITTED]],
   ['Tack, check the angle', [ONE_END, SQUARE_B, KNIFE]],
-  ['If end B is capped later, drill a vent', [SQUARE_B]],
+  ['If end B is capped later, drill a 5 mm vent', [SQUARE_B]],
   ['Watch for fire', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
   ['n a scrap', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Deburr', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
@@ -371,12 +371,22 @@ describe('where a tube lands is marked by its footprint where that is printed', 
   });
 
   test('and one vent, at an end that is named, into what is hollow', () => {
-    expect(stepsFor(BY_NUMBERS)).toContain('Drill one vent, inside end A’s footprint');
-    expect(stepsFor(PLATE_A)).toContain('Drill one vent, inside end B’s footprint');
+    expect(stepsFor(BY_NUMBERS)).toContain('Drill one 5 mm vent, well inside end A’s footprint');
+    expect(stepsFor(PLATE_A)).toContain('Drill one 5 mm vent, well inside end B’s footprint');
     const plates = '{ onto: { plate: {} }, angle: 60 }';
     expect(stepsFor(`  between: 600\n  ends: { A: ${plates}, B: ${plates} }\n`)).toContain(
-      'Drill one vent, in the tube itself',
+      'Drill one 5 mm vent, in the tube itself',
     );
+    const thin = ticketsFor(`tube:\n  od: 12\n  wall: 1\n${BY_NUMBERS}`)[0]?.steps.map(({ text }) => text);
+    expect(thin).toContainEqual(expect.stringContaining('Drill one 3 mm vent'));
+  });
+
+  test('before its tube is seated there, unless its place is found at the frame', () => {
+    const order = (tube: string, footprints: boolean): string =>
+      (stepsFor(tube, footprints).match(/Drill one|footprints? |Seat it on/g) ?? []).join();
+    expect(order(BY_NUMBERS, true)).toMatch(/^footprint ,Drill one,.*Seat it on/);
+    expect(order(FITTED, true)).toMatch(/^Seat it on.*,footprint ,Drill one/);
+    expect(order(BY_NUMBERS, false)).toMatch(/^Seat it on.*,footprints ,Drill one/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Point } from '../../draw/drawing.ts';
-import { point, type Segment } from '../../draw/path.ts';
+import { distance, point, type Segment } from '../../draw/path.ts';
 import type { Part } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -11,7 +11,6 @@ import type { Developed } from '../../space/solid.ts';
 import type { Language } from '../../words/language.ts';
 import { pointInPolygon } from '../picture/hidden.ts';
 import { type SideNames, sideNames } from '../wrap/sides.ts';
-import { middleOf } from './clean-to.ts';
 import type { HeaderFlat } from './flat.ts';
 import type { Note } from './words.ts';
 
@@ -42,7 +41,13 @@ export interface Drawn {
   readonly bore: readonly Point[];
   readonly clean: readonly Point[];
   /** None where the outline is closed. */
-  readonly open: readonly Point[];
+  readonly open: readonly OpenEnd[];
+}
+
+/** Where an outline ends, and on which header the tube's goes on, by its place in the list; none where it passes beside. */
+export interface OpenEnd {
+  readonly at: Point;
+  readonly onto: number | undefined;
 }
 
 /** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
@@ -61,7 +66,11 @@ export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading
       text: wayWords(landed),
       near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, landed.cross.y - 3),
     },
-    ...open.map((near) => ({ text: words.footprint.open, near })),
+    ...open.map(({ at, onto }) => ({
+      text:
+        onto === undefined ? words.footprint.open : words.footprint.goesOn(words.card.headerName(onto + 1)),
+      near: at,
+    })),
     ...(full
       ? [
           {
@@ -113,7 +122,7 @@ function outlineNotes(landed: Landed, drawn: Drawn): Note[] {
   ];
 }
 
-/** What the tube's hole is here stands in it; where that is too small, a line leads into it. A sliver has no room for a vent. */
+/** What the tube's hole is here stands in it; where that is too small, a line leads into it, as always to where a vent is drilled. A sliver has no room for one. */
 function holeNote(
   { cope, cross, vented, words: { footprint } }: Landed,
   { bore, shape, open }: Drawn,
@@ -125,33 +134,33 @@ function holeNote(
   const text = vented
     ? footprint.ventHere(footprint.vent(cope.thickness !== undefined, open.length === 0))
     : footprint.inside;
-  return [{ text, near, where: (at) => pointInPolygon(at, hole), leader: 'elsewhere' }];
+  return [{ text, near, where: (at) => pointInPolygon(at, hole), leader: vented ? 'always' : 'elsewhere' }];
 }
 
 const ROWS = 24;
 const OFF_LINES: Mm = 2.5;
 
 /**
- * The point well inside a shape, of a grid's, that is nearest to its middle; to the upper left of both cross lines where there is
- * one, so that a line that leads to it runs on neither. Undefined where the shape is a sliver.
+ * The point of a grid's that lies furthest inside a shape, of equals the uppermost; off both cross lines where one does, so that a line that leads to it
+ * runs on neither. Undefined where the shape is a sliver.
  */
 function insideOf(shape: readonly Point[], cross: Point): Point | undefined {
   const { left, right, bottom, top } = boundsOf(shape);
-  const middle = middleOf(shape);
-  const away = ({ x, y }: Point): Mm => Math.hypot(x - middle.x, y - middle.y);
-  const isWellInside = ({ x, y }: Point): boolean =>
-    [-ON_SHEET, ON_SHEET].every(
-      (by) => pointInPolygon(point(x + by, y), shape) && pointInPolygon(point(x, y + by), shape),
-    );
   const grid = Array.from({ length: ROWS * ROWS }, (_, i) =>
     point(
       left + ((Math.floor(i / ROWS) + 0.5) / ROWS) * (right - left),
       bottom + (((i % ROWS) + 0.5) / ROWS) * (top - bottom),
     ),
   );
-  const inside = [middle, ...grid.sort((a, b) => away(a) - away(b))].filter(isWellInside);
-  const isOffLines = ({ x, y }: Point): boolean => x < cross.x - OFF_LINES && y > cross.y + OFF_LINES;
-  return inside.find(isOffLines) ?? inside.find(({ y }) => y > cross.y + OFF_LINES) ?? inside[0];
+  const [deepest, ...others] = grid
+    .filter((at) => pointInPolygon(at, shape))
+    .map((at) => ({ at, clear: Math.min(...shape.map((rim) => distance(rim, at))) }))
+    .filter(({ clear }) => clear > ON_SHEET)
+    .sort((a, b) => Math.round(b.clear - a.clear) || b.at.y - a.at.y);
+  if (!deepest) return undefined;
+  const isOffLines = ({ at: { x, y } }: typeof deepest): boolean =>
+    Math.min(Math.abs(x - cross.x), Math.abs(y - cross.y)) > OFF_LINES;
+  return ([deepest, ...others].find(isOffLines) ?? deepest).at;
 }
 
 /** The point of a shape that is furthest to the lower right, of those that are on the sheet. */

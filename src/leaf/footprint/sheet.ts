@@ -10,7 +10,7 @@ import type { Mm } from '../../measure/units.ts';
 import { footprintOf, type Outline } from '../../saddle/footprint.ts';
 import { cleanTo } from './clean-to.ts';
 import { outlineStrokes } from './flat.ts';
-import { arrowOf, type Landed, notesOf } from './notes.ts';
+import { arrowOf, type Landed, notesOf, type OpenEnd } from './notes.ts';
 import { type Note, placeNotes } from './words.ts';
 
 /** Round the clean-to line, mm. */
@@ -26,7 +26,7 @@ export function drawSheet(
   const lines = sheetLines(landed, footprint);
   const { edge, outside, bore, clean, cleaned, crossed, folds, arrow } = lines;
   const field = fieldOf(lines);
-  const open = openEnds(outside, footprint.closed);
+  const open = openEnds(outside, footprint);
   const drawn = { edge, shape: shapeOf(outside), bore: shapeOf(bore), clean, open };
   const { marks, beside } = placeNotes(field, notesOf(landed, drawn, title));
   const all: Mark[] = [
@@ -81,7 +81,7 @@ function sheetLines(landed: Landed, footprint: Outline): SheetLines {
     crossed: [
       { from: point(edge.left, cross.y), to: point(edge.right, cross.y) },
       { from: point(cross.x, edge.bottom), to: point(cross.x, edge.top) },
-      ...openTicks(outside, footprint.closed),
+      ...openTicks(outside, footprint),
     ],
     folds: flat.folds
       .filter((y) => y > edge.bottom && y < edge.top)
@@ -141,12 +141,18 @@ function stepped(line: readonly Point[], most: Mm): Point[] {
   });
 }
 
-/** The ends of an open outline. */
-function openEnds(outside: readonly Stroke[], closed: boolean): Point[] {
+/** The ends of an open outline, and the headers that the tube meets beyond them. */
+function openEnds(outside: readonly Stroke[], { closed, beyond }: Outline): OpenEnd[] {
   if (closed) return [];
-  return outside.flatMap(({ path }) => [path.start, path.pieces.at(-1)?.to ?? path.start]);
+  return outside.flatMap(({ path }, i) => [
+    { at: path.start, onto: beyond[i]?.[0] },
+    { at: path.pieces.at(-1)?.to ?? path.start, onto: beyond[i]?.[1] },
+  ]);
 }
 
-function openTicks(outside: readonly Stroke[], closed: boolean): Segment[] {
-  return openEnds(outside, closed).map(({ x, y }) => ({ from: point(x - 2, y), to: point(x + 2, y) }));
+function openTicks(outside: readonly Stroke[], footprint: Outline): Segment[] {
+  return openEnds(outside, footprint).map(({ at: { x, y } }) => ({
+    from: point(x - 2, y),
+    to: point(x + 2, y),
+  }));
 }

@@ -14,8 +14,7 @@ export function scrapStep({ first, second, units, words: { steps, quantities } }
   const ends = [first, second].flatMap((end) => end ?? []);
   if (ends.length === 0) return [];
   const off = Math.max(...ends.map(offOnDashes));
-  const dashed =
-    off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : [];
+  const dashed = off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : [];
   return [{ ...step('step:scrap', steps.blank.scrap(ends.map(edgeOf)), dashed), once: true }];
 }
 

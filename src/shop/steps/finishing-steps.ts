@@ -1,7 +1,9 @@
 import { ventOf, ventPlaceOf } from '../../fit/vent.ts';
 import { isTight } from '../../fit/warnings.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
+import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
+import type { Mm } from '../../measure/units.ts';
 import { isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
@@ -33,24 +35,32 @@ function copesOf({ first, second }: Piece): readonly NamedEnd[] {
 /** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later. */
 export function ventStep(piece: Piece): Step[] {
   const { finish } = piece.words.steps;
-  const text = ventWords(piece);
+  const drill = drillOf(piece);
+  const text = ventWords(piece, drill);
   if (text) return [step('step:vent', text)];
   const plain = plainEnd(piece.solution);
   const [landing] = landed(copesOf(piece));
   if (!landing || !piece.hollow) return [];
-  if (plain) return [step('step:vent', finish.ventLater(plain))];
+  if (plain) return [step('step:vent', finish.ventLater(drill, plain))];
   const { A, B } = piece.solution.ends;
-  return A && B ? [] : [step('step:vent', finish.ventUntold(A ? 'B' : 'A'))];
+  return A && B ? [] : [step('step:vent', finish.ventUntold(drill, A ? 'B' : 'A'))];
 }
 
-function ventWords(piece: Piece): Said | undefined {
+/** Into a tube of less a hole would be near its wall. */
+const SMALL: Mm = 15;
+
+function drillOf({ solution: { tube }, units, words }: Piece): Said {
+  return words.steps.finish.drill(tubeFactsOf(tube.section).across.mm < SMALL, units);
+}
+
+function ventWords(piece: Piece, drill: Said): Said | undefined {
   const vent = ventOf(piece.solution);
   const { finish } = piece.words.steps;
   if (!vent) return undefined;
   const place = ventPlaceOf(piece.solution);
   const cope = place && copesOf(piece).find(({ name }) => name === place.end)?.cope;
-  if (!place || !cope) return finish.ventTube;
-  return finish.vent(place.end, cope.end.parts.length > 1 ? place.part + 1 : undefined);
+  if (!place || !cope) return finish.ventTube(drill);
+  return finish.vent(drill, place.end, cope.end.parts.length > 1 ? place.part + 1 : undefined);
 }
 
 export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedEnd[]): Step[] {

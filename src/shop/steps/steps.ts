@@ -13,23 +13,26 @@ import type { Step } from './step.ts';
 /**
  * What is done to one tube, in the order of the trade and with its own numbers, and only what this tube needs: a try on
  * scrap, blank, spine, the first end and its seat, the marks of a fit-up, the second leaf, which way it faces, the second
- * end, its seat, landing, vent, clean metal, and the fit.
+ * end, its seat, landing, vent, clean metal, and the fit. Landings that are printed are marked, and vented, before an end is seated
+ * there, unless one is found at the frame.
  */
 export function stepsOf(piece: Piece): readonly Step[] {
   const { first, second, solution } = piece;
   const bend = bendJobOf(solution);
   if (bend && first) return bendSteps(piece, first, bend);
   const copes = [first, second].flatMap((end) => end ?? []);
+  const landings = [...landingStep(piece), ...ventStep(piece)];
+  const marked = piece.footprints && copes.every(({ cope }) => !cope.fitUp);
   return [
     ...scrapStep(piece),
     blankStep(piece),
     ...squareSteps(piece),
     ...spineStep(piece),
+    ...(marked ? landings : []),
     ...(first ? of(first, [...firstCutSteps(piece, first), seatStep(piece, first)]) : []),
     ...(second ? of(second, secondSteps(piece, second)) : []),
     ...elbowSteps(piece),
-    ...landingStep(piece),
-    ...ventStep(piece),
+    ...(marked ? [] : landings),
     ...cleanStep(piece, copes),
     ...setStep(piece),
   ];

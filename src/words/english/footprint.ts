@@ -42,6 +42,8 @@ export const footprint = {
   },
 
   open: say`open here`,
+  /** Where the tube goes over to another header of its end. */
+  goesOn: (header: Said): Said => say`${header} from here`,
   meetsBehind: say`edges meet behind the header`,
   facesTheTube: say`faces the tube`,
   workPoint: say`work point`,

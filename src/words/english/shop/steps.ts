@@ -192,16 +192,20 @@ const finish = {
       ? say`${lay} the footprints of end ${end} ${at} ${on} and scribe by them.`
       : say`${lay} the footprint of end ${end} ${at} ${on} and scribe by it.`;
   },
-  ventTube: say`Drill one vent, in the tube itself: sealed, it would burst.`,
+  /** Common practice, no source. */
+  drill: (small: boolean, units: Units): Said =>
+    units === 'mm' ? say`${small ? 3 : 5} mm` : small ? say`1/8 in` : say`3/16 in`,
+  ventTube: (drill: Said): Said => say`Drill one ${drill} vent, in the tube itself: sealed, it would burst.`,
   /** Into a header, numbered where the end has several. */
-  vent: (end: EndName, number: number | undefined): Said => {
+  vent: (drill: Said, end: EndName, number: number | undefined): Said => {
     const wall = number === undefined ? say`the header’s wall` : say`the wall of header ${number}`;
-    return say`Drill one vent, inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
+    return say`Drill one ${drill} vent, well inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
   },
   /** Of an end that the job does not tell. */
-  ventUntold: (end: EndName): Said =>
-    say`If end ${end} is welded shut too, drill a vent before that: sealed, it would burst.`,
-  ventLater: (end: EndName): Said => say`If end ${end} is capped later, drill a vent before that.`,
+  ventUntold: (drill: Said, end: EndName): Said =>
+    say`If end ${end} is welded shut too, drill a ${drill} vent before that: sealed, it would burst.`,
+  ventLater: (drill: Said, end: EndName): Said =>
+    say`If end ${end} is capped later, drill a ${drill} vent before that.`,
   clean: (footprints: number, hollow: boolean, units: Units): Said => {
     const each = footprints > 1 ? say`each` : say`its`;
     const back = units === 'mm' ? say`25 mm` : say`1 in`;
