@@ -120,7 +120,8 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
         await reach(page, name);
         await act(page, there);
       }
-      await everything(page, 'views');
+      // What a second tube brings to the views is no more than a list, which was worked just now.
+      if (DEEP) await everything(page, 'views');
     },
     WITH_BRACE,
   );

@@ -1,7 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { choose, fill, fillBrace, press, savedJob } from './at-the-page.ts';
+import { BRACE, choose, fill, press, savedJob } from './at-the-page.ts';
+import type { Opened } from './browser.ts';
 import { atThePage } from './page-test.ts';
+
+const atTheBrace = (name: string, run: (opened: Opened) => Promise<void>): void =>
+  atThePage(name, run, { job: BRACE });
 
 const WAYS = 'how the length of the tube was measured';
 const FIRST = 'between work points, reading 1, the tube';
@@ -9,7 +13,6 @@ const SECOND = 'header to header, reading 2, the tube';
 
 /** The brace, its length measured a second time from header to header. */
 async function fillTwice(page: Page, faces: string): Promise<void> {
-  await fillBrace(page);
   await choose(page, WAYS, 'in several ways, compared');
   await choose(page, 'how reading 2 of the length of the tube was measured', 'between the faces');
   await fill(page, SECOND, faces);
@@ -24,7 +27,7 @@ async function toldOfWhole(page: Page): Promise<string> {
 
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 
-atThePage(
+atTheBrace(
   'two readings that differ are told below them, with what the second came to; so they agree once that is taken off',
   async ({ page }) => {
     await fillTwice(page, '500');
@@ -43,7 +46,7 @@ atThePage(
   },
 );
 
-atThePage(
+atTheBrace(
   'a reading that can’t be read is told at its own field, and found from the list of mistakes',
   async ({ page }) => {
     await fillTwice(page, '5oo');
@@ -56,7 +59,7 @@ atThePage(
   },
 );
 
-atThePage('a reading taken away leaves the other by itself, and comes back by undo', async ({ page }) => {
+atTheBrace('a reading taken away leaves the other by itself, and comes back by undo', async ({ page }) => {
   await fillTwice(page, '551');
   await press(page, 'Remove reading 1 of the length of the tube');
   await expect.poll(() => page.getByRole('combobox', { name: WAYS }).inputValue()).toBe('faces');
