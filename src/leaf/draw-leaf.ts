@@ -9,8 +9,8 @@ import type { Fact } from './card/fact.ts';
 import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { CardedLeaf } from './leaf.ts';
-import { namesOf, ownerOf, subjectOf } from './names.ts';
-import { leafNumbers, markOf } from './numbers.ts';
+import { namesOf, subjectOf } from './names.ts';
+import { leafNumbers, markOf, servesBothHands } from './numbers.ts';
 import { baseEdgeOf } from './wrap/base-edge.ts';
 import { flatOf } from './wrap/flat.ts';
 import { foldStations } from './wrap/folds.ts';
@@ -44,7 +44,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const units = unitsOfTube(solution.tube);
   const { section } = solution;
   const { girth, turn } = section;
-  const names = namesOf(solution, endName, words);
+  const names = namesOf(solution, endName, words, isShared(solution, endName, context));
   const places = namedPlaces(cope, words).map((place) => place.station);
   const named = [...places, ...quarters(turn)];
   const seam = seamOf(
@@ -77,7 +77,6 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const of = subjectOf(solution, endName);
   return {
     title,
-    of: ownerOf(names),
     numbers,
     wrap: { ...wrap.drawing, of: { ...of, place: 'leaf' } },
     card: { ...card, of: { ...of, place: 'card' } },
@@ -85,6 +84,11 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     joint: flat.bodyWay === 1 ? 'down' : 'up',
     keepWhole: keepWholeOf(flat, cope, base, wrap.cut),
   };
+}
+
+/** Whether one leaf of an end is printed for both hands: on a card some numbers of its tube would be one hand's. */
+export function isShared(solution: TubeSolution, end: EndName, { ticketed = false }: LeafContext): boolean {
+  return ticketed && servesBothHands(solution, end);
 }
 
 /** Where a union's cut goes over from one header to another. */

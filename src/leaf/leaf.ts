@@ -8,8 +8,6 @@ export type JointSide = 'up' | 'down';
 export interface Leaf {
   /** For maps, neighbours' names and messages, e.g. "bunk stay, end A". */
   readonly title: Said;
-  /** The tube and hand that it belongs to, where there may be others. */
-  readonly of?: string;
   /** The flat pattern with its tab and hatch: may be turned, may be cut into tiles. */
   readonly wrap: Drawing;
   /** Title block, words, side view: never cut by a seam, and on the wrap's (first) sheet where it can be. Left out where a ticket says it. */

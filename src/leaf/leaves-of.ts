@@ -1,10 +1,10 @@
-import type { Job } from '../job/job.ts';
+import type { EndName, Job } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
-import { drawLeaf, type LeafContext } from './draw-leaf.ts';
+import { drawLeaf, isShared, type LeafContext } from './draw-leaf.ts';
 import { drawFootprint, landings } from './footprint/leaf.ts';
 import type { CardedLeaf, Leaf } from './leaf.ts';
 
@@ -17,18 +17,24 @@ export function contextOf(job: Job): LeafContext {
   };
 }
 
-/** The leaves of one tube's coped ends, A before B; each followed by its footprints where they are asked for. */
+/** The leaves of one tube's coped ends, A before B; each followed by its footprints where they are asked for. What serves both hands is the one as drawn; a footprint not where it says its place in a frame. */
 export function leavesOf(solution: TubeSolution, context: LeafContext, footprints: boolean): readonly Leaf[] {
   return (['A', 'B'] as const).flatMap((name) => {
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
-    const marked = footprints
-      ? landings(end).map((part) => drawFootprint(solution, name, part, context))
-      : [];
-    return [drawLeaf(solution, name, context), ...marked].map((leaf) =>
-      kept(leaf, context.ticketed ?? false),
-    );
+    const twin = isTwin(solution, name, context);
+    const leaf = twin ? [] : [drawLeaf(solution, name, context)];
+    const marked =
+      footprints && !(twin && !context.placeOf)
+        ? landings(end).map((part) => drawFootprint(solution, name, part, context))
+        : [];
+    return [...leaf, ...marked].map((each) => kept(each, context.ticketed ?? false));
   });
+}
+
+/** Whether its leaf stands with the hand as drawn. */
+export function isTwin(solution: TubeSolution, end: EndName, context: LeafContext): boolean {
+  return solution.hand === 'opposite' && isShared(solution, end, context);
 }
 
 /** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */

@@ -11,37 +11,37 @@ import { elbowAt, mitredEnds } from './bend-pieces.ts';
 export interface Names {
   readonly tube: Said;
   readonly end: EndName;
-  readonly hand: Hand;
+  /** Both where one leaf serves them. */
+  readonly hand: Hand | 'both';
   readonly handName: Said;
   /** Only where there is an opposite hand too is this one named. */
   readonly paired: boolean;
   /** How many to make; of a bend, how many ends its one leaf is for. */
   readonly made: Said;
-  /** Whether that is only one. */
+  /** Whether that is only one, or its ticket's to tell: of each hand. */
   readonly once: boolean;
   /** What the leaf is for, where it is not to cut by. */
   readonly use?: Said;
 }
 
-export function namesOf({ tube, hand }: TubeSolution, end: EndName, words: Language): Names {
+export function namesOf(solution: TubeSolution, end: EndName, words: Language, shared: boolean): Names {
+  const { tube } = solution;
   const bend = elbowAt(tube.ends[end]);
+  const hand = shared ? 'both' : solution.hand;
   return {
     tube: spelled(asWritten(tube.name)),
     end,
     hand,
     handName: words.leaf.hands[hand],
     paired: tube.pair,
-    made: bend ? words.leaf.forEnds(tube.copies * mitredEnds(bend)) : words.leaf.make(tube.copies),
-    once: !bend && tube.copies === 1,
+    made: bend
+      ? words.leaf.forEnds(tube.copies * mitredEnds(bend))
+      : words.ticket.make(tube.copies, false, undefined),
+    once: shared || (!bend && tube.copies === 1),
   };
 }
 
 /** What the words on an end's drawings tell of. */
 export function subjectOf({ tube, hand }: TubeSolution, end: EndName): Subject {
   return { tube: tube.name, hand, end };
-}
-
-/** Which tube and hand a leaf belongs to. */
-export function ownerOf({ tube, handName }: Names): string {
-  return `${tube}, ${handName}`;
 }

@@ -41,6 +41,15 @@ export function footprintNumbers(
   ].join(' / ');
 }
 
+/** Whether an end of a pair is its own mirror image about the spine: its leaf is the same for both hands. */
+export function servesBothHands(solution: TubeSolution, end: EndName): boolean {
+  if (!solution.tube.pair) return false;
+  const cope = copeOf(solution, end);
+  return [cope.cut, cope.other].every(
+    (line) => roundLine(solution, line, 1) === roundLine(solution, line, -1),
+  );
+}
+
 /** Lengths that lie on no step themselves, so that the last bits of a round one turn nothing. */
 export function hundredths(lengths: readonly Mm[]): string {
   return lengths.map((mm) => Math.round(mm / 0.01 + BESIDE) + 0).join(' ');
@@ -79,14 +88,9 @@ const LOOKS = 90;
 /** Beside round stations, where a line may step. */
 const ASIDE = 0.382;
 
-function linesOf({ tube, section }: TubeSolution, end: EndName, cope: Cope, paperThickness: Mm): string {
+function linesOf(solution: TubeSolution, end: EndName, cope: Cope, paperThickness: Mm): string {
+  const { tube } = solution;
   const sizes = Object.values(tubeFactsOf(tube.section).lengths).map(({ mm }) => mm);
-  const round = (line: Line | undefined): string =>
-    line
-      ? hundredths(
-          Array.from({ length: LOOKS }, (_, i) => line(((i + ASIDE) * section.turn) / LOOKS).setback),
-        )
-      : '';
   const { clock, between, lengthSetback } = {
     clock: false,
     between: false,
@@ -98,7 +102,15 @@ function linesOf({ tube, section }: TubeSolution, end: EndName, cope: Cope, pape
     tube.section.kind,
     hundredths([...sizes, tube.wall?.mm ?? 0, paperThickness]),
     [clock, between, hundredths([lengthSetback ?? 0])].join(' '),
-    round(cope.cut),
-    round(cope.other),
+    roundLine(solution, cope.cut, 1),
+    roundLine(solution, cope.other, 1),
   ].join(' / ');
+}
+
+/** A line from the spine to the right, or to the left. */
+function roundLine({ section }: TubeSolution, line: Line | undefined, way: 1 | -1): string {
+  if (!line) return '';
+  return hundredths(
+    Array.from({ length: LOOKS }, (_, i) => line((way * (i + ASIDE) * section.turn) / LOOKS).setback),
+  );
 }

@@ -1,6 +1,7 @@
 import type { Job } from '../job/job.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import { landings } from '../leaf/footprint/leaf.ts';
+import { isTwin } from '../leaf/leaves-of.ts';
 import { footprintNumbers, leafNumbers, markOf } from '../leaf/numbers.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -34,9 +35,10 @@ export function numberedOf(
         numbers,
         title: words.leaf.marked(what, markOf(numbers)),
       });
-      const printed = footprints ? landings(cope) : [];
+      const twin = isTwin(solution, end, context);
+      const printed = footprints && !(twin && !placeOf) ? landings(cope) : [];
       return [
-        marked(leafNumbers(solution, end, paperThickness), title),
+        ...(twin ? [] : [marked(leafNumbers(solution, end, paperThickness), title)]),
         ...printed.map((part) =>
           marked(
             footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []),

@@ -7,10 +7,6 @@ import { ask, leafOf } from './synthetic.ts';
 
 const A4 = { name: 'A4', width: 210, height: 297 };
 
-function owned(of: string, title: string, wrap: readonly [number, number]): CardedLeaf {
-  return { ...leafOf(title, wrap, [60, 40]), of };
-}
-
 /** Of each sheet the leaves on it. */
 function laid(leaves: readonly CardedLeaf[]): CardedLeaf[][] {
   const { sheets } = laySheets(leaves, ask(A4), { job: 'rack', words: ENGLISH });
@@ -21,7 +17,7 @@ function laid(leaves: readonly CardedLeaf[]): CardedLeaf[][] {
 
 describe('what belongs together', () => {
   it('shares a sheet with another tube where that saves one', () => {
-    const leaves = [owned('rung', 'rung, end A', [90, 40]), owned('stay', 'stay, end A', [90, 40])];
+    const leaves = ['rung, end A', 'stay, end A'].map((title) => leafOf(title, [90, 40], [60, 40]));
     expect(laid(leaves).length).toBe(1);
   });
 

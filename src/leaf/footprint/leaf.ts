@@ -18,10 +18,10 @@ import { drawCard } from '../card/card.ts';
 import type { Fact } from '../card/fact.ts';
 import { jobFacts } from '../card/facts.ts';
 import { partFacts } from '../card/header-facts.ts';
-import type { LeafContext } from '../draw-leaf.ts';
+import { isShared, type LeafContext } from '../draw-leaf.ts';
 import { drawingKey } from '../key.ts';
 import type { CardedLeaf } from '../leaf.ts';
-import { namesOf, ownerOf, subjectOf } from '../names.ts';
+import { namesOf, subjectOf } from '../names.ts';
 import { footprintNumbers, markOf } from '../numbers.ts';
 import { type HeaderFlat, headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
@@ -57,7 +57,8 @@ export function drawFootprint(
   const vent = ventPlaceOf(solution);
   const vented = vent?.end === endName && vent.part === part;
   const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
-  const names = { ...namesOf(solution, endName, words), use: say.use };
+  const shared = !context.placeOf && isShared(solution, endName, context);
+  const names = { ...namesOf(solution, endName, words, shared), use: say.use };
   const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
   const place = context.placeOf?.(solution, endName, part) ?? [];
   const isPlaced = place.length > 0;
@@ -112,7 +113,6 @@ export function drawFootprint(
   const of: Subject = { ...subjectOf(solution, endName), place: 'footprint', part };
   return {
     title,
-    of: ownerOf(names),
     numbers,
     wrap: { ...sheet.drawing, of },
     card: {

@@ -8,13 +8,15 @@ import type { Hand } from '../../saddle/solve.ts';
 /** Between the words and the badge's edge. */
 const PAD: Mm = 0.8;
 
-/** Which hand, as a tag that can't be missed and points nowhere: black where its words begin as drawn, where they end for the opposite hand. */
-export function badgeOf(hand: Hand, name: Said, size: Mm, turn: 0 | 1 = 0): Label {
+/** Which hand, as a tag that can't be missed and points nowhere: black where its words begin as drawn, where they end for the opposite hand, at both for both. */
+export function badgeOf(hand: Hand | 'both', name: Said, size: Mm, turn: 0 | 1 = 0): Label {
   const text = labelOf({ fact: 'hand', lines: [name], size }, turn);
   const bar = 0.55 * size;
-  const along = (turn === 0 ? text.width : text.height) + 2 * PAD + bar;
+  const blacks = hand === 'both' ? 2 : 1;
+  const along = (turn === 0 ? text.width : text.height) + 2 * PAD + blacks * bar;
   const up = (turn === 0 ? text.height : text.width) + 2 * PAD;
-  const [start, black] = hand === 'opposite' ? [0, along - bar] : [bar, 0];
+  const bars = [...(hand === 'opposite' ? [] : [0]), ...(hand === 'as-drawn' ? [] : [along - bar])];
+  const start = hand === 'opposite' ? 0 : bar;
   return {
     width: turn === 0 ? along : up,
     height: turn === 0 ? up : along,
@@ -26,7 +28,7 @@ export function badgeOf(hand: Hand, name: Said, size: Mm, turn: 0 | 1 = 0): Labe
       const foot = turn === 0 ? point(left + start, bottom) : point(left, bottom + start);
       return [
         outline('outline', first, ...rest),
-        solid('outline', ...box(black, black + bar)),
+        ...bars.map((black) => solid('outline', ...box(black, black + bar))),
         ...text.draw(foot.x + PAD, foot.y + PAD),
       ];
     },

@@ -17,12 +17,11 @@ const { one, oneToATenth } = quantities;
 
 /** The flat pattern of one end. */
 export const leaf = {
-  hands: { 'as-drawn': say`as drawn`, opposite: say`opposite hand` },
+  hands: { 'as-drawn': say`as drawn`, opposite: say`opposite hand`, both: say`both hands` },
   /** `bunk stay, end A, opposite hand`. */
   title: (tube: Said, end: 'A' | 'B', opposite: boolean): Said =>
     say`${tube}, end ${end}${opposite ? say`, opposite hand` : say``}`,
   letter: (end: 'A' | 'B'): Said => say`${end}`,
-  make: (copies: number): Said => say`make ${copies}`,
   /** Of a bend's one leaf. */
   forEnds: (ends: number): Said => say`for ${ends} ends`,
   toJoint: say`to joint`,
