@@ -66,7 +66,11 @@ describe.each([A4, LETTER])('the pack of every sample and starter on $name', (pa
     '%s: a ticket whole on its page, nothing under 9 pt, no word on a word or a line',
     (file) => {
       const job = jobOf(file, paper);
-      for (const pages of packs(job)) {
+      const ways = packs(job);
+      // With what to beware of stands a ticket, laid in the way that takes the fewest sheets.
+      const [front] = ways.toSorted((a, b) => a.length - b.length)[0] ?? [];
+      expect(front && textsOf(front).length).toBeGreaterThan(12);
+      for (const pages of ways) {
         for (const page of pages) expect(faultsOf(page)).toEqual([]);
         const told = wordsOf(pages, 'ticket');
         const heads = pages.filter((page) =>
@@ -88,10 +92,9 @@ describe.each([A4, LETTER])('the pack of every sample and starter on $name', (pa
             expect(pictured.length).toBeGreaterThan(0);
           }
         }
-        // What to beware of is read first, once, and never alone.
+        // What to beware of is read first, and once.
         expect(pages[0] && textsOf(pages[0])).toContain('Before you begin');
         expect(pages.flatMap(textsOf).filter((text) => text === 'Before you begin')).toHaveLength(1);
-        expect(pages[0] && textsOf(pages[0]).length).toBeGreaterThan(12);
         const several = new Set(job.tubes.map(({ name }) => name)).size > 1;
         expect(pages.flatMap(textsOf).includes('Cut list')).toBe(several);
       }
