@@ -6,6 +6,7 @@ import type { EndFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper/paper.ts';
 import type { Printer } from '../job/paper/printer.ts';
+import { ownWordsOf } from '../job/text/note.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
@@ -162,7 +163,7 @@ function drawLeaves(
 
 /** What the font lacks is told, and printed as its code. */
 function tellLacking(job: Job, shell: Shell): void {
-  const signs = missingSigns([job.title ?? '', ...job.tubes.map((tube) => tube.name)].join(''));
+  const signs = missingSigns(ownWordsOf(job));
   for (const sign of signs) {
     const code = `U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
     shell.err(endedLines([shell.words.commandAnswers.lacking(sign, code)]));

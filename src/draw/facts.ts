@@ -72,7 +72,7 @@ export const FACTS = {
   warning: ['ticket'],
   // Of the job.
   heading: ['list', 'ticket'],
-  note: ['list'],
+  note: ['ticket', 'list'],
   caution: ['list', 'sheet'],
   order: ['list'],
   stock: ['list'],

@@ -1,4 +1,4 @@
-import type { FitUp, Job, Part, SeatEnd, TubeSection } from '../job/job.ts';
+import type { FitUp, Job, Part, SeatEnd, TicketNote, TubeSection } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { degrees, type Radians } from '../measure/units.ts';
 import type { Placing, TubeSolution } from '../saddle/solve.ts';
@@ -21,6 +21,7 @@ function tubeAsData({ solution, ends, warnings }: TubeReport, job: Job | undefin
     name: tube.name,
     hand,
     copies: tube.copies,
+    ...(tube.note && { note: tube.note.map(noteAsData) }),
     ...sizeAsData(tube.section),
     ...(lengths && { between: lengths.between, overall: lengths.overall, blank: lengths.blank }),
     ...(twist !== undefined && { twist: degreesOf(twist) }),
@@ -31,6 +32,12 @@ function tubeAsData({ solution, ends, warnings }: TubeReport, job: Job | undefin
     ...(places && job?.frame && { places: places.map((placing) => placeAsData(placing, solution, job)) }),
     warnings: warnings.map(({ code, end, inFile }) => ({ code, text: inFile, ...(end && { end }) })),
   };
+}
+
+/** A line as the job file has it: its words, or what each line is about with its words. */
+function noteAsData(lines: TicketNote[number]): string | object {
+  const [{ of, says }] = lines;
+  return of === undefined ? says : Object.fromEntries(lines.map((line) => [line.of, line.says]));
 }
 
 function sizeAsData(section: TubeSection): object {

@@ -1,11 +1,11 @@
-import type { CopedEnd, End, EndName, FitUp, Part } from '../job/job.ts';
+import type { CopedEnd, End, EndName, FitUp, Part, Tube } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tapeRound, tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import { sawLength } from '../measure/saw-length.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
-import { joined } from '../words/said.ts';
+import { asWritten, joined } from '../words/said.ts';
 import { endLines } from './end-lines.ts';
 import { measuredLines } from './measured-lines.ts';
 import type { TubeReport } from './report.ts';
@@ -81,7 +81,18 @@ function understood(solution: TubeSolution, words: Language): Said[] {
     ...check.lines(check.tube, [size, ...(between ? betweenLines(between, solution, check) : [])]),
     ...ends,
     ...check.lines(check.read, measuredLines(solution, words)),
+    ...check.lines(check.note, noteLines(tube, check)),
   ];
+}
+
+/** The person's own words, as its ticket has them. */
+function noteLines({ note = [] }: Tube, check: Language['check']): readonly Said[] {
+  return note.flatMap((lines) =>
+    lines.map(({ of, says }, i) => {
+      const text = of === undefined ? asWritten(says) : joined([asWritten(of), asWritten(says)], ': ');
+      return i === 0 ? text : check.line(text);
+    }),
+  );
 }
 
 /** The length, and what it reaches to at an elbow; of one end alone nothing follows from it. */

@@ -1,4 +1,4 @@
-import type { Header, RectangularSection, TubeSection } from '../job/job.ts';
+import type { Header, RectangularSection, TicketNote, TubeSection } from '../job/job.ts';
 import type { EdgeAsk, Wall } from '../job/preparation.ts';
 import type { Spot } from '../job/text/desk.ts';
 import type { Angle, Length, Mm } from '../measure/units.ts';
@@ -49,6 +49,7 @@ export interface AskedTube extends Named {
   readonly root?: Length;
   readonly toFlat?: true;
   readonly allowance: Length;
+  readonly note?: TicketNote;
   readonly through: boolean;
   readonly after: readonly Named[];
   readonly ends: { readonly A: AskedEnd; readonly B: AskedEnd };

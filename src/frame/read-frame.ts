@@ -137,6 +137,7 @@ function tubeOf(desk: Desk, tube: Stood, A: CutEnd, B: CutEnd, copies: number): 
     allowance: asked.allowance,
     pair: false,
     copies,
+    ...(asked.note && { note: asked.note }),
     ends: { A: A.end, B: B.end },
   };
 }

@@ -1,6 +1,7 @@
-import { isMap, isScalar, isSeq } from 'yaml';
-import { complain, complainOf, type Desk, placeOf, type Spot } from '../job/text/desk.ts';
+import { isMap } from 'yaml';
+import { complain, type Desk, type Spot } from '../job/text/desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA, textOf } from '../job/text/fields.ts';
+import { namedSpots } from '../job/text/named-spots.ts';
 import { lengthAt, missing } from '../job/text/values.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedPoint, Named, PointWay } from './asked.ts';
@@ -11,26 +12,8 @@ import { directionAt, placeAt } from './ways.ts';
 export function readPoints(desk: Desk, spot: Spot): readonly AskedPoint[] {
   const { frame } = desk.words.job;
   if (!isMap(spot.node)) return notA(desk, spot, frame.points) ?? [];
-  const lines = new Map<string, number>();
-  return spot.node.items.flatMap(({ key, value }) => {
-    const at = (isScalar(key) ? key.range?.[0] : undefined) ?? spot.at;
-    const written = isScalar(key) && typeof key.value === 'string' ? key.value : '';
-    const node = isScalar(value) || isMap(value) || isSeq(value) ? value : null;
-    const name = plainName(written);
-    const point: Spot = { path: `${spot.path}.${name}`, key: written, node, at, misread: false };
-    if (name === '') {
-      complainOf(desk, at, { code: 'key', ...desk.words.job.text.keyIsNoWord });
-      return [];
-    }
+  return namedSpots(desk, spot, plainName).flatMap(({ name, spot: point }) => {
     if (name.includes(',')) return complain(desk, point, 'name', frame.commaInName) ?? [];
-    const place = placeOf(desk.text.lines, at);
-    const before = lines.get(name);
-    if (before !== undefined) {
-      complain(desk, point, 'duplicate-key', desk.words.job.text.keyTwice(name, before));
-      return [];
-    }
-    lines.set(name, place.line);
-    desk.places.set(point.path, place);
     const way = readWay(desk, point);
     return way ? [{ name, spot: point, way }] : [];
   });

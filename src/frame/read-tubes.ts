@@ -7,6 +7,7 @@ import { rootAt } from '../job/root.ts';
 import { readSize } from '../job/size.ts';
 import { complain, type Desk, type Spot } from '../job/text/desk.ts';
 import { type Fields, fieldsOf, itemsOf, notA } from '../job/text/fields.ts';
+import { readNote } from '../job/text/note.ts';
 import { lengthAt, missing, yesOrNoAt } from '../job/text/values.ts';
 import { TEN_MM } from '../job/tube.ts';
 import type { AskedEnd, AskedTube, CutAsk, PointAsk } from './asked.ts';
@@ -43,6 +44,7 @@ function readTubeOf(desk: Desk, spot: Spot, position: number): AskedTube | undef
   const allowance = lengthAt(desk, fields.get('allowance'), 'zero-or-more', 'allowance') ?? TEN_MM;
   const root = rootAt(desk, fields.get('root'));
   const toFlat = toFlatAt(desk, fields);
+  const note = readNote(desk, fields.get('note'));
   const ends = readEnds(desk, spot, fields.get('ends'), section);
   const read = {
     edges: readEdgeAsk(desk, fields),
@@ -60,6 +62,7 @@ function readTubeOf(desk: Desk, spot: Spot, position: number): AskedTube | undef
     ...(root && { root }),
     ...(toFlat && { toFlat }),
     allowance,
+    ...(note && { note }),
     ends,
   };
 }

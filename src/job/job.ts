@@ -106,7 +106,18 @@ export interface Tube {
   readonly pair: boolean;
   /** How many of each hand. */
   readonly copies: number;
+  /** The person's own words for its ticket. */
+  readonly note?: TicketNote;
   readonly ends: Ends;
+}
+
+/** Each a line, with those that hang under it. */
+export type TicketNote = readonly (readonly [NoteLine, ...NoteLine[]])[];
+
+export interface NoteLine {
+  /** What it is about, where that is set off from the rest. */
+  readonly of?: string;
+  readonly says: string;
 }
 
 /** The length as measured in ways that take the solved ends to come to a number; the first of several is taken. */

@@ -1,4 +1,12 @@
-const NO_NUMBERS: ReadonlySet<string> = new Set(['name', 'wrote', 'unit', 'bare', 'byName', 'readings']);
+const NO_NUMBERS: ReadonlySet<string> = new Set([
+  'name',
+  'note',
+  'wrote',
+  'unit',
+  'bare',
+  'byName',
+  'readings',
+]);
 
 /** The numbers of what was asked for, in mm and radians to so many decimals, as a text; but for those under one more key. */
 export function plainNumbers(asked: unknown, decimals: number, leftOut?: 'stops'): string {

@@ -8,6 +8,7 @@ import { rootAt } from './root.ts';
 import { readSize } from './size.ts';
 import { complain, type Desk, type Spot } from './text/desk.ts';
 import { type Fields, fieldsOf } from './text/fields.ts';
+import { readNote } from './text/note.ts';
 import { copiesAt, lengthAt, missing, wordsAt, yesOrNoAt } from './text/values.ts';
 import { betweenAt } from './ways/between.ts';
 import { isMark } from './ways/clock.ts';
@@ -30,12 +31,23 @@ export function readTube(desk: Desk, spot: Spot, position: number, defaults: Tub
   const copies = copiesAt(desk, fields.get('copies')) ?? defaults.copies;
   const root = rootAt(desk, fields.get('root'));
   const toFlat = toFlatAt(desk, fields);
+  const note = readNote(desk, fields.get('note'));
   const edges = readEdgeAsk(desk, fields);
   const own = { section, wall, edges, ...(root && { root }), ...(toFlat && { toFlat }) };
   const ends = readEnds(desk, spot, fields, own, between);
   if (section === undefined || ends === undefined) return undefined;
   const known = typeof wall === 'string' ? {} : { wall };
-  return { name, section, ...known, ...(between && { between }), allowance, pair, copies, ends };
+  return {
+    name,
+    section,
+    ...known,
+    ...(between && { between }),
+    allowance,
+    pair,
+    copies,
+    ...(note && { note }),
+    ends,
+  };
 }
 
 /** The length, as told or measured; none where it is marked at the frame. */

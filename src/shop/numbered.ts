@@ -5,8 +5,8 @@ import { isTwin } from '../leaf/leaves-of.ts';
 import { footprintNumbers, leafNumbers, markOf } from '../leaf/numbers.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { standingFrame } from '../together/frame-notes.ts';
 import { asWritten } from '../words/said.ts';
+import { placeFacts } from './frame/place-facts.ts';
 import { handsTogether } from './ticket/ticket.ts';
 import { ticketNumbers } from './ticket/ticket-numbers.ts';
 
@@ -49,11 +49,10 @@ export function numberedOf(
     }),
   );
   if (!context.ticketed) return leaves;
-  const frame = standingFrame(job);
   const tickets = handsTogether(pieces).map((hands): Numbered => {
-    const numbers = ticketNumbers(hands, context.paperThickness, frame);
+    const numbers = numbersOfTicket(job, hands);
     return {
-      numbers,
+      numbers: withNotes(numbers, job, hands),
       title: words.leaf.marked(words.ticket.named(asWritten(hands[0].tube.name)), markOf(numbers)),
     };
   });
@@ -66,8 +65,21 @@ export function withNewTicket(
   pieces: readonly TubeSolution[],
   stands: (numbers: string) => boolean,
 ): readonly TubeSolution[] {
-  const frame = standingFrame(job);
   return handsTogether(pieces)
-    .filter((hands) => !stands(ticketNumbers(hands, job.sheet.paperThickness.mm, frame)))
+    .filter((hands) => !stands(withNotes(numbersOfTicket(job, hands), job, hands)))
     .flat();
+}
+
+/** What the ticket of a tube of these hands is made from. */
+export function numbersOfTicket(job: Job, hands: readonly TubeSolution[]): string {
+  const places = hands.flatMap((hand) => placeFacts(job, hand));
+  return ticketNumbers(hands, job.sheet.paperThickness.mm, places);
+}
+
+/** A ticket whose note has other words is another one, though it has no other numbers and so no other mark. */
+function withNotes(numbers: string, { tubes }: Job, hands: readonly TubeSolution[]): string {
+  const notes = hands.flatMap(({ tube, places }) =>
+    (places ?? [{ tube: -1 }]).flatMap((place) => (tubes[place.tube] ?? tube).note ?? []),
+  );
+  return notes.length > 0 ? `${numbers} / ${JSON.stringify(notes)}` : numbers;
 }

@@ -30,8 +30,8 @@ export function shopPack(
   const stock = stockPlan(job, solutions);
   const frame = standingFrame(job);
   const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, (solution) =>
-    frame ? placeFacts(job, frame, solution) : [],
-  ).map((ticket) => marked(ticket, job.sheet.paperThickness.mm, frame));
+    placeFacts(job, solution),
+  ).map((ticket) => marked(ticket, job.sheet.paperThickness.mm));
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),
   );

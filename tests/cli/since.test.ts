@@ -133,6 +133,13 @@ describe('--since', () => {
     expect(existsSync(join(fewer.folder, 'new.pdf'))).toBe(false);
   });
 
+  it('other words in a note change the ticket alone, and not its mark', async () => {
+    const noted = JOB.replace('name: web,', 'name: web, note: to the left,');
+    const { gone, err } = await since(noted, (text) => text.replace('to the left', 'to the right'));
+    expect(gone).toEqual(['ticket of web']);
+    expect(err).toContain('new.pdf: 0 leaves and the shop pack on 1 sheet');
+  });
+
   it('with --only and --leaves-only: of what changed, only this', async () => {
     const change = (text: string): string =>
       text.replace('angle: 80', 'angle: 60').replace('angle: 70', 'angle: 72');

@@ -97,7 +97,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
 
   byKeyboard('with two ends, and every fold open', async (page) => {
     await fillBrace(page);
-    for (const fold of ['Land, root gap and allowance', 'Edge and seam', 'Before you cut']) {
+    for (const fold of ['Land, root gap, allowance and note', 'Edge and seam', 'Before you cut']) {
       const { all } = await stops(page);
       for (const { name } of all) if (name.startsWith(fold)) await enter(page, name);
     }
@@ -169,7 +169,7 @@ byKeyboard(
       document.addEventListener('toggle', (event) => event.stopImmediatePropagation(), true),
     );
     const field = 'land, the tube';
-    await enter(page, 'Land, root gap and allowance');
+    await enter(page, 'Land, root gap, allowance and note');
     await reach(page, field);
     const before = await keptJob(page);
     await page.keyboard.press('7');

@@ -119,11 +119,16 @@ export function copiesAt(desk: Desk, spot: Spot | undefined): number | undefined
 const LONGEST_NAME = 80;
 
 /** Words that are printed as they were written, on one line. */
-export function wordsAt(desk: Desk, spot: Spot | undefined): string | undefined {
-  const { words, tooManyLetters, notOnOneLine, halfALetter } = desk.words.job.values;
-  const text = spot && textOf(desk, spot, words)?.trim();
-  if (spot === undefined || text === undefined) return undefined;
-  if (text.length > LONGEST_NAME) return complain(desk, spot, 'words', tooManyLetters(LONGEST_NAME));
+/** Words on one line, no longer than a name may be unless more is said. */
+export function wordsAt(desk: Desk, spot: Spot | undefined, longest = LONGEST_NAME): string | undefined {
+  const text = spot && textOf(desk, spot, desk.words.job.values.words)?.trim();
+  return spot && text !== undefined ? oneLine(desk, spot, text, longest) : undefined;
+}
+
+/** Words that a person wrote at a spot, if they can be printed on one line. */
+export function oneLine(desk: Desk, spot: Spot, text: string, longest: number): string | undefined {
+  const { tooManyLetters, notOnOneLine, halfALetter } = desk.words.job.values;
+  if (text.length > longest) return complain(desk, spot, 'words', tooManyLetters(longest));
   if (/[\p{Cc}\u2028\u2029]/u.test(text)) return complain(desk, spot, 'words', notOnOneLine);
   if (/\p{Cs}/u.test(text)) return complain(desk, spot, 'words', halfALetter);
   return text;

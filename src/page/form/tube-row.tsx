@@ -1,5 +1,5 @@
 import { useBench } from '../bench.ts';
-import { type DocPath, docWordsAt, hasAt } from '../job/job-doc.ts';
+import { countAt, type DocPath, docWordsAt, hasAt, type JobDoc, keysAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
@@ -18,7 +18,8 @@ import { ALLOWANCE, BETWEEN, FROM, LAND, ROOT, WALL } from './measures.ts';
 
 const NAME: BlankOf<KeyAt<'tube'>> = { at: ['name'], name: 'name', reads: 'words' };
 const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 'count' };
-const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance'];
+const NOTE: BlankOf<KeyAt<'tube'>> = { at: ['note'], name: 'note', reads: 'words' };
+const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance', 'note'];
 
 /** All that is asked about the tube between its ends. */
 export function TubeFields({ tube }: { readonly tube: DocPath }) {
@@ -60,9 +61,19 @@ export function TubeFields({ tube }: { readonly tube: DocPath }) {
           <MeasureRow base={tube} measure={ROOT} part="tube.edge" of={of.tube} />
           <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of={of.tube} />
         </div>
+        {isLine(doc, [...tube, 'note']) ? (
+          <Entry base={tube} blank={NOTE} part="tube" fullName={words.note} />
+        ) : (
+          <p class="aside">{words.noteInFile}</p>
+        )}
       </Fold>
     </>
   );
+}
+
+/** Whether a note has no more lines than one. */
+function isLine(doc: JobDoc, path: DocPath): boolean {
+  return countAt(doc, path) === 0 && keysAt(doc, path).length === 0;
 }
 
 interface TubeShapesProps {

@@ -1,5 +1,6 @@
 import { useCallback, useState } from 'preact/hooks';
 import { missingSigns } from '../../draw/letters.ts';
+import { ownWordsOf } from '../../job/text/note.ts';
 import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { Lacking } from '../form/lacking.tsx';
@@ -81,7 +82,7 @@ function ShownView({ shown, notes, printing, name }: ShownViewProps) {
 function StrangeSigns({ shown }: { readonly shown: Shown | undefined }) {
   const { noSigns } = useWords().page.views;
   if (!shown) return null;
-  const signs = missingSigns([shown.job.title ?? '', ...shown.job.tubes.map(({ name }) => name)].join(''));
+  const signs = missingSigns(ownWordsOf(shown.job));
   if (signs.length === 0) return null;
   return <p class="aside">{noSigns(asWritten(signs.join(' ')))}</p>;
 }

@@ -1,4 +1,4 @@
-import type { EndName, Job } from '../../job/job.ts';
+import type { EndName, Job, TicketNote } from '../../job/job.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
@@ -8,20 +8,24 @@ import { endAsMade, headerThere } from '../../together/as-made.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
 import { goesTo, landingLine } from '../../together/frame-report.ts';
 import { nameOfTube } from '../../together/in-space.ts';
+import type { Language } from '../../words/language.ts';
+import { asWritten } from '../../words/said.ts';
 
-/** Where each tube that is this piece goes in its frame, and what lands on it. */
-export function placeFacts(
-  job: Job,
-  frame: StandingFrame,
-  piece: TubeSolution,
-): readonly (readonly Fact[])[] {
+/** Where each tube that is this piece goes in its frame and what lands on it, and what the person wrote for its ticket: rows of lines. */
+export function placeFacts(job: Job, piece: TubeSolution): readonly (readonly Fact[])[] {
+  const frame = standingFrame(job);
+  if (frame) return placesIn(job, frame, piece);
+  return piece.hand === 'opposite' ? [] : noteFacts(job.words, piece.tube.note);
+}
+
+function placesIn(job: Job, frame: StandingFrame, piece: TubeSolution): readonly (readonly Fact[])[] {
   const { frame: words, leaf } = job.words;
   const {
     tube: { pair },
     hand,
     places = [],
   } = piece;
-  return places.flatMap(({ tube }): Fact[][] => {
+  return places.flatMap(({ tube }): (readonly Fact[])[] => {
     const text = goesTo(job, frame, tube, (end) => headersThere(job, frame, piece, end, tube));
     if (!text) return [];
     const goes: Fact = {
@@ -30,7 +34,25 @@ export function placeFacts(
       text: pair ? words.ofHand(leaf.hands[hand], text) : text,
     };
     const landed = landingFacts(job, frame, tube);
-    return landed.length > 0 ? [[goes], landed] : [[goes]];
+    return [[goes], ...(landed.length > 0 ? [landed] : []), ...noteFacts(job.words, job.tubes[tube]?.note)];
+  });
+}
+
+/** A note's lines; those that hang under another are a row of their own, as what lands on a tube is. */
+function noteFacts({ ticket }: Language, note: TicketNote = []): readonly (readonly Fact[])[] {
+  return note.flatMap(([first, ...others]): Fact[][] => {
+    const { of, says } = first;
+    const own: Fact = of
+      ? { fact: 'place', label: asWritten(of), text: asWritten(says) }
+      : { fact: 'note', label: ticket.labels.note, text: asWritten(says) };
+    const under = others.map(
+      (each): Fact => ({
+        fact: 'landing',
+        label: asWritten(each.of ?? ''),
+        text: asWritten(each.says),
+      }),
+    );
+    return under.length > 0 ? [[own], under] : [[own]];
   });
 }
 

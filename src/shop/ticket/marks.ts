@@ -1,12 +1,11 @@
 import type { Fact } from '../../leaf/card/fact.ts';
 import { leafNumbers, markOf } from '../../leaf/numbers.ts';
 import type { Mm } from '../../measure/units.ts';
-import type { StandingFrame } from '../../together/frame-notes.ts';
 import type { Ticket } from './ticket.ts';
 import { ticketNumbers } from './ticket-numbers.ts';
 
 /** The ticket with the mark of its numbers, and with the marks that its leaves must have: with its end's facts, or with its hand's where the hands' differ. */
-export function marked(ticket: Ticket, paperThickness: Mm, frame: StandingFrame | undefined): Ticket {
+export function marked(ticket: Ticket, paperThickness: Mm): Ticket {
   const solutions = ticket.hands.map(({ solution }) => solution);
   const leaves = ticket.ends.map((end) => {
     const marks = solutions.map((solution) => markOf(leafNumbers(solution, end.name, paperThickness)));
@@ -15,7 +14,7 @@ export function marked(ticket: Ticket, paperThickness: Mm, frame: StandingFrame 
   const fact = (text: Fact['text']): Fact => ({ fact: 'mark', label: ticket.words.ticket.labels.mark, text });
   return {
     ...ticket,
-    mark: markOf(ticketNumbers(solutions, paperThickness, frame)),
+    mark: markOf(ticketNumbers(solutions, paperThickness, ticket.places)),
     ends: leaves.map(({ end, marks, alike }) => ({
       ...end,
       facts: [...end.facts, ...marks.slice(0, alike ? 1 : 0).map(fact)],

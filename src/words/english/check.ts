@@ -69,6 +69,7 @@ export const checkWords = {
   end: (end: End): Said => say`end ${end}`,
   bothEnds: say`both`,
   read: say`read`,
+  note: say`note`,
 
   size: (size: Said, wall: Length | undefined): Said =>
     wall ? say`${size}, wall ${written(wall)}` : say`${size}, wall not given`,

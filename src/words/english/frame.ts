@@ -89,7 +89,7 @@ export const frameWords = {
   goes: (a: Said, b: Said, station: Said, way: 'up' | 'back'): Said =>
     say`A at ${a}, B at ${b}, station ${station} faces ${way === 'up' ? say`up` : say`back`}`,
   ofHand: (hand: Said, goes: Said): Said => say`${hand}: ${goes}`,
-  lands: (tube: Said, end: 'A' | 'B'): Said => say`  ${tube} ${end} lands`,
+  lands: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end} lands`,
   /** Where the cross of a footprint goes on a header. */
   crossFrom: say`measured from a stop at the header's end A`,
   cross: (at: Said, station: Said, arrow: 'A' | 'B'): Said =>

@@ -12,6 +12,7 @@ export const values = {
   length: say`a length such as 38.1mm or 1-1/2in`,
   angle: say`an angle such as 60deg`,
   words: say`a few words`,
+  note: say`a line of words, or a list of such lines`,
   trueOrFalse: TRUE_OR_FALSE,
   copies: ONE_OR_MORE,
   /** One of several words. */

@@ -45,7 +45,9 @@ export const pageForm = {
     edge: say`How the edge is made`,
     edges: { bevel: say`bevelled`, square: say`left square` },
     from: say`cut square from which side, the tube`,
-    more: say`Land, root gap and allowance`,
+    more: say`Land, root gap, allowance and note`,
+    note: say`note on the tube's ticket`,
+    noteInFile: say`Its note has several lines: they stand in the job file, and are changed there.`,
     pair: say`also the opposite hand`,
   },
   tubes: {

@@ -32,6 +32,7 @@ export const ticket = {
   end: (end: 'A' | 'B'): Said => say`End ${end}`,
   named: (tube: Said): Said => say`ticket of ${tube}`,
   labels: {
+    note: say`note`,
     mark: say`code`,
     tube: say`tube`,
     wall: say`wall`,
