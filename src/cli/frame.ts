@@ -1,9 +1,8 @@
 import { stat } from 'node:fs/promises';
 import { basename, extname, resolve } from 'node:path';
 import { frameOfLines } from '../frame/lines/frame-of-lines.ts';
-import { jobOfTube } from '../frame/one-tube.ts';
-import { frameOfTube } from '../frame/tube-in-frame.ts';
 import type { LengthUnit } from '../measure/units.ts';
+import { fileOfTube } from '../shop/frame/file-of-tube.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
@@ -53,14 +52,12 @@ async function writeTube(path: string, asked: string, out: string | undefined, s
   const { job } = await readAsk(path, {}, shell);
   const names = job.tubes.map(({ name }) => name);
   if (!job.frame) throw refuseArgument('usage', `--tube ${asked}`, words.commandFaults.noFrame, words);
-  const place = names.indexOf(nameAsked('--tube', asked, names, words));
-  const alone = jobOfTube(job, place);
-  const text = alone ?? frameOfTube(job, place) ?? '';
+  const { text, others, alone } = fileOfTube(job, nameAsked('--tube', asked, names, words));
   const target = out ?? `${asked.replace(/[/\\:*?"<>|]/g, '-')}.yaml`;
   await refuseLoss(path, target, out === undefined, shell);
   await writeResult(target, dataOf(text), shell);
   if (target === '-') return;
-  shell.err(endedLines([words.commandAnswers.tubeWritten(target, asked, alone !== undefined)]));
+  shell.err(endedLines([words.commandAnswers.tubeWritten(target, asked, others, alone)]));
 }
 
 /** Older programs write names in the letters of western Europe. */

@@ -1,5 +1,5 @@
 import { Document, isMap, type Pair, parseDocument, Scalar, type YAMLMap, YAMLSeq } from 'yaml';
-import type { End, EndName, Job, Part } from '../job/job.ts';
+import type { End, EndName, Job, Part, TicketNote, Tube } from '../job/job.ts';
 import { type Angle, degrees, MM_PER_INCH, type Mm } from '../measure/units.ts';
 import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
@@ -7,11 +7,16 @@ import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPa
 const OF_AN_END = ['edge', 'land', 'from', 'root', 'to'];
 const OF_A_TUBE = ['od', 'pipe', 'section', 'wall', 'edge', 'land', 'from', 'root', 'to', 'allowance'];
 
+/** What a tube is made as besides: how many of each hand, and what its ticket says of where they go. */
+export interface MadeAs extends Pick<Tube, 'copies' | 'pair'> {
+  readonly note: TicketNote;
+}
+
 /**
  * A tube of a frame as a job file of its own: its size and edge in the words of the frame's file, its angles, clocks, offsets and length
  * as they follow from the points, to 1e-10 mm and 1e-12 degrees. Undefined where a header of it stops, or where its ends can't be told so.
  */
-export function jobOfTube(job: Job, place: number): string | undefined {
+export function jobOfTube(job: Job, place: number, { copies, pair, note }: MadeAs): string | undefined {
   const { tubes, frame } = job;
   const tube = tubes[place];
   const seat = frame?.seats[place];
@@ -37,11 +42,25 @@ export function jobOfTube(job: Job, place: number): string | undefined {
     yamlPair('name', tube.name),
     ...copied,
     yamlPair('between', lengthText(between, job)),
+    ...(pair ? [yamlPair('pair', 'true')] : []),
+    ...(copies > 1 ? [yamlPair('copies', `${copies}`)] : []),
+    ...(note.length > 0 ? [yamlPair('note', noteOf(note))] : []),
     yamlPair('ends', yamlMap([yamlPair('A', A), yamlPair('B', B)])),
   ]);
-  const head = headWithout(root, ['frame', 'pair']);
+  const head = headWithout(root, ['frame', 'copies']);
   const document = new Document(yamlMap([...head, yamlPair('tube', own)]), { schema: 'failsafe' });
   return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}
+
+/** A list of lines, each of which may have some that hang under it. */
+function noteOf(note: TicketNote): YAMLSeq {
+  const list = new YAMLSeq();
+  list.items = note.map((lines) => {
+    const [{ of, says }] = lines;
+    if (of === undefined) return new Scalar(says);
+    return yamlMap(lines.map((line) => yamlPair(line.of ?? '', line.says)));
+  });
+  return list;
 }
 
 function endOf(

@@ -21,16 +21,18 @@ const SIZE = ['od', 'pipe', 'section', 'wall'];
 const EDGE = ['edge', 'land', 'from', 'root', 'to'];
 
 /**
- * A frame of one tube and all that shapes its ends: what meets at its two points as it is cut there, and what these ends land on. Points
- * are written out, to 1e-10 mm; other ends of these tubes are plain. Undefined where the job is no frame.
+ * A frame of these tubes, by their places in the job, and all that shapes their ends: what meets at their points as it is cut there, and
+ * what these ends land on. Points are written out, to 1e-10 mm; other ends of these tubes are plain. Undefined where the job is no frame.
  */
-export function frameOfTube(job: Job, place: number): string | undefined {
+export function frameOfTubes(job: Job, places: Iterable<number>): string | undefined {
   const { tubes, frame } = job;
-  const own = frame?.seats[place];
   const root = parseDocument(job.source, { schema: 'failsafe' }).contents;
   const asked = isMap(root) ? root.get('frame') : undefined;
-  if (!frame || !own || !isMap(root) || !isMap(asked)) return undefined;
-  const nodes = ENDS.map((end) => placeOfEnd(own, end));
+  if (!frame || !isMap(root) || !isMap(asked)) return undefined;
+  const nodes = [...places].flatMap((place) => {
+    const own = frame.seats[place];
+    return own ? ENDS.map((end) => placeOfEnd(own, end)) : [];
+  });
   const isKept = (seat: Seat, end: EndName): boolean =>
     nodes.some((node) => norm(wayTo(node, placeOfEnd(seat, end))) < SAME);
   const near = frame.seats.map((seat, i) => nodes.some((node) => holds(tubes[i], seat, node)));
@@ -95,7 +97,9 @@ function ownTube(
   return yamlMap([
     yamlPair('name', tube.name),
     yamlPair('along', listOf(seat.along)),
-    ...[...SIZE, ...(isCoped ? EDGE : []), 'allowance', 'through'].flatMap((key) => pairsOf(written, key)),
+    ...[...SIZE, ...(isCoped ? EDGE : []), 'allowance', 'note', 'through'].flatMap((key) =>
+      pairsOf(written, key),
+    ),
     ...(isTwin && written.has('face') ? [yamlPair('face', numbers(seat.spine))] : pairsOf(written, 'face')),
     ...(after.items.length > 0 ? [yamlPair('after', after)] : []),
     yamlPair('ends', inBraces(yamlMap(ENDS.flatMap((end) => endPair(end, written, isKept(end), named))))),

@@ -1,8 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { decodePDFRawStream, PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
 import { expect, test } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
+import { howMany, someOf } from '../count.ts';
+import { drawnFrames } from './random-frames.ts';
+import { readText } from './read-lines.ts';
 
 const FRAME = `copeleaf: 1
 job: rack
@@ -32,33 +36,74 @@ async function streamsOf(folder: string, name: string): Promise<readonly string[
     .filter((text) => /\bBT\b/.test(text));
 }
 
+const PAPERS = ['A4', 'letter'];
+
+/** Prints a tube from its frame's file and from its own, both files of one name and so of one title: what is drawn on their pages. */
+async function printedTwice(frame: string, name: string) {
+  const [whole, own] = [folderWith({ 'job.yaml': frame }), folderWith()];
+  const run = async (folder: string, ...args: string[]): Promise<string> => {
+    const { code, err } = await copeleaf(folder, args);
+    expect({ code, err }).toEqual({ code: 0, err: expect.any(String) });
+    return err;
+  };
+  const told = await run(whole, 'frame', 'job.yaml', '--tube', name, '--out', join(own, 'job.yaml'));
+  const alone = told.includes('as a job of its own');
+  const only = ['--only', name];
+  await run(whole, 'print', 'job.yaml', ...only, '--out', 'job.pdf');
+  await run(own, 'print', 'job.yaml', ...(alone ? [] : only), '--out', 'job.pdf');
+  return { alone, wanted: await streamsOf(whole, 'job.pdf'), found: await streamsOf(own, 'job.pdf') };
+}
+
 test.each([
-  ['stay', 'as a job of its own'],
-  ['web', 'web and the tubes that shape'],
+  ['stay', true],
+  ['web', false],
 ])(
-  'the leaves of %s from its own file are drawn as --only draws them',
-  async (name, kind) => {
-    const folder = folderWith({ 'rack.yaml': FRAME });
-    const run = async (...args: string[]): Promise<string> => {
-      const { code, err } = await copeleaf(folder, args);
-      expect({ code, err }).toEqual({ code: 0, err: expect.any(String) });
-      return err;
-    };
-    expect(await run('frame', 'rack.yaml', '--tube', name, '--out', 'own.yaml')).toContain(kind);
-    for (const more of [['--leaves-only'], []]) {
-      const sheets = [
-        await run('print', 'rack.yaml', '--only', name, ...more, '--out', 'only.pdf'),
-        await run('print', 'own.yaml', '--only', name, ...more, '--out', 'own.pdf'),
-      ].map((said) => /on (\d+) sheets?/.exec(said)?.[1]);
-      expect(sheets[1]).toBe(sheets[0]);
-      if (more.length === 0) continue;
-      const [only, own] = [await streamsOf(folder, 'only.pdf'), await streamsOf(folder, 'own.pdf')];
-      expect(only.length).toBeGreaterThan(1);
-      expect(own).toEqual(only);
-    }
+  '%s from its own file is printed as --only prints it',
+  async (name, isAlone) => {
+    const { alone, wanted, found } = await printedTwice(FRAME, name);
+    expect(alone).toBe(isAlone);
+    expect(wanted.length).toBeGreaterThan(1);
+    expect(found).toEqual(wanted);
   },
   60_000,
 );
+
+/** Tubes with an end that is cut, which are those that are printed. */
+const printedTubes = (frame: string): readonly string[] =>
+  readText(frame).tubes.flatMap(({ name, ends: { A, B } }) =>
+    A?.kind === 'coped' || B?.kind === 'coped' ? [name] : [],
+  );
+
+const HOME = new URL('../../', import.meta.url);
+
+const OURS = ['samples/kayak-rack', 'templates/gate', 'templates/rack-bay', 'templates/table'].flatMap(
+  (file) => {
+    const frame = readFileSync(new URL(`${file}.yaml`, HOME), 'utf8');
+    return printedTubes(frame).map((name) => ({ file, frame, name }));
+  },
+);
+
+test('so is every tube of the frames that the program comes with', async () => {
+  for (const [i, { file, frame, name }] of someOf(OURS, { short: 2 }).entries()) {
+    const text = frame.replace(/^paper: .*\n/m, '').replace(/^units: .*$/m, `$&\npaper: ${PAPERS[i % 2]}`);
+    const { wanted, found } = await printedTwice(text, name);
+    expect(found, `${name} of ${file}`).toEqual(wanted);
+  }
+}, 600_000);
+
+test('so are tubes of random frames', async () => {
+  const drawn = fc.sample(drawnFrames, {
+    numRuns: howMany({ short: 1, deep: 12, asked: 'ONE_TUBES' }),
+    seed: Number(process.env.FRAME_SEED ?? 4711),
+  });
+  for (const [i, { text }] of drawn.entries()) {
+    const frame = text.replace(/^units: mm$/m, `$&\njob: drawn\npaper: ${PAPERS[i % 2]}`);
+    for (const name of someOf(printedTubes(frame), { short: 3 })) {
+      const { wanted, found } = await printedTwice(frame, name);
+      expect(found, `${name} of\n${frame}`).toEqual(wanted);
+    }
+  }
+}, 600_000);
 
 test('a frame of which only some tubes are printed has no sheet of views', async () => {
   const folder = folderWith({ 'rack.yaml': FRAME });

@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { jobOfTube } from '../../src/frame/one-tube.ts';
-import { frameOfTube } from '../../src/frame/tube-in-frame.ts';
+import { frameOfTubes } from '../../src/frame/tube-in-frame.ts';
 import type { CopedEnd, Job, Tube } from '../../src/job/job.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveTube } from '../../src/saddle/solve.ts';
 import { howMany } from '../count.ts';
 import { readBack } from './lines.ts';
 import { drawnFrames } from './random-frames.ts';
+
+const ONE = { copies: 1, pair: false, note: [] };
 
 /** All numbers of a tube's ends and length, to be compared. */
 function numbersOf({ between, ends: { A, B } }: Tube): readonly number[] {
@@ -71,7 +73,7 @@ frame:
 
 test('a tube of a frame as a job of its own has its numbers, its words and its leaves', () => {
   const frame = readBack(RACK);
-  const text = jobOfTube(frame, 2) ?? '';
+  const text = jobOfTube(frame, 2, ONE) ?? '';
   expect(text).toContain(`
   name: stay
   od: 33.7
@@ -92,12 +94,12 @@ test('random tubes of random frames', () => {
     fc.property(drawnFrames, ({ text }) => {
       const frame = readBack(text);
       for (const [i, own] of frame.tubes.entries()) {
-        const alone = jobOfTube(frame, i);
+        const alone = jobOfTube(frame, i, ONE);
         const stops = [own.ends.A, own.ends.B].some(
           (end) => end?.kind === 'coped' && end.parts.some((part) => part.stops),
         );
         expect(alone === undefined).toBe(stops);
-        const job = readBack(alone ?? frameOfTube(frame, i) ?? '');
+        const job = readBack(alone ?? frameOfTubes(frame, [i]) ?? '');
         const its = job.tubes.find(({ name }) => name === own.name);
         if (!its) throw new Error('no tube');
         expectSame(own, its);
@@ -133,7 +135,7 @@ frame:
 test.each(['post', 'rail', 'sill', "post'", "rail'", "sill'"])('%s of a mirrored frame in inches', (name) => {
   const frame = readBack(MIRRORED);
   const place = frame.tubes.findIndex((tube) => tube.name === name);
-  const job = readBack(jobOfTube(frame, place) ?? frameOfTube(frame, place) ?? '');
+  const job = readBack(jobOfTube(frame, place, ONE) ?? frameOfTubes(frame, [place]) ?? '');
   const [own, its] = [frame.tubes[place], job.tubes.find((tube) => tube.name === name)];
   if (!own || !its) throw new Error('no tube');
   expectSame(own, its);

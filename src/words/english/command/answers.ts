@@ -41,10 +41,13 @@ export const commandAnswers = {
     return say`${name}: edit it, then copeleaf check ${name} and copeleaf print ${name}`;
   },
 
-  tubeWritten: (file: string, tube: string, isAlone: boolean): Said =>
-    isAlone
-      ? say`${asWritten(file)}: ${asWritten(tube)} as a job of its own`
-      : say`${asWritten(file)}: ${asWritten(tube)} and the tubes that shape its ends; print it with --only`,
+  /** `others`: how many more tubes of the frame are the same piece. */
+  tubeWritten: (file: string, tube: string, others: number, isAlone: boolean): Said => {
+    const same = others > 0 ? say` with the ${others} more that are the same piece` : say``;
+    return isAlone
+      ? say`${asWritten(file)}: ${asWritten(tube)}${same}, as a job of its own`
+      : say`${asWritten(file)}: ${asWritten(tube)}${same} and the tubes that shape its ends; print it with --only`;
+  },
   frameWritten: (file: string, tubes: number, points: number): Said =>
     say`${asWritten(file)}: ${counted(tubes, say`tube`, say`tubes`)} between ${counted(points, say`point`, say`points`)}`,
 
