@@ -39,20 +39,20 @@ function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Stood[], 
   const [first] = ends;
   const point = first ? pointOf(first) : ([0, 0, 0] as const);
   const others = tubes.filter((tube) => isNear(tube, point, snap) && !ends.some((end) => end.tube === tube));
-  const spliced = splicesOf(ends);
-  const [passing, around] = [true, false].map((passes) =>
+  const [passing = [], around = []] = [true, false].map((passes) =>
     others.filter((tube) => isOnAxis(tube, point, snap) === passes),
   );
+  const spliced = splicesOf(ends, passing);
   const through = spliced.flatMap(({ tube }, i) => (i % 2 === 0 ? [tube] : []));
   return {
     point,
-    passing: [...(passing ?? []), ...through].sort((a, b) => a.place - b.place),
+    passing: [...passing, ...through].sort((a, b) => a.place - b.place),
     ending: ordered(
       desk,
       ends.filter((end) => !spliced.includes(end)),
     ),
     spliced,
-    around: (around ?? []).filter((tube) => holds(tube, point)),
+    around: around.filter((tube) => holds(tube, point)),
   };
 }
 
@@ -81,17 +81,22 @@ function holds(tube: Stood, point: Vector): boolean {
   return Math.hypot(x, y) < Math.hypot(wall.x, wall.y);
 }
 
-/** Ends of one outside that go on in line with one another, two and two. */
-function splicesOf(ends: readonly StoodEnd[]): readonly StoodEnd[] {
+/**
+ * Ends of one outside that go on in line with one another, two and two. What runs through the point across them parts them: each
+ * copes onto that.
+ */
+function splicesOf(ends: readonly StoodEnd[], passing: readonly Stood[]): readonly StoodEnd[] {
   const found: StoodEnd[] = [];
   const free = (end: StoodEnd): boolean => askedEnd(end).cut.kind === 'found' && !found.includes(end);
+  const isParted = ({ tube }: StoodEnd): boolean =>
+    [...passing, ...found.map((end) => end.tube)].some(
+      ({ axis }) => Math.abs(dot(axis, tube.axis)) < IN_LINE,
+    );
   for (const [i, one] of ends.entries()) {
+    if (!free(one) || isParted(one)) continue;
     const other = ends
       .slice(i + 1)
-      .find(
-        (each) =>
-          free(one) && free(each) && dot(bodyOf(one), bodyOf(each)) <= -IN_LINE && isSameOutside(one, each),
-      );
+      .find((each) => free(each) && dot(bodyOf(one), bodyOf(each)) <= -IN_LINE && isSameOutside(one, each));
     if (other) found.push(one, other);
   }
   return found;

@@ -7,7 +7,7 @@ import { howMany } from '../count.ts';
 import { type MeshFrame, meshFrame } from './mesh-frame.ts';
 import { fileOfStrung, strungFrames } from './rails-and-stays.ts';
 import { along, crossOf, type Place } from './ray-march.ts';
-import { readText } from './read-lines.ts';
+import { readLines, readText } from './read-lines.ts';
 
 let framed: (job: Job) => MeshFrame;
 beforeAll(async () => {
@@ -106,3 +106,22 @@ test('stays between rails are what the mesh kernel leaves of them', () => {
   console.info(`${found.length} stays: gap ${gap?.toFixed(5)} mm, overlap ${overlap?.toFixed(5)} mm`);
   expect(found.length).toBeGreaterThanOrEqual(FRAMES);
 }, 1_800_000);
+
+test('two halves that end at the middle of a brace lie outside it, as the kernel cuts them', () => {
+  const [size, x] = ['od: 26.9, wall: 2.6', '{ middle: [a, c] }'];
+  const job = readLines(
+    { a: '[0, 0, 0]', b: '[0, 0, 1100]', c: '[1400, 300, 1100]', d: '[1400, 300, 0]', x },
+    [
+      'name: brace, along: [a, c], od: 42.4, wall: 2.6',
+      ...['d', 'b'].map((to) => `name: half ${to}, along: [x, ${to}], ${size}`),
+    ],
+  );
+  const mesh = framed(job);
+  const each = compared(job, 1, mesh);
+  expect(each?.overlap).toBeLessThan(BIAS);
+  expect(each?.gap).toBeLessThan(0.01);
+  const [, half] = job.tubes;
+  const ours = half && ourTube(job, 1, solveTube(half), mesh);
+  // Cut square at the point, 600 mm3 of it would lie in the brace's wall.
+  expect(ours?.intersect(mesh.cutTube(0, FLATS)).volume()).toBeLessThan(1);
+});

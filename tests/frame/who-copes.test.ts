@@ -213,6 +213,40 @@ describe('at a point', () => {
     // 10.6 in 600 is more than a degree.
     expect(endOf(spliced(10.6), 'left', 'B')).toBe('mitre right');
   });
+
+  test('a tube that runs through across two in line comes before their splice: both cope onto it', () => {
+    // The bay of a rack, its brace in one length, the other one in two halves.
+    const BAY = { a: '[0, 0, 0]', b: '[0, 0, 1100]', c: '[1400, 0, 1100]', d: '[1400, 0, 0]' };
+    const x = '{ middle: [a, c] }';
+    for (const more of [ROUND, `${ROUND}, through: true`]) {
+      const halves = [tube('low half', 'x, d'), tube('high half', 'x, b')];
+      const job = readLines({ ...BAY, x }, [tube('brace', 'a, c', more), ...halves]);
+      expect([endOf(job, 'low half', 'A'), endOf(job, 'high half', 'A')]).toEqual(['brace', 'brace']);
+      expect(endOf(job, 'brace', 'A')).toMatch(/^plain/);
+      expect(standingFrame(job)?.warnings.map(({ code }) => code)).not.toContain('clash');
+    }
+  });
+
+  test('of two that are both in two halves the first is spliced and the second copes onto it', () => {
+    const points = { ...CORNER, w: '[-600, 0, 0]', v: '[0, -500, 0]' };
+    const halves = ['left: w, o', 'front: v, o', 'right: o, x', 'back: o, y'].map((each) => {
+      const [name = '', along = ''] = each.split(': ');
+      return tube(name, along);
+    });
+    const job = readLines(points, halves);
+    expect([endOf(job, 'left', 'B'), endOf(job, 'right', 'A')]).toEqual(['plain 0.000', 'plain 0.000']);
+    expect([endOf(job, 'front', 'B'), endOf(job, 'back', 'A')]).toEqual(['left', 'left']);
+    expect(standingFrame(job)?.warnings).toEqual([]);
+  });
+
+  test('a sleeve over a splice leaves it one', () => {
+    const job = readLines({ ...CORNER, w: '[-600, 0, 0]' }, [
+      tube('left', 'w, o'),
+      tube('right', 'o, x'),
+      tube('sleeve', '[-60, 0, 0], [60, 0, 0]', 'od: 38.1, wall: 3, ends: { A: plain, B: plain }'),
+    ]);
+    expect([endOf(job, 'left', 'B'), endOf(job, 'right', 'A')]).toEqual(['plain 0.000', 'plain 0.000']);
+  });
 });
 
 describe('ends as they are asked for', () => {
