@@ -88,12 +88,17 @@ describe('a box section of 60 x 40 with corners of 6, on a round header', () => 
     Math.abs(b - (label?.at.x ?? 0)) < Math.abs(a - (label?.at.x ?? 0)) ? b : a,
   );
 
-  it('has its folds where the steel bends: faces as long as they are, corners by the middle of the paper', () => {
+  it('has one fold at the middle of each corner: faces as long as they are, corners by the middle of the paper', () => {
     // Half a wide face is 30 - 6; a quarter turn of 6 mm and half the paper; a deep face is 40 - 12.
     const quarter = (Math.PI / 2) * (6 + PAPER / 2);
-    for (const wanted of [24, 24 + quarter, 24 + quarter + 28, -24, -24 - quarter]) {
-      expect(Math.min(...xs.map((x) => Math.abs(x - spine - wanted)))).toBeLessThan(1e-6);
-    }
+    const round = 4 * quarter + 2 * (48 + 28);
+    const folds = strokesOf(leaf.wrap, 'fold').map(({ path }) => (path.start.x - spine + round) % round);
+    const wanted = [0, 28, 28 + 48, 28 + 48 + 28].map(
+      (faces, corner) => 24 + faces + (corner + 0.5) * quarter,
+    );
+    const places = folds.toSorted((a, b) => a - b).filter((at, i, all) => at - (all[i - 1] ?? -1) > 1e-6);
+    expect(places).toHaveLength(4);
+    for (const [i, at] of places.entries()) expect(at).toBeCloseTo(wanted[i] ?? 0, 6);
     expect(textsOf(leaf.wrap).filter((text) => text === 'fold')).toHaveLength(1);
   });
 

@@ -61,13 +61,12 @@ function flatOf({ wide, deep, corner, roll }: BoxHeader): { mm: Mm; face: Mm } |
 function shapeOf(size: BoxSize): HeaderShape {
   const { wide, deep, corner } = size;
   const profile = boxProfile(size);
-  const corners = cornersOf(size);
-  const creases = corners.flatMap(({ from, to }) => (corner > 0 ? [from, to] : [from]));
+  const edges = cornersOf(size).map(({ middle }) => middle);
   return {
     kind: 'bar',
     ring: rectangleRing(size),
-    edges: corners.map(({ middle }) => middle),
+    edges,
     girth: 2 * (wide + deep) - (8 - 2 * Math.PI) * corner,
-    folds: creases.map(([off, beside]) => profile.round(off, beside)),
+    folds: edges.map(([off, beside]) => profile.round(off, beside)),
   };
 }

@@ -65,7 +65,10 @@ export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: 
   const fitUp = fitUpLines(body);
   const changes = changesOf(cope.cut, curve);
   const named = namedPlaces(cope, words.language);
-  const marked = [...named, ...changes].map(({ station }) => xAt(flat, station));
+  // Where a corner of the tube itself begins or ends the cut runs on smoothly.
+  const bent = flat.section.corners.flatMap(({ from, to }) => [from, to]);
+  const places = [...named, ...changes].map(({ station }) => station);
+  const marked = [...places, ...bent].map((station) => xAt(flat, station));
   const ticks = kinkTicks(body, kinksOf(flat, cope.cut, curve), marked);
   // Ticks come before all words, which then keep off them.
   const known = [...placeTicks(body, named), ...changeTicks(body, changes)];

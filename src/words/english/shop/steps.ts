@@ -59,7 +59,7 @@ function theBlank(blanks: number): Said {
 const lay = {
   first: (end: EndName, why: Said, spine: boolean, folded: boolean, place: Said): Said => {
     const crease = folded
-      ? say`Crease the leaf along each line of dashes and dots: the corners lie there. Its mm count round the tube from the spine. `
+      ? say`Crease the leaf along each line of dashes and dots: the middle of a corner lies there. Its mm count round the tube from the spine. `
       : NOTHING;
     const turned = spine
       ? say`its spine on the scribed one`
