@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/units.ts';
 import type { Mark, Point } from './drawing.ts';
 import { type Block, extentOf, lettered, type Turn } from './lettering.ts';
-import { point } from './path.ts';
+import { point, type Segment } from './path.ts';
 import type { Candidate } from './placer.ts';
 
 /** What is to be placed, words or a sign: the room that it takes, and its marks with its lower left corner at (left, bottom). */
@@ -18,9 +18,15 @@ export function labelOf(block: Block, turn: Turn = 0): Label {
   return turn === 0 ? { width, height, draw } : { width: height, height: width, draw };
 }
 
-/** A label with its lower left corner at (left, bottom). */
-export function standingAt({ width, height, draw }: Label, left: Mm, bottom: Mm): Candidate {
-  return { box: { left, bottom, right: left + width, top: bottom + height }, draw };
+/** A label with its lower left corner at (left, bottom). So many are tried that each is made at once, all of one shape. */
+export function standingAt(
+  { width, height, draw }: Label,
+  left: Mm,
+  bottom: Mm,
+  overGuides = false,
+  leader?: Segment,
+): Candidate {
+  return { box: { left, bottom, right: left + width, top: bottom + height }, leader, overGuides, draw };
 }
 
 /** Places for one of several things, all of the first before those of the next. */
@@ -77,8 +83,7 @@ export function* offLevel(
     for (const lift of lifts) {
       const bottom = up === 1 ? y + lift : y - lift - label.height;
       const leader = foot && { from: foot, to: point(foot.x, y + up * (lift + label.height)) };
-      for (const left of lefts)
-        yield { ...standingAt(label, left, bottom), overGuides, ...(leader && { leader }) };
+      for (const left of lefts) yield standingAt(label, left, bottom, overGuides, leader);
     }
   }
 }

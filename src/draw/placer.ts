@@ -3,24 +3,24 @@ import type { Mm } from '../measure/units.ts';
 import { grown, holds, overlapping } from './boxes.ts';
 import type { Box, Mark, Point } from './drawing.ts';
 import type { Turn } from './lettering.ts';
-import { boxOf, cross, meetsBox, point, type Segment } from './path.ts';
+import { boxOf, cross, meetsBox, onWay, point, type Segment } from './path.ts';
 import { linesAlong } from './strokes.ts';
 
 /** One place where something may stand. */
 export interface Candidate {
   readonly box: Box;
   /** A line that is drawn with it and may not run through other words. */
-  readonly leader?: Segment;
+  readonly leader?: Segment | undefined;
   /** Whether it may lie across a guide line, which is then interrupted. */
-  readonly overGuides?: boolean;
+  readonly overGuides?: boolean | undefined;
   /** What stands there, with its lower left corner at (left, bottom). */
   readonly draw: (left: Mm, bottom: Mm) => readonly Mark[];
 }
 
-/** What is taken on a drawing. Lines are kept by columns, so that asking looks at few of them. */
+/** What is taken on a drawing. Lines are kept by the cells that they pass, so that asking looks at few of them. */
 export interface Field {
   readonly bounds: Box;
-  readonly columns: Map<number, Barrier[]>;
+  readonly cells: Map<number, Barrier[]>;
   /** Boxes of words and signs already placed. */
   readonly taken: Box[];
   readonly guides: readonly Guide[];
@@ -45,29 +45,55 @@ export interface Guide {
   readonly fold: boolean;
 }
 
-const COLUMN: Mm = 6;
-
-const NONE: readonly Barrier[] = [];
+/** The side of a cell. */
+const CELL: Mm = 6;
 
 /** Between two boxes of words, and between words and a guide line. */
 const APART: Mm = 0.6;
 
 export function emptyField(bounds: Box, guides: readonly Guide[] = []): Field {
-  return { bounds, columns: new Map(), taken: [], guides };
+  return { bounds, cells: new Map(), taken: [], guides };
 }
 
 /** Words keep `clear` mm off these lines; strokes do not cross those that are a fence. */
 export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm, fence = false): void {
   for (const segment of segments) {
-    const reach = grown(boxOf(segment), clear);
-    const barrier = { segment, reach, clear, fence };
-    for (let column = columnOf(reach.left); column <= columnOf(reach.right); column++) {
-      const there = field.columns.get(column);
-      if (there) there.push(barrier);
-      else field.columns.set(column, [barrier]);
+    const barrier = { segment, reach: grown(boxOf(segment), clear), clear, fence };
+    for (const piece of aslantPieces(segment)) {
+      for (const cell of cellsOf(grown(boxOf(piece), clear + HAIR))) {
+        const there = field.cells.get(cell);
+        if (!there) field.cells.set(cell, [barrier]);
+        else if (there.at(-1) !== barrier) there.push(barrier);
+      }
     }
   }
 }
+
+/** A line that runs aslant in pieces of which none passes by more than two cells each way: the box of all of it holds many that it does not pass. */
+function aslantPieces(segment: Segment): readonly Segment[] {
+  const { from, to } = segment;
+  const count = Math.ceil(Math.min(Math.abs(to.x - from.x), Math.abs(to.y - from.y)) / CELL);
+  if (count < 2) return [segment];
+  return Array.from({ length: count }, (_, i) => ({
+    from: onWay(from, to, i / count),
+    to: onWay(from, to, (i + 1) / count),
+  }));
+}
+
+/** What a piece may lie off its line in the last bits. */
+const HAIR: Mm = 1e-6;
+
+/** The numbers of the cells that a box lies in. */
+function cellsOf({ left, right, bottom, top }: Box): readonly number[] {
+  const cells: number[] = [];
+  const [lowest, highest] = [Math.floor(bottom / CELL), Math.floor(top / CELL)];
+  for (let column = Math.floor(left / CELL); column <= Math.floor(right / CELL); column++)
+    for (let row = lowest; row <= highest; row++) cells.push(column * ROWS + row);
+  return cells;
+}
+
+/** In a column. Of a longer one two cells share a number, which costs a look and no more. */
+const ROWS = 1 << 16;
 
 /** Marks of a place, drawn before all words, which then keep off them. */
 export function drawTicks(field: Field, ticks: readonly Segment[], fence = false): Mark[] {
@@ -88,10 +114,7 @@ export function isClear(field: Field, box: Box): boolean {
   if (!holds(field.bounds, box)) return false;
   const near = grown(box, APART);
   for (const other of field.taken) if (overlapping(near, other)) return false;
-  for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
-    for (const barrier of field.columns.get(column) ?? NONE) if (isTouched(barrier, box)) return false;
-  }
-  return true;
+  return !isMet(field, box, (barrier) => isTouched(barrier, box));
 }
 
 function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
@@ -105,12 +128,12 @@ export function isOpen(field: Field, segment: Segment): boolean {
   for (const other of field.taken) {
     if (overlapping(near, other) && meetsBox(segment, grown(other, APART))) return false;
   }
-  for (let column = columnOf(box.left); column <= columnOf(box.right); column++) {
-    for (const barrier of field.columns.get(column) ?? NONE) {
-      if (barrier.fence && cross(barrier.segment, segment)) return false;
-    }
-  }
-  return true;
+  return !isMet(field, box, (barrier) => barrier.fence && cross(barrier.segment, segment));
+}
+
+/** Whether a barrier of those about a box is one that meets. */
+function isMet({ cells }: Field, box: Box, meets: (barrier: Barrier) => boolean): boolean {
+  return cellsOf(box).some((cell) => cells.get(cell)?.some(meets));
 }
 
 /** Takes the first candidate that is free and gives its marks; undefined where none is. */
@@ -176,14 +199,11 @@ function guideMeets({ x, bottom, top }: Guide, box: Box): boolean {
 /** The same words with so much room before and after them: two notes in one row with no more than a space between read as one. */
 export function withRoom(words: Candidate, by: Mm, turn: Turn): Candidate {
   const [aside, up] = turn === 0 ? [by, 0] : [0, by];
-  const { left, bottom, right, top } = words.box;
+  const { box, leader, overGuides, draw } = words;
   return {
-    ...words,
-    box: { left: left - aside, bottom: bottom - up, right: right + aside, top: top + up },
-    draw: (x, y) => words.draw(x + aside, y + up),
+    box: { left: box.left - aside, bottom: box.bottom - up, right: box.right + aside, top: box.top + up },
+    leader,
+    overGuides,
+    draw: (x, y) => draw(x + aside, y + up),
   };
-}
-
-function columnOf(x: Mm): number {
-  return Math.floor(x / COLUMN);
 }

@@ -1,6 +1,6 @@
 import { boundsOf, grown } from '../../draw/boxes.ts';
 import { broken } from '../../draw/breaking.ts';
-import { labelOf, standingAt } from '../../draw/candidates.ts';
+import { type Label, labelOf, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
 import { type Block, TEXT } from '../../draw/lettering.ts';
@@ -115,8 +115,12 @@ function chain({ from, to }: Segment): Segment[] {
 
 /** With room before and after it where there is any, for `48°` beside `heel` reads as one. */
 function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] | undefined {
-  const roomy = [...around(block, at, way)].map((words) => withRoom(words, APART, 0));
-  return place(field, roomy) ?? place(field, around(block, at, way));
+  const places = around(labelOf(block), at, way);
+  return place(field, roomy(places)) ?? place(field, places);
+}
+
+function* roomy(places: readonly Candidate[]): Iterable<Candidate> {
+  for (const words of places) yield withRoom(words, APART, 0);
 }
 
 const APART: Mm = 1.6;
@@ -127,27 +131,36 @@ const POINTER: Mm = 4;
 
 /** Places for words with a pointer to theirs. */
 function* ledTo(block: Block, at: Point, way: Point): Iterable<Candidate> {
-  const back = point(-way.x, -way.y);
-  for (const words of [...around(block, at, way, POINTER), ...around(block, at, back, POINTER)]) {
-    const { left, right, bottom, top } = grown(words.box, 0.8);
-    const from = point(Math.min(right, Math.max(left, at.x)), Math.min(top, Math.max(bottom, at.y)));
-    const [dx, dy] = [(from.x - at.x) / distance(from, at), (from.y - at.y) / distance(from, at)];
-    const barb = (side: number): Point => point(at.x + 2 * dx - side * dy, at.y + 2 * dy + side * dx);
-    const tip = solid('picture', at, barb(0.6), barb(-0.6));
-    yield { ...words, leader: { from, to: at }, draw: (x, y) => [tip, ...words.draw(x, y)] };
-  }
-}
-
-/** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
-function* around(block: Block, at: Point, way: Point, least: Mm = 1): Iterable<Candidate> {
-  const words = labelOf(block);
-  const aim = Math.atan2(way.y, way.x);
-  for (let away = least; away < least + 8; away += 1) {
-    for (const swing of [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3]) {
-      const [c, s] = [Math.cos(aim + swing), Math.sin(aim + swing)];
-      const x = at.x + c * away + ((c - 1) * words.width) / 2;
-      const y = at.y + s * away + ((s - 1) * words.height) / 2;
-      yield standingAt(words, x, y);
+  const label = labelOf(block);
+  for (const towards of [way, point(-way.x, -way.y)]) {
+    for (const words of around(label, at, towards, POINTER)) {
+      const { left, right, bottom, top } = grown(words.box, 0.8);
+      const from = point(Math.min(right, Math.max(left, at.x)), Math.min(top, Math.max(bottom, at.y)));
+      yield { ...words, leader: { from, to: at }, draw: (x, y) => [pointer(from, at), ...words.draw(x, y)] };
     }
   }
 }
+
+function pointer(from: Point, at: Point): Mark {
+  const [dx, dy] = [(from.x - at.x) / distance(from, at), (from.y - at.y) / distance(from, at)];
+  const barb = (side: number): Point => point(at.x + 2 * dx - side * dy, at.y + 2 * dy + side * dx);
+  return solid('picture', at, barb(0.6), barb(-0.6));
+}
+
+/** Places for words round a point: nearest first, and at each distance nearest to the way they should lie. */
+function around(label: Label, at: Point, way: Point, least: Mm = 1): readonly Candidate[] {
+  const aim = Math.atan2(way.y, way.x);
+  const ways = SWINGS.map((swing) => ({ c: Math.cos(aim + swing), s: Math.sin(aim + swing) }));
+  return Array.from({ length: RINGS }, (_, ring) => least + ring).flatMap((away) =>
+    ways.map(({ c, s }) =>
+      standingAt(
+        label,
+        at.x + c * away + ((c - 1) * label.width) / 2,
+        at.y + s * away + ((s - 1) * label.height) / 2,
+      ),
+    ),
+  );
+}
+
+const SWINGS = [0, 0.4, -0.4, 0.8, -0.8, 1.3, -1.3];
+const RINGS = 8;
