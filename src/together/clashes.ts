@@ -21,8 +21,9 @@ export function clashesIn(standings: readonly StandingTube[]): readonly Clash[] 
   const byStart = boxes.map((box, i) => ({ box, i })).sort((a, b) => a.box.low[0] - b.box.low[0]);
   return byStart.flatMap(({ box, i }, place) => {
     const found: Clash[] = [];
-    for (const other of byStart.slice(place + 1)) {
-      if (other.box.low[0] > box.high[0]) break;
+    for (let next = place + 1; next < byStart.length; next++) {
+      const other = byStart[next];
+      if (!other || other.box.low[0] > box.high[0]) break;
       const [one, another] = [standings[Math.min(i, other.i)], standings[Math.max(i, other.i)]];
       if (!one || !another || !overlap(box, other.box) || isSleeve(one, another)) continue;
       const clash = clashOf(one, another);
@@ -53,7 +54,8 @@ function boxOf({ seat, solution }: StandingTube): Box {
 }
 
 function overlap(a: Box, b: Box): boolean {
-  return [0, 1, 2].every((i) => (a.low[i] ?? 0) <= (b.high[i] ?? 0) && (b.low[i] ?? 0) <= (a.high[i] ?? 0));
+  const along = (i: 0 | 1 | 2): boolean => a.low[i] <= b.high[i] && b.low[i] <= a.high[i];
+  return along(0) && along(1) && along(2);
 }
 
 function isSleeve(a: StandingTube, b: StandingTube): boolean {
@@ -71,7 +73,11 @@ function clashOf(one: StandingTube, other: StandingTube): Clash | undefined {
   if (!stretch) return undefined;
   const [from, to] = stretch;
   const [inOne, inOther] = [depthIn(one), depthIn(other)];
-  const both = (place: Vector): number => Math.min(inOne(place), inOther(place));
+  // What is no deeper than `above` in the other is not looked for in the one: of most places that halves the work.
+  const both = (place: Vector, above = Number.NEGATIVE_INFINITY): number => {
+    const depth = inOther(place);
+    return depth > above ? Math.min(inOne(place), depth) : depth;
+  };
   const { reach } = one.solution.section;
   let best: { place: Vector; depth: Mm } | undefined;
   for (let i = 0; i <= ALONG; i++) {
@@ -85,7 +91,7 @@ function clashOf(one: StandingTube, other: StandingTube): Clash | undefined {
           ring * reach * Math.cos(angle),
           ring * reach * Math.sin(angle),
         );
-        const depth = both(place);
+        const depth = both(place, best?.depth);
         if (!best || depth > best.depth) best = { place, depth };
       }
     }
@@ -125,19 +131,20 @@ function nearStretch(one: StandingTube, other: StandingTube): readonly [Mm, Mm] 
 /** How deep a place lies inside a tube as it is cut, filled; less than 0 outside. */
 function depthIn({ seat, solution }: StandingTube): (place: Vector) => Mm {
   const { section } = solution;
-  const beyond = (['A', 'B'] as const).map((end) => {
+  const beyond = (end: EndName): ((along: Mm, x: Mm, y: Mm) => Mm) => {
     const cope = solution.ends[end];
     const landings = cope?.kind === 'coped' ? (cope.joint.rooted ?? cope.joint).landings : undefined;
-    return (along: Mm, x: Mm, y: Mm): Mm => {
+    return (along, x, y) => {
       const setback = end === 'A' ? along - seat.ends.A.workPoint : seat.ends.B.workPoint - along;
       return landings ? setback - setbackAt(landings, x, y) : setback;
     };
-  });
+  };
+  const [own, pastA, pastB] = [inTube(seat), beyond('A'), beyond('B')];
   return (place) => {
-    const { along, x, y } = inTube(seat, place);
+    const { along, x, y } = own(place);
     const within = withinSection(section, x, y);
     if (within <= 0) return within;
-    return Math.min(within, ...beyond.map((end) => end(along, x, y)));
+    return Math.min(within, pastA(along, x, y), pastB(along, x, y));
   };
 }
 
@@ -147,13 +154,15 @@ function withinSection(section: StandingTube['solution']['section'], x: Mm, y: M
   return (wall.x - x) * wall.nx + (wall.y - y) * wall.ny;
 }
 
-/** Uphill by steps that are halved, along the axes of space and across them. */
-function climbed(height: (place: Vector) => number, start: Vector, reach: Mm): Vector {
+/** Uphill by steps that are halved, along the axes of space and across them. What is no higher than `above` need not be told exactly. */
+function climbed(height: (place: Vector, above?: number) => number, start: Vector, reach: Mm): Vector {
   let [at, best] = [start, height(start)];
   for (let step = reach; step > 1e-4; ) {
-    const next = WAYS.map((way) => plusTimes(at, step, way)).find((place) => height(place) > best);
-    if (next) [at, best] = [next, height(next)];
-    else step /= 2;
+    const way = WAYS.find((each) => height(plusTimes(at, step, each), best) > best);
+    if (way) {
+      at = plusTimes(at, step, way);
+      best = height(at);
+    } else step /= 2;
   }
   return at;
 }
