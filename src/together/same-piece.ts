@@ -103,12 +103,16 @@ const LOOKS = 360;
 
 function isSameLine({ joint }: Cope, mine: Line, theirs: Line, { turn, swapped }: Laying): boolean {
   const round = joint.section.turn;
-  return Array.from({ length: LOOKS }, (_, i) => ((i + 0.5) * round) / LOOKS).every((station) => {
+  // Most lines that are compared part at the first look.
+  for (let look = 0; look < LOOKS; look++) {
+    const station = ((look + 0.5) * round) / LOOKS;
     const { setback } = mine(station);
     const there = swapped ? turn - station : turn + station;
-    // Beside a step of the line a hair decides on which side of it a station lies.
-    return [0, -HAIR, HAIR].some((hair) => Math.abs(theirs(there + hair * round).setback - setback) <= APART);
-  });
+    if (!HAIRS.some((hair) => Math.abs(theirs(there + hair * round).setback - setback) <= APART))
+      return false;
+  }
+  return true;
 }
 
-const HAIR = 1e-7;
+/** Beside a step of the line a hair decides on which side of it a station lies. */
+const HAIRS = [0, -1e-7, 1e-7];
