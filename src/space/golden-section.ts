@@ -37,6 +37,15 @@ export function goldenSectionMaximum(
 export function greatestRound(height: (place: number) => number, turn: number, looks: number): number {
   const step = turn / looks;
   const heights = Array.from({ length: looks }, (_, i) => height(i * step));
+  return greatestNear(height, heights, step);
+}
+
+/** The same from samples that are at hand, each a `step` after the one before it. */
+export function greatestNear(
+  height: (place: number) => number,
+  heights: readonly number[],
+  step: number,
+): number {
   const highest = Math.max(...heights);
   const best = heights.indexOf(highest);
   const top = goldenSectionMaximum(height, (best - 1) * step, (best + 1) * step);

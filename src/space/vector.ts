@@ -14,6 +14,11 @@ export function plusTimes(a: Vector, times: number, b: Vector): Vector {
   return [a[0] + times * b[0], a[1] + times * b[1], a[2] + times * b[2]];
 }
 
+/** So many times the first, and so many times the second. */
+export function timesPlusTimes(x: number, a: Vector, y: number, b: Vector): Vector {
+  return [x * a[0] + y * b[0], x * a[1] + y * b[1], x * a[2] + y * b[2]];
+}
+
 /** The way from the first place to the second. */
 export function wayTo(from: Vector, to: Vector): Vector {
   return plusTimes(to, -1, from);

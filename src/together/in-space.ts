@@ -3,7 +3,16 @@ import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Cope, EndSolution } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { crossProduct, dot, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
+import {
+  crossProduct,
+  dot,
+  norm,
+  plusTimes,
+  scaledBy,
+  timesPlusTimes,
+  type Vector,
+  wayTo,
+} from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 
 /** A tube of a frame where it stands, solved. */
@@ -45,16 +54,23 @@ export function workPointOf(seat: Seat, end: EndName): Vector {
   return plusTimes(seat.from, seat.ends[end].workPoint, seat.axis);
 }
 
-/** A point of a tube by its place in the section, x to the spine, and its setback from an end's work point. */
-export function pointAt(seat: Seat, end: EndName, x: Mm, y: Mm, setback: Mm): Vector {
-  const out = plusTimes(scaledBy(seat.spine, x), y, crossProduct(seat.axis, seat.spine));
-  return plusTimes(plusTimes(workPointOf(seat, end), 1, out), setback, bodyAt(seat, end));
+/** Points of a tube by their place in the section, x to the spine, and their setback from an end's work point. */
+export function pointsAt(seat: Seat, end: EndName): (x: Mm, y: Mm, setback: Mm) => Vector {
+  const { axis, spine } = seat;
+  const [side, workPoint, body] = [crossProduct(axis, spine), workPointOf(seat, end), bodyAt(seat, end)];
+  // Not by `scaledBy`, most of whose vectors stay as long as the frame: the engine puts all that it makes where such things are kept, and
+  // the millions that are gone at once would heap up there.
+  return (x, y, setback) =>
+    plusTimes(plusTimes(workPoint, 1, timesPlusTimes(x, spine, y, side)), setback, body);
 }
 
-/** A place in a tube's own terms: along its axis from its first point, and in its section. */
-export function inTube({ from, axis, spine }: Seat, place: Vector): { along: Mm; x: Mm; y: Mm } {
-  const way = wayTo(from, place);
-  return { along: dot(way, axis), x: dot(way, spine), y: dot(way, crossProduct(axis, spine)) };
+/** Places in a tube's own terms: along its axis from its first point, and in its section. */
+export function inTube({ from, axis, spine }: Seat): (place: Vector) => { along: Mm; x: Mm; y: Mm } {
+  const side = crossProduct(axis, spine);
+  return (place) => {
+    const way = wayTo(from, place);
+    return { along: dot(way, axis), x: dot(way, spine), y: dot(way, side) };
+  };
 }
 
 /** A place that is given in a tube's own terms: the other way round. */

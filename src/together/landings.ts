@@ -3,7 +3,7 @@ import { centreOn } from '../job/landing.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import { meetAt, onEndFace } from '../saddle/lines.ts';
-import { greatestRound } from '../space/golden-section.ts';
+import { greatestNear } from '../space/golden-section.ts';
 import type { Landing } from '../space/landing.ts';
 import { wrapStation } from '../space/section.ts';
 import { dot, plusTimes, type Vector } from '../space/vector.ts';
@@ -14,7 +14,7 @@ import {
   headerAxis,
   inTube,
   isSpliced,
-  pointAt,
+  pointsAt,
   type StandingTube,
   stopAt,
   wayAround,
@@ -85,7 +85,7 @@ function landingOn(
     on: header.tube,
     tube: own.tube,
     end,
-    at: inTube(header.seat, at).along - stop,
+    at: inTube(header.seat)(at).along - stop,
     from: from - stop,
     to: to - stop,
     ...centreAt(own, end, asked, header, at),
@@ -105,18 +105,19 @@ function reachAlong(
   header: StandingTube,
 ): readonly [Mm, Mm] {
   const { turn } = joint.section;
+  const [pointAt, inHeader] = [pointsAt(seat, end), inTube(header.seat)];
   const alongAt = (station: number): Mm | undefined => {
     const met = meetAt(joint, station, 0);
     if (!met.contact || met.part !== part || onEndFace(met)) return undefined;
     const { x, y } = joint.section.at(station);
-    return inTube(header.seat, pointAt(seat, end, x, y, met.setback)).along;
+    return inHeader(pointAt(x, y, met.setback)).along;
   };
+  const step = turn / LOOKS;
+  const looks = Array.from({ length: LOOKS }, (_, i) => alongAt(i * step));
   const most = (sign: 1 | -1): Mm => {
-    const height = (station: number): number => {
-      const along = alongAt(station);
-      return along === undefined ? Number.NEGATIVE_INFINITY : sign * along;
-    };
-    return sign * greatestRound(height, turn, LOOKS);
+    const height = (along: Mm | undefined): number =>
+      along === undefined ? Number.NEGATIVE_INFINITY : sign * along;
+    return sign * greatestNear((station) => height(alongAt(station)), looks.map(height), step);
   };
   return [most(-1), most(1)];
 }
@@ -134,16 +135,17 @@ function centreAt(
 ): Pick<TubeLanding, 'mark' | 'station' | 'way'> {
   const { section } = header.solution;
   const { landing, out } = centreOn(asked);
+  const inHeader = inTube(header.seat);
   const outAt = (x: Mm, y: Mm): Pick<TubeLanding, 'station' | 'way'> => {
     const angle = Math.atan2(y, x);
     return { station: wrapStation(section.towards(angle), section.turn), way: wayAround(header.seat, angle) };
   };
   if (!out) {
-    const at = inTube(header.seat, axis);
-    const foot = inTube(header.seat, footOn(seat, axis, landing));
+    const at = inHeader(axis);
+    const foot = inHeader(footOn(seat, axis, landing));
     return outAt(foot.x - at.x, foot.y - at.y);
   }
-  const { along, x, y } = inTube(header.seat, pointAt(seat, end, 0, 0, out.z + landing.shift));
+  const { along, x, y } = inHeader(pointsAt(seat, end)(0, 0, out.z + landing.shift));
   const [from, to] = [stopAt(header), farEndOf(header)];
   const isThere = !asked.stops || (along > from - BESIDE && along < to + BESIDE);
   return { ...(isThere && { mark: along - from }), ...outAt(x, y) };
