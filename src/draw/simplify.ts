@@ -1,5 +1,6 @@
 import type { Mm } from '../measure/units.ts';
 import type { Point } from './drawing.ts';
+import { distance } from './path.ts';
 
 /** The points of a line, in order. */
 type Points = readonly [Point, ...Point[]];
@@ -20,10 +21,11 @@ export function simplified(line: Points, tolerance: Mm): Points {
 function keepBetween(line: Points, from: number, to: number, tolerance: Mm, kept: Point[]): void {
   const [start, end] = [line[from], line[to]];
   if (to <= from || !start || !end) return;
+  const offChord = fromChord(start, end);
   let furthest = 0;
   let most = tolerance;
   for (let at = from + 1; at < to; at++) {
-    const off = offChord(start, end, line[at] ?? end);
+    const off = offChord(line[at] ?? end);
     if (off > most + ALIKE) [furthest, most] = [at, off];
   }
   if (most > tolerance) {
@@ -38,10 +40,9 @@ function keepBetween(line: Points, from: number, to: number, tolerance: Mm, kept
 const ALIKE: Mm = 1e-6;
 
 /** How far a point lies off a chord; off its start where it has no length. */
-function offChord(start: Point, end: Point, { x, y }: Point): Mm {
+function fromChord(start: Point, end: Point): (at: Point) => Mm {
   const [dx, dy] = [end.x - start.x, end.y - start.y];
-  const [px, py] = [x - start.x, y - start.y];
   const long = Math.hypot(dx, dy);
-  if (long === 0) return Math.hypot(px, py);
-  return Math.abs(dx * py - dy * px) / long;
+  if (long === 0) return (at) => distance(start, at);
+  return ({ x, y }) => Math.abs(dx * (y - start.y) - dy * (x - start.x)) / long;
 }

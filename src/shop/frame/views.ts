@@ -187,9 +187,9 @@ function hider(
       const square = dx * dx + dy * dy;
       const share = square < 1e-9 ? 0 : ((at.x - a.x) * dx + (at.y - a.y) * dy) / square;
       if (share < 0 || share > 1) return false;
-      const beside = Math.hypot(at.x - a.x - share * dx, at.y - a.y - share * dy);
       const its = dot(from, toViewer) + share * (dot(to, toViewer) - dot(from, toViewer));
-      return beside < 0.98 * half && its > depth + 0.2 * half;
+      if (its <= depth + 0.2 * half) return false;
+      return Math.hypot(at.x - a.x - share * dx, at.y - a.y - share * dy) < 0.98 * half;
     });
   };
   return ({ tube: own, lines }) => {
