@@ -118,8 +118,7 @@ export function copiesAt(desk: Desk, spot: Spot | undefined): number | undefined
 
 const LONGEST_NAME = 80;
 
-/** Words that are printed as they were written, on one line. */
-/** Words on one line, no longer than a name may be unless more is said. */
+/** Words that are printed as they were written, on one line; no longer than a name may be unless more is said. */
 export function wordsAt(desk: Desk, spot: Spot | undefined, longest = LONGEST_NAME): string | undefined {
   const text = spot && textOf(desk, spot, desk.words.job.values.words)?.trim();
   return spot && text !== undefined ? oneLine(desk, spot, text, longest) : undefined;
