@@ -1,20 +1,18 @@
-import type { BendHeader, CopedEnd, Part, Tube } from '../job/job.ts';
+import type { BendHeader, CopedEnd, Part } from '../job/job.ts';
 import { mirroredAngle } from '../job/mirrored.ts';
-import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
-import { NPS_SIZES, type NpsSize, SCHEDULES } from '../measure/sizes/pipe.ts';
-import { commonDiameter, isDiameter } from '../measure/sizes/tube.ts';
-import { type Angle, type Length, MM_PER_INCH, type Mm } from '../measure/units.ts';
+import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
+import { type Angle, MM_PER_INCH } from '../measure/units.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
+import { idleHeaders } from './idle-headers.ts';
+import { alsoPipe, type Doubt, doubtOfSize, nominal, pipesOf } from './size-as-meant.ts';
 import type { Warning } from './warnings.ts';
-
-type Doubt = Pick<Warning, 'text' | 'inFile'> | undefined;
 
 /**
  * What was understood as it is written and mostly was meant otherwise. A number that has its unit is meant, but for a size that is the name
  * of a pipe. What the ends of a frame's tubes land on is looked at where it is a tube itself.
  */
-export function asMeant({ tube, hand, places }: TubeSolution, words: Language): readonly Warning[] {
+export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Language): readonly Warning[] {
   const { section, wall } = tube;
   const own =
     section.kind === 'round' ? [doubtOfSize(section.od, words), nominal(section.od, wall, words)] : [];
@@ -23,7 +21,13 @@ export function asMeant({ tube, hand, places }: TubeSolution, words: Language): 
   const pipes = pipesOf(tube);
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
-    const doubts = end?.kind === 'coped' ? ofEnd(end, pipes, hand, words) : [];
+    const cope = ends[name];
+    const doubts: readonly Doubt[] = [
+      ...(end?.kind === 'coped' ? ofEnd(end, pipes, hand, words) : []),
+      ...(cope?.kind === 'coped'
+        ? idleHeaders(cope).map((place) => words.warnings.asMeant.idle(place + 1))
+        : []),
+    ];
     return doubts.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt, end: name }] : []));
   });
   return [...ofTube, ...ofEnds];
@@ -40,90 +44,6 @@ function ofEnd(
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);
-}
-
-/** Whether a tube of some size measures so: the mill leaves it a little under, and zinc or paint over it. */
-function measures(mm: Mm): boolean {
-  const [over, under] = [0.3, 0.2];
-  return isDiameter(mm + (under - over) / 2, (under + over) / 2 + 1e-9);
-}
-
-function doubtOfSize(od: Length, words: Language): Doubt {
-  if (!od.bare) return undefined;
-  return od.tape === undefined
-    ? (girthAcross(od, words) ?? digits(od, words))
-    : acrossRound(od, od.tape, words);
-}
-
-/** The way round a tube in place of its diameter; it was read to the last figure that is written. */
-function girthAcross(od: Length, { warnings }: Language): Doubt {
-  if (measures(od.mm)) return undefined;
-  const { asMeant } = warnings;
-  const across = commonDiameter(od.mm / Math.PI, acrossFrom(od) + 0.05);
-  return across === undefined ? undefined : asMeant.girthAcross(od, across);
-}
-
-/** How far off a diameter may be that follows from a way round, read to the last figure that is written. */
-function acrossFrom({ wrote, unit }: Length): Mm {
-  const { length } = /\d?[.,](\d+)/.exec(wrote)?.[1] ?? '';
-  return (10 ** -length * (unit === 'in' ? MM_PER_INCH : 1)) / 2 / Math.PI;
-}
-
-/** A diameter in place of the way round. */
-function acrossRound(od: Length, tape: Mm, { warnings }: Language): Doubt {
-  const { mm, unit } = od;
-  const girth = Math.PI * (mm + tape);
-  if (isDiameter(mm, acrossFrom(od) + 0.05) || commonDiameter(girth, 0.06) === undefined) return undefined;
-  return warnings.asMeant.acrossRound(girth, mm, unit === 'in' ? 'in' : 'mm');
-}
-
-/** Two figures the wrong way round, `45.4` for `44.5`; where they make another size altogether, that is seen. */
-function digits(od: Length, { warnings }: Language): Doubt {
-  if (measures(od.mm)) return undefined;
-  const [, whole = '', decimals] = /^(\d+)[.,](\d+)$/.exec(od.wrote.trim()) ?? [];
-  if (decimals === undefined) return undefined;
-  const figures = [...whole, ...decimals];
-  const per = od.unit === 'in' ? MM_PER_INCH : 1;
-  const turned = figures.slice(1).map((second, i) => {
-    const all = figures.with(i, second).with(i + 1, figures[i] ?? '');
-    return `${all.slice(0, whole.length).join('')}.${all.slice(whole.length).join('')}`;
-  });
-  const likely = turned.find(
-    (each) =>
-      Math.abs((Number(each) * per) / od.mm - 1) < 0.25 &&
-      commonDiameter(Number(each) * per, 0.06) !== undefined,
-  );
-  return likely === undefined ? undefined : warnings.asMeant.digits(od, likely);
-}
-
-/** Half a thousandth of an inch: a wall written to thousandths is of one table or of the other. */
-const SAME_WALL: Mm = MM_PER_INCH / 2000;
-
-/** The name of a pipe for its diameter, where the wall is that pipe's and no tube's. */
-function nominal(od: Length, wall: Length | undefined, { warnings }: Language): Doubt {
-  const size = NPS_SIZES.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
-  if (!size || !wall || wall.byName) return undefined;
-  const schedule = SCHEDULES.find((each) => Math.abs(size.walls[each] - wall.mm) < SAME_WALL);
-  const gauges = [...BIRMINGHAM_THOUSANDTHS.values()].map((each) => (each / 1000) * MM_PER_INCH);
-  if (!schedule || gauges.some((gauge) => Math.abs(gauge - wall.mm) < SAME_WALL)) return undefined;
-  return warnings.asMeant.nominal(od, wall, `NPS ${size.name} sch ${schedule}`, size.od);
-}
-
-/** The pipes that a tube and its headers are by their names. */
-function pipesOf({ section, ends }: Tube): readonly NpsSize[] {
-  const headers = [ends.A, ends.B].flatMap((end) => (end?.kind === 'coped' ? end.parts : []));
-  const sizes = [section, ...headers.map(({ onto }) => onto)].flatMap((each) =>
-    'od' in each ? [each.od] : [],
-  );
-  const named = sizes.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
-  return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od));
-}
-
-/** A header as wide as the name of a pipe that stands beside it; in decimals it is a diameter. */
-function alsoPipe(od: Length, pipes: readonly NpsSize[], { warnings }: Language): Doubt {
-  if (od.byName || /[.,]/.test(od.wrote)) return undefined;
-  const pipe = pipes.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
-  return pipe && warnings.asMeant.alsoPipe(od, `NPS ${pipe.name}`, pipe.od);
 }
 
 /** A whole number from 1 to 12 is the hour of a clock face to many. */

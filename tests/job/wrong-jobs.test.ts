@@ -40,6 +40,10 @@ function bothEnds(between: string, head = '', od = '38.1', onto = '44.5'): strin
 const onPipe: Slip = { tube: '  between: 600mm\n', onto: '{ pipe: NPS 1-1/2 }' };
 const atB = (od: string): string => ` }\n    B: { onto: { od: ${od} }, angle: 90`;
 
+/** Two headers of one end. */
+const atNode = (more: string): string =>
+  `[{ onto: { od: 60.3 }, angle: 45 }, { onto: { od: 48.3 }, angle: 45${more} }]`;
+
 const GOOD = oneEnd({});
 
 /** What is told of a job: its mistakes, or where there are none its warnings, each on a line. */
@@ -196,6 +200,11 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     inches({ tube: '  root: 1.6\n' }),
     /hardly a gap is left so/,
   ],
+  [
+    'a header of a node that the other one covers, its clock forgotten',
+    GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', atNode('')),
+    /end A: The second header takes nothing off: .*`clock`/,
+  ],
   ['a box of one size', oneEnd({ onto: '{ box: 50 }' }), /a map with `wide`, `deep`/],
 ];
 
@@ -255,6 +264,11 @@ describe('what is meant is not doubted', () => {
     ['a bend round its own diameter', { onto: '{ bend: { od: 44.5, radius: 44.5, centre: 180 } }' }],
   ])('%s', (_, slip) => {
     expect(toldOf(oneEnd(slip))).not.toContain('as-meant');
+  });
+
+  test('a header of a node on the other side', () => {
+    const node = atNode(', clock: 180');
+    expect(toldOf(GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', node))).not.toContain('as-meant');
   });
 
   test('no sample, no starter', () => {

@@ -20,6 +20,10 @@ function unitOf({ unit }: Length): Units {
   return unit === 'in' || unit === 'ft' ? 'in' : 'mm';
 }
 
+function nth(place: number): Said {
+  return [say`first`, say`second`, say`third`][place - 1] ?? say`${place}th`;
+}
+
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export const warnings = {
   short: (left: Mm, across: Mm, units: Units): Told =>
@@ -103,6 +107,12 @@ export const warnings = {
       told(
         say`The heel is clocked ${hour}° from the spine; ${hour} o'clock would be ${(hour % 12) * 30}°.`,
         say`\`${hour}deg\` or \`${(hour % 12) * 30}deg\`, whichever is meant`,
+      ),
+    /** A header by its place in the list, from 1. */
+    idle: (place: number): Told =>
+      told(
+        say`The ${nth(place)} header takes nothing off: the others lie before it all the way round. Check on which side it is, its angle and its work point.`,
+        say`\`clock\`, \`angle\`, \`shift\``,
       ),
     tightBend: (od: Length, radius: Length): Told =>
       told(
