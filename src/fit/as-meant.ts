@@ -1,4 +1,4 @@
-import type { BendHeader, CopedEnd, Part } from '../job/job.ts';
+import type { BendHeader, CopedEnd, Part, Tube } from '../job/job.ts';
 import { mirroredAngle } from '../job/mirrored.ts';
 import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
 import { type Angle, MM_PER_INCH } from '../measure/units.ts';
@@ -16,8 +16,10 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
   const { section, wall } = tube;
   const own =
     section.kind === 'round' ? [doubtOfSize(section.od, words), nominal(section.od, wall, words)] : [];
-  const ofTube = own.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []));
+  const warned = (doubt: Doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []);
+  const ofTube = own.flatMap(warned);
   if (places) return ofTube;
+  const whole = [lengthOfOneEnd(tube, words)].flatMap(warned);
   const pipes = pipesOf(tube);
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
@@ -28,9 +30,9 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
         ? idleHeaders(cope).map((place) => words.warnings.asMeant.idle(place + 1))
         : []),
     ];
-    return doubts.flatMap((doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt, end: name }] : []));
+    return doubts.flatMap(warned).map((warning): Warning => ({ ...warning, end: name }));
   });
-  return [...ofTube, ...ofEnds];
+  return [...ofTube, ...whole, ...ofEnds];
 }
 
 function ofEnd(
@@ -44,6 +46,12 @@ function ofEnd(
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);
+}
+
+/** A length goes from one end to the other, of which one was not written. */
+function lengthOfOneEnd({ between, ends }: Tube, { warnings }: Language): Doubt {
+  if (!between || 'ways' in between || (ends.A && ends.B)) return undefined;
+  return warnings.asMeant.lengthOfOneEnd(between, ends.A ? 'B' : 'A');
 }
 
 /** A whole number from 1 to 12 is the hour of a clock face to many. */

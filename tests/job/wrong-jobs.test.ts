@@ -201,6 +201,11 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     /hardly a gap is left so/,
   ],
   [
+    'an end forgotten, to which a length was given',
+    oneEnd({ tube: '  between: 420\n' }),
+    /^as-meant: End B is not given: .* 420 mm is not used.*`B: plain`/,
+  ],
+  [
     'a header of a node that the other one covers, its clock forgotten',
     GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', atNode('')),
     /end A: The second header takes nothing off: .*`clock`/,

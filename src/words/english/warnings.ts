@@ -108,6 +108,11 @@ export const warnings = {
         say`The heel is clocked ${hour}° from the spine; ${hour} o'clock would be ${(hour % 12) * 30}°.`,
         say`\`${hour}deg\` or \`${(hour % 12) * 30}deg\`, whichever is meant`,
       ),
+    lengthOfOneEnd: (between: Length, lacking: 'A' | 'B'): Told =>
+      told(
+        say`End ${lacking} is not given: its cut is not drawn, and the length of ${own(between)} is not used.`,
+        say`\`${lacking}: plain\` if it is cut square, else what it lands on`,
+      ),
     /** A header by its place in the list, from 1. */
     idle: (place: number): Told =>
       told(
