@@ -1,11 +1,11 @@
 import type { BendHeader, CopedEnd, Part, Tube } from '../job/job.ts';
 import { mirroredAngle } from '../job/mirrored.ts';
-import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
-import { type Angle, MM_PER_INCH } from '../measure/units.ts';
+import { NPS_SIZES } from '../measure/sizes/pipe.ts';
+import { type Angle, type Length, MM_PER_INCH } from '../measure/units.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { idleHeaders } from './idle-headers.ts';
-import { alsoPipe, type Doubt, doubtOfSize, nominal, pipesOf } from './size-as-meant.ts';
+import { alsoPipe, type Doubt, diametersOf, doubtOfSize, nominal } from './size-as-meant.ts';
 import type { Warning } from './warnings.ts';
 
 /**
@@ -14,18 +14,20 @@ import type { Warning } from './warnings.ts';
  */
 export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Language): readonly Warning[] {
   const { section, wall } = tube;
+  const beside = diametersOf(tube);
   const own =
-    section.kind === 'round' ? [doubtOfSize(section.od, words), nominal(section.od, wall, words)] : [];
+    section.kind === 'round'
+      ? [doubtOfSize(section.od, beside, words), nominal(section.od, wall, words)]
+      : [];
   const warned = (doubt: Doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []);
   const ofTube = own.flatMap(warned);
   if (places) return ofTube;
   const whole = [lengthOfOneEnd(tube, words)].flatMap(warned);
-  const pipes = pipesOf(tube);
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     const cope = ends[name];
     const doubts: readonly Doubt[] = [
-      ...(end?.kind === 'coped' ? ofEnd(end, pipes, hand, words) : []),
+      ...(end?.kind === 'coped' ? ofEnd(end, beside, hand, words) : []),
       ...(cope?.kind === 'coped'
         ? idleHeaders(cope).map((place) => words.warnings.asMeant.idle(place + 1))
         : []),
@@ -37,12 +39,12 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
 
 function ofEnd(
   { parts }: CopedEnd,
-  pipes: readonly NpsSize[],
+  beside: readonly Length[],
   hand: Hand,
   words: Language,
 ): readonly Doubt[] {
   return parts.flatMap(({ onto, clock }: Part) => [
-    'od' in onto ? (doubtOfSize(onto.od, words) ?? alsoPipe(onto.od, pipes, words)) : undefined,
+    'od' in onto ? (doubtOfSize(onto.od, beside, words) ?? alsoPipe(onto.od, beside, words)) : undefined,
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);

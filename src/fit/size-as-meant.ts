@@ -15,19 +15,25 @@ function measures(mm: Mm): boolean {
   return isDiameter(mm + (under - over) / 2, (under + over) / 2 + 1e-9);
 }
 
-export function doubtOfSize(od: Length, words: Language): Doubt {
+/** What a diameter was meant as, beside those of the same tube and its headers. */
+export function doubtOfSize(od: Length, beside: readonly Length[], words: Language): Doubt {
   if (!od.bare) return undefined;
   return od.tape === undefined
-    ? (girthAcross(od, words) ?? digits(od, words))
+    ? (girthAcross(od, beside, words) ?? digits(od, words))
     : acrossRound(od, od.tape, words);
 }
 
-/** The way round a tube in place of its diameter; it was read to the last figure that is written. */
-function girthAcross(od: Length, { warnings }: Language): Doubt {
-  if (measures(od.mm)) return undefined;
-  const { asMeant } = warnings;
-  const across = commonDiameter(od.mm / Math.PI, acrossFrom(od) + 0.05);
-  return across === undefined ? undefined : asMeant.girthAcross(od, across);
+/**
+ * The way round a tube in place of its diameter; it was read to the last figure that is written. One that may be a size under paint is
+ * doubted where it is the way round another that stands beside it.
+ */
+function girthAcross(od: Length, beside: readonly Length[], { warnings }: Language): Doubt {
+  const within = acrossFrom(od) + 0.05;
+  const across = od.mm / Math.PI;
+  const likely = measures(od.mm)
+    ? beside.find(({ mm }) => !isDiameter(od.mm, 0.05) && Math.abs(mm - across) <= within)?.mm
+    : commonDiameter(across, within);
+  return likely === undefined ? undefined : warnings.asMeant.girthAcross(od, likely);
 }
 
 /** How far off a diameter may be that follows from a way round, read to the last figure that is written. */
@@ -76,19 +82,21 @@ export function nominal(od: Length, wall: Length | undefined, { warnings }: Lang
   return warnings.asMeant.nominal(od, wall, `NPS ${size.name} sch ${schedule}`, size.od);
 }
 
-/** The pipes that a tube and its headers are by their names. */
-export function pipesOf({ section, ends }: Tube): readonly NpsSize[] {
+/** The diameters of a tube and of its headers. */
+export function diametersOf({ section, ends }: Tube): readonly Length[] {
   const headers = [ends.A, ends.B].flatMap((end) => (end?.kind === 'coped' ? end.parts : []));
-  const sizes = [section, ...headers.map(({ onto }) => onto)].flatMap((each) =>
-    'od' in each ? [each.od] : [],
-  );
-  const named = sizes.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
+  return [section, ...headers.map(({ onto }) => onto)].flatMap((each) => ('od' in each ? [each.od] : []));
+}
+
+/** The pipes among them by their names. */
+function pipesAmong(diameters: readonly Length[]): readonly NpsSize[] {
+  const named = diameters.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
   return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od));
 }
 
 /** A header as wide as the name of a pipe that stands beside it; in decimals it is a diameter. */
-export function alsoPipe(od: Length, pipes: readonly NpsSize[], { warnings }: Language): Doubt {
+export function alsoPipe(od: Length, beside: readonly Length[], { warnings }: Language): Doubt {
   if (od.byName || /[.,]/.test(od.wrote)) return undefined;
-  const pipe = pipes.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
+  const pipe = pipesAmong(beside).find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
   return pipe && warnings.asMeant.alsoPipe(od, `NPS ${pipe.name}`, pipe.od);
 }

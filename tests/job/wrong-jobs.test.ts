@@ -173,6 +173,11 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     /119.7 mm is no usual.*38.1 mm is/,
   ],
   [
+    'the way round a header that stands at the other end, near a size that is sold',
+    oneEnd({ tube: '  between: 380\n', onto: '{ od: 133.2 }', more: atB('42.4') }),
+    /^as-meant: end A: 133.2 mm is no usual.*42.4 mm is/,
+  ],
+  [
     'a diameter for the way round',
     oneEnd({ od: '{ girth: 31.75 }', wall: '1' }),
     /31.75 mm round is 10.11 mm across, no usual size; 31.75 mm across is one/,
@@ -263,6 +268,12 @@ describe('what is meant is not doubted', () => {
     ['a tube by a tape round it', { od: '{ girth: 120.2 }' }],
     ['a size of some other mill', { onto: '{ od: 47.2 }' }],
     ['a tube of an inch with the wall of 12 gauge, which is a pipe as well', { od: '1/2in', wall: '.109in' }],
+    // 133 mm is 42.34 across, and sold.
+    [
+      'a size that is sold beside one that is as far across',
+      { ...onPipe, onto: '{ od: 133 }', more: atB('42.4') },
+    ],
+    ['a size under paint', { ...onPipe, onto: '{ od: 133.2 }', more: atB('60.3') }],
     ['a tube beside the pipe of its number, in decimals', { ...onPipe, more: atB('1.5in') }],
     ['a clock of more than twelve degrees, or of less than nothing', { more: ', clock: -3' }],
     ['a short elbow to weld', { onto: '{ bend: { od: 48.3, radius: 38, centre: 180 } }' }],
