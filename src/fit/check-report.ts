@@ -78,7 +78,11 @@ function understood(solution: TubeSolution, words: Language): Said[] {
     return end?.kind === 'coped' ? end.parts.flatMap((part) => landing(name, part, end, words)) : [];
   });
   return [
-    ...check.lines(check.tube, [size, ...(between ? betweenLines(between, solution, check) : [])]),
+    ...check.lines(check.tube, [
+      size,
+      ...(between ? betweenLines(between, solution, check) : []),
+      ...(tube.pair && tube.copies > 1 ? [check.ofBothHands(tube.copies)] : []),
+    ]),
     ...ends,
     ...check.lines(check.read, measuredLines(solution, words)),
     ...check.lines(check.note, noteLines(tube, check)),

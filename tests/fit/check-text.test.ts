@@ -131,6 +131,18 @@ test('a line is filled as far as it goes, and broken before a word that is too l
   expect(wrapped(text, 6)).toEqual(['one', 'two', 'three']);
 });
 
+test('copies of a pair are counted in all, but where none are of one hand alone', () => {
+  const tube = (end: string, copies: number): string =>
+    `{ od: 40, wall: 2, copies: ${copies}, ends: { A: { onto: { od: 60 }, angle: 60${end} } } }`;
+  const total = /tubes in all/;
+  const { drawn, opposite } = checked(tube(', offset: 3', 2), true);
+  expect(drawn.Understood).toContain('         4 tubes in all: 2 of this hand and 2 of the other');
+  expect(opposite).not.toMatch(total);
+  expect(checked(tube(', offset: 3', 1), true).drawn.Understood?.join()).not.toMatch(total);
+  expect(checked(tube(', offset: 3', 2)).drawn.Understood?.join()).not.toMatch(total);
+  expect(checked(tube('', 2), true).drawn.Understood?.join()).not.toMatch(total);
+});
+
 test('a length with no effect, one that reaches to an elbow, and a wall that is not given are told', () => {
   const elbow = '{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }';
   const understood = (ends: string): string =>

@@ -74,6 +74,9 @@ export const checkWords = {
   size: (size: Said, wall: Length | undefined): Said =>
     wall ? say`${size}, wall ${written(wall)}` : say`${size}, wall not given`,
   between: (length: Said): Said => say`${length} from work point to work point`,
+  /** So many of each hand. */
+  ofBothHands: (each: number): Said =>
+    say`${2 * each} tubes in all: ${each} of this hand and ${each} of the other`,
   /** At an end that begins an elbow of several pieces. */
   toFirstJoint: (end: End): Said =>
     say`at end ${end} to where its axis meets the elbow's first joint: the tube is its first piece, the others are cut besides`,
