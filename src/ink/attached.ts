@@ -55,7 +55,7 @@ function* embeddedFiles(pdf: Uint8Array): Generator<Embedded> {
       const end = endOf(text, start, entries);
       if (end < 0) return;
       yield { stored: pdf.subarray(start, end), deflated: entries.includes('/FlateDecode') };
-      [word.lastIndex, embedded] = [end, false];
+      [word.lastIndex, object, embedded] = [end, end, false];
     }
   }
 }

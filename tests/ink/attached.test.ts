@@ -53,6 +53,11 @@ describe('a file that is none of ours', () => {
     ],
     ['streams without an end', (count: number) => `${opened} stream\nnothing `.repeat(count)],
     ['streams of nothing', (count: number) => `${opened} stream\nnothing endstream `.repeat(count)],
+    [
+      'streams in one object',
+      (count: number) =>
+        `${opened} ${`${MARK}/Length${' '.repeat(200)}stream\n\xffendstream `.repeat(count)}`,
+    ],
   ])('is looked through once, with 40,000 %s', { timeout: 10_000 }, (_, pretending) => {
     const text = `%PDF-1.7\n${pretending(40_000)}`;
     expect(attachedJob(Buffer.from(text, 'latin1'))).toBeUndefined();
