@@ -10,6 +10,15 @@ import { DONE, refuseArgument, tell } from './trouble.ts';
 /** Runs the command with these arguments and gives its exit code: 0 done, 2 wrong input, 1 anything else. */
 export async function main(args: readonly string[], anyShell: Shell): Promise<number> {
   const shell = plainShell(anyShell);
+  try {
+    return await exitOf(args, shell);
+  } catch (error) {
+    return tell(error, shell, wantsJson(args));
+  }
+}
+
+/** Throws what stands in the way, of whatever kind. */
+async function exitOf(args: readonly string[], shell: Shell): Promise<number> {
   let exit = DONE;
   const program = programOf(shell, (code) => {
     exit = code;
@@ -22,14 +31,14 @@ export async function main(args: readonly string[], anyShell: Shell): Promise<nu
     await program.parseAsync(args, { from: 'user' });
     return exit;
   } catch (error) {
-    if (!(error instanceof CommanderError)) return tell(error, shell, wantsJson(args));
+    if (!(error instanceof CommanderError)) throw error;
     const strange = noSuchCommand(program, args, shell.words);
     if (error.exitCode === 0 && strange === undefined) {
       await shell.out(asWritten(help));
       return DONE;
     }
     const why = strange ?? whyOf(error, args, shell.words);
-    return tell(usageTrouble(why, program, args, shell.words), shell, wantsJson(args));
+    throw usageTrouble(why, program, args, shell.words);
   }
 }
 

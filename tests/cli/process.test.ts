@@ -36,14 +36,14 @@ describe('the built command, as a process of its own, does what its main functio
 });
 
 describe('what nobody takes ends with its reason, and never as done', () => {
-  const to = (device: string): SpawnSyncReturns<string> =>
-    spawnSync('sh', ['-c', `"$0" "$1" check job.yaml > ${device}`, process.execPath, COMMAND], {
+  const to = (device: string, asked: string): SpawnSyncReturns<string> =>
+    spawnSync('sh', ['-c', `"$0" "$1" ${asked} > ${device}`, process.execPath, COMMAND], {
       cwd: folderWith(FILES),
       encoding: 'utf8',
     });
 
-  it('a full disk behind standard output', () => {
-    const { status, stderr } = to('/dev/full');
+  it.each(['check job.yaml', 'help print', '--version'])('a full disk behind what %s says', (asked) => {
+    const { status, stderr } = to('/dev/full', asked);
     expect({ status, stderr }).toMatchObject({
       status: 1,
       stderr: expect.stringMatching(/^standard output:.*ENOSPC/s),
