@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Command } from 'commander';
@@ -206,6 +207,7 @@ describe('the file of printers', () => {
     '{"printers":[{"name":"workshop","across":"97.3mm/100mm","up":"100mm/100mm"}]}',
     '{"printers":[{"name":"\\u001b[31m","across":"99.3mm/100mm","up":"100mm/100mm"}]}',
     `{"printers":[{"name":"${'x'.repeat(41)}","across":"99.3mm/100mm","up":"100mm/100mm"}]}`,
+    '{"printers":[]}'.padEnd(1_000_001),
   ];
 
   it.each(damaged)('is left as it is where it is damaged: %s', async (text) => {
@@ -223,6 +225,13 @@ describe('the file of printers', () => {
       expect(told(run).map(({ code }) => code)).toEqual(['damaged']);
     }
     expect(readFileSync(file, 'utf8')).toBe(text);
+  });
+
+  it('is not waited for where a pipe stands in its place', { timeout: 10_000 }, async () => {
+    const folder = folderWith();
+    mkdirSync(join(fileIn(folder), '..'));
+    expect(spawnSync('mkfifo', [fileIn(folder)]).status).toBe(0);
+    expect(told(await printer(folder, 'list')).map(({ code }) => code)).toEqual(['damaged']);
   });
 
   it('gives one error where it can not be read', async () => {

@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { isAbsolute, join } from 'node:path';
 import { asMeasured, type Printer, readMeasured, readPrinter } from '../../job/paper/printer.ts';
@@ -29,6 +29,7 @@ function settingsFolder(env: Environment, platform: NodeJS.Platform): string {
 /** The saved printers; none where there is no file yet. Throws an Obstacle where the file can't be read or is damaged. */
 export async function readPrinters(file: string, words: Language): Promise<readonly Printer[]> {
   const { commandFaults: faults } = words;
+  if (await isNoSettings(file)) throw new Obstacle('damaged', file, faults.printersDamaged);
   const text = await readFile(file, 'utf8').catch((error: unknown) => {
     if (errorCode(error) === 'ENOENT') return undefined;
     throw new Obstacle('unreadable', file, faults.printersUnreadable(errorCode(error)));
@@ -37,6 +38,16 @@ export async function readPrinters(file: string, words: Language): Promise<reado
   const printers = printersIn(text);
   if (printers !== undefined) return printers;
   throw new Obstacle('damaged', file, faults.printersDamaged);
+}
+
+/** In bytes: of more printers than any shop has. */
+const MOST_OF_SETTINGS = 1_000_000;
+
+/** Whether something stands there that would be read for ever, or for long. */
+async function isNoSettings(file: string): Promise<boolean> {
+  const found = await stat(file).catch(() => undefined);
+  if (found === undefined || found.isDirectory()) return false;
+  return !found.isFile() || found.size > MOST_OF_SETTINGS;
 }
 
 /** Saves other printers in place of those in the file, one run after the other. Throws an Obstacle as `readPrinters` does. */
