@@ -66,7 +66,7 @@ export function beginIn(folder: string, mode: number | undefined): Unfinished {
 
 /** Undoes something where the process is told to stop, and lets it stop then. Gives how to forget about it. */
 function onStop(undo: () => void): () => void {
-  const signals = ['SIGINT', 'SIGTERM'] as const;
+  const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
   const stop = (signal: NodeJS.Signals): void => {
     undo();
     process.kill(process.pid, signal);
