@@ -8,7 +8,7 @@ import { solvePieces } from '../together/pieces.ts';
 import { joined } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf, jsonOf } from './data.ts';
-import { writeResult } from './files.ts';
+import { refuseOwnInput, writeResult } from './files.ts';
 import { type Only, onlyAsked } from './only.ts';
 import type { Shell } from './shell.ts';
 
@@ -22,6 +22,7 @@ export interface CutListOptions extends Only {
 export async function cutlist(path: string, options: CutListOptions, shell: Shell): Promise<void> {
   const { as, seated, only, out } = options;
   const { job } = await readAsk(path, {}, shell, seated);
+  await refuseOwnInput(path, out, shell);
   const write = { text: asText, csv: asCsv, json: asJson }[as];
   await writeResult(out, write(job, onlyAsked(job, solvePieces(job), only)), shell);
 }

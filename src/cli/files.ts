@@ -45,11 +45,28 @@ function readTrouble(error: unknown, path: string, words: Language): Error {
   return new Obstacle('unreadable', path, faults.unreadable(code));
 }
 
+/** Throws `Refusal` where a result would be written over the file that it is read from, by whatever name. */
+export async function refuseOwnInput(
+  path: string | undefined,
+  target: string,
+  { cwd, words }: Shell,
+): Promise<void> {
+  if (path === undefined || path === '-' || target === '-') return;
+  const [input, there] = await Promise.all(
+    [path, target].map((each) => stat(resolve(cwd, each)).catch(() => undefined)),
+  );
+  if (there?.isFile() && input?.ino === there.ino && input.dev === there.dev)
+    throw refuse('own-input', target, target, words.commandFaults.ownInput, words);
+}
+
 /** Writes a result to standard output for `-`, else to a file, whole or not at all. */
 export async function writeResult(path: string, result: Said | Uint8Array, shell: Shell): Promise<void> {
   if (path === '-') return shell.out(result);
   const target = resolve(shell.cwd, path);
   const found = await stat(target).catch(() => undefined);
+  if (/[^/]\/$/.test(path) && !found?.isDirectory()) {
+    throw refuse('no-folder', path, `--out ${path}`, shell.words.commandFaults.noFolder, shell.words);
+  }
   if (found?.isDirectory()) {
     throw refuse('is-folder', path, `--out ${path}`, shell.words.commandFaults.folderForResult, shell.words);
   }

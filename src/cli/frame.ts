@@ -6,7 +6,7 @@ import { fileOfTube } from '../shop/frame/file-of-tube.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
-import { readBytes, writeResult } from './files.ts';
+import { readBytes, refuseOwnInput, writeResult } from './files.ts';
 import { nameAsked } from './only.ts';
 import type { Shell } from './shell.ts';
 import { refuse, refuseArgument } from './trouble.ts';
@@ -77,19 +77,9 @@ function formatOf(path: string, source: string): 'csv' | 'dxf' {
 }
 
 /** What is read is never written over, and what may have been edited only where it is named. */
-async function refuseLoss(
-  path: string,
-  target: string,
-  isUnnamed: boolean,
-  { cwd, words }: Shell,
-): Promise<void> {
-  if (target === '-') return;
-  const [input, there] = await Promise.all(
-    [path, target].map((each) => stat(resolve(cwd, each)).catch(() => undefined)),
-  );
-  if (!there?.isFile()) return;
-  const { ownInput, fileExists } = words.commandFaults;
-  if (path !== '-' && input?.ino === there.ino && input.dev === there.dev)
-    throw refuse('own-input', target, target, ownInput, words);
-  if (isUnnamed) throw refuse('file-exists', target, target, fileExists, words);
+async function refuseLoss(path: string, target: string, isUnnamed: boolean, shell: Shell): Promise<void> {
+  await refuseOwnInput(path, target, shell);
+  const { cwd, words } = shell;
+  if (isUnnamed && (await stat(resolve(cwd, target)).catch(() => undefined))?.isFile())
+    throw refuse('file-exists', target, target, words.commandFaults.fileExists, words);
 }

@@ -7,7 +7,7 @@ import { degrees } from '../measure/units.ts';
 import { inOrder, type Spacing } from '../saddle/ordinates.ts';
 import { solvePieces } from '../together/pieces.ts';
 import { readAsk } from './ask.ts';
-import { writeResult } from './files.ts';
+import { refuseOwnInput, writeResult } from './files.ts';
 import { type Only, onlyAsked } from './only.ts';
 import { ordinatesAsCsv, ordinatesAsJson } from './ordinates-as-data.ts';
 import { ordinatesAsText } from './ordinates-as-text.ts';
@@ -28,6 +28,7 @@ export async function ordinates(
 ): Promise<void> {
   const { every, as, only, out, ...flags } = options;
   const { job } = await readAsk(path, flags, shell);
+  await refuseOwnInput(path, out, shell);
   const tables = inOrder(onlyAsked(job, solvePieces(job), only), spacingOf(every, job));
   const result = {
     text: () => ordinatesAsText(tables, job.units, shell.words),

@@ -22,7 +22,7 @@ import type { Language } from '../words/language.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
 import { dataOf } from './data.ts';
-import { writeResult } from './files.ts';
+import { refuseOwnInput, writeResult } from './files.ts';
 import { type Only, onlyAsked } from './only.ts';
 import { printerNamed } from './printer/printer.ts';
 import { counting } from './progress.ts';
@@ -63,7 +63,9 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const { words } = shell;
   const printer = printerName === undefined ? undefined : await printerNamed(printerName, shell);
   const { job, name } = await readAsk(path, flags, shell, seated);
-  if (as === 'stl') return printSolids(job, { only, since, out: out ?? `${name}.stl` }, shell);
+  const target = out ?? `${name}.${as}`;
+  await refuseOwnInput(path, target, shell);
+  if (as === 'stl') return printSolids(job, { only, since, out: target }, shell);
   refuseSmallPaper(job, printer, words);
   tellLacking(job, shell);
   const pieces = solvePieces(job);
@@ -90,7 +92,6 @@ export async function print(path: string | undefined, options: PrintOptions, she
     svg: () => svgOf(leaves),
     dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
   }[as]();
-  const target = out ?? `${name}.${as}`;
   await writeResult(target, bytes, shell);
   tellWarnings(job, solutions, shell);
   if (target === '-') return;

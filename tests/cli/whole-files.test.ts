@@ -20,6 +20,8 @@ import { describe, expect, it } from 'vitest';
 import { howMany } from '../count.ts';
 import { asProcess, COMMAND, folderWith, inProcess, namesIn } from './run-command.ts';
 
+const JOB =
+  'copeleaf: 1\ntube: { od: 30, wall: 2, between: 500, ends: { A: { onto: { od: 40 }, angle: 70 }, B: plain } }\n';
 const FLAGS = ['--od', '30', '--onto', '40', '--angle', '70'];
 const READINGS = ['--across', '99.3mm', '--up', '100.1mm'];
 
@@ -61,7 +63,7 @@ describe('saved printers', () => {
     expect(namesIn(join(settings, 'copeleaf'))).toEqual(['printers.json']);
   });
 
-  it.each(['SIGINT', 'SIGTERM'] as const)('a run that %s ends leaves nothing', async (signal) => {
+  it.each(['SIGINT', 'SIGTERM', 'SIGHUP'] as const)('a run that %s ends leaves nothing', async (signal) => {
     const { settings, own, others } = await settingsInUse();
     const run = adding(settings, 'second');
     await waitingIn(own);
@@ -137,6 +139,26 @@ describe('a result', () => {
     expect((await print(folder, 'round.pdf')).code).toBe(2);
     expect(readFileSync(join(folder, 'kept.pdf'), 'utf8')).toBe('kept');
     expect(namesIn(folder)).toEqual(['kept.pdf', 'link.pdf', 'round.pdf']);
+  });
+
+  it.each(['print', 'cutlist', 'ordinates'])(
+    'of %s does not take the place of its job, by whatever name',
+    async (command) => {
+      // Named so that a print without a name of its own would come to lie on it.
+      const folder = folderWith({ 'job.pdf': JOB });
+      symlinkSync('job.pdf', join(folder, 'link'));
+      for (const out of [['--out', 'job.pdf'], ['--out', 'link'], ...(command === 'print' ? [[]] : [])]) {
+        const { code, err } = await inProcess(folder, [command, 'job.pdf', ...out]);
+        expect([code, err]).toEqual([2, expect.stringContaining('it is the file that is read')]);
+      }
+      expect(readFileSync(join(folder, 'job.pdf'), 'utf8')).toBe(JOB);
+    },
+  );
+
+  it('is no file of the name of a folder that is not there', async () => {
+    const folder = folderWith();
+    const { code, err } = await print(folder, 'sheets/');
+    expect([code, err, namesIn(folder)]).toEqual([2, expect.stringContaining('does not exist'), []]);
   });
 
   it('may have a name as long as the system takes, and no longer', async () => {
