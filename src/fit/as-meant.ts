@@ -69,7 +69,7 @@ function oClock({ wrote }: Angle, { warnings }: Language): Doubt {
 function tightBend({ od, radius }: BendHeader, { warnings }: Language): Doubt {
   if (!radius.bare || radius.mm >= od.mm - 1e-9) return undefined;
   const isElbow = NPS_SIZES.some(
-    (size) => Math.abs(size.od / od.mm - 1) < 0.05 && Math.abs(size.inches * MM_PER_INCH - radius.mm) < 1,
+    (size) => Math.abs(size.od.mm / od.mm - 1) < 0.05 && Math.abs(size.inches * MM_PER_INCH - radius.mm) < 1,
   );
   return isElbow ? undefined : warnings.asMeant.tightBend(od, radius);
 }

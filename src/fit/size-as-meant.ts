@@ -1,6 +1,7 @@
 import type { Tube } from '../job/job.ts';
+import { scheduleName } from '../measure/pipe.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
-import { NPS_SIZES, type NpsSize, SCHEDULES } from '../measure/sizes/pipe.ts';
+import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
 import { commonDiameter, isDiameter } from '../measure/sizes/tube.ts';
 import { type Length, MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
@@ -72,14 +73,17 @@ function digits(od: Length, { warnings }: Language): Doubt {
 /** Half a thousandth of an inch: a wall written to thousandths is of one table or of the other. */
 const SAME_WALL: Mm = MM_PER_INCH / 2000;
 
+/** Of the heavier ones some walls are drawn tube's too, as the 1/4 in of NPS 1 sch 160. */
+const COMMON_SCHEDULES = ['40', '80'] as const;
+
 /** The name of a pipe for its diameter, where the wall is that pipe's and no tube's. */
 export function nominal(od: Length, wall: Length | undefined, { warnings }: Language): Doubt {
   const size = NPS_SIZES.find(({ inches }) => Math.abs(inches * MM_PER_INCH - od.mm) < 0.05);
   if (!size || !wall || wall.byName) return undefined;
-  const schedule = SCHEDULES.find((each) => Math.abs(size.walls[each] - wall.mm) < SAME_WALL);
+  const schedule = COMMON_SCHEDULES.find((each) => Math.abs(size.walls[each].mm - wall.mm) < SAME_WALL);
   const gauges = [...BIRMINGHAM_THOUSANDTHS.values()].map((each) => (each / 1000) * MM_PER_INCH);
   if (!schedule || gauges.some((gauge) => Math.abs(gauge - wall.mm) < SAME_WALL)) return undefined;
-  return warnings.asMeant.nominal(od, wall, `NPS ${size.name} sch ${schedule}`, size.od);
+  return warnings.asMeant.nominal(od, wall, `NPS ${size.name} ${scheduleName(schedule)}`, size.od);
 }
 
 /** The diameters of a tube and of its headers. */
@@ -91,7 +95,7 @@ export function diametersOf({ section, ends }: Tube): readonly Length[] {
 /** The pipes among them by their names. */
 function pipesAmong(diameters: readonly Length[]): readonly NpsSize[] {
   const named = diameters.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
-  return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od));
+  return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od.mm || mm === od.in));
 }
 
 /** A header as wide as the name of a pipe that stands beside it; in decimals it is a diameter. */

@@ -2,7 +2,7 @@ import { toNumber } from './fraction.ts';
 import { readLength } from './length.ts';
 import { readNumber } from './number.ts';
 import { type Reading, refused, taken } from './reading.ts';
-import { EN_DIAMETERS, NPS_SIZES, type NpsSize, SCHEDULES } from './sizes/pipe.ts';
+import { EN_DIAMETERS, NPS_SIZES, type NpsSize, SCHEDULES, type Schedule } from './sizes/pipe.ts';
 import { plainSpelling } from './spelling.ts';
 import type { Length } from './units.ts';
 
@@ -16,8 +16,8 @@ export interface PipeSize {
 const LONGEST = 40;
 
 /**
- * Reads a pipe by the name of its size: `NPS 1-1/2 sch 40` or `NPS 1-1/2` from ASME B36.10M, `EN 48.3 x 2.6` or
- * `EN 48.3` from EN 10220 series 1. `unit` is what the rest of the job is written in. Does not throw.
+ * Reads a pipe by the name of its size: `NPS 1-1/2 sch 40` or `NPS 1-1/2` from ASME B36.10M in its column of `unit`, which the rest
+ * of the job is written in; `EN 48.3 x 2.6` or `EN 48.3` from EN 10220 series 1. Does not throw.
  */
 export function readPipe(text: string, unit: 'mm' | 'in'): Reading<PipeSize> {
   const read = text.trim();
@@ -34,21 +34,26 @@ export function namesPipe(text: string): boolean {
 }
 
 function readNps(read: string, unit: 'mm' | 'in'): Reading<PipeSize> {
-  let at = read.search(/sch/i);
+  let at = read.search(/sch|xxs/i);
   while (at > 0 && /[\s,]/.test(read.charAt(at - 1))) at -= 1;
   const named = at < 0 ? read : read.slice(0, at);
   const size = findNps(read, named);
   if (!size.ok) return size;
-  const od: Length = { mm: size.value.od, wrote: named, unit, byName: true };
+  const od: Length = { mm: size.value.od[unit], wrote: named, unit, byName: true };
   if (at < 0) return taken({ od });
   const scheduleNamed = read.slice(at).replace(/^[\s,]+/, '');
-  const number = plainSpelling(scheduleNamed).replace(/^sch(edule)?\.? ?/i, '');
-  const schedule = SCHEDULES.find((each) => each === number);
+  const bare = plainSpelling(scheduleNamed).replace(/^sch(edule)?\.? ?/i, '');
+  const schedule = SCHEDULES.find((each) => each === bare.toUpperCase());
   if (schedule === undefined) {
-    return refused(read, { kind: 'schedule-not-known', known: SCHEDULES, named });
+    return refused(read, { kind: 'schedule-not-known', known: SCHEDULES.map(scheduleName), named });
   }
-  const wall: Length = { mm: size.value.walls[schedule], wrote: scheduleNamed, unit, byName: true };
+  const wall: Length = { mm: size.value.walls[schedule][unit], wrote: scheduleNamed, unit, byName: true };
   return taken({ od, wall });
+}
+
+/** `sch 40`, `XXS`. */
+export function scheduleName(schedule: Schedule): string {
+  return schedule === 'XXS' ? schedule : `sch ${schedule}`;
 }
 
 function findNps(read: string, named: string): Reading<NpsSize> {

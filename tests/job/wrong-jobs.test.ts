@@ -187,12 +187,12 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
   [
     'a pipe by its name for its diameter',
     inches({ od: '1-1/2in', wall: '.145in' }),
-    /the pipe NPS 1-1.2 sch 40, which is ~1-29.32 in .1.902. across and not 1-1.2in/,
+    /the pipe NPS 1-1.2 sch 40, which is ~1-29.32 in .1.900. across and not 1-1.2in/,
   ],
   [
     'a header by the name of the pipe that the other one is',
     inches({ ...onPipe, more: atB('1-1/2in') }),
-    /end B: The header is 1-1.2in across; the pipe NPS 1-1.2, .* is ~1-29.32 in .1.902.. Are they the same/,
+    /end B: The header is 1-1.2in across; the pipe NPS 1-1.2, .* is ~1-29.32 in .1.900.. Are they the same/,
   ],
   ["an hour for a clock's angle", oneEnd({ more: ', clock: 3' }), /`3deg` or `90deg`, whichever is meant/],
   [
@@ -274,6 +274,7 @@ describe('what is meant is not doubted', () => {
       { ...onPipe, onto: '{ od: 133 }', more: atB('42.4') },
     ],
     ['a size under paint', { ...onPipe, onto: '{ od: 133.2 }', more: atB('60.3') }],
+    ['a drawn tube with the wall of a heavy pipe', { od: '1in', wall: '.25in' }],
     ['a tube beside the pipe of its number, in decimals', { ...onPipe, more: atB('1.5in') }],
     ['a clock of more than twelve degrees, or of less than nothing', { more: ', clock: -3' }],
     ['a short elbow to weld', { onto: '{ bend: { od: 48.3, radius: 38, centre: 180 } }' }],

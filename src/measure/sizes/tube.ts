@@ -11,7 +11,7 @@ const METRIC: readonly Mm[] = [
   ...[120, 127, 130, 133, 140, 141.3, 150, 152.4, 159, 160, 168, 177.8, 180, 193.7, 200, 219, 244.5],
 ];
 
-const PIPE: readonly Mm[] = [...EN_DIAMETERS, ...NPS_SIZES.map(({ od }) => od)];
+const PIPE: readonly Mm[] = [...EN_DIAMETERS, ...NPS_SIZES.map(({ od }) => od.mm)];
 
 /** What pipe and inch tube are rolled to, of which there is some in every shop; undefined where none is so near. */
 export function commonDiameter(mm: Mm, within: Mm): Mm | undefined {

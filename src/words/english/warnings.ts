@@ -1,4 +1,5 @@
 import type { Said } from '../../measure/said.ts';
+import type { InBoth } from '../../measure/sizes/pipe.ts';
 import type { Length, Mm, Radians } from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
@@ -93,14 +94,14 @@ export const warnings = {
         WITH_ITS_UNIT,
       ),
     /** `pipe` by its name, so much across. */
-    nominal: (od: Length, wall: Length, pipe: string, across: Mm): Told =>
+    nominal: (od: Length, wall: Length, pipe: string, across: InBoth): Told =>
       told(
-        say`A wall of ${own(wall)} is that of the pipe ${asWritten(pipe)}, which is ${quantities.inOne(across, unitOf(od))} across and not ${own(od)}.`,
+        say`A wall of ${own(wall)} is that of the pipe ${asWritten(pipe)}, which is ${quantities.inOne(across[unitOf(od)], unitOf(od))} across and not ${own(od)}.`,
         say`\`pipe: ${asWritten(pipe)}\` if that is meant`,
       ),
-    alsoPipe: (od: Length, pipe: string, across: Mm): Told =>
+    alsoPipe: (od: Length, pipe: string, across: InBoth): Told =>
       told(
-        say`The header is ${own(od)} across; the pipe ${asWritten(pipe)}, which the job has too, is ${quantities.inOne(across, unitOf(od))}. Are they the same?`,
+        say`The header is ${own(od)} across; the pipe ${asWritten(pipe)}, which the job has too, is ${quantities.inOne(across[unitOf(od)], unitOf(od))}. Are they the same?`,
         say`\`pipe: ${asWritten(pipe)}\` if they are, else the diameter in decimals`,
       ),
     oClock: (hour: number): Told =>

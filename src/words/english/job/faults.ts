@@ -114,7 +114,7 @@ const BY_KIND: { readonly [Kind in FaultKind]: (fault: Fault<Kind>) => Objection
   'which-series': () => ({ why: say`it is not given whose sizes these are`, instead: A_SIZE }),
   'schedule-not-known': ({ known, named }) => ({
     why: say`the table here has no such schedule`,
-    instead: say`${eitherOf(known.map((each) => `sch ${each}`))}, or \`${asWritten(named)}\` and the wall by itself`,
+    instead: say`${eitherOf(known)}, or \`${asWritten(named)}\` and the wall by itself`,
   }),
   'nps-not-known': ({ near }) => ({
     why: say`the table here (ASME B36.10M) has no such size`,
