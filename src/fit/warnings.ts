@@ -128,10 +128,24 @@ export function knifeOf({ end }: Cope, dihedrals: Dihedrals | undefined): Radian
   return thin < KNIFE_EDGE - 1e-12 ? thin : undefined;
 }
 
+/** A land under half a millimetre is none. */
+const LEAST_WALL: Mm = 1;
+
+/**
+ * The land to leave on a knife edge. Its inner side seats, so it holds the outer edge off by less than its thickness: one as thick as
+ * a rod leaves no gap that a rod goes into.
+ */
+export function landFor({ thickness }: Cope): 'half-the-wall' | 'rod' | 'none' {
+  if (thickness === undefined) return 'half-the-wall';
+  if (thickness < LEAST_WALL) return 'none';
+  return thickness / 2 > ROD ? 'rod' : 'half-the-wall';
+}
+
 function feather({ cope, dihedrals }: EndReport, words: Language): Found {
   const thin = knifeOf(cope, dihedrals);
   if (thin === undefined || !dihedrals) return undefined;
-  return { code: 'feather', ...words.warnings.feather(thin, at(dihedrals.thinnest.station, cope, words)) };
+  const where = at(dihedrals.thinnest.station, cope, words);
+  return { code: 'feather', ...words.warnings.feather(thin, where, landFor(cope)) };
 }
 
 function standOff({ cope, standOff: held }: EndReport, units: Units, { warnings }: Language): Found {

@@ -172,6 +172,31 @@ describe('gap: over 1.6 mm stays', () => {
   });
 });
 
+// The land's inner side seats, and its outer edge is no further off than it is thick.
+describe('the land that a feather edge is told to have leaves no gap for a rod', () => {
+  test.each([45, 60, 90])('in any wall, at %d degrees', (angle) => {
+    for (const wall of [1.2, 2.6, 3.2, 4.5, 8]) {
+      const ask = { od: 114.3, wall, onto: 114.3, angle };
+      const told =
+        reportOn(tubeWith(ask, BEVEL)).warnings.find(({ code }) => code === 'feather')?.inFile ?? '';
+      expect(told).toMatch(
+        wall > 3.2 ? /leave a land of 1\.6 mm .* at most\..*`land`/ : /about half the wall\..*`land`/,
+      );
+      const codes = codesFor(ask, withLand(Math.min(1.6, wall / 2)));
+      expect(codes).not.toContain('gap');
+      expect(codes).not.toContain('feather');
+    }
+  });
+
+  // Half of 0.7 mm is as thin as what it would blunt.
+  test('and none is told in a wall under 1 mm', () => {
+    const { warnings } = reportOn(tubeWith({ od: 15.9, wall: 0.7, onto: 15.9, angle: 60 }, BEVEL));
+    const told = warnings.find(({ code }) => code === 'feather')?.inFile ?? '';
+    expect(told).toContain('file it until it cuts no more');
+    expect(told).not.toContain('land');
+  });
+});
+
 describe('short: less than a diameter from throat to throat', () => {
   // With no offset the throat is at the heel: (r cos(theta) + R) / sin(theta). At 90 degrees R; at 30 degrees
   // r sqrt(3) + 2 R.

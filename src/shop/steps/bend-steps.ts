@@ -1,5 +1,5 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
-import { knifeOf } from '../../fit/warnings.ts';
+import { knifeOf, landFor } from '../../fit/warnings.ts';
 import { type BendJob, elbowsOf } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { leastHeld, scrapStep } from './blank-steps.ts';
@@ -31,7 +31,7 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
     ...(last
       ? [step('step:square', bend.squareEnds(job.base.setback > last.centre, last.long, last.short, units))]
       : []),
-    step('step:seat', bend.deburr, thin === undefined ? [] : [warnings.feather(thin)]),
+    step('step:seat', bend.deburr, thin === undefined ? [] : [warnings.feather(thin, landFor(end.cope))]),
     ...cleanStep(piece, [end]),
     step('step:set', bend.together(job.pieces, root !== undefined && root.mm > 0, job.bend.turn.rad, units)),
   ];

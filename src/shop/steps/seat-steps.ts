@@ -2,7 +2,7 @@ import { missedBy } from '../../fit/contact.ts';
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
-import { knifeOf, ROD } from '../../fit/warnings.ts';
+import { knifeOf, landFor, ROD } from '../../fit/warnings.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -65,7 +65,7 @@ function isFiled(piece: Piece, { cope }: NamedEnd): boolean {
 
 function featherOf({ words }: Piece, { cope }: NamedEnd): Said[] {
   const thin = knifeOf(cope, dihedralsOf(cope));
-  return thin === undefined ? [] : [words.steps.warnings.feather(thin)];
+  return thin === undefined ? [] : [words.steps.warnings.feather(thin, landFor(cope))];
 }
 
 function missOf({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {

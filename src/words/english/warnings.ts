@@ -62,11 +62,12 @@ export const warnings = {
       say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
       say`\`off-square\` if it was read from square`,
     ),
-  feather: (thin: Radians, where: Said): Told =>
-    told(
-      say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc: leave a land of about half the wall.`,
-      say`\`land\``,
-    ),
+  feather: (thin: Radians, where: Said, land: 'half-the-wall' | 'rod' | 'none'): Told => {
+    const edge = say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc`;
+    if (land === 'none') return told(say`${edge}: file it until it cuts no more.`);
+    const left = land === 'rod' ? say`${quantities.rod} at most` : say`about half the wall`;
+    return told(say`${edge}: leave a land of ${left}.`, say`\`land\``);
+  },
   standsOff: (by: Mm, units: Units): Told =>
     told(
       say`Cut to the inside line, the end stands off by ${amount(by, units)} on its outside edge: grind that back until it seats.`,
@@ -128,7 +129,7 @@ export const warnings = {
   },
   gap: (gap: Mm, where: Said, bevelled: boolean, units: Units): Told =>
     told(
-      say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a thinner land` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+      say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a land no thicker than that` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
       bevelled ? say`\`land\`` : say`\`edge: bevel\``,
     ),
 };

@@ -140,8 +140,14 @@ const warnings = {
   dashed: (off: Said): Said => say`Not on the dashed line: there it would stand off ${off}.`,
   heldOff: (off: Said): Said =>
     say`Its outside edge holds it off ${off} along the tube: grind that edge back until it seats.`,
-  feather: (thin: Radians): Said =>
-    say`It runs out to a feather edge of ${angle(thin)}: take that off to about half the wall. It cuts fingers, and a disc snatches on it: clamp the tube, guard and side handle on, and grind from the body towards the point.`,
+  feather: (thin: Radians, land: 'half-the-wall' | 'rod' | 'none'): Said => {
+    const off = {
+      'half-the-wall': say`take that off to about half the wall`,
+      rod: say`take that off to ${quantities.rod} at most`,
+      none: say`file it until it cuts no more`,
+    }[land];
+    return say`It runs out to a feather edge of ${angle(thin)}: ${off}. It cuts fingers, and a disc snatches on it: clamp the tube, guard and side handle on, and grind from the body towards the point.`;
+  },
   /** One that is too wide to fill is not welded over: AWS D1.1, from memory. */
   gap: (gap: Said, at: readonly Said[], units: Units, tooWide: boolean): Said => {
     const stays = say`A gap of ${gap} stays outside, widest at ${at.length > 1 ? say`stations` : say`station`} ${joined(at, ' and ')}`;
