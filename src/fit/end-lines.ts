@@ -28,7 +28,7 @@ export function endLines(report: EndReport, units: Units, words: Language): read
     ...markLines(cope, units, check).flatMap((line) => wrapped(line, LONGEST)),
     check.extremes(place(cope.throat), place(cope.longPoint)),
     ...(dihedrals ? wrapped(surfacesLine(dihedrals, openingOf(report), check), LONGEST) : []),
-    gapLine(report, units, words),
+    ...wrapped(gapLine(report, units, words), LONGEST),
     ...(held >= SHOWN ? [check.wouldStandOff(held, units)] : []),
     ...slipLines(report, units, check),
   ];

@@ -159,11 +159,11 @@ function standOff({ cope, standOff: held }: EndReport, units: Units, { warnings 
 function wideGap({ gap, cope }: EndReport, units: Units, words: Language): Found {
   if (gap.mm <= ROD) return undefined;
   const { gap: wide, cornerGap } = words.warnings;
-  const { toFlat, preparation } = cope.end;
+  const { toFlat, preparation, root } = cope.end;
   const where = at(gap.station, cope, words);
   const told = toFlat
     ? cornerGap(gap.mm, where, units)
-    : wide(gap.mm, where, preparation.edge === 'bevel', units);
+    : wide(gap.mm, root?.mm ?? 0, where, preparation.edge === 'bevel', units);
   return { code: 'gap', ...told };
 }
 

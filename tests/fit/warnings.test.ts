@@ -160,6 +160,18 @@ describe('gap: over 1.6 mm stays', () => {
     expect(codesFor(ask(wall - 1e-5), preparation)).not.toContain('gap');
   });
 
+  // Rooted, the face lies on a header larger by 2: R = 27, ri = 14 gives 23.09 at the sides, whose outer edge is
+  // hypot(20, 23.09) - 25 = 5.55 off the header, where a rod feels it; 3.55 of that are beyond the root.
+  test('tells with a root gap what it comes to in all', () => {
+    const ask = { ...{ od: 40, wall: 6, onto: 50, angle: 90 } };
+    const end = { ...copedEnd(ask, SQUARE), root: { mm: 2, wrote: '2', unit: 'mm' } } as const;
+    const report = reportOn(tubeWithEnds(ask, { A: end }));
+    const told = report.warnings.find(({ code }) => code === 'gap')?.text ?? '';
+    expect(told).toMatch(/^The root gap of 2 mm opens to 5\.55 mm at station 90°\. Bevel/);
+    expect(told).not.toContain('rod');
+    expect(checkReport(report, ENGLISH)).toMatch(/wider by 3\.5 mm .* at 90°, 5\.5 mm .* in all/);
+  });
+
   test('not for a bevelled edge, however thick the wall', () => {
     expect(codesFor(ask(8), BEVEL)).toEqual([]);
   });

@@ -410,14 +410,16 @@ test('a blank of no known length is left longer by what the cut takes up, rounde
 });
 
 test('a gap that a square face leaves is added to the weld, but for one over 5 mm', () => {
-  const warned = (od: number, wall: number, onto: number) =>
+  const warned = (od: number, wall: number, onto: number, root = 0) =>
     ticketsFor(
-      `tube: { od: ${od}, wall: ${wall}, edge: square, between: 900, ends: { A: { onto: { od: ${onto} }, angle: 60 }, B: plain } }\n`,
+      `tube: { od: ${od}, wall: ${wall}, root: ${root}, edge: square, between: 900, ends: { A: { onto: { od: ${onto} }, angle: 60 }, B: plain } }\n`,
     )[0]
       ?.steps.flatMap(({ warnings }) => warnings)
       .join('\n');
   expect(warned(114.3, 3.6, 139.7)).toContain('make the leg of the weld there longer by as much');
   expect(warned(168.3, 7.1, 193.7)).toMatch(/A gap of 5\.9 mm .* too wide to fill .* refit\./);
+  // With a root gap it is what a rod feels, that and what it is wider by: under 5 mm by itself, over it in all.
+  expect(warned(114.3, 3.6, 139.7, 3)).toMatch(/A gap of 5\.\d mm .* too wide to fill .* refit\./);
 });
 
 test('the second end is filed as the first one, where both are filed until no rod goes in', () => {

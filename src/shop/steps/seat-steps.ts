@@ -127,11 +127,11 @@ function deepestCutBack({ cut, outside, joint }: Cope): Mm {
 /** A wider gap is not filled but mended: 3/16 in, AWS D1.1, from memory. */
 const MOST_FILLED: Mm = 5;
 
-/** A gap that a rod goes into, how much and where it is widest, and what to do; undefined where none stays. */
+/** A gap that a rod goes into, or into which one goes beyond the root gap, how much with that and where it is widest, and what to do; undefined where none stays. */
 function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefined {
   const { wall } = solution.tube;
   if (!wall) return undefined;
-  const { preparation } = cope.end;
+  const { preparation, root } = cope.end;
   const isHeldOff = preparation.edge === 'square' && preparation.from === 'inside';
   if (!isHeldOff && !cope.end.toFlat && deepestCutBack(cope) < NEAR_ROD) return undefined;
   const { mm, station, twin } = gapOf(cope, wall.mm);
@@ -139,5 +139,6 @@ function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefine
   const at = [station, ...(twin === undefined ? [] : [twin])]
     .sort((a, b) => a - b)
     .map((each) => stationSaid(each, cope.joint.section, words));
-  return words.steps.warnings.gap(words.quantities.oneToATenth(mm, units), at, units, mm > MOST_FILLED);
+  const open = mm + (root?.mm ?? 0);
+  return words.steps.warnings.gap(words.quantities.oneToATenth(open, units), at, units, open > MOST_FILLED);
 }

@@ -158,7 +158,7 @@ export const checkWords = {
   evenRoot: (root: Length, misses: boolean): Said =>
     say`the root gap of ${written(root)} is the same ${misses ? say`wherever it reaches the header` : say`all round`}`,
   wideRoot: (root: Length, by: Mm, station: Said, units: Units): Said =>
-    say`the root gap of ${written(root)} is wider by ${both(by, units)} at ${station}`,
+    say`the root gap of ${written(root)} is wider by ${both(by, units)} at ${station}, ${both(root.mm + by, units)} in all`,
   wouldStandOff: (by: Mm, units: Units): Said =>
     say`cut square to the outside line by mistake, it would stand off ${both(by, units)}`,
   /** What a full step of each error opens, the worst first. */

@@ -74,7 +74,7 @@ export const warnings = {
     ),
   cornerGap: (gap: Mm, where: Said, units: Units): Told =>
     told(
-      say`Cut to the flat, a gap of ${amount(gap, units)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1, from memory).`,
+      say`Cut to the flat, a gap of ${amount(gap, units)} stays at the box's corner, widest at station ${where}: fill it, and add it to the leg of the fillet; over 5 mm (3/16 in), lay a strip in it (AWS D1.1 for steel, from memory).`,
     ),
   /** What was mostly meant otherwise than it was understood. */
   asMeant: {
@@ -127,9 +127,16 @@ export const warnings = {
         WITH_ITS_UNIT,
       ),
   },
-  gap: (gap: Mm, where: Said, bevelled: boolean, units: Units): Told =>
-    told(
-      say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in. ${bevelled ? say`Leave a land no thicker than that` : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1, from memory).`,
+  /** A gap that is `gap` wider than the root gap. */
+  gap: (gap: Mm, root: Mm, where: Said, bevelled: boolean, units: Units): Told => {
+    const stays =
+      root > 0
+        ? say`The root gap of ${amount(root, units)} opens to ${amount(root + gap, units)} at station ${where}`
+        : say`A gap of ${amount(gap, units)} stays at station ${where}: a ${quantities.rod} filler rod goes in`;
+    const thinner = root > 0 ? say`Leave a thinner land` : say`Leave a land no thicker than that`;
+    return told(
+      say`${stays}. ${bevelled ? thinner : say`Bevel the inside edge instead`}, or add the gap to the leg of the fillet; over 5 mm (3/16 in), refit (AWS D1.1 for steel, from memory).`,
       bevelled ? say`\`land\`` : say`\`edge: bevel\``,
-    ),
+    );
+  },
 };

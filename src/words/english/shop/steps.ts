@@ -152,7 +152,7 @@ const warnings = {
   gap: (gap: Said, at: readonly Said[], units: Units, tooWide: boolean): Said => {
     const stays = say`A gap of ${gap} stays outside, widest at ${at.length > 1 ? say`stations` : say`station`} ${joined(at, ' and ')}`;
     return tooWide
-      ? say`${stays}. Over ${units === 'mm' ? say`5 mm` : say`3/16 in`} is too wide to fill (AWS D1.1, from memory): grind back the edge that touches, and refit.`
+      ? say`${stays}. Over ${units === 'mm' ? say`5 mm` : say`3/16 in`} is too wide to fill (AWS D1.1 for steel, from memory): grind back the edge that touches, and refit.`
       : say`${stays}: make the leg of the weld there longer by as much.`;
   },
   heel: say`Under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary): open the angle if you can.`,
