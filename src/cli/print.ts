@@ -73,7 +73,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const context = printContext(job, packed, footprints);
   const solutions = onlyAsked(job, pieces, only);
   const drawn = drawLeaves(solutions, context, footprints, shell);
-  if (drawn.length === 0) {
+  if (!solutions.some(({ ends: { A, B } }) => A?.kind === 'coped' || B?.kind === 'coped')) {
     const { noLeaf } = words.commandFaults;
     throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }

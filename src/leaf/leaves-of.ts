@@ -1,6 +1,7 @@
 import type { EndName, Job } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import type { Said } from '../measure/said.ts';
+import { sawnAt } from '../saddle/sawn.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
@@ -23,13 +24,19 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
     const twin = isTwin(solution, name, context);
-    const leaf = twin ? [] : [drawLeaf(solution, name, context)];
+    const leaf = hasLeaf(solution, name, context) ? [drawLeaf(solution, name, context)] : [];
     const marked =
       footprints && !(twin && !context.placeOf)
         ? landings(end).map((part) => drawFootprint(solution, name, part, context))
         : [];
     return [...leaf, ...marked].map((each) => kept(each, context.ticketed ?? false));
   });
+}
+
+/** Whether a coped end has a leaf of its own: its ticket has it sawn square without one, or its twin's serves both hands. */
+export function hasLeaf(solution: TubeSolution, end: EndName, context: LeafContext): boolean {
+  const sawn = context.ticketed && sawnAt(solution, end) !== undefined;
+  return !sawn && !isTwin(solution, end, context);
 }
 
 /** Whether its leaf stands with the hand as drawn. */

@@ -1,7 +1,7 @@
 import type { Job } from '../job/job.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import { landings } from '../leaf/footprint/leaf.ts';
-import { isTwin } from '../leaf/leaves-of.ts';
+import { hasLeaf, isTwin } from '../leaf/leaves-of.ts';
 import { footprintNumbers, leafNumbers, markOf } from '../leaf/numbers.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -38,7 +38,9 @@ export function numberedOf(
       const twin = isTwin(solution, end, context);
       const printed = footprints && !(twin && !placeOf) ? landings(cope) : [];
       return [
-        ...(twin ? [] : [marked(leafNumbers(solution, end, paperThickness), title)]),
+        ...(hasLeaf(solution, end, context)
+          ? [marked(leafNumbers(solution, end, paperThickness), title)]
+          : []),
         ...printed.map((part) =>
           marked(
             footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []),

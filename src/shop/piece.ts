@@ -3,6 +3,7 @@ import { headerFactsOf } from '../job/kinds.ts';
 import { isSolid, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Cope } from '../saddle/cope.ts';
+import { sawnAt } from '../saddle/sawn.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 
@@ -12,11 +13,12 @@ export interface NamedEnd {
   readonly cope: Cope;
 }
 
-/** A tube as it is worked on: its coped ends in the order they are cut. */
+/** A tube as it is worked on: the ends that have a leaf, in the order they are cut, and those that land and are sawn square. */
 export interface Piece {
   readonly solution: TubeSolution;
   readonly first?: NamedEnd;
   readonly second?: NamedEnd;
+  readonly sawn: readonly NamedEnd[];
   /** Whether what its ends leave on their headers is printed too. */
   readonly footprints: boolean;
   /** The unit of the tube's size. */
@@ -37,14 +39,17 @@ export function pieceOf(
 ): Piece {
   const units = unitsOfTube(solution.tube);
   const names = first === 'B' ? (['B', 'A'] as const) : (['A', 'B'] as const);
-  const [one, two] = names.flatMap((name): NamedEnd[] => {
+  const coped = names.flatMap((name): NamedEnd[] => {
     const cope = solution.ends[name];
     return cope?.kind === 'coped' ? [{ name, cope }] : [];
   });
+  const isSawn = ({ name }: NamedEnd): boolean => sawnAt(solution, name) !== undefined;
+  const [one, two] = coped.filter((end) => !isSawn(end));
   return {
     solution,
     ...(one && { first: one }),
     ...(two && { second: two }),
+    sawn: coped.filter(isSawn),
     footprints,
     units,
     hollow: !isSolid(solution.tube),
@@ -62,6 +67,11 @@ export function landingName({ cope }: NamedEnd, words: Language): Said {
 /** The end that is cut off square, the first of two. */
 export function plainEnd({ ends }: TubeSolution): EndName | undefined {
   return (['A', 'B'] as const).find((name) => ends[name]?.kind === 'plain');
+}
+
+/** All ends that land somewhere, A before B. */
+export function copedEnds({ first, second, sawn }: Piece): readonly NamedEnd[] {
+  return [first, second, ...sawn].flatMap((end) => end ?? []).toSorted((a, b) => (a.name < b.name ? -1 : 1));
 }
 
 /** How many hands of a tube are made. */

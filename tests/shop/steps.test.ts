@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/fit/gap.ts';
+import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { heelsPicture } from '../../src/leaf/picture/heels-picture.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
@@ -331,7 +332,6 @@ describe('before the second cut the tube is looked at beside its picture', () =>
       `{ A: ${SQUARE}, B: { onto: { plate: {} }, angle: 60 } }`,
       'the heel of leaf B lies at line B of the picture',
     ],
-    [`{ A: ${PLATE}, B: ${SQUARE} }`, 'the heel of leaf B lies at line B of the picture'],
   ])('%s', (ends, words) => {
     expect(check(ends)).toContain(words);
     expect(check(ends, 'pair: true\n')).toContain('of this hand’s picture');
@@ -341,14 +341,50 @@ describe('before the second cut the tube is looked at beside its picture', () =>
     expect(solution && heelsPicture(solution, ENGLISH)).toBeDefined();
   });
 
-  test('but for a square plate, to which it lies alike all round', () => {
-    expect(check(`{ A: ${PLATE}, B: ${PLATE} }`)).toBe(
-      'Before you cut: the arrow of leaf B points away from end A.',
-    );
+  test('but for a square plate, to which it lies alike all round, and which is sawn without a leaf', () => {
+    expect(check(`{ A: ${PLATE}, B: ${SQUARE} }`)).toBe('');
   });
 
   test('but for a rotation that is marked at the frame, which no picture has', () => {
     expect(stepsFor(FITTED)).toContain('Hold leaf B up to its header: its heel faces the acute corner.');
+  });
+});
+
+describe('an end that sits square on a flat is sawn, and has no leaf', () => {
+  const FLATS = [
+    '{ onto: { plate: {} }, angle: 90 }',
+    '{ onto: { box: { wide: 60, deep: 50, corner: 6 } }, angle: 90 }',
+  ];
+
+  test.each(FLATS)('%s', (flat) => {
+    const steps = stepsFor(`  between: 600\n  ends: { A: ${flat}, B: { ${ROUND}, angle: 50 } }\n`);
+    expect(steps).toMatch(/Cut end A square: the length is measured from it\.\nDeburr end A.*Lay leaf B, /s);
+    expect(steps).toContain('its base edge as far from end A as the leaf says');
+    expect(steps).not.toContain('leaf A');
+    const job = readSample(
+      `copeleaf: 1\ntube: { od: 30, wall: 2, between: 600, ends: { A: ${flat}, B: { ${ROUND}, angle: 50 } } }\n`,
+    );
+    const printed = solveHands(job).flatMap((each) =>
+      leavesOf(each, { ...contextOf(job), ticketed: true }, false),
+    );
+    expect(printed.map(({ title }) => title)).toEqual(['tube 1, end B']);
+  });
+
+  test('at both ends: the blank is its length', () => {
+    // A box's face is half its depth from its axis.
+    const steps = stepsFor(`  between: 600\n  ends: { A: ${FLATS[0]}, B: ${FLATS[1]} }\n`);
+    expect(steps).toContain('Cut the blank square at both ends, 575 mm long.');
+    expect(steps).not.toMatch(/leaf|leaves/);
+    expect(steps.match(/Seat it on/g)).toHaveLength(2);
+  });
+
+  test('but for one whose flat is too narrow, or that lies on a corner', () => {
+    for (const box of ['wide: 33, deep: 50, corner: 6', 'wide: 60, deep: 50, corner: 6, roll: 20'])
+      expect(
+        stepsFor(
+          `  between: 600\n  ends: { A: { onto: { box: { ${box} } }, angle: 90 }, B: { ${ROUND}, angle: 50 } }\n`,
+        ),
+      ).toContain('leaf A');
   });
 });
 

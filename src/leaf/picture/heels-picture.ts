@@ -4,6 +4,7 @@ import type { EndName, Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { exactCosine } from '../../space/round.ts';
 import type { Language } from '../../words/language.ts';
@@ -19,13 +20,12 @@ const OUT = { heel: 1.5, toe: 1.25 } as const;
 /**
  * The tube seen from end A along its axis, its spine up, and each header as it runs across it, solid on the heel's side with the end's
  * letter: a turn to the right is one to the right in it too, so that a tube and its opposite hand can't be taken for one another.
- * Undefined where there is nothing to tell: of one end alone without a twin, or where no header's clocking is known.
+ * Undefined where there is nothing to tell: of one header alone without a twin, or where no header's clocking is known.
  */
 export function heelsPicture(solution: TubeSolution, words: Language): ((box: Box) => Mark[]) | undefined {
-  const { ends, section, tube } = solution;
+  const { section, tube } = solution;
   const headers = linesAcross(solution, words);
-  const both = ends.A?.kind === 'coped' && ends.B?.kind === 'coped' && !ends.B.fitUp?.clock;
-  if (headers.length === 0 || !(both || tube.pair || headers.length > 1)) return undefined;
+  if (headers.length === 0 || !(tube.pair || headers.length > 1)) return undefined;
   const ring = Array.from({ length: STEPS + 1 }, (_, i) => {
     const { x, y } = section.at((i * section.turn) / STEPS);
     return onPage(x, y);
@@ -39,11 +39,12 @@ export function heelsPicture(solution: TubeSolution, words: Language): ((box: Bo
   return (box) => drawn(picture, box);
 }
 
-/** Each header as it lies across the tube, A's before B's; none of an end that is turned by a mark, nor of a square plate, which lies alike all round. */
-export function linesAcross({ ends, section }: TubeSolution, words: Language): HeaderAcross[] {
+/** Each header as it lies across the tube, A's before B's; none of an end that is turned by a mark, nor of one that is sawn square or on a square plate, which lies alike all round. */
+export function linesAcross(solution: TubeSolution, words: Language): HeaderAcross[] {
+  const { ends, section } = solution;
   return (['A', 'B'] as const).flatMap((end) => {
     const own = ends[end];
-    if (own?.kind !== 'coped' || own.fitUp?.clock) return [];
+    if (own?.kind !== 'coped' || own.fitUp?.clock || sawnAt(solution, end) !== undefined) return [];
     const { parts } = own.end;
     return parts.flatMap((part, i) => {
       const letter = words.picture.letter(end, parts.length > 1 ? i + 1 : undefined);

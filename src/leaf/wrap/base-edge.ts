@@ -2,6 +2,7 @@ import type { EndName } from '../../job/job.ts';
 import { unitsOfTube } from '../../job/sections.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { endPieceLength, wholeBend } from '../bend-pieces.ts';
 
@@ -22,7 +23,8 @@ export interface BaseEdge {
 export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
   const { tube, ends, lengths } = solution;
   const cope = ends[end];
-  const other = ends[end === 'A' ? 'B' : 'A'];
+  const across = end === 'A' ? 'B' : 'A';
+  const other = ends[across];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${end} of ${tube.name} is not coped.`);
   const step = stepOf(solution);
   const least = leastOf(cope);
@@ -36,11 +38,13 @@ export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
     const inside = 2 * half - cope.throat.setback;
     return setback < inside ? { setback, distance, to: 'same-base' } : from(inside, least, step, 'first-cut');
   }
-  if (!lengths || !other) return from(0, least, step, 'work-point');
+  if (!lengths || !other || sawnAt(solution, end) !== undefined) return from(0, least, step, 'work-point');
   const { between } = lengths;
-  if (other.kind === 'plain') {
-    const distance = down(between - least, step);
-    return { setback: between - distance, distance, to: 'square-end' };
+  const sawn = sawnAt(solution, across);
+  if (sawn !== undefined || other.kind === 'plain') {
+    const toSawn = between - (sawn ?? 0);
+    const distance = down(toSawn - least, step);
+    return { setback: toSawn - distance, distance, to: 'square-end' };
   }
   const [a, b] = end === 'A' ? [least, leastOf(other)] : [leastOf(other), least];
   const first = up(a, step);

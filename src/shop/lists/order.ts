@@ -1,5 +1,6 @@
 import type { End, EndName } from '../../job/job.ts';
 import type { EndSolution } from '../../saddle/cope.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { SQUARE, settingOf } from './header-key.ts';
 import { type Before, settingsInOrder } from './settings-order.ts';
@@ -28,7 +29,8 @@ export function orderOfWork(solutions: readonly TubeSolution[]): readonly Stage[
   const tasks = solutions.flatMap((solution) =>
     (['A', 'B'] as const).flatMap((end): Task[] => {
       const own = solution.tube.ends[end];
-      return own ? [{ solution, end, setting: settingOf(own) }] : [];
+      const sawn = sawnAt(solution, end) !== undefined;
+      return own ? [{ solution, end, setting: sawn ? SQUARE : settingOf(own) }] : [];
     }),
   );
   const byKey = grouped(tasks, ({ setting }) => setting);
@@ -49,11 +51,13 @@ export function orderOfWork(solutions: readonly TubeSolution[]): readonly Stage[
     ({ key, again, twice }) => {
       const own = (byKey.get(key) ?? []).filter((task) => (again || twice ? isLate(task) === again : true));
       const [first] = own;
-      const like = first?.solution.tube.ends[first.end];
+      const like = key === SQUARE ? PLAIN : first?.solution.tube.ends[first.end];
       return like ? [{ setting: key, like, tasks: inOrder(own) }] : [];
     },
   );
 }
+
+const PLAIN: End = { kind: 'plain' };
 
 interface Task extends EndTask {
   readonly setting: string;

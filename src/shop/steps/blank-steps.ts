@@ -6,7 +6,7 @@ import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type NamedEnd, type Piece, plainEnd } from '../piece.ts';
-import { edgeOf } from './cope-steps.ts';
+import { cutWarnings, edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube cut out and tried on scrap, before a blank is cut. */
@@ -41,7 +41,7 @@ function blankWords({ solution, first, second, blanks, units, words }: Piece): S
     const depth = first ? first.cope.throat.setback - first.cope.longPoint.setback : 0;
     return blank.unmeasured(blanks, depth, units);
   }
-  if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.between, units));
+  if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.overall, units));
   const over = tapeLength(sawLength(lengths.blank, units) - lengths.overall, units);
   return over > 0 ? blank.over(blanks, words.quantities.tape(over, units)) : blank.exact(blanks);
 }
@@ -63,9 +63,15 @@ function smallOf({ solution: { lengths, tube }, first, second, words }: Piece): 
   return [words.steps.warnings.small(first.name, second?.name)];
 }
 
+/** A saw of a small shop takes no more: common practice, no source. */
+const SAW: Mm = 100;
+
 /** A square end beside a coped one: it is what the length is measured from. */
-export function squareSteps({ solution, first, words }: Piece): Step[] {
-  if (!first) return [];
-  const plain = plainEnd(solution);
-  return plain ? [step('step:square', words.steps.blank.squareEnd(plain))] : [];
+export function squareSteps(piece: Piece): Step[] {
+  const { solution, first, words } = piece;
+  const plain = plainEnd(solution) ?? piece.sawn[0]?.name;
+  if (!first || !plain) return [];
+  const isWide = tubeFactsOf(solution.tube.section).across.mm > SAW;
+  const warnings = piece.sawn.flatMap((end) => cutWarnings(piece, end));
+  return [step('step:square', words.steps.blank.squareEnd(plain, isWide), warnings)];
 }

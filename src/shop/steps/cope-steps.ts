@@ -5,6 +5,7 @@ import { foldStations } from '../../leaf/wrap/folds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { Language } from '../../words/language.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { hasSpine } from './spine-step.ts';
@@ -39,7 +40,7 @@ function depthOf({ throat, longPoint }: Cope): Mm {
 
 function placedFirst({ solution, second, words: { steps } }: Piece): Said {
   if (second || !solution.lengths) return steps.lay.atLongPoint;
-  return steps.lay.fromEnd(solution.ends.A?.kind === 'plain' ? 'A' : 'B');
+  return steps.lay.fromEnd(sawnAt(solution, 'A') === undefined ? 'B' : 'A');
 }
 
 /** The second leaf on the tube, placed by the first one or by the marks made at the frame. */
@@ -66,7 +67,7 @@ export function secondCutStep(piece: Piece, end: NamedEnd): Step {
 }
 
 /** A tube that is wider than what it lands on. */
-function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {
+export function cutWarnings({ solution: { tube }, units, words }: Piece, { cope }: NamedEnd): Said[] {
   const { steps, quantities } = words;
   const missed = missedBy(tube.section, cope);
   const lacking = cope.end.parts.flatMap((part) => roomLacking(tube.section, cope.end, part) ?? []);

@@ -4,12 +4,12 @@ import { headerFactsOf } from '../../job/kinds.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
+import { copedEnds, isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /** By the printed footprints where they are asked for, else round the tube itself. */
 export function landingStep(piece: Piece): Step[] {
-  const [landing, other] = landed(copesOf(piece));
+  const [landing, other] = landed(copedEnds(piece));
   const { finish } = piece.words.steps;
   if (!landing) return [];
   const scribed = other ? finish.scribeBoth : finish.scribe(landingName(landing, piece.words));
@@ -27,11 +27,6 @@ function footprintWords({ words }: Piece, landing: NamedEnd, other: NamedEnd | u
   return finish.footprintsOf(landing.name, landingName(landing, words), flat, several);
 }
 
-/** The coped ends, A before B. */
-function copesOf({ first, second }: Piece): readonly NamedEnd[] {
-  return [first, second].flatMap((end) => end ?? []).toSorted((a, b) => (a.name < b.name ? -1 : 1));
-}
-
 /** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later. */
 export function ventStep(piece: Piece): Step[] {
   const { finish } = piece.words.steps;
@@ -39,7 +34,7 @@ export function ventStep(piece: Piece): Step[] {
   const text = ventWords(piece, drill);
   if (text) return [step('step:vent', text)];
   const plain = plainEnd(piece.solution);
-  const [landing] = landed(copesOf(piece));
+  const [landing] = landed(copedEnds(piece));
   if (!landing || !piece.hollow) return [];
   if (plain) return [step('step:vent', finish.ventLater(drill, plain))];
   const { A, B } = piece.solution.ends;
@@ -58,7 +53,7 @@ function ventWords(piece: Piece, drill: Said): Said | undefined {
   const { finish } = piece.words.steps;
   if (!vent) return undefined;
   const place = ventPlaceOf(piece.solution);
-  const cope = place && copesOf(piece).find(({ name }) => name === place.end)?.cope;
+  const cope = place && copedEnds(piece).find(({ name }) => name === place.end)?.cope;
   if (!place || !cope) return finish.ventTube(drill);
   return finish.vent(drill, place.end, cope.end.parts.length > 1 ? place.part + 1 : undefined);
 }
@@ -71,7 +66,7 @@ export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedE
 
 /** How it goes in, between two headers held by both, on one its angle is set; and the hot work that follows. */
 export function setStep(piece: Piece): Step[] {
-  const [landing, other] = landed(copesOf(piece));
+  const [landing, other] = landed(copedEnds(piece));
   const { finish, warnings } = piece.words.steps;
   if (!landing) return [];
   const { parts } = landing.cope.end;

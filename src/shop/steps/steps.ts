@@ -1,5 +1,5 @@
 import { bendJobOf } from '../bend-pieces.ts';
-import type { NamedEnd, Piece } from '../piece.ts';
+import { copedEnds, type NamedEnd, type Piece } from '../piece.ts';
 import { bendSteps, elbowSteps } from './bend-steps.ts';
 import { blankStep, scrapStep, squareSteps } from './blank-steps.ts';
 import { firstCutSteps, secondCutStep, secondLayStep } from './cope-steps.ts';
@@ -17,10 +17,10 @@ import type { Step } from './step.ts';
  * there, unless one is found at the frame.
  */
 export function stepsOf(piece: Piece): readonly Step[] {
-  const { first, second, solution } = piece;
+  const { first, second, sawn, solution } = piece;
   const bend = bendJobOf(solution);
   if (bend && first) return bendSteps(piece, first, bend);
-  const copes = [first, second].flatMap((end) => end ?? []);
+  const copes = copedEnds(piece);
   const landings = [...landingStep(piece), ...ventStep(piece)];
   const marked = piece.footprints && copes.every(({ cope }) => !cope.fitUp);
   return [
@@ -29,6 +29,7 @@ export function stepsOf(piece: Piece): readonly Step[] {
     ...squareSteps(piece),
     ...spineStep(piece),
     ...(marked ? landings : []),
+    ...sawn.flatMap((end) => of(end, [seatStep({ ...piece, first: end }, end)])),
     ...(first ? of(first, [...firstCutSteps(piece, first), seatStep(piece, first)]) : []),
     ...(second ? of(second, secondSteps(piece, second)) : []),
     ...elbowSteps(piece),

@@ -128,7 +128,7 @@ function isFollowed([goes]: readonly Fact[], [next]: readonly Fact[] = []): bool
 function tapeStep({ ends, words }: Ticket, room: Box): Step[] {
   const whole = ({ width, height }: Size): boolean =>
     takes(room, { width, height }) || takes(room, { width: height, height: width });
-  if (ends.every(({ wrap }) => whole(wrap))) return [];
+  if (ends.every(({ wrap }) => !wrap || whole(wrap))) return [];
   return [{ ...step('step:tape', words.steps.blank.tape), once: true }];
 }
 

@@ -1,6 +1,7 @@
 import type { Fact } from '../../leaf/card/fact.ts';
 import { leafNumbers, markOf } from '../../leaf/numbers.ts';
 import type { Mm } from '../../measure/units.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { Ticket } from './ticket.ts';
 import { ticketNumbers } from './ticket-numbers.ts';
 
@@ -8,7 +9,9 @@ import { ticketNumbers } from './ticket-numbers.ts';
 export function marked(ticket: Ticket, paperThickness: Mm): Ticket {
   const solutions = ticket.hands.map(({ solution }) => solution);
   const leaves = ticket.ends.map((end) => {
-    const marks = solutions.map((solution) => markOf(leafNumbers(solution, end.name, paperThickness)));
+    const marks = solutions
+      .filter((solution) => sawnAt(solution, end.name) === undefined)
+      .map((solution) => markOf(leafNumbers(solution, end.name, paperThickness)));
     return { end, marks, alike: marks.every((mark) => mark === marks[0]) };
   });
   const fact = (text: Fact['text']): Fact => ({ fact: 'mark', label: ticket.words.ticket.labels.mark, text });

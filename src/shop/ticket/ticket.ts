@@ -8,6 +8,7 @@ import { TAB } from '../../leaf/wrap/seam-edges.ts';
 import { WASTE_ROOM } from '../../leaf/wrap/waste.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { sawnAt } from '../../saddle/sawn.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
@@ -46,8 +47,8 @@ export interface Ticket {
 export interface TicketEnd {
   readonly name: EndName;
   readonly cope: Cope;
-  /** What its leaf takes of a sheet. */
-  readonly wrap: Size;
+  /** What its leaf takes of a sheet, where it has one. */
+  readonly wrap?: Size;
   readonly facts: readonly Fact[];
 }
 
@@ -96,9 +97,9 @@ export function ticketsOf(
       tube: pieces.slice(0, 1).flatMap(tubeFacts),
       ends: ends.flatMap(({ name, own }): TicketEnd[] => {
         const cope = drawn.ends[name];
-        return cope?.kind === 'coped'
-          ? [{ name, cope, wrap: wrapSize(drawn, name, cope), facts: alike(own) }]
-          : [];
+        if (cope?.kind !== 'coped') return [];
+        const leaf = sawnAt(drawn, name) === undefined && { wrap: wrapSize(drawn, name, cope) };
+        return [{ name, cope, ...leaf, facts: alike(own) }];
       }),
       hands: all.map((solution, i) => ({
         solution,
@@ -173,7 +174,7 @@ function sawFacts(piece: Piece): Fact[] {
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
-    ...(twist === undefined
+    ...(twist === undefined || !second
       ? []
       : [{ fact: 'twist' as const, label: labels.twist, text: words.quantities.twist(twist) }]),
     ...mitred.map(({ name, cope }) => ({

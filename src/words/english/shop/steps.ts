@@ -42,7 +42,9 @@ const blank = {
   exact: (blanks: number): Said => say`Cut ${theBlank(blanks)}: nothing is over for a second try.`,
   over: (blanks: number, over: Said): Said =>
     say`Cut ${theBlank(blanks)}: ${over} ${blanks > 1 ? say`of each ` : NOTHING}is over, for a second try.`,
-  squareEnd: (end: EndName): Said => say`Cut end ${end} square: the length is measured from it.`,
+  /** `wide`: no saw takes it at once. */
+  squareEnd: (end: EndName, wide: boolean): Said =>
+    say`Cut end ${end} square${wide ? say`, along the edge of a straight strip of paper wrapped round it` : NOTHING}: the length is measured from it.`,
   /** Where a tube shows how it is turned, along what the spine runs. */
   spine: (along: Said | undefined): Said =>
     along

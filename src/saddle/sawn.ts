@@ -1,0 +1,23 @@
+import type { EndName } from '../job/job.ts';
+import type { Mm } from '../measure/units.ts';
+import type { TubeSolution } from './solve.ts';
+
+/** No saw keeps closer. */
+const LEVEL: Mm = 0.05;
+const LOOKS = 72;
+
+/**
+ * The setback of an end that is one straight cut square across the tube, which is sawn without a leaf: it is plain, or it sits on a
+ * flat that stands square to it. Undefined of any other, and where the length is not known, for it is measured from there.
+ */
+export function sawnAt({ ends, lengths }: TubeSolution, name: EndName): Mm | undefined {
+  const end = ends[name];
+  if (!end) return undefined;
+  if (end.kind === 'plain') return 0;
+  if (!lengths) return undefined;
+  const { throat, longPoint, other, joint } = end;
+  const level = ({ setback }: { readonly setback: Mm }): boolean =>
+    Math.abs(setback - longPoint.setback) <= LEVEL;
+  const looks = Array.from({ length: other ? LOOKS : 0 }, (_, i) => (i * joint.section.turn) / LOOKS);
+  return level(throat) && looks.every((at) => other && level(other(at))) ? longPoint.setback : undefined;
+}
