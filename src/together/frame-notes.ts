@@ -7,6 +7,7 @@ import { type Clash, clashesIn } from './clashes.ts';
 import { nameOfTube, type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { oncePerJob } from './once.ts';
+import { overSplices } from './over-splices.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
 import { type Splice, sealedIn, splicesIn } from './sealed.ts';
 
@@ -18,7 +19,7 @@ export interface StandingFrame {
   /** Those of which it is told: all, or what was asked for. */
   readonly listed: readonly StandingTube[];
   readonly landings: readonly TubeLanding[];
-  /** The same as they are marked out, which is what is printed and said. */
+  /** The same as they are marked out, on both tubes of a splice, which is what is printed and said. */
   readonly marked: readonly TubeLanding[];
   readonly placings: Placings;
   readonly splices: readonly Splice[];
@@ -43,7 +44,9 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
   const pieces = piecesOfFrame(job);
   const placings = placingsOf(pieces);
   const splices = splicesIn(standings);
-  const marked = alongTheirHeaders(landings.map((landing) => asMade(landing, standings, placings)));
+  const marked = alongTheirHeaders(
+    overSplices(landings, standings, splices).map((landing) => asMade(landing, standings, placings)),
+  );
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),

@@ -4,7 +4,7 @@ import type { Job } from '../../src/job/job.ts';
 import { headerFacts } from '../../src/leaf/card/header-facts.ts';
 import { linesAcross } from '../../src/leaf/picture/heels-picture.ts';
 import { footprintOf } from '../../src/saddle/footprint.ts';
-import { placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
+import { placeFacts, placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
 import { type StandingFrame, standingFrame } from '../../src/together/frame-notes.ts';
 import { goesTo, landingLine } from '../../src/together/frame-report.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
@@ -78,6 +78,24 @@ test('what a ticket says of a landing leads to where the tube’s centre line co
     tried += 1;
   }
   expect(tried).toBeGreaterThan(30);
+});
+
+test('what lands over a splice stands with both tubes that are spliced there', () => {
+  const on = whole.marked.filter(({ tube }) => nameOf(tube) === 'post mid').filter(({ end }) => end === 'A');
+  // 800 mm from either sill's end A, half of 42.4 mm to each side.
+  expect(on.map((landing) => [nameOf(landing.on), landingLine(job, landing, whole.standings)])).toEqual([
+    ['sill a', 'centre 800 mm from end A, station 0° (on top), covers 779 mm to 821 mm'],
+    ['sill b', 'centre 800 mm from end A, station 180° (on top), covers 779 mm to 821 mm'],
+  ]);
+});
+
+test('a ticket tells that an end stands on a plate, and which of tubes that would hold their air in has a vent', () => {
+  const lines = solvePieces(job).flatMap((piece) => placeFacts(job, piece).flat());
+  const said = lines.map(({ label, text }) => `${label}: ${text}`);
+  expect(said).toContainEqual(expect.stringMatching(/^deck stay: .*B at deck \(on the plate\)/));
+  const sealed = whole.warnings.filter(({ code }) => code === 'sealed');
+  expect(sealed.length).toBe(3);
+  expect(said.filter((line) => line.startsWith('vent: drill 5 mm, to the open'))).toHaveLength(3);
 });
 
 test('a footprint laid with its cross as it says covers what the ticket says', () => {

@@ -1,4 +1,6 @@
 import type { EndName, Job, TicketNote } from '../../job/job.ts';
+import { headerFactsOf } from '../../job/kinds.ts';
+import { isSolid } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
@@ -10,6 +12,7 @@ import { goesTo, landingLine } from '../../together/frame-report.ts';
 import { nameOfTube } from '../../together/in-space.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
+import { drillOf } from '../steps/finishing-steps.ts';
 
 /** Where each tube that is this piece goes in its frame and what lands on it, and what the person wrote for its ticket: rows of lines. */
 export function placeFacts(job: Job, piece: TubeSolution): readonly (readonly Fact[])[] {
@@ -33,7 +36,7 @@ function placesIn(job: Job, frame: StandingFrame, piece: TubeSolution): readonly
       label: nameOfTube(job, tube),
       text: pair ? words.ofHand(leaf.hands[hand], text) : text,
     };
-    const landed = landingFacts(job, frame, tube);
+    const landed = [...landingFacts(job, frame, tube), ...ventFacts(job, frame, tube)];
     return [[goes], ...(landed.length > 0 ? [landed] : []), ...noteFacts(job.words, job.tubes[tube]?.note)];
   });
 }
@@ -56,7 +59,7 @@ function noteFacts({ ticket }: Language, note: TicketNote = []): readonly (reado
   });
 }
 
-/** The names of what an end lands on there, in the order of the piece's headers. */
+/** The names of what an end lands on there, in the order of the piece's headers; a plate has none but its kind's. */
 function headersThere(
   job: Job,
   { standings, placings }: StandingFrame,
@@ -66,9 +69,9 @@ function headersThere(
 ): readonly Said[] {
   const [cope, own] = [piece.ends[end], standings[tube]];
   if (cope?.kind !== 'coped' || !own) return [];
-  return cope.end.parts.flatMap((_, part) => {
+  return cope.end.parts.map(({ onto }, part) => {
     const there = headerThere(piece, end, part, own, placings);
-    return there ? [nameOfTube(job, there.on)] : [];
+    return there ? nameOfTube(job, there.on) : headerFactsOf(onto).said(job.words).name;
   });
 }
 
@@ -81,6 +84,16 @@ function landingFacts(job: Job, { marked, standings }: StandingFrame, on: number
       label: job.words.frame.lands(nameOfTube(job, landing.tube), landing.end),
       text: landingLine(job, landing, standings),
     }));
+}
+
+/** Of tubes that would hold their air in together, the vent that is drilled in the first of them that has an inside. */
+function ventFacts({ tubes, words }: Job, { warnings }: StandingFrame, tube: number): Fact[] {
+  const isHollow = (each: number): boolean => tubes.slice(each, each + 1).some((own) => !isSolid(own));
+  const isFirst = warnings.some((each) => each.code === 'sealed' && each.tubes.find(isHollow) === tube);
+  return tubes.slice(tube, tube + 1).flatMap((own): Fact[] => {
+    const text = words.frame.ventToOpen(drillOf(own, words));
+    return isFirst ? [{ fact: 'landing', label: words.frame.vent, text }] : [];
+  });
 }
 
 /** What the footprints of a frame say of their places; nothing of another job's. */

@@ -1,9 +1,11 @@
 import { ventOf, ventPlaceOf } from '../../fit/vent.ts';
 import { isTight } from '../../fit/warnings.ts';
+import type { Tube } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
-import { tubeFactsOf } from '../../job/sections.ts';
+import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Language } from '../../words/language.ts';
 import { copedEnds, isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
@@ -30,22 +32,25 @@ function footprintWords({ words }: Piece, landing: NamedEnd, other: NamedEnd | u
 /** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later. */
 export function ventStep(piece: Piece): Step[] {
   const { finish } = piece.words.steps;
-  const drill = drillOf(piece);
+  const drill = drillOf(piece.solution.tube, piece.words);
   const text = ventWords(piece, drill);
   if (text) return [step('step:vent', text)];
   const plain = plainEnd(piece.solution);
-  const [landing] = landed(copedEnds(piece));
-  if (!landing || !piece.hollow) return [];
-  if (plain) return [step('step:vent', finish.ventLater(drill, plain))];
   const { A, B } = piece.solution.ends;
+  if (!piece.hollow) return [];
+  if (A?.kind === 'plain' && B?.kind === 'plain') return [step('step:vent', finish.ventRail(drill))];
+  const [landing] = landed(copedEnds(piece));
+  if (!landing) return [];
+  if (plain) return [step('step:vent', finish.ventLater(drill, plain))];
   return A && B ? [] : [step('step:vent', finish.ventUntold(drill, A ? 'B' : 'A'))];
 }
 
 /** Into a tube of less a hole would be near its wall. */
 const SMALL: Mm = 15;
 
-function drillOf({ solution: { tube }, units, words }: Piece): Said {
-  return words.steps.finish.drill(tubeFactsOf(tube.section).across.mm < SMALL, units);
+/** How wide a vent is. */
+export function drillOf(tube: Tube, words: Language): Said {
+  return words.steps.finish.drill(tubeFactsOf(tube.section).across.mm < SMALL, unitsOfTube(tube));
 }
 
 function ventWords(piece: Piece, drill: Said): Said | undefined {

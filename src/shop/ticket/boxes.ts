@@ -36,7 +36,7 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
     ...(tickets.length > 1 && half > LEAST_HALF
       ? (['shared', 'snug', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
       : []),
-    { width, pictured: 'shared', high },
+    ...(['shared', 'snug', 'close'] as const).map((pictured) => ({ width, pictured, high })),
   ];
   return tickets.flatMap((ticket) => {
     for (const way of ways) {

@@ -89,6 +89,10 @@ export const frameWords = {
   goes: (a: Said, b: Said, station: Said, way: 'up' | 'back'): Said =>
     say`A at ${a}, B at ${b}, station ${station} faces ${way === 'up' ? say`up` : say`back`}`,
   ofHand: (hand: Said, goes: Said): Said => say`${hand}: ${goes}`,
+  /** Of tubes that would hold their air in together. */
+  vent: say`vent`,
+  ventToOpen: (drill: Said): Said =>
+    say`drill ${drill}, to the open, before it is welded up: with what it is joined to it would be sealed, and burst`,
   lands: (tube: Said, end: 'A' | 'B'): Said => say`${tube} ${end} lands`,
   /** Where the cross of a footprint goes on a header. */
   crossFrom: say`measured from a stop at the header's end A`,

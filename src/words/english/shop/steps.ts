@@ -212,6 +212,7 @@ const finish = {
   /** Of an end that the job does not tell. */
   ventUntold: (drill: Said, end: EndName): Said =>
     say`If end ${end} is welded shut too, drill a ${drill} vent before that: sealed, it would burst.`,
+  ventRail: (drill: Said): Said => say`If both its ends are capped later, drill a ${drill} vent before that.`,
   ventLater: (drill: Said, end: EndName): Said =>
     say`If end ${end} is capped later, drill a ${drill} vent before that.`,
   clean: (footprints: number, hollow: boolean, units: Units): Said => {
