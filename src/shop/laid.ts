@@ -16,7 +16,8 @@ export interface Laid {
 
 /** What goes down a page whole: drawn under a point, or moved to the next page where it has no room. */
 export interface LaidItem {
-  readonly lay: (at: Point, width: Mm) => Laid;
+  /** `sheets`: those that its leaves lie on, once that is known; before, it takes as much room as they may. */
+  readonly lay: (at: Point, width: Mm, sheets?: readonly number[]) => Laid;
   /** It stays with what follows it. */
   readonly heading?: boolean;
 }

@@ -11,15 +11,18 @@ export interface FrontBox {
   readonly white?: Mm;
   /** It stays with what follows it. */
   readonly heading?: boolean;
-  /** Its marks, under a top left corner; asked for when its page is drawn. */
-  readonly draw: (topLeft: Point) => readonly Mark[];
+  /** Its marks, under a top left corner; asked for when its page is drawn, and all leaves have their sheets. */
+  readonly draw: (topLeft: Point, sheetsOf: SheetsOf) => readonly Mark[];
 }
+
+/** The numbers of the sheets that the leaves of a tube lie on, by its name. */
+export type SheetsOf = (tube: string) => readonly number[];
 
 /** The boxes that come before the leaves, made for the room that a sheet's furniture leaves. */
 export type FrontPages = (room: Box) => readonly FrontBox[];
 
 /** A page of boxes: its marks are drawn when they are asked for. */
-export type FrontPage = () => readonly Mark[];
+export type FrontPage = (sheetsOf: SheetsOf) => readonly Mark[];
 
 /** Between two boxes side by side. */
 const GUTTER: Mm = 6;
@@ -47,7 +50,7 @@ export function layFront(boxes: readonly FrontBox[], room: Box): readonly FrontP
     left += box.width + GUTTER;
     foot = Math.min(foot, top - box.height);
   }
-  return pages.map((page) => () => page.flatMap(({ box, at }) => box.draw(at)));
+  return pages.map((page) => (sheetsOf) => page.flatMap(({ box, at }) => box.draw(at, sheetsOf)));
 }
 
 /** How high a box is with all that it stays with. */

@@ -5,7 +5,7 @@ import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import type { FrontPages } from './front.ts';
+import type { FrontPages, SheetsOf } from './front.ts';
 import { fewest, type Layout, type SetNames } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';
@@ -48,11 +48,26 @@ export function laySheets(
     mostOfOne: Math.max(1, ...layout.fillings.map(({ tile }) => tile?.together.length ?? 1)),
     sheets: {
       *[Symbol.iterator]() {
-        for (const [index, draw] of pages.entries()) yield frontSheet(layout, draw(), index + 1, count);
+        const sheetsOf = sheetsByTube(numbers);
+        for (const [index, draw] of pages.entries())
+          yield frontSheet(layout, draw(sheetsOf), index + 1, count);
         for (const filling of layout.fillings) yield sheetOf(layout, filling, numbers, count, set.words);
       },
     },
   };
+}
+
+/** A footprint is a leaf too. */
+function sheetsByTube(numbers: ReadonlyMap<Filling, number>): SheetsOf {
+  const found = new Map<string, Set<number>>();
+  for (const [{ placements }, number] of numbers) {
+    for (const { tube, place } of placements.flatMap(({ drawing }) => drawing.of ?? [])) {
+      if (tube === undefined || place === 'card') continue;
+      const own = found.get(tube) ?? new Set();
+      found.set(tube, own.add(number));
+    }
+  }
+  return (tube) => [...(found.get(tube) ?? [])];
 }
 
 function frontSheet({ page, furniture }: Layout, marks: readonly Mark[], number: number, of: number): Sheet {

@@ -43,7 +43,7 @@ describe('a note', () => {
     const job = readSample(withNote(LINES));
     const room = { left: 10, right: 200, top: 280, bottom: 17 };
     const drawn = JSON.stringify(
-      shopPack(job, solveHands(job), false)(room).map(({ draw }) => draw({ x: 10, y: 280 })),
+      shopPack(job, solveHands(job), false)(room).map(({ draw }) => draw({ x: 10, y: 280 }, () => [])),
     );
     for (const words of [
       'drill 8 mm for the pin',

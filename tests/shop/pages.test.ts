@@ -36,7 +36,12 @@ const WORDS = { words: ENGLISH, job: 'sea kayak trailer' };
 function packs(job: Job): readonly (readonly Drawing[])[] {
   return pagesOf(job.sheet).map((page) => {
     const room = furnish(page, { ...WORDS, paper: job.sheet.paper.name }).content;
-    return layFront(shopPack(job, solveHands(job), true)(room), room).map((draw) => pageOf(room, draw()));
+    return layFront(shopPack(job, solveHands(job), true)(room), room).map((draw) =>
+      pageOf(
+        room,
+        draw(() => []),
+      ),
+    );
   });
 }
 

@@ -73,7 +73,7 @@ describe('boxes before the leaves', () => {
   });
   const laidOn = (boxes: readonly FrontBox[]) =>
     layFront(boxes, ROOM).map((draw) =>
-      draw().flatMap((mark) => (mark.kind === 'words' ? [[mark.text, mark.at.x, mark.at.y]] : [])),
+      draw(() => []).flatMap((mark) => (mark.kind === 'words' ? [[mark.text, mark.at.x, mark.at.y]] : [])),
     );
 
   test('stand two to a page where they fit, one to a page where they do not', () => {

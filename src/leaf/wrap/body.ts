@@ -45,7 +45,7 @@ export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidat
   return inTurn(spansOf(body, near), (span) => rows(body, span, label));
 }
 
-/** Places for words, folded to the width of the stretch they stand in; turned where none is wide enough. */
+/** Places for words, folded to the width of the stretch they stand in; turned where none is wide enough; at last with a word in pieces. */
 export function* placesForWords(
   body: Body,
   near: Mm,
@@ -66,16 +66,32 @@ export function* placesForWords(
     (a, b) =>
       Number(a.span.overGuides) - Number(b.span.overGuides) || a.block.lines.length - b.block.lines.length,
   );
+  const whole = texts.flatMap(({ words }) => words.map(({ text }) => text)).join(' ');
+  const isWhole = ({ lines }: Block): boolean => lines.join(' ') === whole;
+  yield* levelPlaces(
+    body,
+    fits.filter(({ block }) => isWhole(block)),
+  );
+  for (const length of [16, 22, 30, 42]) {
+    const block = blockOf(fact, texts, size, length);
+    if (block.lines.length > most) continue;
+    for (const span of spans) yield* rows(body, span, labelOf(block, 1));
+  }
+  yield* levelPlaces(
+    body,
+    fits.filter(({ block }) => !isWhole(block)),
+  );
+}
+
+function* levelPlaces(
+  body: Body,
+  fits: readonly { readonly span: Span; readonly block: Block }[],
+): Iterable<Candidate> {
   for (const { span, block } of fits) {
     const places = rows(body, span, labelOf(block));
     // Between two guide lines words have room at both ends already.
     if (!span.overGuides) yield* places;
     else for (const words of places) yield withRoom(words, APART, 0);
-  }
-  for (const length of [16, 22, 30, 42]) {
-    const block = blockOf(fact, texts, size, length);
-    if (block.lines.length > most) continue;
-    for (const span of spans) yield* rows(body, span, labelOf(block, 1));
   }
 }
 

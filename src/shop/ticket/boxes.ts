@@ -63,7 +63,7 @@ function whole(ticket: Ticket, rows: readonly LaidItem[], width: Mm, height: Mm)
     width,
     height,
     white: BETWEEN,
-    draw: (at) => told(ticket, stacked(rows, at, width).marks),
+    draw: (at, sheetsOf) => told(ticket, stacked(rows, at, width, sheetsOf(ticket.name)).marks),
   };
 }
 
@@ -73,7 +73,7 @@ function parted(ticket: Ticket, rows: readonly LaidItem[], width: Mm): FrontBox[
     height: heightOf([row], width),
     ...(i === 0 && { white: BETWEEN }),
     ...(row.heading && { heading: true }),
-    draw: (at) => told(ticket, row.lay(at, width).marks),
+    draw: (at, sheetsOf) => told(ticket, row.lay(at, width, sheetsOf(ticket.name)).marks),
   }));
 }
 
@@ -90,7 +90,10 @@ function rowsOf(
 ): readonly LaidItem[] {
   const panels = panelRows(ticket, width, pictured);
   const last = panels.at(-1);
-  const head: LaidItem = { heading: true, lay: (at, wide) => ruled(layHead(ticket, at, wide), at, wide) };
+  const head: LaidItem = {
+    heading: true,
+    lay: (at, wide, sheets) => ruled(layHead(ticket, at, wide, sheets), at, wide),
+  };
   const pictures = panels.map((row) =>
     row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
   );
@@ -144,11 +147,11 @@ function inTwo(rows: readonly LaidItem[], at: Point, width: Mm): Laid {
   return { marks: [...one.marks, ...other.marks], foot: Math.min(one.foot, other.foot) };
 }
 
-function stacked(rows: readonly LaidItem[], at: Point, width: Mm): Laid {
+function stacked(rows: readonly LaidItem[], at: Point, width: Mm, sheets?: readonly number[]): Laid {
   const marks: Mark[] = [];
   let foot = at.y;
   for (const row of rows) {
-    const laid = row.lay({ x: at.x, y: foot }, width);
+    const laid = row.lay({ x: at.x, y: foot }, width, sheets);
     marks.push(...laid.marks);
     foot = laid.foot;
   }

@@ -10,11 +10,12 @@ import { furtherOn, type Laid, layText, toldOf } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
 
 /** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
-export function layHead(ticket: Ticket, at: Point, width: Mm): Laid {
+export function layHead(ticket: Ticket, at: Point, width: Mm, sheets?: readonly number[]): Laid {
   const { name, make, words: language } = ticket;
-  const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark);
+  const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark, leavesOn(ticket, sheets));
   const beside = widthOf(about, TEXT);
-  const room = width - beside - 6 > LEAST_NAME ? width - beside - 6 : width;
+  const least = Math.min(LEAST_NAME, widthOf(spelled(name), TITLE));
+  const room = width - beside - 6 > least ? width - beside - 6 : width;
   const title = layText(partOf(name, shortened(spelled(name), TITLE, room)), 'name', TITLE, at, room);
   const below = room === width;
   const aside = below
@@ -26,6 +27,16 @@ export function layHead(ticket: Ticket, at: Point, width: Mm): Laid {
   const tube = layInRow(ticket.tube, TEXT, { x: at.x, y: Math.min(title.foot, aside.foot) }, width);
   const saw = layInRow(ticket.saw, WORTH, { x: at.x, y: tube.foot - 0.6 }, width);
   return { marks: [...title.marks, ...aside.marks, ...tube.marks, ...saw.marks], foot: saw.foot - AIR };
+}
+
+/** A set of so many tickets for each of its sheets would be of large tubes alone. */
+const SHEETS_OF_ONE = 8;
+
+/** The sheets of its leaves, before they are known as wide as they may be; of one tube alone all other sheets are. */
+function leavesOn({ of, ends }: Ticket, sheets?: readonly number[]): readonly number[] {
+  if (of === 1 || !ends.some(({ wrap }) => wrap)) return [];
+  const widest = Number('8'.repeat(`${SHEETS_OF_ONE * of}`.length));
+  return sheets ?? [widest, widest];
 }
 
 /** A shorter name would be cut short for what stands beside it. */

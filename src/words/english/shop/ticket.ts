@@ -5,11 +5,23 @@ type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number
 
 /** The page for one tube: what stands over its steps. */
 export const ticket = {
-  /** Beside a tube's name: which ticket, and how many of what. */
-  about: (number: number, of: number, make: Said, mark: Said | undefined): Said => {
+  /** Beside a tube's name: which ticket, how many of what, and on which sheets its leaves lie, in their order. */
+  about: (
+    number: number,
+    of: number,
+    make: Said,
+    mark: Said | undefined,
+    [first, ...others]: readonly number[],
+  ): Said => {
     const which = of > 1 ? say`Ticket ${number} of ${of}` : say`Ticket`;
     const named = mark ? [say`${which} (${mark})`] : of > 1 ? [which] : [];
-    return joined([...named, make], '  ·  ');
+    const last = others.at(-1);
+    const sheets =
+      last === undefined
+        ? say`sheet ${first ?? 0}`
+        : say`sheets ${first ?? 0}${others.length > 1 ? say` to ` : say`, `}${last}`;
+    const leaves = first === undefined ? [] : [say`leaves: ${sheets}`];
+    return joined([...named, make, ...leaves], '  ·  ');
   },
   make: (copies: number, pair: boolean, pieces: Said | undefined): Said => {
     const what = pieces ? say`: ${pieces}${copies > 1 ? say` each` : say``}` : say``;
