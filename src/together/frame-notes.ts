@@ -7,9 +7,9 @@ import { type Clash, clashesIn } from './clashes.ts';
 import { nameOfTube, type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { oncePerJob } from './once.ts';
-import { overSplices } from './over-splices.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
-import { type Splice, sealedIn, splicesIn } from './sealed.ts';
+import { sealedIn } from './sealed.ts';
+import { type Splice, splicesIn } from './splices.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -19,7 +19,7 @@ export interface StandingFrame {
   /** Those of which it is told: all, or what was asked for. */
   readonly listed: readonly StandingTube[];
   readonly landings: readonly TubeLanding[];
-  /** The same as they are marked out, on both tubes of a splice, which is what is printed and said. */
+  /** The same as they are marked out, which is what is printed and said. */
   readonly marked: readonly TubeLanding[];
   readonly placings: Placings;
   readonly splices: readonly Splice[];
@@ -40,13 +40,11 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
   const { frame } = job;
   if (!frame) return undefined;
   const standings = standingsIn(frame, solveStanding(job));
-  const landings = landingsIn(standings);
+  const splices = splicesIn(standings);
+  const landings = landingsIn(standings, splices);
   const pieces = piecesOfFrame(job);
   const placings = placingsOf(pieces);
-  const splices = splicesIn(standings);
-  const marked = alongTheirHeaders(
-    overSplices(landings, standings, splices).map((landing) => asMade(landing, standings, placings)),
-  );
+  const marked = alongTheirHeaders(landings.map((landing) => asMade(landing, standings, placings)));
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),

@@ -19,6 +19,7 @@ import {
   stopAt,
   wayAround,
 } from './in-space.ts';
+import type { Splice } from './splices.ts';
 
 /**
  * Where an end lands on another tube of its frame. Distances run along that tube's axis from a stop that is held square against
@@ -46,18 +47,38 @@ export interface TubeLanding {
   readonly over: Mm;
 }
 
-/** Every landing of a frame on another of its tubes, in the order of what is landed on and along it. */
-export function landingsIn(standings: readonly StandingTube[]): readonly TubeLanding[] {
+/**
+ * Every landing of a frame on another of its tubes, in the order of what is landed on and along it. One that lies over a splice is on both
+ * tubes that are joined there, whole on each.
+ */
+export function landingsIn(
+  standings: readonly StandingTube[],
+  splices: readonly Splice[],
+): readonly TubeLanding[] {
   const found = standings.flatMap((standing) =>
     copesOf(standing.solution).flatMap(([end, cope]) =>
       cope.end.parts.flatMap((_, part) => {
         const header = standings[standing.seat.ends[end].headers[part] ?? -1];
         const isWall = !cope.joint.landings[part]?.mitred;
-        return header && isWall ? [landingOn(standing, end, cope, part, header)] : [];
+        if (!header || !isWall) return [];
+        const landing = landingOn(standing, end, cope, part, header);
+        const others = acrossSplices(landing, header, splices).flatMap((tube) => standings[tube] ?? []);
+        return [landing, ...others.map((other) => landingOn(standing, end, cope, part, other))];
       }),
     ),
   );
   return alongTheirHeaders(found);
+}
+
+/** The tubes onto which a footprint runs where its header is spliced to them. */
+function acrossSplices(
+  { on, from, to }: TubeLanding,
+  header: StandingTube,
+  splices: readonly Splice[],
+): readonly number[] {
+  const length = farEndOf(header) - stopAt(header);
+  const runsOver = (end: EndName): boolean => (end === 'A' ? from < -BESIDE : to > length + BESIDE);
+  return splices.flatMap(({ tube, end, to: other }) => (tube === on && runsOver(end) ? [other] : []));
 }
 
 /** By what is landed on, and along that. */
@@ -124,7 +145,7 @@ function reachAlong(
 
 /**
  * Where the end's centre line comes out of the header's outside: of one that ends at the joint, where it would if that ran on, for
- * there may be nothing of it right at the line; such a place is marked only where the header is.
+ * there may be nothing of it right at the line; such a place, and one beyond a splice, is marked only where the header is.
  */
 function centreAt(
   { seat }: StandingTube,
@@ -147,7 +168,8 @@ function centreAt(
   }
   const { along, x, y } = inHeader(pointsAt(seat, end)(0, 0, out.z + landing.shift));
   const [from, to] = [stopAt(header), farEndOf(header)];
-  const isThere = !asked.stops || (along > from - BESIDE && along < to + BESIDE);
+  const stops = (at: EndName): boolean => asked.stops !== undefined || isSpliced(header.seat.ends[at]);
+  const isThere = (!stops('A') || along > from - BESIDE) && (!stops('B') || along < to + BESIDE);
   return { ...(isThere && { mark: along - from }), ...outAt(x, y) };
 }
 

@@ -1,11 +1,10 @@
 import { ventOf, ventPlaceOf } from '../fit/vent.ts';
 import type { EndName } from '../job/job.ts';
 import { isSolid } from '../job/sections.ts';
-import type { Mm } from '../measure/units.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
-import { norm, wayTo } from '../space/vector.ts';
 import { headerThere, type Placings } from './as-made.ts';
-import { copesOf, isSpliced, type StandingTube, workPointOf } from './in-space.ts';
+import { copesOf, type StandingTube } from './in-space.ts';
+import type { Splice } from './splices.ts';
 
 const ENDS: readonly EndName[] = ['A', 'B'];
 
@@ -56,25 +55,3 @@ export function sealedIn(
 function isHollow(standing: StandingTube | undefined): boolean {
   return standing !== undefined && !isSolid(standing.solution.tube);
 }
-
-/** An end of a tube that is spliced to another tube. */
-export interface Splice {
-  readonly tube: number;
-  readonly end: EndName;
-  readonly to: number;
-}
-
-/** Two plain ends that nothing leaves open meet in a splice where they are at one place. */
-export function splicesIn(standings: readonly StandingTube[]): readonly Splice[] {
-  const ends = standings.flatMap(({ tube, seat }) =>
-    ENDS.flatMap((end) => (isSpliced(seat.ends[end]) ? [{ tube, end, at: workPointOf(seat, end) }] : [])),
-  );
-  return ends.flatMap(({ tube, end, at }) =>
-    ends.flatMap((other) =>
-      other.tube !== tube && norm(wayTo(at, other.at)) < TOGETHER ? [{ tube, end, to: other.tube }] : [],
-    ),
-  );
-}
-
-/** No two points of a frame lie as near that are not one. */
-const TOGETHER: Mm = 0.1;
