@@ -10,14 +10,16 @@ import { ownWordsOf } from '../job/text/note.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import { leavesOf, withoutFootprint } from '../leaf/leaves-of.ts';
+import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import { stockLacking } from '../shop/lists/stock-in-words.ts';
 import { withNewTicket } from '../shop/numbered.ts';
 import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
-import { standingFrame } from '../together/frame-notes.ts';
+import { isWarning, standingFrame } from '../together/frame-notes.ts';
 import { solvePieces } from '../together/pieces.ts';
+import { standingPieces } from '../together/pieces-named.ts';
 import type { Language } from '../words/language.ts';
 import { endedLines } from '../words/said.ts';
 import { readAsk } from './ask.ts';
@@ -93,20 +95,30 @@ export async function print(path: string | undefined, options: PrintOptions, she
     dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
   }[as]();
   await writeResult(target, bytes, shell);
-  tellWarnings(job, solutions, shell);
+  tellWarnings(job, solutions, only, shell);
   if (target === '-') return;
   shell.err(endedLines([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
 
-/** What `check` warns of reaches the person who prints. */
-function tellWarnings(job: Job, solutions: readonly TubeSolution[], { words, err }: Shell): void {
-  const { warned, warning: said } = words.commandAnswers;
+/** What `check` warns of reaches the person who prints: what `--strict` stops at, then what is only to be known of a frame. */
+function tellWarnings(
+  job: Job,
+  solutions: readonly TubeSolution[],
+  only: Only['only'],
+  { words, err }: Shell,
+): void {
+  const { warned, noted, warning: said } = words.commandAnswers;
   const tubes = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
     said(solution.tube.name, code, end ? words.check.ofEnd(end, inFile) : inFile),
   );
-  const frame = standingFrame(job)?.warnings.map(({ code, text }) => words.check.told(code, text)) ?? [];
-  const told = [...tubes, ...stockLacking(job, solutions), ...frame];
+  const whole = standingFrame(job);
+  const { warnings = [] } = (whole && only ? standingPieces(whole, solutions) : whole) ?? {};
+  const ofFrame = (are: boolean): readonly Said[] =>
+    warnings.filter((each) => isWarning(each) === are).map(({ code, text }) => words.check.told(code, text));
+  const told = [...tubes, ...stockLacking(job, solutions), ...ofFrame(true)];
+  const notes = ofFrame(false);
   if (told.length > 0) err(endedLines([warned(told.length), ...told]));
+  if (notes.length > 0) err(endedLines([noted(notes.length), ...notes]));
 }
 
 /** What a printer draws short takes more of the paper. */

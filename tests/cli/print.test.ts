@@ -304,4 +304,27 @@ tube:
       ]);
     }
   });
+
+  it('is counted as `--strict` has it: what of a frame is only to be known is a note', async () => {
+    const hoop = `copeleaf: 1
+frame:
+  points: { a: [0, 0, 0], b: [500, 0, 0], c: [500, 0, 400], d: [0, 0, 400] }
+  tubes:
+    - { name: low, along: [a, b], od: 30, wall: 2 }
+    - { name: near side, along: [b, c], od: 30, wall: 2 }
+    - { name: high, along: [c, d], od: 30, wall: 2 }
+    - { name: far side, along: [d, a], od: 30, wall: 2 }
+`;
+    const across = '    - { name: bar, along: [[-50, 0, 200], [550, 0, 200]], od: 30, wall: 2 }\n';
+    const folder = folderWith({ 'hoop.yaml': hoop, 'crossed.yaml': hoop + across });
+    for (const [file, strict, told] of [
+      ['hoop.yaml', 0, [/^1 note$/, /^sealed: /]],
+      ['crossed.yaml', 2, [/^2 warnings$/, /^clash: /, /^clash: /, /^1 note$/, /^sealed: /]],
+    ] as const) {
+      expect((await copeleaf(folder, ['check', file, '--strict'])).code).toBe(strict);
+      const { err } = await copeleaf(folder, ['print', file]);
+      const lines = err.split('\n').slice(0, told.length);
+      expect(lines).toEqual(told.map((each) => expect.stringMatching(each)));
+    }
+  });
 });

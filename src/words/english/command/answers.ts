@@ -25,6 +25,8 @@ export const commandAnswers = {
     say`${asWritten(file)}: ${counted(tubes, say`tube`, say`tubes`)} as solids, in mm`,
   /** How many warnings follow, and each as `check` has it. */
   warned: (count: number): Said => counted(count, say`warning`, say`warnings`),
+  /** The same of what is only to be known. */
+  noted: (count: number): Said => counted(count, say`note`, say`notes`),
   warning: (tube: string, code: string, text: Said): Said =>
     say`${asWritten(tube)}: ${asWritten(code)}: ${text}`,
   tubesDone: (done: number, all: number): Said => say`${done} of ${all} tubes`,
