@@ -196,20 +196,30 @@ function clockTo({ tube }: StoodEnd, u: Vector): number {
 function flat(shop: Shop, own: StoodEnd, normal: Vector): CutEnd | undefined {
   const { desk } = shop;
   const body = bodyOf(own);
-  const sine = Math.abs(dot(normal, body));
-  if (sine < Math.sin(Math.PI / 180))
-    return complain(desk, askedEnd(own).spot, 'flat', desk.words.job.frame.flatAlong);
+  const angle = Math.asin(Math.min(1, Math.abs(dot(normal, body))));
+  if (angle < LEAST)
+    return complain(
+      desk,
+      askedEnd(own).spot,
+      'flat',
+      desk.words.job.frame.flatAlong(asWritten(own.tube.name), degrees(angle), acrossAxis(body)),
+    );
   // The plane's steepest line, towards the body.
   const steep = squareTo(normal, body);
   const u = steep && squareTo(own.tube.axis, steep);
   const part: Part = {
     onto: { kind: 'plate' },
-    angle: angleOf(u ? Math.asin(Math.min(1, sine)) : Math.PI / 2),
+    angle: angleOf(u ? angle : Math.PI / 2),
     clock: angleOf(u ? clockTo(own, u) : 0),
     offset: lengthOf(0, desk.bareUnit),
     shift: lengthOf(0, desk.bareUnit),
   };
   return endOf(shop, own, [part], [], 0);
+}
+
+/** The axis of space that a body nearly runs along, within 30 degrees, so that a plane square to it cuts the tube nearly square. */
+function acrossAxis(body: Vector): 'x' | 'y' | 'z' | undefined {
+  return (['x', 'y', 'z'] as const).find((_, i) => Math.abs(body[i] ?? 0) > Math.cos(Math.PI / 6));
 }
 
 function plain(own: StoodEnd, node: Node, inside: Stood | undefined): CutEnd {

@@ -7,6 +7,7 @@ const A_PLACE = say`three lengths, as in \`[0, 250, 1200]\`: to the right, away 
 const TWO_POINTS = say`two points, as in \`[left, right]\``;
 const ALL_OVER_AGAIN = say`points, tubes or ends that do not rest on one another in a circle`;
 const A_WAY = say`up, down, left, right, front, back, or three numbers such as \`[1, 0, 1]\``;
+const MANY_TIMES = say`the cut would be many times as long as the tube is wide`;
 type Units = 'mm' | 'in';
 
 const PLAIN_NAME = say`a name without a comma`;
@@ -108,14 +109,20 @@ export const frame = {
     why: say`nothing to mitre it with: two ends of one outside have to come first at the point, and no tube run through it`,
     instead: say`the other end of the same size, or no \`mitre\``,
   },
-  flatAlong: { why: say`the tube runs along that plane`, instead: say`a plane that cuts across the tube` },
+  /** `across`: the plane that cuts it nearly square. */
+  flatAlong: (tube: Said, angle: number, across: 'x' | 'y' | 'z' | undefined): Objection => ({
+    why: say`${tube} lies at ${asWritten(angle.toFixed(1))} degrees to that plane, under 15: ${MANY_TIMES}`,
+    instead: across
+      ? say`\`flat: ${asWritten(across)}\`, which cuts it nearly square, or other points: z is up`
+      : say`a plane that cuts across the tube`,
+  }),
   ontoItself: { why: say`a tube does not land on itself`, instead: say`the tubes it lands on` },
   missesAll: (names: readonly Said[]): Objection => ({
     why: say`the tube passes beside ${joined(names, ' and ')} and misses it`,
     instead: say`a point nearer to it, or another tube`,
   }),
   tooFlat: (tube: Said, header: Said, angle: number): Objection => ({
-    why: say`${tube} lands on ${header} at ${asWritten(angle.toFixed(1))} degrees, under 15: the cut would be many times as long as the tube is wide`,
+    why: say`${tube} lands on ${header} at ${asWritten(angle.toFixed(1))} degrees, under 15: ${MANY_TIMES}`,
     instead: say`\`onto: [${header}]\` at that end if it is meant, or other points`,
   }),
   nothingBetween: (between: Mm, units: Units): Objection => ({
