@@ -37,8 +37,8 @@ export function reportTube(solution: TubeSolution, words: Language): TubeReport 
   const A = look('A');
   const B = look('B');
   const warnings = [
-    ...(A && A !== 'plain' ? endWarnings(tube, 'A', A, words) : []),
-    ...(B && B !== 'plain' ? endWarnings(tube, 'B', B, words) : []),
+    ...(A && A !== 'plain' ? endWarnings(solution, 'A', A, words) : []),
+    ...(B && B !== 'plain' ? endWarnings(solution, 'B', B, words) : []),
     ...tubeWarnings(solution, words),
     ...asMeant(solution, words),
   ];

@@ -1,4 +1,4 @@
-import type { CopedEnd, EndName, Part, Tube, TubeSection } from '../job/job.ts';
+import type { CopedEnd, EndName, Part, TubeSection } from '../job/job.ts';
 import type { Room } from '../job/kind.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
@@ -42,16 +42,16 @@ export const ROD: Mm = 1.6;
 
 /** Every warning about one coped end, in the order in which a person would meet them. */
 export function endWarnings(
-  tube: Tube,
+  solution: TubeSolution,
   name: EndName,
   report: EndReport,
   words: Language,
 ): readonly Warning[] {
   const { end } = report.cope;
-  const units = unitsOfTube(tube);
+  const units = unitsOfTube(solution.tube);
   const found = [
     misses(report, units, words),
-    ...end.parts.flatMap((part) => [wider(tube, end, part, words), heelAngle(part, words)]),
+    ...end.parts.flatMap((part) => [wider(solution, end, part, words), heelAngle(solution, part, words)]),
     feather(report, words),
     standOff(report, units, words),
     wideGap(report, units, words),
@@ -63,8 +63,14 @@ export function endWarnings(
 export function tubeWarnings(solution: TubeSolution, words: Language): readonly Warning[] {
   const left = tooShort(solution);
   if (left === undefined) return [];
-  const across = tubeFactsOf(solution.tube.section).across.mm;
-  return [{ code: 'short', ...words.warnings.short(left, across, unitsOfTube(solution.tube)) }];
+  const { tube } = solution;
+  const across = tubeFactsOf(tube.section).across.mm;
+  return [{ code: 'short', ...words.warnings.short(left, across, askedIn(solution), unitsOfTube(tube)) }];
+}
+
+/** What its file is: a frame has points where a job of tubes has lengths and angles. */
+function askedIn({ places }: TubeSolution): 'frame' | 'tubes' {
+  return places ? 'frame' : 'tubes';
 }
 
 /** What is left of a tube between its short points where that is less than its own width; else undefined. */
@@ -81,7 +87,8 @@ function misses({ missed }: EndReport, units: Units, words: Language): Found {
 }
 
 /** A tube is wider than the header it lands on, or on a box than the flat of the face it lands on. */
-function wider(tube: Tube, end: CopedEnd, part: Part, words: Language): Found {
+function wider(solution: TubeSolution, end: CopedEnd, part: Part, words: Language): Found {
+  const { tube } = solution;
   const { section } = tube;
   const units = unitsOfTube(tube);
   const room = roomLacking(section, end, part);
@@ -91,9 +98,11 @@ function wider(tube: Tube, end: CopedEnd, part: Part, words: Language): Found {
   const isBoxOnBox = section.kind === 'rectangular' && face !== undefined && room.mm + by <= face + 1e-9;
   const { boxOnBox, wider } = words.warnings;
   // A round header's name is its width.
+  const named = face === undefined;
+  const mends = { file: askedIn(solution), own: tube.name, first: part.stops?.name };
   const told = isBoxOnBox
     ? boxOnBox(by, room.mm, name, units)
-    : wider(by, { ...room, named: face === undefined }, name, units);
+    : wider(by, { ...room, named }, name, mends, units);
   return { code: 'wider', ...told };
 }
 
@@ -110,9 +119,9 @@ export function roomLacking(
   return room && by > 1e-9 ? { ...room, by } : undefined;
 }
 
-function heelAngle(part: Part, words: Language): Found {
+function heelAngle(solution: TubeSolution, part: Part, words: Language): Found {
   if (!isTight(part)) return undefined;
-  return { code: 'heel-angle', ...words.warnings.heelAngle(acuteOf(part.angle.rad)) };
+  return { code: 'heel-angle', ...words.warnings.heelAngle(acuteOf(part.angle.rad), askedIn(solution)) };
 }
 
 /** Whether a weld at the heel can hardly be made sound. */

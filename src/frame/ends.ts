@@ -5,7 +5,7 @@ import { complain, type Desk } from '../job/text/desk.ts';
 import { degrees, type Mm } from '../measure/units.ts';
 import { crossProduct, dot, norm, squareTo, type Vector } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
-import type { Named } from './asked.ts';
+import type { CutAsk, Named } from './asked.ts';
 import { angleOf, lengthOf, type Meeting, meetingOf, partOfMeeting, stopOfMeeting } from './meeting.ts';
 import { unknownName } from './names.ts';
 import { type Node, nodeKey } from './nodes.ts';
@@ -256,10 +256,11 @@ function coped(
   candidates: readonly Candidate[],
 ): CutEnd | 'untouched' | undefined {
   const { desk } = shop;
-  const isAsked = askedEnd(own).cut.kind === 'onto';
+  const { cut: asks } = askedEnd(own);
+  const isAsked = asks.kind === 'onto';
   const landed = candidates.flatMap((candidate) => {
     const meeting = meetingOf(own, candidate.tube);
-    const part = meeting && partWith(shop, meeting, candidate, true);
+    const part = meeting && partWith(shop, asks, meeting, candidate, true);
     return meeting && part ? [{ candidate, meeting, part }] : [];
   });
   const met = metOf(
@@ -284,7 +285,7 @@ function coped(
   if (narrow && !isAsked) return tooFlat(shop, own, narrow.candidate.tube, narrow.meeting.angle);
   const near = kept.flatMap(({ candidate }) => (candidate.near ? [candidate.tube] : []));
   const headers = kept.map(({ candidate }) => candidate.tube);
-  const alone = kept.length === 1 ? partWith(shop, first.meeting, first.candidate, false) : undefined;
+  const alone = kept.length === 1 ? partWith(shop, asks, first.meeting, first.candidate, false) : undefined;
   const cut = alone
     ? endOf(shop, own, [alone], headers, first.meeting.shift)
     : endOf(
@@ -308,6 +309,7 @@ function tooFlat({ desk }: Shop, own: StoodEnd, header: Stood, angle: number): u
 
 function partWith(
   shop: Shop,
+  asks: CutAsk,
   meeting: Meeting,
   { tube, end }: Candidate,
   shifted: boolean,
@@ -315,7 +317,8 @@ function partWith(
   const part = partOfMeeting(meeting, shifted, shop.desk.bareUnit);
   if (end === undefined) return part;
   const its = shop.find({ tube, end });
-  return its && { ...part, stops: stopOfMeeting(meeting, end, its) };
+  const name = asks.kind === 'found' ? { name: tube.name } : {};
+  return its && { ...part, stops: { ...stopOfMeeting(meeting, end, its), ...name } };
 }
 
 /** Along the axis from the first point: so far into the body from the end's own. */

@@ -212,6 +212,8 @@ export interface Part {
 export interface HeaderEnd extends Pick<Stop, 'at' | 'ahead' | 'turn' | 'round'> {
   readonly section: TubeSection;
   readonly end: End;
+  /** Of a tube of a frame that is landed on because it comes first at the point: its name. */
+  readonly name?: string;
 }
 
 /** What a tube lands on. */

@@ -5,6 +5,7 @@ import { type Complaint, Refusal } from '../job/text/complaint.ts';
 import { complainAt } from '../job/text/origin.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import { type Section, wrapStation } from '../space/section.ts';
+import { asWritten } from '../words/said.ts';
 import { bendCrosses } from './bend-crossing.ts';
 import { type EndSolution, solveEnd } from './cope.ts';
 import { type ReadLength, readLengths } from './readings.ts';
@@ -81,8 +82,13 @@ function lengthMarkMisses(job: Job, { ends: { B } }: TubeSolution, place: number
   return [complainAt(job, `tubes[${place}].between`, 'mark', job.words.job.ends.lengthMarkBeside)];
 }
 
-function copesCross(job: Job, { readings, lengths }: TubeSolution, place: number): Complaint[] {
+function copesCross(job: Job, { tube, readings, lengths }: TubeSolution, place: number): Complaint[] {
   if (!lengths || lengths.shortest > 0) return [];
+  if (job.frame) {
+    const objection = job.words.job.frame.cutsCross(-lengths.shortest, job.units);
+    const misreading = { read: asWritten(tube.name), ...objection };
+    return [complainAt(job, `tubes[${place}]`, 'too-short', misreading)];
+  }
   const least = Math.ceil((lengths.between - lengths.shortest) * 10 + 1) / 10;
   const read = betweenRead(readings, job.words);
   const misreading = { read, ...job.words.job.ends.cutsCross(-lengths.shortest, least, job.units) };

@@ -43,6 +43,27 @@ function trestle(feet: { readonly front?: string; readonly back?: string; readon
   ];
 }
 
+/** A bay of a rack: a post, a rail at its foot and a brace from there, each of its own size, in this order in the file. */
+function bay(...order: readonly ('post' | 'rail' | 'brace')[]): File {
+  const tubes = {
+    post: 'name: post, along: [low, high], od: 42.4, wall: 2.6',
+    rail: 'name: rail, along: [low, far], od: 42.4, wall: 2.6',
+    brace: 'name: brace, along: [low, [600, 0, 500]], od: 26.9, wall: 2.6',
+  };
+  return [{ low: '[0, 0, 0]', high: '[0, 0, 1000]', far: '[1200, 0, 0]' }, order.map((name) => tubes[name])];
+}
+
+/** Two rails so far apart with a web between them, leaning to the right by so much. */
+function webBetweenRails(apart: number, lean: number): File {
+  const rails = [0, apart].map(
+    (z) => `name: rail ${z}, along: [[0, 0, ${z}], [1000, 0, ${z}]], od: 60, wall: 2`,
+  );
+  return [
+    { foot: '[300, 0, 0]' },
+    [...rails, `name: web, along: [foot, [${300 + lean}, 0, ${apart}]], od: 50, wall: 2`],
+  ];
+}
+
 const WRONG: readonly (readonly [string, File, RegExp])[] = [
   [
     'feet cut in a plane that lies nearly along the legs',
@@ -54,15 +75,38 @@ const WRONG: readonly (readonly [string, File, RegExp])[] = [
     trestle({ front: '[-700, -100, 0]', flat: 'y' }),
     /leg lies at 5.8 degrees to that plane.*: a plane that cuts across the tube/,
   ],
+  [
+    'a thin tube that stands before a thick one at their point',
+    bay('brace', 'post', 'rail'),
+    /post A: wider: .*brace comes before post, so post is coped onto it; `after: \[post\]` at brace turns that round/,
+  ],
+  [
+    'an acute angle that follows from points',
+    webBetweenRails(300, 900),
+    /web A: heel-angle: .*In a job file: the points that it runs `along`/,
+  ],
+  [
+    'points so near that hardly a tube is left',
+    webBetweenRails(80, 0),
+    /web : short: Only .*In a job file: the points that it runs `along`/,
+  ],
+  [
+    'points so near that nothing is left',
+    webBetweenRails(50, 40),
+    /^web: the cuts of its two ends cross by [\d.]+ mm and leave no tube between them: points further apart$/,
+  ],
 ];
 
 describe('a wrong frame is told what is wrong with it', () => {
   test.each(WRONG)('%s', (_, file, fault) => {
-    expect(toldOf(...file)).toMatch(fault);
+    const told = toldOf(...file);
+    expect(told).toMatch(fault);
+    // What nobody writes in a frame, where all that follows from points.
+    expect(told).not.toMatch(/`between|off-square|girth|`od`|`wide`/);
   });
 });
 
 test('the trestle with no mistake is told of its thin edges and its air alone', () => {
-  const told = toldOf(...trestle({}));
-  expect(told).not.toMatch(/flat/);
+  expect(toldOf(...trestle({}))).not.toMatch(/flat/);
+  expect(toldOf(...bay('post', 'rail', 'brace'))).not.toMatch(/wider/);
 });

@@ -7,6 +7,8 @@ import { quantities } from './quantities.ts';
 const { amount, angle, own } = quantities;
 
 type Units = 'mm' | 'in';
+/** In what a tube is asked for: among others by its numbers, or in a frame by points. */
+type File = 'tubes' | 'frame';
 
 /** What a person at the bench reads; and where a job file is edited, with the key that mends it. */
 type Told = { readonly text: Said; readonly inFile: Said };
@@ -14,6 +16,8 @@ type Told = { readonly text: Said; readonly inFile: Said };
 function told(text: Said, key?: Said): Told {
   return { text, inFile: key === undefined ? text : say`${text} In a job file: ${key}.` };
 }
+
+const ITS_POINTS = say`the points that it runs \`along\``;
 
 const WITH_ITS_UNIT = say`the number with its unit if it is meant`;
 
@@ -25,12 +29,30 @@ function nth(place: number): Said {
   return [say`first`, say`second`, say`third`][place - 1] ?? say`${place}th`;
 }
 
+function widerAmongTubes(named: boolean): Said {
+  return named
+    ? say`\`od\` is a diameter; the way round is \`{ girth: ... }\``
+    : say`a box's \`wide\` lies across the tube, its \`deep\` along it`;
+}
+
+/** Of two that end at a point the one that comes first there is landed on; one that runs through always is. */
+function widerInFrame(
+  named: boolean,
+  { own, first }: { readonly own: string; readonly first: string | undefined },
+): Said | undefined {
+  if (first !== undefined) {
+    const [tube, header] = [asWritten(own), asWritten(first)];
+    return say`${header} comes before ${tube}, so ${tube} is coped onto it; \`after: [${tube}]\` at ${header} turns that round`;
+  }
+  return named ? undefined : say`\`face\` of the box: the way in which its wide face looks`;
+}
+
 /** What can be cut as asked but may disappoint: the number, where it is, and what to do about it. */
 export const warnings = {
-  short: (left: Mm, across: Mm, units: Units): Told =>
+  short: (left: Mm, across: Mm, file: File, units: Units): Told =>
     told(
       say`Only ${amount(left, units)} of tube is left between the two short points, less than its own diameter of ${amount(across, units)}. Check the length, or use one solid piece.`,
-      say`\`between\``,
+      file === 'frame' ? ITS_POINTS : say`\`between\``,
     ),
   misses: (past: Mm | undefined, units: Units): Told =>
     told(
@@ -41,26 +63,25 @@ export const warnings = {
       say`The tube is ${amount(by, units)} wider than the flat of ${header}, which is ${amount(flat, units)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
       say`\`to: flat\``,
     ),
-  /** `named`: the header's name is its width. */
+  /** `named`: the header's name is its width. `first`: of a frame, the header's name where the tube is coped because that comes first. */
   wider: (
     by: Mm,
     than: { readonly mm: Mm; readonly of: 'header' | 'flat'; readonly named: boolean },
     header: Said,
+    mends: { readonly file: File; readonly own: string; readonly first: string | undefined },
     units: Units,
   ): Told => {
     const what = than.of === 'flat' ? say`the flat of ${header}` : header;
     const wide = than.named ? what : say`${what}, which is ${amount(than.mm, units)}`;
     return told(
       say`The tube is ${amount(by, units)} wider than ${wide}. Flatten the end or choose a smaller tube if the edge must touch all round.`,
-      than.named
-        ? say`\`od\` is a diameter; the way round is \`{ girth: ... }\``
-        : say`a box's \`wide\` lies across the tube, its \`deep\` along it`,
+      mends.file === 'frame' ? widerInFrame(than.named, mends) : widerAmongTubes(than.named),
     );
   },
-  heelAngle: (acute: Radians): Told =>
+  heelAngle: (acute: Radians, file: File): Told =>
     told(
       say`The acute angle is ${angle(acute)}: under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary). Open the angle if you can.`,
-      say`\`off-square\` if it was read from square`,
+      file === 'frame' ? ITS_POINTS : say`\`off-square\` if it was read from square`,
     ),
   feather: (thin: Radians, where: Said, land: 'half-the-wall' | 'rod' | 'none'): Told => {
     const edge = say`The edge runs out to a feather edge of ${angle(thin)} at station ${where}. It cuts fingers and burns away under the arc`;

@@ -125,6 +125,10 @@ export const frame = {
     why: say`${tube} lands on ${header} at ${asWritten(angle.toFixed(1))} degrees, under 15: ${MANY_TIMES}`,
     instead: say`\`onto: [${header}]\` at that end if it is meant, or other points`,
   }),
+  cutsCross: (by: Mm, units: Units): Objection => ({
+    why: say`the cuts of its two ends cross by ${quantities.amount(by, units)} and leave no tube between them`,
+    instead: say`points further apart`,
+  }),
   nothingBetween: (between: Mm, units: Units): Objection => ({
     why: say`its ends cross: ${quantities.amount(between, units)} is left between the work points`,
     instead: say`points further apart`,
