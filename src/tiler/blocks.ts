@@ -11,6 +11,8 @@ import { type Tiling, tile } from './tiling.ts';
 
 /** Least white between two blocks, mm. */
 export const BETWEEN_BLOCKS: Mm = 5;
+/** Between a wrap and its own card, which is not taken for a stranger's that lies further off. */
+const TO_ITS_CARD: Mm = 2.5;
 
 /** A drawing and where its turned box lies in its block, whose first piece has its top left corner at the origin. */
 export interface PosturePart {
@@ -85,8 +87,8 @@ export function sizeOf({ box }: PosturePart): Size {
 
 /** A card right of its wrap or under it, first under a footprint, which is about as high as wide. */
 function pairs(wrap: PosturePart, { drawing, turn }: PosturePart, { joint }: Leaf, content: Box): Posture[] {
-  const right = pieceAt(drawing, turn, { left: wrap.box.right + BETWEEN_BLOCKS, top: 0 });
-  const under = pieceAt(drawing, turn, { left: 0, top: wrap.box.bottom - BETWEEN_BLOCKS });
+  const right = pieceAt(drawing, turn, { left: wrap.box.right + TO_ITS_CARD, top: 0 });
+  const under = pieceAt(drawing, turn, { left: 0, top: wrap.box.bottom - TO_ITS_CARD });
   const cards = joint === undefined ? [under, right] : [right, under];
   return cards.flatMap((card): Posture[] => {
     const width = Math.max(wrap.box.right, card.box.right);

@@ -28,8 +28,8 @@ describe('what belongs together', () => {
     const placements = [...sheets].flatMap((sheet) => sheet.placements);
     for (const { wrap, card } of leaves) {
       const [at, beside] = [wrap, card].map((drawing) => cornerOf(placements, drawing));
-      const right = near(beside?.x, (at?.x ?? 0) + 117) && near(beside?.y, at?.y);
-      const under = near(beside?.x, at?.x) && near(beside?.y, (at?.y ?? 0) - 75);
+      const right = near(beside?.x, (at?.x ?? 0) + 114.5) && near(beside?.y, at?.y);
+      const under = near(beside?.x, at?.x) && near(beside?.y, (at?.y ?? 0) - 72.5);
       expect(right || under).toBe(true);
     }
   });
