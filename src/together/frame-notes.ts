@@ -2,10 +2,12 @@ import type { Frame, Job } from '../job/job.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import { dot, nearestFeet, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
+import { asWritten } from '../words/said.ts';
 import { asMade, type Placings, placingsOf } from './as-made.ts';
 import { type Clash, clashesIn } from './clashes.ts';
 import { nameOfTube, type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
+import { type NearlyInLine, nearlyInLineIn } from './nearly-in-line.ts';
 import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
 import { sealedIn } from './sealed.ts';
@@ -28,7 +30,7 @@ export interface StandingFrame {
 
 /** What is told of tubes together, by their places in the job. */
 export interface FrameWarning {
-  readonly code: 'clash' | 'over-end' | 'near' | 'joined' | 'sealed';
+  readonly code: 'clash' | 'over-end' | 'kink' | 'near' | 'joined' | 'sealed';
   readonly tubes: readonly number[];
   readonly at?: Vector;
   readonly depth?: Mm;
@@ -48,6 +50,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
   const warnings = [
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),
+    ...nearlyInLineIn(standings).map((two) => kink(job, two)),
     ...frame.notes,
     ...sealedIn(standings, pieces, placings, splices).map((tubes) => sealed(job, tubes)),
   ];
@@ -65,7 +68,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
 
 /** Whether what is told is something to mend. */
 export function isWarning({ code }: FrameWarning): boolean {
-  return code === 'clash' || code === 'over-end';
+  return code === 'clash' || code === 'over-end' || code === 'kink';
 }
 
 function clashWarning(
@@ -103,6 +106,10 @@ function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[]
   if (over <= OVER) return [];
   const text = job.words.frame.overEnd(nameOfTube(job, tube), end, nameOfTube(job, on), over, job.units);
   return [{ code: 'over-end', tubes: [tube, on], text }];
+}
+
+function kink({ words, units }: Job, { tubes, point, ends, off }: NearlyInLine): FrameWarning {
+  return { code: 'kink', tubes, text: words.frame.kink(asWritten(point), ends.map(asWritten), off, units) };
 }
 
 /** Names beyond these are told by their number. */

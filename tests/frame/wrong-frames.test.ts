@@ -64,6 +64,17 @@ function webBetweenRails(apart: number, lean: number): File {
   ];
 }
 
+/** A sill in lengths, through these points. */
+function sill(...through: readonly string[]): File {
+  const points = through.map((at, i) => [`p${i}`, at] as const);
+  const lengths = through
+    .slice(1)
+    .map((_, i) => `name: sill ${i}, along: [p${i}, p${i + 1}], od: 48.3, wall: 2.6`);
+  // A post at the first point, by which the sill runs on beyond it.
+  const post = 'name: post, along: [p0, [0, 0, 500]], od: 42.4, wall: 2.6';
+  return [Object.fromEntries(points), [...lengths, post]];
+}
+
 const WRONG: readonly (readonly [string, File, RegExp])[] = [
   [
     'feet cut in a plane that lies nearly along the legs',
@@ -95,6 +106,11 @@ const WRONG: readonly (readonly [string, File, RegExp])[] = [
     webBetweenRails(50, 40),
     /^web: the cuts of its two ends cross by [\d.]+ mm and leave no tube between them: points further apart$/,
   ],
+  [
+    'a sill in two lengths with a kink where it is spliced',
+    sill('[0, 0, 0]', '[8, 800, 0]', '[0, 1600, 0]'),
+    /kink +p1 is 8 mm off the line from p0 to p2: the two tubes are nearly in line there/,
+  ],
 ];
 
 describe('a wrong frame is told what is wrong with it', () => {
@@ -109,4 +125,18 @@ describe('a wrong frame is told what is wrong with it', () => {
 test('the trestle with no mistake is told of its thin edges and its air alone', () => {
   expect(toldOf(...trestle({}))).not.toMatch(/flat/);
   expect(toldOf(...bay('post', 'rail', 'brace'))).not.toMatch(/wider/);
+});
+
+describe('what is meant is not doubted', () => {
+  const arc = [-3, -1, 1, 3].map((i) => {
+    const turn = (i * 1.25 * Math.PI) / 180;
+    return `[${6000 * Math.sin(turn)}, ${6000 * Math.cos(turn)}, 0]`;
+  });
+  test.each([
+    ['a splice', sill('[0, 0, 0]', '[0, 800, 0]', '[0, 1600, 0]')],
+    ['a mitre of three degrees', sill('[0, 0, 0]', '[21.5, 800, 0]', '[0, 1600, 0]')],
+    ['an arc of several lengths, 2.5 degrees from one to the next', sill(...arc)],
+  ])('%s', (_, file) => {
+    expect(toldOf(...file)).not.toContain('kink');
+  });
 });

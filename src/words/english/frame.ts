@@ -24,6 +24,9 @@ export const frameWords = {
     }`,
   overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm, units: Units): Said =>
     say`End ${end} of ${tube} lands ${toATenth(by, units)} over the end of ${header}: lengthen ${header}, or move the point.`,
+  /** Two mitred tubes that all but run straight on: their point, and their other ends. */
+  kink: (point: Said, [from, to]: readonly Said[], off: Mm, units: Units): Said =>
+    say`${point} is ${toATenth(off, units)} off the line from ${from ?? say``} to ${to ?? say``}: the two tubes are nearly in line there. Move ${point} onto the line, or leave it if the kink is meant.`,
 
   sealed: (names: readonly Said[], more: number): Said =>
     say`Welded up, no air gets out of ${joined(names, ', ')}${
