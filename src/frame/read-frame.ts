@@ -12,6 +12,7 @@ import { lengthOf } from './meeting.ts';
 import { unknownName } from './names.ts';
 import { USUAL_SNAP } from './nearness.ts';
 import { nodesOf } from './nodes.ts';
+import { otherSenseNotes } from './other-sense.ts';
 import { type Places, placesOfFrame } from './places.ts';
 import { readPoints } from './read-points.ts';
 import { readFrameTubes } from './read-tubes.ts';
@@ -106,6 +107,7 @@ function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
     seats: tubes.map(({ tube, A, B }) => seatOf(tube, A, B)),
     notes: [
       ...joinedNotes(desk, places),
+      ...otherSenseNotes(desk, asked, standing),
       ...tubes.flatMap(({ tube, A, B }) => nearNotes(desk, tube, { A, B })),
     ],
     density: asked.density,

@@ -30,7 +30,7 @@ export interface StandingFrame {
 
 /** What is told of tubes together, by their places in the job. */
 export interface FrameWarning {
-  readonly code: 'clash' | 'over-end' | 'kink' | 'near' | 'joined' | 'sealed';
+  readonly code: 'clash' | 'over-end' | 'kink' | 'near' | 'joined' | 'sense' | 'sealed';
   readonly tubes: readonly number[];
   readonly at?: Vector;
   readonly depth?: Mm;

@@ -24,6 +24,16 @@ export const frameWords = {
     }`,
   overEnd: (tube: Said, end: 'A' | 'B', header: Said, by: Mm, units: Units): Said =>
     say`End ${end} of ${tube} lands ${toATenth(by, units)} over the end of ${header}: lengthen ${header}, or move the point.`,
+  /** A tube that leans, between points as far from the ends of two tubes that are written opposite ways. */
+  otherSense: (
+    leans: Said,
+    [one, other]: readonly { readonly point: Said; readonly from: Said; readonly tube: Said }[],
+    at: Mm,
+    units: Units,
+  ): Said =>
+    one && other
+      ? say`${leans} leans: ${one.point} is ${quantities.amount(at, units)} from ${one.from} on ${one.tube}, ${other.point} as far from ${other.from} on ${other.tube}, which is written the other way.`
+      : say``,
   /** Two mitred tubes that all but run straight on: their point, and their other ends. */
   kink: (point: Said, [from, to]: readonly Said[], off: Mm, units: Units): Said =>
     say`${point} is ${toATenth(off, units)} off the line from ${from ?? say``} to ${to ?? say``}: the two tubes are nearly in line there. Move ${point} onto the line, or leave it if the kink is meant.`,
