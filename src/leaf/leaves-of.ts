@@ -18,30 +18,39 @@ export function contextOf(job: Job): LeafContext {
   };
 }
 
-/** The leaves of one tube's coped ends, A before B; each followed by its footprints where they are asked for. What serves both hands is the one as drawn; a footprint not where it says its place in a frame. */
-export function leavesOf(solution: TubeSolution, context: LeafContext, footprints: boolean): readonly Leaf[] {
-  return (['A', 'B'] as const).flatMap((name) => {
-    const end = solution.ends[name];
-    if (end?.kind !== 'coped') return [];
-    const twin = isTwin(solution, name, context);
-    const leaf = hasLeaf(solution, name, context) ? [drawLeaf(solution, name, context)] : [];
-    const marked =
-      footprints && !(twin && !context.placeOf)
-        ? landings(end).map((part) => drawFootprint(solution, name, part, context))
-        : [];
-    return [...leaf, ...marked].map((each) => kept(each, context.ticketed ?? false));
+/** What is printed of an end: its leaf or, of one of its headers, by its place in the list, the footprint. */
+export interface Printed {
+  readonly end: EndName;
+  readonly part?: number;
+}
+
+/**
+ * What is printed of one tube's coped ends, A before B, a leaf before its footprints where these are asked for. Beside a ticket, which
+ * has it sawn, an end that is cut square has no leaf; what serves both hands is the one as drawn, a footprint not where it says its place in a frame.
+ */
+export function printedOf(
+  solution: TubeSolution,
+  context: LeafContext,
+  footprints: boolean,
+): readonly Printed[] {
+  return (['A', 'B'] as const).flatMap((end): Printed[] => {
+    const cope = solution.ends[end];
+    if (cope?.kind !== 'coped') return [];
+    const twin = solution.hand === 'opposite' && isShared(solution, end, context);
+    const sawn = context.ticketed && sawnAt(solution, end) !== undefined;
+    const marked = footprints && !(twin && !context.placeOf) ? landings(cope) : [];
+    return [...(twin || sawn ? [] : [{ end }]), ...marked.map((part) => ({ end, part }))];
   });
 }
 
-/** Whether a coped end has a leaf of its own: its ticket has it sawn square without one, or its twin's serves both hands. */
-export function hasLeaf(solution: TubeSolution, end: EndName, context: LeafContext): boolean {
-  const sawn = context.ticketed && sawnAt(solution, end) !== undefined;
-  return !sawn && !isTwin(solution, end, context);
-}
-
-/** Whether its leaf stands with the hand as drawn. */
-export function isTwin(solution: TubeSolution, end: EndName, context: LeafContext): boolean {
-  return solution.hand === 'opposite' && isShared(solution, end, context);
+/** The same as leaves. */
+export function leavesOf(solution: TubeSolution, context: LeafContext, footprints: boolean): readonly Leaf[] {
+  return printedOf(solution, context, footprints).map(({ end, part }) =>
+    kept(
+      part === undefined ? drawLeaf(solution, end, context) : drawFootprint(solution, end, part, context),
+      context.ticketed ?? false,
+    ),
+  );
 }
 
 /** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */

@@ -1,7 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { LeafContext } from '../leaf/draw-leaf.ts';
-import { landings } from '../leaf/footprint/leaf.ts';
-import { hasLeaf, isTwin } from '../leaf/leaves-of.ts';
+import { printedOf } from '../leaf/leaves-of.ts';
 import { footprintNumbers, leafNumbers, markOf } from '../leaf/numbers.ts';
 import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
@@ -25,29 +24,18 @@ export function numberedOf(
   footprints: boolean,
 ): readonly Numbered[] {
   const { words } = job;
+  const { paperThickness, placeOf } = context;
   const leaves = pieces.flatMap((solution) =>
-    (['A', 'B'] as const).flatMap((end): Numbered[] => {
-      const cope = solution.ends[end];
-      if (cope?.kind !== 'coped') return [];
-      const { paperThickness, placeOf } = context;
+    printedOf(solution, context, footprints).map(({ end, part }): Numbered => {
       const title = words.leaf.title(asWritten(solution.tube.name), end, solution.hand === 'opposite');
-      const marked = (numbers: string, what: Said): Numbered => ({
-        numbers,
-        title: words.leaf.marked(what, markOf(numbers)),
-      });
-      const twin = isTwin(solution, end, context);
-      const printed = footprints && !(twin && !placeOf) ? landings(cope) : [];
-      return [
-        ...(hasLeaf(solution, end, context)
-          ? [marked(leafNumbers(solution, end, paperThickness), title)]
-          : []),
-        ...printed.map((part) =>
-          marked(
-            footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []),
-            words.footprint.title(title, undefined),
-          ),
-        ),
-      ];
+      const [numbers, what] =
+        part === undefined
+          ? [leafNumbers(solution, end, paperThickness), title]
+          : [
+              footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []),
+              words.footprint.title(title, undefined),
+            ];
+      return { numbers, title: words.leaf.marked(what, markOf(numbers)) };
     }),
   );
   if (!context.ticketed) return leaves;

@@ -75,11 +75,11 @@ function besideCard(name: string, head: Laid, facts: readonly Fact[], listed: re
   };
 }
 
-function layHead({ tube, end, handName, paired, made, use }: Names, words: Language): Laid {
+function layHead({ tube, end, hand, handName, paired, made, use }: Names, words: Language): Laid {
   const letterRoom = 9;
   const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
   const name: Block = { fact: 'name', lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
-  const what = use ? [use] : [made, words.card.printedSideOut];
+  const what = use ? [use] : [...(hand === 'both' ? [] : [made]), words.card.printedSideOut];
   const about = [...(paired ? [handName] : []), ...what];
   const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;

@@ -28,7 +28,7 @@ export function cleanTo(outline: readonly Point[]): Point[] {
 }
 
 /** The middle of the box round some points; the origin where there are none. */
-export function middleOf(points: readonly Point[]): Point {
+function middleOf(points: readonly Point[]): Point {
   if (points.length === 0) return point(0, 0);
   const { left, right, bottom, top } = boundsOf(points);
   return point((left + right) / 2, (bottom + top) / 2);
