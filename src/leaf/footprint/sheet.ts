@@ -1,4 +1,4 @@
-import { boundsOf, grown, isWithin } from '../../draw/boxes.ts';
+import { boundsOf, boxRoundBoth, grown, isWithin } from '../../draw/boxes.ts';
 import type { Box, Drawing, Mark, Point, Stroke } from '../../draw/drawing.ts';
 import { partsWhere } from '../../draw/parts.ts';
 import { distance, legsOf, onWay, point, type Segment, segmentsOf } from '../../draw/path.ts';
@@ -110,13 +110,12 @@ function coarse({ path }: Stroke): Segment[] {
  */
 function edgeOf(cross: Point, clean: readonly Point[], outlines: readonly Segment[], half: Mm): Box {
   const { left, right, bottom, top } = boundsOf([cross, ...clean]);
-  const drawn = [cross.y, ...outlines.flatMap(({ from, to }) => [from.y, to.y])];
-  return {
-    left: left - ROOM,
-    right: right + ROOM,
-    bottom: Math.min(Math.max(-half, bottom - ROOM), Math.min(...drawn)),
-    top: Math.max(Math.min(half, top + ROOM), Math.max(...drawn)),
-  };
+  const drawn = boundsOf([cross, ...outlines.flatMap(({ from, to }) => [from, to])]);
+  const edge = { left: left - ROOM, right: right + ROOM, bottom: bottom - ROOM, top: top + ROOM };
+  return boxRoundBoth(
+    { ...edge, bottom: Math.max(-half, edge.bottom), top: Math.min(half, edge.top) },
+    drawn,
+  );
 }
 
 /** How far apart points along an outline are taken. */
