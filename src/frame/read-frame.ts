@@ -17,6 +17,7 @@ import { type Places, placesOfFrame } from './places.ts';
 import { readPoints } from './read-points.ts';
 import { readFrameTubes } from './read-tubes.ts';
 import { type Stood, standingsOf } from './stood.ts';
+import { askUnitOfPoints } from './which-unit.ts';
 
 /**
  * Reads a job file whose tubes are told one by one, or as a frame of points from which each tube's length, angles, clocks and
@@ -94,7 +95,9 @@ function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
   const standing = standingsOf(desk, asked, places);
   if (desk.complaints.size > 0) return { tubes: [] };
   complainOfUnknownAfter(desk, standing);
-  const find = endsOf(desk, standing, nodesOf(desk, standing, asked.snap));
+  const nodes = nodesOf(desk, standing, asked.snap);
+  if (askUnitOfPoints(desk, asked, standing, nodes)) return { tubes: [] };
+  const find = endsOf(desk, standing, nodes);
   const tubes = standing.flatMap((tube) => {
     const [A, B] = [find({ tube, end: 'A' }), find({ tube, end: 'B' })];
     const made = A && B && tubeOf(desk, tube, A, B, copies);

@@ -38,6 +38,15 @@ export const frame = {
   }),
   endOf: (end: 'A' | 'B', tube: Said): Said => say`${tube} ${end}`,
 
+  /** Points whose numbers are mostly meant in the next larger unit: so long is the longest tube by them. */
+  stubby: (longest: Mm, units: Units): Objection => {
+    const [unit, larger] = units === 'mm' ? [say`mm`, say`cm`] : [say`in`, say`ft`];
+    return {
+      why: say`without units all points are in ${unit}, and hardly a frame is that small: its longest tube is ${quantities.amount(longest, units)}, and each is under 6 times as long as it is wide`,
+      instead: say`the numbers of the points with their unit, if they are in ${larger}; if they are in ${unit}, that unit at one of them`,
+    };
+  },
+
   aPlace: A_PLACE,
   tooManyNumbers: {
     why: say`a point has three numbers; a decimal comma inside [ ] makes two of one`,
