@@ -7,6 +7,7 @@ import type { Language } from '../words/language.ts';
 import { asWritten, joined } from '../words/said.ts';
 import { endAsMade, stationAsMade } from './as-made.ts';
 import { rectanglesOf } from './diagonals.ts';
+import { type Apart, feetOf } from './feet.ts';
 import type { StandingFrame } from './frame-notes.ts';
 import { farEndOf, nameOfTube, type StandingTube, stopAt } from './in-space.ts';
 import type { TubeLanding } from './landings.ts';
@@ -22,6 +23,7 @@ export function frameReport(job: Job, standing: StandingFrame): Said {
     ]),
     ...check.lines(labels.tubes, totalsOf(job, standing)),
     ...check.lines(labels.square, diagonalsOf(job, standing)),
+    ...check.lines(labels.feet, feetApart(job, standing)),
     ...openEnds(job, standing),
     ...landingTables(job, standing),
   ];
@@ -89,6 +91,19 @@ function diagonalsOf({ words, units }: Job, { frame, listed }: StandingFrame): r
     .map(({ corners, diagonal }) =>
       words.frame.square(corners.map(asWritten), words.quantities.tape(diagonal, units)),
     );
+}
+
+/** How far feet stand apart, so that a point with a sign lost is seen. */
+function feetApart({ words, units }: Job, { listed }: StandingFrame): readonly Said[] {
+  const { round, across } = feetOf(listed);
+  const told = (many: readonly Apart[]): Said[] =>
+    many.map(({ between: [a, b], is }) =>
+      words.frame.apart(asWritten(a), asWritten(b), words.quantities.tape(is, units)),
+    );
+  return [
+    ...(round.length > 0 ? [joined(told(round), ', ')] : []),
+    ...(across.length > 0 ? [words.frame.across(told(across))] : []),
+  ];
 }
 
 /** Kilograms: the wall's cross-section is its girth at half the wall, corners as they are, times the wall. */

@@ -57,10 +57,13 @@ export const frameWords = {
   /** The diagonals of a rectangle, its corners once round. */
   square: ([a, b, c, d]: readonly Said[], length: Said): Said =>
     say`${a ?? say``} to ${c ?? say``} and ${b ?? say``} to ${d ?? say``}: ${length} each`,
+  apart: (one: Said, other: Said, length: Said): Said => say`${one} to ${other} ${length}`,
+  across: (each: readonly Said[]): Said => say`across: ${joined(each, ', ')}`,
   labels: {
     size: say`size`,
     tubes: say`tubes`,
     square: say`square`,
+    feet: say`feet`,
     open: say`ends`,
     landing: say`lands`,
   },
