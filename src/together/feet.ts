@@ -1,3 +1,4 @@
+import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
 import { norm, plusTimes, squareTo, type Vector, wayTo } from '../space/vector.ts';
 import { bodyAt, copesOf, headerAxis, type StandingTube } from './in-space.ts';
@@ -43,7 +44,15 @@ export function feetOf(standings: readonly StandingTube[]): {
 }
 
 /** Where a tube ends on a level plate, by the names of its points. */
-function levelEnds({ seat, solution }: StandingTube): readonly (readonly [string, Vector])[] {
+function levelEnds(standing: StandingTube): readonly (readonly [string, Vector])[] {
+  const { seat } = standing;
+  return levelEndsOf(standing).map((end) =>
+    end === 'A' ? [seat.along[0], seat.from] : [seat.along[1], plusTimes(seat.from, seat.length, seat.axis)],
+  );
+}
+
+/** The ends of a tube that are cut level, to stand on a floor. */
+export function levelEndsOf({ seat, solution }: StandingTube): readonly EndName[] {
   return copesOf(solution).flatMap(
     ([
       end,
@@ -54,9 +63,7 @@ function levelEnds({ seat, solution }: StandingTube): readonly (readonly [string
       const [part] = parts;
       const body = bodyAt(seat, end);
       const normal = part.onto.kind === 'plate' ? squareTo(headerAxis(seat, end, part).h, body) : undefined;
-      if (!normal || Math.abs(normal[2]) < 1 - 1e-9) return [];
-      const at = end === 'A' ? seat.from : plusTimes(seat.from, seat.length, seat.axis);
-      return [[seat.along[end === 'A' ? 0 : 1], at] as const];
+      return normal && Math.abs(normal[2]) > 1 - 1e-9 ? [end] : [];
     },
   );
 }

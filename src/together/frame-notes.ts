@@ -12,6 +12,7 @@ import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
 import { sealedIn } from './sealed.ts';
 import { type Splice, splicesIn } from './splices.ts';
+import { type Swapped, swappedIn } from './swapped.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -30,7 +31,7 @@ export interface StandingFrame {
 
 /** What is told of tubes together, by their places in the job. */
 export interface FrameWarning {
-  readonly code: 'clash' | 'over-end' | 'kink' | 'near' | 'joined' | 'sense' | 'sealed';
+  readonly code: 'clash' | 'over-end' | 'kink' | 'swapped' | 'near' | 'joined' | 'sense' | 'sealed';
   readonly tubes: readonly number[];
   readonly at?: Vector;
   readonly depth?: Mm;
@@ -51,6 +52,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
     ...clashesIn(standings).map((clash) => clashWarning(job, standings, clash)),
     ...landings.flatMap((landing) => overEnd(job, landing)),
     ...nearlyInLineIn(standings).map((two) => kink(job, two)),
+    ...swappedIn(standings).map((leg) => swapped(job, leg)),
     ...frame.notes,
     ...sealedIn(standings, pieces, placings, splices).map((tubes) => sealed(job, tubes)),
   ];
@@ -68,7 +70,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
 
 /** Whether what is told is something to mend. */
 export function isWarning({ code }: FrameWarning): boolean {
-  return code === 'clash' || code === 'over-end' || code === 'kink';
+  return ['clash', 'over-end', 'kink', 'swapped'].includes(code);
 }
 
 function clashWarning(
@@ -110,6 +112,11 @@ function overEnd(job: Job, { tube, end, on, over }: TubeLanding): FrameWarning[]
 
 function kink({ words, units }: Job, { tubes, point, ends, off }: NearlyInLine): FrameWarning {
   return { code: 'kink', tubes, text: words.frame.kink(asWritten(point), ends.map(asWritten), off, units) };
+}
+
+function swapped(job: Job, { tube, upright, point }: Swapped): FrameWarning {
+  const text = job.words.frame.swapped(nameOfTube(job, tube), nameOfTube(job, upright), asWritten(point));
+  return { code: 'swapped', tubes: [tube, upright], text };
 }
 
 /** Names beyond these are told by their number. */

@@ -37,6 +37,8 @@ export const frameWords = {
   /** Two mitred tubes that all but run straight on: their point, and their other ends. */
   kink: (point: Said, [from, to]: readonly Said[], off: Mm, units: Units): Said =>
     say`${point} is ${toATenth(off, units)} off the line from ${from ?? say``} to ${to ?? say``}: the two tubes are nearly in line there. Move ${point} onto the line, or leave it if the kink is meant.`,
+  swapped: (tube: Said, upright: Said, point: Said): Said =>
+    say`${tube} leans over 60°; with two of the three lengths of ${point} changed round it would stand as ${upright} does. Were they?`,
 
   sealed: (names: readonly Said[], more: number): Said =>
     say`Welded up, no air gets out of ${joined(names, ', ')}${
