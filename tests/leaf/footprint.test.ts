@@ -178,7 +178,7 @@ it("two footprints on one sheet each have their own card under them or to their 
       down > 0
         ? beside.at.x + card.box.left - (own.at.x + wrap.box.left)
         : beside.at.y + card.box.top - (own.at.y + wrap.box.top);
-    expect(Math.max(down, right)).toBeCloseTo(5, 6);
+    expect(Math.max(down, right)).toBeCloseTo(2.5, 6);
     expect(inLine).toBeCloseTo(0, 6);
   }
 });
