@@ -8,9 +8,9 @@ import { textsOf } from './collisions.ts';
 const ROUND = 'onto: { od: 40 }';
 const LEANING = `{ ${ROUND}, angle: 50, clock: 35 }`;
 
-function pairOf(a: string, b: string) {
+function pairOf(a: string, b: string, od = 30) {
   const job = readSample(
-    `copeleaf: 1\npair: true\ntube: { name: stay, od: 30, wall: 2, between: 400, ends: { A: ${a}, B: ${b} } }\n`,
+    `copeleaf: 1\npair: true\ntube: { name: stay, od: ${od}, wall: 2, between: 400, ends: { A: ${a}, B: ${b} } }\n`,
   );
   return { hands: solveHands(job), context: { ...contextOf(job), ticketed: true } };
 }
@@ -33,6 +33,12 @@ describe('a leaf that both hands of a pair have alike', () => {
       'stay, end B, opposite hand: opposite hand',
     ]);
     expect(printed(`{ ${ROUND}, angle: 60 }`, LEANING, true)).toHaveLength(6);
+    // Whose each is stands on it, for a small tube too.
+    const { hands, context } = pairOf(`{ ${ROUND}, angle: 60 }`, LEANING, 16);
+    const prints = hands.flatMap((hand) => leavesOf(hand, context, true));
+    const footprints = prints.filter(({ wrap }) => wrap.of?.place === 'footprint');
+    expect(footprints).toHaveLength(3);
+    for (const { wrap } of footprints) expect(textsOf(wrap)).toContain('stay');
   });
 
   it.each([

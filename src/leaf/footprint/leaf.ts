@@ -104,7 +104,7 @@ export function drawFootprint(
     outline,
     {
       heading: names.tube,
-      text: say.heading(endName, names.paired ? names.handName : undefined, header ?? card.labels.header),
+      text: say.heading(endName, names.paired ? names.handName : undefined, header),
     },
   );
   const { ticketed = false } = context;

@@ -1,5 +1,5 @@
 import { broken } from '../../draw/breaking.ts';
-import { inTurn, type Label, standingAt } from '../../draw/candidates.ts';
+import { type Label, standingAt } from '../../draw/candidates.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { FactName } from '../../draw/facts.ts';
 import { type Block, extentOf, lettered, TEXT } from '../../draw/lettering.ts';
@@ -8,7 +8,6 @@ import { type Candidate, type Field, isFree, type Placed, placeAll, withRoom } f
 import { solid } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
-import { joined } from '../../words/said.ts';
 
 /** Words that belong near a point of a drawing. */
 export interface Note {
@@ -30,15 +29,7 @@ export interface Note {
 export function placeNotes(field: Field, notes: readonly Note[]): Placed {
   return placeAll(
     field,
-    notes.map((note) => {
-      const { heading, ...plain } = note;
-      // A heading that finds no room stands on the card in any case; what is under it may still be placed.
-      const ways = heading === undefined ? [plain] : [note, plain];
-      return {
-        places: inTurn(ways, (way) => placesFor(field, way)),
-        otherwise: heading === undefined ? note.text : joined([heading, note.text], ', '),
-      };
-    }),
+    notes.map((note) => ({ places: placesFor(field, note), otherwise: note.text })),
   );
 }
 

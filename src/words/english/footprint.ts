@@ -13,8 +13,9 @@ export const footprint = {
   /** `header` names it where the end has several. */
   title: (leaf: Said, header: Said | undefined): Said =>
     say`${leaf}, footprint${header === undefined ? say`` : say` on ${header}`}`,
-  heading: (end: 'A' | 'B', hand: Said | undefined, header: Said): Said =>
-    say`end ${end}${hand === undefined ? say`` : say`, ${hand}`}: footprint on ${header}`,
+  /** Under the tube's name. */
+  heading: (end: 'A' | 'B', hand: Said | undefined, header: Said | undefined): Said =>
+    say`end ${end}${hand === undefined ? say`` : say`, ${hand}`}: footprint${header === undefined ? say`` : say` on ${header}`}`,
   scribe: say`the solid outline: the tube's outside`,
   shortDashes: say`the short ones: the tube's inside`,
   clean: say`to the long dashes, 25 mm (1 in) outside`,
