@@ -25,18 +25,11 @@ const GUTTER: Mm = 8;
  */
 export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0): readonly FrontBox[] {
   const [width, half, high] = [across(room), halfOf(room), upright(room)];
-  const ways: readonly Way[] = [
-    ...(tickets.length === 1
-      ? (['alone', 'shared', 'snug', 'close'] as const).map((pictured) => ({
-          width,
-          pictured,
-          high: high - above - BETWEEN,
-        }))
-      : []),
-    ...(tickets.length > 1 && half > LEAST_HALF
-      ? (['shared', 'snug', 'close'] as const).map((pictured) => ({ width: half, pictured, high }))
-      : []),
-    ...(['shared', 'snug', 'close'] as const).map((pictured) => ({ width, pictured, high })),
+  const alone = tickets.length === 1;
+  const ways = [
+    ...(alone ? waysIn(width, high - above - BETWEEN, ['alone', ...SHARED]) : []),
+    ...(!alone && half > LEAST_HALF ? waysIn(half, high) : []),
+    ...waysIn(width, high),
   ];
   return tickets.flatMap((ticket) => {
     for (const way of ways) {
@@ -51,8 +44,14 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
 /** A way to lay a ticket, and what height it may take. */
 interface Way {
   readonly width: Mm;
-  readonly pictured: Pictured;
   readonly high: Mm;
+  readonly pictured: Pictured;
+}
+
+const SHARED: readonly Pictured[] = ['shared', 'snug', 'close'];
+
+function waysIn(width: Mm, high: Mm, all: readonly Pictured[] = SHARED): Way[] {
+  return all.map((pictured) => ({ width, high, pictured }));
 }
 
 /** Narrower columns are tiring to read. */
