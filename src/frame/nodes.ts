@@ -1,5 +1,6 @@
 import { complain, type Desk } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
+import { type Bounds, boundsRound, isInBounds } from '../space/bounds.ts';
 import { byLine, crossProduct, dot, norm, type Vector } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import { IN_LINE } from './nearness.ts';
@@ -28,17 +29,29 @@ export function nodesOf(desk: Desk, tubes: readonly Stood[], snap: Mm): Readonly
       ends.set(key, [...(ends.get(key) ?? []), { tube, end }]);
     }
   }
-  return new Map([...ends].map(([key, at]) => [key, nodeAt(desk, at, tubes, snap)]));
+  const reaching = tubes.map((tube): Reaching => {
+    const { from, to, outline } = tube;
+    return { tube, bounds: boundsRound(from, to, outline.reach + snap) };
+  });
+  return new Map([...ends].map(([key, at]) => [key, nodeAt(desk, at, reaching, snap)]));
 }
 
 export function nodeKey(end: StoodEnd): string {
   return pointOf(end).join(' ');
 }
 
-function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Stood[], snap: Mm): Node {
+/** A tube, and the bounds of all points that it may run through or have inside it. */
+interface Reaching {
+  readonly tube: Stood;
+  readonly bounds: Bounds;
+}
+
+function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Reaching[], snap: Mm): Node {
   const [first] = ends;
   const point = first ? pointOf(first) : ([0, 0, 0] as const);
-  const others = tubes.filter((tube) => isNear(tube, point, snap) && !ends.some((end) => end.tube === tube));
+  const others = tubes
+    .filter(({ tube, bounds }) => isInBounds(bounds, point) && !ends.some((end) => end.tube === tube))
+    .map(({ tube }) => tube);
   const [passing = [], around = []] = [true, false].map((passes) =>
     others.filter((tube) => isOnAxis(tube, point, snap) === passes),
   );
@@ -54,16 +67,6 @@ function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Stood[], 
     spliced,
     around: around.filter((tube) => holds(tube, point)),
   };
-}
-
-/** A quick look that most tubes do not pass. */
-function isNear({ from, to, outline }: Stood, point: Vector, snap: Mm): boolean {
-  const reach = outline.reach + snap;
-  for (let i = 0; i < 3; i++) {
-    const [a, b, at] = [from[i] ?? 0, to[i] ?? 0, point[i] ?? 0];
-    if (at < Math.min(a, b) - reach || at > Math.max(a, b) + reach) return false;
-  }
-  return true;
 }
 
 function isOnAxis({ from, axis, length }: Stood, point: Vector, snap: Mm): boolean {

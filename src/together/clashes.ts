@@ -1,5 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
+import { type Bounds, boundsMeet, boundsRound } from '../space/bounds.ts';
 import { setbackAt } from '../space/landing.ts';
 import { dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { inTube, placeInSpace, type StandingTube } from './in-space.ts';
@@ -17,15 +18,16 @@ const TOUCHING: Mm = 0.2;
 
 /** Every two tubes of a frame that have a point deeper than 0.2 mm inside both, as filled. */
 export function clashesIn(standings: readonly StandingTube[]): readonly Clash[] {
-  const boxes = standings.map(boxOf);
-  const byStart = boxes.map((box, i) => ({ box, i })).sort((a, b) => a.box.low[0] - b.box.low[0]);
-  return byStart.flatMap(({ box, i }, place) => {
+  const byStart = standings
+    .map((standing, i) => ({ bounds: boundsOf(standing), i }))
+    .sort((a, b) => a.bounds.low[0] - b.bounds.low[0]);
+  return byStart.flatMap(({ bounds, i }, place) => {
     const found: Clash[] = [];
     for (let next = place + 1; next < byStart.length; next++) {
       const other = byStart[next];
-      if (!other || other.box.low[0] > box.high[0]) break;
+      if (!other || other.bounds.low[0] > bounds.high[0]) break;
       const [one, another] = [standings[Math.min(i, other.i)], standings[Math.max(i, other.i)]];
-      if (!one || !another || !overlap(box, other.box) || isSleeve(one, another)) continue;
+      if (!one || !another || !boundsMeet(bounds, other.bounds) || isSleeve(one, another)) continue;
       const clash = clashOf(one, another);
       if (clash) found.push(clash);
     }
@@ -33,29 +35,11 @@ export function clashesIn(standings: readonly StandingTube[]): readonly Clash[] 
   });
 }
 
-interface Box {
-  readonly low: Vector;
-  readonly high: Vector;
-}
-
-function boxOf({ seat, solution }: StandingTube): Box {
+function boundsOf({ seat, solution }: StandingTube): Bounds {
   const { reach } = solution.section;
   const past = (end: EndName): Mm => Math.abs(seat.ends[end].past ?? 0) + reach;
-  const [a, b] = [
-    plusTimes(seat.from, -past('A'), seat.axis),
-    plusTimes(seat.from, seat.length + past('B'), seat.axis),
-  ];
-  const bound = (pick: (...all: number[]) => number, by: Mm): Vector => [
-    pick(a[0], b[0]) + by,
-    pick(a[1], b[1]) + by,
-    pick(a[2], b[2]) + by,
-  ];
-  return { low: bound(Math.min, -reach), high: bound(Math.max, reach) };
-}
-
-function overlap(a: Box, b: Box): boolean {
-  const along = (i: 0 | 1 | 2): boolean => a.low[i] <= b.high[i] && b.low[i] <= a.high[i];
-  return along(0) && along(1) && along(2);
+  const from = plusTimes(seat.from, -past('A'), seat.axis);
+  return boundsRound(from, plusTimes(seat.from, seat.length + past('B'), seat.axis), reach);
 }
 
 function isSleeve(a: StandingTube, b: StandingTube): boolean {
