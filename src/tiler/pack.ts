@@ -120,10 +120,17 @@ function layBlock(
       const at = placeFor(filling.room, way);
       if (at === undefined) continue;
       put(filling, way, at);
-      if (filling === fresh) fillings.push(fresh);
+      if (filling === fresh) begin(fillings, fresh);
       return;
     }
   }
+}
+
+/** Begins a sheet. One that no leaf is looked for on any more keeps no room, for the fillings of every manner are held until the best is known. */
+function begin(fillings: Filling[], fresh: Filling): void {
+  fillings.push(fresh);
+  const left = fillings.at(-1 - LOOK_BACK);
+  if (left) left.room = [];
 }
 
 /** The first place, as one reads, where all of it has room. */
