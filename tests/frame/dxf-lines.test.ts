@@ -191,3 +191,19 @@ test.each([
   const line = standing === '' ? undefined : 1 + source.split('\n').lastIndexOf(standing);
   expect([complaint.file, complaint.line, complaint.read.trim()]).toEqual(['rack.dxf', line, read]);
 });
+
+test.each([
+  ['flat', (count: number) => flatIn(Array.from({ length: count }, (_, i) => [i, 0] as const))],
+  [
+    'in space',
+    (count: number) =>
+      polylineIn(
+        Array.from({ length: count }, (_, i): Place => [i, 0, 0]),
+        8,
+      ),
+  ],
+])('one polyline %s of more corners than a frame has tubes is refused as that', (_, polyline) => {
+  // More than can be handed to a function at once.
+  const { why } = refusalOf(() => fromDrawing(drawing([polyline(150_000)])));
+  expect(why).toContain('more than 20,000 lines');
+});

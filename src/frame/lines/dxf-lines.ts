@@ -26,9 +26,15 @@ const UNITS: ReadonlyMap<string, LengthUnit> = new Map([
   ['6', 'm'],
 ]);
 
-/** A straight stretch of an entity, in the drawing's units. */
-interface Stretch {
+/** An entity of stretches: what holds for each of thousands is looked for once. */
+interface Drawn {
   readonly of: DxfEntity;
+  readonly layer: string;
+  readonly label: Said;
+}
+
+/** A straight stretch of an entity, in the drawing's units. */
+interface Stretch extends Drawn {
   readonly from: Vector;
   readonly to: Vector;
 }
@@ -47,12 +53,11 @@ export function linesOfDxf(source: string, desk: LinesDesk): DrawnLines {
     const mm = withZUp(scaledBy(drawn, inMm(units)), desk.isUp);
     return mm.every((each) => Math.abs(each) <= LONGEST_MM) ? mm : refuseEntity(desk, of, words.tooFar);
   };
-  const lines = stretches.map(({ of, from, to }): DrawnLine => {
-    const layer = layerOf(of);
+  const lines = stretches.map(({ of, layer, label, from, to }): DrawnLine => {
     const size = sizes.get(layer) ?? sizes.get('');
     return {
       name: layer === '0' || sizes.get(layer) !== undefined ? '' : layer,
-      label: words.entity(asWritten(nameOf(of)), of.line),
+      label,
       from: place(from, of),
       to: place(to, of),
       size: size ?? '',
@@ -72,9 +77,12 @@ function straight(
     const isMesh = kind === 'POLYLINE' && (flagsOf(entity) & (16 | 64)) !== 0;
     if (valueAt(entity, 67) === '1' || isMesh) left.set(kind, (left.get(kind) ?? 0) + 1);
     else if (kind === 'LINE') stretches.push(lineOf(entity, desk));
-    else if (kind === 'LWPOLYLINE') stretches.push(...flatPolyline(entity, desk));
-    else if (kind === 'POLYLINE') stretches.push(...polyline(entity, verticesFrom(entities, i + 1), desk));
-    else if (!['VERTEX', 'SEQEND'].includes(kind)) left.set(kind, (left.get(kind) ?? 0) + 1);
+    else if (kind === 'LWPOLYLINE' || kind === 'POLYLINE') {
+      const flat = kind === 'LWPOLYLINE';
+      const vertices = flat ? [] : verticesFrom(entities, i + 1);
+      const chained = flat ? flatPolyline(entity, desk) : polyline(entity, vertices, desk);
+      for (const each of chained) stretches.push(each);
+    } else if (!['VERTEX', 'SEQEND'].includes(kind)) left.set(kind, (left.get(kind) ?? 0) + 1);
   }
   return { stretches, left };
 }
@@ -88,7 +96,11 @@ function verticesFrom(entities: readonly DxfEntity[], first: number): readonly D
 
 function lineOf(entity: DxfEntity, desk: LinesDesk): Stretch {
   const [from, to] = [10, 11].map((code) => placeOf(entity, code, desk));
-  return { of: entity, from: from ?? [0, 0, 0], to: to ?? [0, 0, 0] };
+  return { ...drawnOf(entity, desk), from: from ?? [0, 0, 0], to: to ?? [0, 0, 0] };
+}
+
+function drawnOf(of: DxfEntity, { words }: LinesDesk): Drawn {
+  return { of, layer: layerOf(of), label: words.lines.entity(asWritten(nameOf(of)), of.line) };
 }
 
 /** One whose vertices stand in itself, each begun by its x, in a plane of its own. */
@@ -117,7 +129,8 @@ function chain(entity: DxfEntity, places: readonly Vector[], desk: LinesDesk): r
   const [first] = places;
   if (!first || places.length < 2) return refuseEntity(desk, entity, desk.words.lines.noPlace);
   const ring = (flagsOf(entity) & 1) !== 0 ? [...places, first] : places;
-  return ring.slice(1).map((to, i) => ({ of: entity, from: ring[i] ?? first, to }));
+  const drawn = drawnOf(entity, desk);
+  return ring.slice(1).map((to, i) => ({ ...drawn, from: ring[i] ?? first, to }));
 }
 
 function refuseBulges(entities: readonly DxfEntity[], desk: LinesDesk): void {
@@ -154,7 +167,7 @@ function layerSizes(
     const reading = sizeOf(size, wall ?? '');
     return reading.ok ? reading.value : undefined;
   };
-  const layers = new Set(stretches.map(({ of }) => layerOf(of)));
+  const layers = new Set(stretches.map(({ layer }) => layer));
   return new Map([...layers, ''].map((layer) => [layer, layer === '' ? od && read(od) : read(layer)]));
 }
 

@@ -78,7 +78,7 @@ export const lines = {
   layerIsSize: (layer: Said, size: Said): Said => say`Layer ${layer} is a size: ${size}.`,
   counted: (count: number, kind: Said): Said => say`${count} ${kind}`,
   leftOut: (kinds: readonly Said[], hasBlocks: boolean): Said =>
-    say`Left out, for only LINE, POLYLINE and LWPOLYLINE are tubes: ${joined(kinds, ', ')}.${hasBlocks ? say` Explode blocks (INSERT) first if tubes are in them.` : say``}`,
+    say`Left out, for only LINE, POLYLINE and LWPOLYLINE are tubes: ${few(kinds)}.${hasBlocks ? say` Explode blocks (INSERT) first if tubes are in them.` : say``}`,
   unknownColumns: (columns: readonly Said[]): Said =>
     say`Not read: ${few(columns)}. Known columns: ${COLUMNS}.`,
   short: (labels: readonly Said[]): Said => say`Left out, for they have no length: ${few(labels)}.`,
