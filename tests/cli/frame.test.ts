@@ -1,8 +1,9 @@
+import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { copeleaf } from './run-command.ts';
+import { COMMAND, copeleaf } from './run-command.ts';
 
 const TABLE = 'name,x1,y1,z1,x2,y2,z2,od,wall\nTr\u00e4ger,0,0,0,900,0,0,44.5,2\n';
 
@@ -79,4 +80,16 @@ test('one tube of a frame is a file of its own, and prints as the frame prints i
   expect(alone.out).toBe(whole.out);
   const unknown = await copeleaf(at, ['frame', 'rack.yaml', '--tube', 'pots']);
   expect([unknown.code, unknown.err.includes('post')]).toEqual([2, true]);
+});
+
+test('of thousands of lines that meet no list of all pairs is made', () => {
+  const at = folder();
+  const rows = Array.from(
+    { length: 4000 },
+    (_, i) => `,0,0,0,${1000 + i},${3 * i},${(7 * i) % 1000},38.1,2\n`,
+  );
+  writeFileSync(join(at, 'star.csv'), `name,x1,y1,z1,x2,y2,z2,od,wall\n${rows.join('')}`);
+  const args = ['--max-old-space-size=256', COMMAND, 'frame', 'star.csv'];
+  const { status, stderr } = spawnSync(process.execPath, args, { cwd: at, encoding: 'utf8' });
+  expect([status, stderr]).toEqual([0, 'star.yaml: 4000 tubes between 4001 points\n']);
 });

@@ -135,3 +135,11 @@ test('a frame has more points than a job has slips', () => {
   expect(excessOf(text)).toBeUndefined();
   expect(excessOf(text.replace('  points:', '  point:'))?.code).toBe('too-large');
 });
+
+// Each column looked for in each row takes minutes, and once for all a second.
+test('a table of very many columns is read in proportion', { timeout: 30_000 }, () => {
+  const head = `x1,y1,z1,x2,y2,z2${',q'.repeat(1_000_000)}`;
+  const { tubes, told } = framed(`${head}\n${'0,0,0,1000,0,0\n'.repeat(20_000)}`);
+  expect(tubes).toBe(1);
+  expect(told.join('\n')).toContain('q and 999994 more');
+});

@@ -51,7 +51,8 @@ function tableOf(source: string, desk: LinesDesk): { rows: readonly Row[]; unkno
   if (twice !== undefined) refuse('column', words.columnTwice(twice));
   if (body.length === 0) refuse('empty', words.noLines);
   if (body.length > MOST_LINES) refuse('too-large', words.tooManyLines(MOST_LINES));
-  const rows = body.map((cells) => rowOf(cells, columns, delimiter, desk));
+  const placeOf = new Map(COLUMNS.map((column) => [column, columns.indexOf(column)]));
+  const rows = body.map((cells) => rowOf(cells, { count: columns.length, placeOf }, delimiter, desk));
   return { rows, unknown: columns.filter((column) => column !== '' && !COLUMNS.includes(column)) };
 }
 
@@ -76,17 +77,23 @@ function placedCells(source: string, delimiter: string, desk: LinesDesk): readon
   return placed.filter(({ cells }) => cells.some((cell) => cell.trim() !== ''));
 }
 
+/** How many columns a table has, and where each that is known stands; -1 where it does not. */
+interface Columns {
+  readonly count: number;
+  readonly placeOf: ReadonlyMap<string, number>;
+}
+
 function rowOf(
   { line, cells }: PlacedCells,
-  columns: readonly string[],
+  { count, placeOf }: Columns,
   delimiter: string,
   desk: LinesDesk,
 ): Row {
   const text = cells.join(delimiter);
-  if (cells.slice(columns.length).some((cell) => cell.trim() !== ''))
-    refuseLine(desk, line, 'cells', text, desk.words.lines.tooManyCells(columns.length));
+  if (cells.slice(count).some((cell) => cell.trim() !== ''))
+    refuseLine(desk, line, 'cells', text, desk.words.lines.tooManyCells(count));
   const cell = (column: string): string => {
-    const own = (cells[columns.indexOf(column)] ?? '').trim();
+    const own = (cells[placeOf.get(column) ?? -1] ?? '').trim();
     return delimiter !== ',' && column !== 'name' ? own.replace(',', '.') : own;
   };
   return { line, text, cell };

@@ -119,20 +119,38 @@ function followers(
   snap: Mm,
 ): ReadonlyMap<number, readonly LineTube[]> {
   const meeting = new Map<number, LineTube[]>();
-  for (const bar of pieces) for (const end of bar.ends) meeting.set(end, [...(meeting.get(end) ?? []), bar]);
+  for (const bar of pieces) {
+    for (const end of bar.ends) {
+      const there = meeting.get(end);
+      if (there) there.push(bar);
+      else meeting.set(end, [bar]);
+    }
+  }
+  const around = boxesOf(pieces, at, snap);
   const next = new Map<number, readonly LineTube[]>();
   for (const [point, bars] of meeting) {
-    const bodies = bars.map(({ ends: [a, b] }) => direction(at, point, a === point ? b : a));
-    const pair = bars
-      .flatMap((one, i) => bars.slice(i + 1).map((other, j) => [one, other, i, i + 1 + j] as const))
-      .find(([one, other, i, j]) => {
-        const [a, b] = [bodies[i], bodies[j]];
-        return one.pieces[0].size === other.pieces[0].size && a && b && dot(a, b) <= -IN_LINE;
-      });
-    if (!pair || pieces.some(({ ends }) => alongAxis(ends, at, point, snap) !== undefined)) continue;
-    next.set(point, [pair[0], pair[1]]);
+    const pair = inLineAt(point, bars, at);
+    if (!pair || around(point).some(({ ends }) => alongAxis(ends, at, point, snap) !== undefined)) continue;
+    next.set(point, pair);
   }
   return next;
+}
+
+/** The first two of one size that go on in line at a point where they meet. No list is made of all pairs: thousands may meet. */
+function inLineAt(
+  point: number,
+  bars: readonly LineTube[],
+  at: readonly Vector[],
+): readonly [LineTube, LineTube] | undefined {
+  const bodies = bars.map(({ ends: [a, b] }) => direction(at, point, a === point ? b : a));
+  for (const [i, one] of bars.entries()) {
+    const [a, { size }] = [bodies[i], one.pieces[0]];
+    for (let j = i + 1; a && j < bars.length; j++) {
+      const [b, other] = [bodies[j], bars[j]];
+      if (b && other && dot(a, b) <= -IN_LINE && other.pieces[0].size === size) return [one, other];
+    }
+  }
+  return undefined;
 }
 
 function direction(at: readonly Vector[], from: number, to: number): Vector | undefined {
@@ -149,11 +167,30 @@ function alongAxis(
 ): Mm | undefined {
   const [from, to, place] = [at[first], at[last], at[point]];
   if (!from || !to || !place || point === first || point === last) return undefined;
-  for (const axis of [0, 1, 2] as const) {
-    const [a, b, own] = [from[axis], to[axis], place[axis]];
-    if (own < Math.min(a, b) - snap || own > Math.max(a, b) + snap) return undefined;
-  }
   return footOn(from, to, place, snap);
+}
+
+const AXES = [0, 1, 2] as const;
+
+/** Of bars those in whose box, wider by the snap, a point lies: of thousands few, which is soon seen. */
+function boxesOf(
+  bars: readonly LineTube[],
+  at: readonly Vector[],
+  snap: Mm,
+): (point: number) => readonly LineTube[] {
+  const sides = bars.flatMap(({ ends: [first, last] }) => {
+    const [from, to] = [at[first] ?? [0, 0, 0], at[last] ?? [0, 0, 0]];
+    return AXES.flatMap((axis) => [
+      Math.min(from[axis], to[axis]) - snap,
+      Math.max(from[axis], to[axis]) + snap,
+    ]);
+  });
+  const boxes = Float64Array.from(sides);
+  const isIn = (own: Mm, side: number): boolean => own >= (boxes[side] ?? 0) && own <= (boxes[side + 1] ?? 0);
+  return (point) => {
+    const [x, y, z] = at[point] ?? [Number.NaN, 0, 0];
+    return bars.filter((_, i) => isIn(x, 6 * i) && isIn(y, 6 * i + 2) && isIn(z, 6 * i + 4));
+  };
 }
 
 function footOn(from: Vector, to: Vector, place: Vector, snap: Mm): Mm | undefined {
@@ -173,6 +210,7 @@ function laidOut(
   at: readonly Vector[],
   { snap, unit }: JoinAsk,
 ): ReadonlyMap<number, Lying> {
+  const around = boxesOf(bars, at, snap);
   const done = new Map<number, Lying>();
   const under = new Set<number>();
   const lie = (point: number): Lying | undefined => {
@@ -180,7 +218,7 @@ function laidOut(
     if (known || under.has(point) || under.size > DEEPEST) return known;
     under.add(point);
     let lying: Lying = { place: writtenPlace(at[point] ?? [0, 0, 0], unit) };
-    for (const bar of bars) {
+    for (const bar of around(point)) {
       if (alongAxis(bar.ends, at, point, snap) === undefined) continue;
       const on = onBar(bar, point);
       if (!on) continue;
