@@ -1,4 +1,5 @@
 import { reportsAsData } from '../fit/as-data.ts';
+import { besideIn } from '../fit/beside.ts';
 import { checkReport } from '../fit/check-report.ts';
 import { reportTube } from '../fit/report.ts';
 import type { EndFlags } from '../job/flags.ts';
@@ -27,8 +28,10 @@ export interface CheckOptions extends EndFlags, Only {
 export async function check(path: string | undefined, options: CheckOptions, shell: Shell): Promise<number> {
   const { as, strict, seated, only, ...flags } = options;
   const { job } = await readAsk(path, flags, shell, seated);
-  const pieces = onlyAsked(job, solvePieces(job), only);
-  const reports = counting(shell, pieces, (piece) => reportTube(piece, job.words));
+  const all = solvePieces(job);
+  const pieces = onlyAsked(job, all, only);
+  const beside = besideIn(all, job.words);
+  const reports = counting(shell, pieces, (piece) => reportTube(piece, job.words, beside));
   const whole = standingFrame(job);
   const standing = whole && only ? standingPieces(whole, pieces) : whole;
   const lacking = stockLacking(job, pieces);

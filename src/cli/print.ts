@@ -95,7 +95,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
     dxf: () => ({ bytes: dataOf(inkDxf(leaves)), sheets: undefined }),
   }[as]();
   await writeResult(target, bytes, shell);
-  tellWarnings(job, solutions, only, shell);
+  tellWarnings(job, solutions, { all: pieces, only }, shell);
   if (target === '-') return;
   shell.err(endedLines([words.commandAnswers.printed(target, leaves.length, pack !== undefined, sheets)]));
 }
@@ -104,11 +104,11 @@ export async function print(path: string | undefined, options: PrintOptions, she
 function tellWarnings(
   job: Job,
   solutions: readonly TubeSolution[],
-  only: Only['only'],
+  { all, only }: { readonly all: readonly TubeSolution[]; readonly only: Only['only'] | undefined },
   { words, err }: Shell,
 ): void {
   const { warned, noted, warning: said } = words.commandAnswers;
-  const tubes = warningsOf(solutions, words).map(({ solution, warning: { code, end, inFile } }) =>
+  const tubes = warningsOf(solutions, words, all).map(({ solution, warning: { code, end, inFile } }) =>
     said(solution.tube.name, code, end ? words.check.ofEnd(end, inFile) : inFile),
   );
   const whole = standingFrame(job);

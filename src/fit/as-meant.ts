@@ -1,7 +1,8 @@
-import type { BendHeader, CopedEnd, Part, Tube } from '../job/job.ts';
+import type { BendHeader, CopedEnd, MitreHeader, Part, Tube } from '../job/job.ts';
 import { mirroredAngle } from '../job/mirrored.ts';
+import { tubeFactsOf } from '../job/sections.ts';
 import { NPS_SIZES } from '../measure/sizes/pipe.ts';
-import { type Angle, type Length, MM_PER_INCH } from '../measure/units.ts';
+import { type Angle, type Length, MM_PER_INCH, type Mm, radians } from '../measure/units.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { idleHeaders } from './idle-headers.ts';
@@ -27,7 +28,7 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
     const end = tube.ends[name];
     const cope = ends[name];
     const doubts: readonly Doubt[] = [
-      ...(end?.kind === 'coped' ? ofEnd(end, beside, hand, words) : []),
+      ...(end?.kind === 'coped' ? ofEnd(tube, end, beside, hand, words) : []),
       ...(cope?.kind === 'coped'
         ? idleHeaders(cope).map((place) => words.warnings.asMeant.idle(place + 1))
         : []),
@@ -38,14 +39,17 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
 }
 
 function ofEnd(
+  { section }: Tube,
   { parts }: CopedEnd,
   beside: readonly Length[],
   hand: Hand,
   words: Language,
 ): readonly Doubt[] {
+  const across = tubeFactsOf(section).across.mm;
   return parts.flatMap(({ onto, clock }: Part) => [
     'od' in onto ? (doubtOfSize(onto.od, beside, words) ?? alsoPipe(onto.od, beside, words)) : undefined,
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
+    onto.kind === 'mitre' ? turnOfOneJoint(onto, across, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);
 }
@@ -60,6 +64,20 @@ function lengthOfOneEnd({ between, ends }: Tube, { warnings }: Language): Doubt 
 function oClock({ wrote }: Angle, { warnings }: Language): Doubt {
   const hour = /^\d\d?$/.test(wrote.trim()) ? Number(wrote) : 0;
   return hour >= 1 && hour <= 12 ? warnings.asMeant.oClock(hour) : undefined;
+}
+
+/** Of so little at a joint an elbow is made of slivers: common practice, no source. */
+const LEAST_TURN = radians(10);
+
+/** The turn of one joint in place of the whole elbow's: its pieces come out shorter than half the tube is wide. */
+function turnOfOneJoint({ turn, segments }: MitreHeader, across: Mm, { warnings }: Language): Doubt {
+  if (!segments || segments.pieces < 3) return undefined;
+  const joints = segments.pieces - 1;
+  const each = turn.rad / joints;
+  const middle = 2 * segments.radius.mm * Math.tan(each / 2);
+  const whole = turn.rad * joints;
+  if (each >= LEAST_TURN || middle >= across / 2 || whole > Math.PI + 1e-9) return undefined;
+  return warnings.asMeant.turnOfOneJoint(turn.rad, segments.pieces, middle, segments.radius.unit);
 }
 
 /**

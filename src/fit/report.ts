@@ -1,6 +1,7 @@
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { asMeant } from './as-meant.ts';
+import { type Beside, besideIn } from './beside.ts';
 import { type EndReport, reportEnd } from './end-report.ts';
 import { endWarnings, tubeWarnings, type Warning } from './warnings.ts';
 
@@ -20,14 +21,22 @@ export interface TubeWarning {
   readonly warning: Warning;
 }
 
-/** Every warning of a job, once for both hands: the opposite hand's are those of its twin. */
-export function warningsOf(solutions: readonly TubeSolution[], words: Language): readonly TubeWarning[] {
+/** Every warning of these tubes of a job, once for both hands: the opposite hand's are those of its twin. */
+export function warningsOf(
+  solutions: readonly TubeSolution[],
+  words: Language,
+  all: readonly TubeSolution[] = solutions,
+): readonly TubeWarning[] {
+  const beside = besideIn(all, words);
   return solutions
     .filter(({ hand }) => hand === 'as-drawn')
-    .flatMap((solution) => reportTube(solution, words).warnings.map((warning) => ({ solution, warning })));
+    .flatMap((solution) =>
+      reportTube(solution, words, beside).warnings.map((warning) => ({ solution, warning })),
+    );
 }
 
-export function reportTube(solution: TubeSolution, words: Language): TubeReport {
+/** `beside`: what the other tubes of its job tell of it. */
+export function reportTube(solution: TubeSolution, words: Language, beside: Beside = () => []): TubeReport {
   const { tube } = solution;
   const look = (name: 'A' | 'B'): EndReport | 'plain' | undefined => {
     const end = solution.ends[name];
@@ -41,6 +50,7 @@ export function reportTube(solution: TubeSolution, words: Language): TubeReport 
     ...(B && B !== 'plain' ? endWarnings(solution, 'B', B, words) : []),
     ...tubeWarnings(solution, words),
     ...asMeant(solution, words),
+    ...beside(solution),
   ];
   return { solution, ends: { ...(A && { A }), ...(B && { B }) }, warnings };
 }

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { asMeant } from '../../src/fit/as-meant.ts';
+import { warningsOf } from '../../src/fit/report.ts';
 import { readFrame } from '../../src/frame/read-frame.ts';
 import { EN_DIAMETERS } from '../../src/measure/sizes/pipe.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
@@ -43,6 +43,27 @@ const atB = (od: string): string => ` }\n    B: { onto: { od: ${od} }, angle: 90
 /** Two headers of one end. */
 const atNode = (more: string): string =>
   `[{ onto: { od: 60.3 }, angle: 45 }, { onto: { od: 48.3 }, angle: 45${more} }]`;
+
+/** A tube mitred at both ends. */
+const mitred = (turn: string): string =>
+  `  ends:\n    A: { onto: { mitre: { turn: ${turn} } } }\n    B: { onto: { mitre: { turn: ${turn} } } }\n`;
+
+/** Long sides and short ones of a hatch, so many of each. */
+function hatch(turn: string, copies: number): string {
+  const side = (between: number): string =>
+    `  - od: 42.4\n    wall: 2.6\n    between: ${between}\n    copies: ${copies}\n${mitred(turn).replace(/^/gm, '  ').trimEnd()}\n`;
+  return `copeleaf: 1\ntubes:\n${side(800)}${side(500)}`;
+}
+
+const elbow = (turn: string, pieces: number, radius: number): string =>
+  `copeleaf: 1\ntube: { od: 48.3, wall: 2.6, ends: { A: { onto: { mitre: { turn: ${turn}, pieces: ${pieces}, radius: ${radius} } } } } }\n`;
+
+/** A stay of the left side, and one of the right. */
+function sides(right: string): string {
+  const stay = (side: string, more: string): string =>
+    `  - { name: stay ${side}, od: 31.75, wall: 2.4, between: 510, ends: { A: { onto: { od: 38.1 }, angle: 72 }, B: { onto: { od: 44.5 }, angle: 48, ${more} } } }\n`;
+  return `copeleaf: 1\ntubes:\n${stay('left', 'clock: 35, offset: 3')}${stay('right', right)}`;
+}
 
 const GOOD = oneEnd({});
 
@@ -211,6 +232,22 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     /^as-meant: End B is not given: .* 420 mm is not used.*`B: plain`/,
   ],
   [
+    "a saw's scale for the turn of a corner",
+    `copeleaf: 1\ntube:\n  od: 42.4\n  wall: 2.6\n  between: 800\n  copies: 4\n${mitred('45')}`,
+    /^as-meant: 4 corners of 45° turn 180° .* 4 of 90° do.*`turn: 90°`/,
+  ],
+  ['the same of long sides and short ones', hatch('45', 2), /^as-meant: 4 corners of 45° turn 180°/],
+  [
+    'the turn of one joint for the whole elbow',
+    elbow('22.5', 5, 150),
+    /^as-meant: end A: .* turns 22.5°, 5.63° at a joint: .* 14.74 mm long.*`turn: 90°`/,
+  ],
+  [
+    'the sign of an offset turned for the other side, and not that of a clock',
+    sides('clock: 35, offset: -3'),
+    /^as-meant: .*no mirror image of stay left: .*`pair: true`/,
+  ],
+  [
     'a header of a node that the other one covers, its clock forgotten',
     GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', atNode('')),
     /end A: The second header takes nothing off: .*`clock`/,
@@ -288,6 +325,20 @@ describe('what is meant is not doubted', () => {
     expect(toldOf(GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', node))).not.toContain('as-meant');
   });
 
+  test.each([
+    ['a ring of eight, of which two are longer', hatch('45', 4)],
+    ['a hatch of four corners', hatch('90', 2)],
+    ['a part of a ring', hatch('45', 1)],
+    ['an elbow of three pieces', elbow('45', 3, 60)],
+    ['an elbow of five pieces that turns half a corner', elbow('45', 5, 72.45)],
+    ['a wide elbow of many pieces', elbow('30', 6, 600)],
+    ['a mirror image written by hand', sides('clock: -35, offset: -3')],
+    ['one piece on both sides', sides('clock: 35, offset: 3')],
+    ['a side that differs by more', sides('clock: 35, offset: -5')],
+  ])('%s', (_, job) => {
+    expect(toldOf(job)).not.toContain('as-meant');
+  });
+
   test('no sample, no starter', () => {
     const files = ['samples', 'templates'].flatMap((folder) =>
       readdirSync(folder).map((name) => `${folder}/${name}`),
@@ -295,8 +346,8 @@ describe('what is meant is not doubted', () => {
     expect(files.length).toBeGreaterThan(15);
     for (const file of files) {
       const job = readFrame(readFileSync(file, 'utf8'), file, { words: ENGLISH, paper: A4 });
-      const told = solvePieces(job).flatMap((solution) => asMeant(solution, ENGLISH));
-      expect([file, told]).toEqual([file, []]);
+      const told = warningsOf(solvePieces(job), ENGLISH).map(({ warning: { code } }) => code);
+      expect([file, told]).toEqual([file, expect.not.arrayContaining(['as-meant'])]);
     }
   });
 

@@ -1,3 +1,4 @@
+import { besideIn } from '../../fit/beside.ts';
 import { checkReport } from '../../fit/check-report.ts';
 import { reportTube, warningsOf } from '../../fit/report.ts';
 import type { Warning } from '../../fit/warnings.ts';
@@ -34,6 +35,6 @@ export function countWarnings({ text }: CountAsk, words: Language): number {
 export function checkTube({ text, place }: CheckAsk, words: Language): Checked | undefined {
   const shown = shownOf(workOut(text, words), place);
   if (!shown) return undefined;
-  const report = reportTube(shown.solution, words);
+  const report = reportTube(shown.solution, words, besideIn(shown.solutions, words));
   return { aloud: checkReport(report, words, 'text'), warnings: report.warnings };
 }

@@ -21,7 +21,7 @@ const ITS_POINTS = say`the points that it runs \`along\``;
 
 const WITH_ITS_UNIT = say`the number with its unit if it is meant`;
 
-function unitOf({ unit }: Length): Units {
+function unitOf({ unit }: Pick<Length, 'unit'>): Units {
   return unit === 'in' || unit === 'ft' ? 'in' : 'mm';
 }
 
@@ -141,6 +141,22 @@ export const warnings = {
       told(
         say`The ${nth(place)} header takes nothing off: the others lie before it all the way round. Check on which side it is, its angle and its work point.`,
         say`\`clock\`, \`angle\`, \`shift\``,
+      ),
+    /** `count` corners that each turn so far make half a ring. */
+    openRing: (count: number, turn: Radians): Told =>
+      told(
+        say`${count} corners of ${angle(turn)} turn 180° in all and close no ring; ${count} of ${angle(2 * turn)} do. A saw set to ${angle(turn)} cuts a corner of ${angle(2 * turn)}.`,
+        say`\`turn: ${angle(2 * turn)}\` if they are to close`,
+      ),
+    turnOfOneJoint: (turn: Radians, pieces: number, middle: Mm, unit: Length['unit']): Told =>
+      told(
+        say`The whole elbow turns ${angle(turn)}, ${angle(turn / (pieces - 1))} at a joint: its middle pieces are ${amount(middle, unitOf({ unit }))} long. Is ${angle(turn)} one joint's?`,
+        say`\`turn: ${angle(turn * (pieces - 1))}\` if it is`,
+      ),
+    unlikePair: (other: string): Told =>
+      told(
+        say`It is no mirror image of ${asWritten(other)}: some of what is turned to the other side there is not here.`,
+        say`\`pair: true\` makes both of one`,
       ),
     tightBend: (od: Length, radius: Length): Told =>
       told(
