@@ -6,8 +6,10 @@ import { isKnownKey } from './keys.ts';
 /** Bytes that a job may have, and signs as well: so many of plain text. */
 export const MOST_OF_A_JOB = 8_000_000;
 const MOST_VALUES = 700_000;
-/** Of keys that no job has: each slip is told with what is near to it, and so many are no slips. */
-const MOST_STRANGE_KEYS = 2000;
+/** More than so many values stand on, each key on a line of its own; what is empty or a comment is kept by the parser as well. */
+const MOST_LINES = 500_000;
+/** Of keys that no job has, since each slip is told with what is near to it, and of signs that no job has: so many are no slips. */
+const MOST_STRANGE = 2000;
 /** Where the names of a frame's points begin, which are keys of its own, and where they end. */
 const BESIDE_POINTS: ReadonlySet<string> = new Set([
   'points',
@@ -48,10 +50,8 @@ const MARKS = new Set([VALUE_FOLLOWS, '\u0002', '\u0018']);
 
 function excessOfTokens(source: string): Excess | undefined {
   let at = 0;
-  let values = 0;
-  let strange = 0;
-  let [before, last] = ['', ''];
-  let inPoints = false;
+  let before = '';
+  const tally: Tally = { values: 0, lines: 0, strange: 0, odd: 0, last: '', inPoints: false, filled: false };
   for (const token of new Lexer().lex(source)) {
     if (!MARKS.has(token)) {
       const isValue = before === VALUE_FOLLOWS || /^["']/.test(token);
@@ -59,16 +59,43 @@ function excessOfTokens(source: string): Excess | undefined {
       if (isValue && token.length > MOST_SIGNS_OF_A_VALUE) {
         return { code: 'too-long', at, said: (text) => text.valueTooLong(MOST_SIGNS_OF_A_VALUE) };
       }
-      if (isValue || /^[[{-]/.test(token)) values += 1;
-      if (values > MOST_VALUES) return { code: 'too-large', at, said: (text) => text.tooManyValues };
-      if (isValue) last = token;
-      else if (token === ':' && BESIDE_POINTS.has(last)) inPoints = last === 'points';
-      else if (token === ':' && !isKnownKey(last)) strange += inPoints ? 0 : 1;
-      if (strange > MOST_STRANGE_KEYS) return { code: 'too-large', at, said: (text) => text.strangeKeys };
+      count(tally, token, isValue);
+      const said = tooMany(tally);
+      if (said) return { code: 'too-large', at, said };
       at += token.length;
     }
     before = token;
   }
+  return undefined;
+}
+
+/** What was counted so far, and the last value or key, whether it is in a frame's points, and whether a comma has something before it. */
+interface Tally {
+  values: number;
+  lines: number;
+  strange: number;
+  odd: number;
+  last: string;
+  inPoints: boolean;
+  filled: boolean;
+}
+
+function count(tally: Tally, token: string, isValue: boolean): void {
+  const isLine = !isValue && /^[\r\n]/.test(token);
+  if (isLine) tally.lines += 1;
+  if (isValue || /^[[{-]/.test(token)) tally.values += 1;
+  if (isValue) tally.last = token;
+  else if (token === ':' && BESIDE_POINTS.has(tally.last)) tally.inPoints = tally.last === 'points';
+  else if (token === ':' && !isKnownKey(tally.last)) tally.strange += tally.inPoints ? 0 : 1;
+  else if (/^[&!%?]/.test(token) || (token === ',' && !tally.filled)) tally.odd += 1;
+  if (isValue || !/^[\s#]/.test(token)) tally.filled = isValue || /^[\]}]/.test(token);
+}
+
+function tooMany({ values, lines, strange, odd }: Tally): Excess['said'] | undefined {
+  if (values > MOST_VALUES) return (text) => text.tooManyValues;
+  if (lines > MOST_LINES) return (text) => text.tooManyLines;
+  if (strange > MOST_STRANGE) return (text) => text.strangeKeys;
+  if (odd > MOST_STRANGE) return (text) => text.strangeSigns;
   return undefined;
 }
 

@@ -21,11 +21,16 @@ export const text = {
   },
   tooLarge: { why: say`the file is too large for a job`, instead: say`several smaller jobs` },
   strangeKeys: { why: say`thousands of its keys are none of a job`, instead: A_JOB },
+  strangeSigns: {
+    why: say`thousands of its signs are none of a job: \`&\`, \`!\`, \`%\`, \`?\`, or a comma with nothing before it`,
+    instead: A_JOB,
+  },
   tooManyItems: (count: number, most: number): Objection => ({
     why: say`these are ${count}, and a job has ${most} at the most`,
     instead: say`several smaller jobs`,
   }),
   tooManyValues: { why: say`it holds more values than a job`, instead: say`several smaller jobs` },
+  tooManyLines: { why: say`it has more lines than a job`, instead: say`several smaller jobs` },
   valueTooLong: (most: number): Objection => ({
     why: say`a value of more than ${most} letters is none of a job`,
     instead: say`a few words, or one number`,
