@@ -133,6 +133,17 @@ interface Inked {
   readonly sheets: number | undefined;
 }
 
+/** Sheets of an office printer, and how near to the rim few of them print: common practice, no source. */
+const OFFICE_PAPER = ['letter', 'A4', 'legal', 'tabloid', 'A3'];
+const LEAST_MARGIN = 3;
+
+/** What lies at the rim of a sheet is lost, where a printer does not reach it. */
+function tellNarrowMargin({ sheet: { paper, margins }, words }: Job, shell: Shell): void {
+  const least = Math.min(...Object.values(margins).map(({ mm }) => mm));
+  if (!OFFICE_PAPER.includes(paper.name) || least >= LEAST_MARGIN) return;
+  shell.err(endedLines([words.commandAnswers.narrowMargin(paper.name)]));
+}
+
 async function pdfOf(
   leaves: readonly Leaf[],
   job: Job,
@@ -141,6 +152,7 @@ async function pdfOf(
   printer: Printer | undefined,
   front: FrontPages | undefined,
 ): Promise<Inked> {
+  tellNarrowMargin(job, shell);
   const title = job.title ?? name;
   const set = laySheets(leaves, job.sheet, { job: title, words: job.words }, printer, front);
   const many = set.mostOfOne > MANY_OF_ONE || set.count > MANY;

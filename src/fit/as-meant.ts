@@ -23,7 +23,11 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
   const warned = (doubt: Doubt): Warning[] => (doubt ? [{ code: 'as-meant', ...doubt }] : []);
   const ofTube = own.flatMap(warned);
   if (places) return ofTube;
-  const whole = [lengthOfOneEnd(tube, words)].flatMap(warned);
+  const whole = [
+    lengthOfOneEnd(tube, words),
+    inName(tube, words),
+    ...lengthsOf(tube).map((each) => inFeet(each, words)),
+  ];
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
     const cope = ends[name];
@@ -35,7 +39,7 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
     ];
     return doubts.flatMap(warned).map((warning): Warning => ({ ...warning, end: name }));
   });
-  return [...ofTube, ...whole, ...ofEnds];
+  return [...ofTube, ...whole.flatMap(warned), ...ofEnds];
 }
 
 function ofEnd(
@@ -58,6 +62,36 @@ function ofEnd(
 function lengthOfOneEnd({ between, ends }: Tube, { warnings }: Language): Doubt {
   if (!between || 'ways' in between || (ends.A && ends.B)) return undefined;
   return warnings.asMeant.lengthOfOneEnd(between, ends.A ? 'B' : 'A');
+}
+
+function lengthsOf({ between }: Tube): readonly Length[] {
+  if (!between) return [];
+  return 'ways' in between ? between.ways.map(({ length }) => length) : [between];
+}
+
+/** Feet with a point and inches behind it; a half is a half, and no inches have 25 or 75. */
+function inFeet({ mm, wrote }: Length, { warnings }: Language): Doubt {
+  const [, feet, inches] = /^(\d+)[.,]([1-46-9]|10|11) ?(?:ft|feet|foot|')$/i.exec(wrote.trim()) ?? [];
+  return feet && inches ? warnings.asMeant.inFeet(wrote, mm, Number(feet), Number(inches)) : undefined;
+}
+
+/** The name tells a tube with corners, and its size a round one. What lands on a box may be named by that. */
+function inName({ name, section, ends }: Tube, { warnings }: Language): Doubt {
+  const onBox = [ends.A, ends.B].some(
+    (end) => end?.kind === 'coped' && end.parts.some(({ onto }) => onto.kind === 'box'),
+  );
+  if (section.kind !== 'round' || onBox) return undefined;
+  const { od } = section;
+  const sides =
+    /(\d{1,4}(?:\.\d{1,2})?) ?[x×] ?(\d{1,4}(?:\.\d{1,2})?)/iu.exec(name)?.slice(1).map(Number) ?? [];
+  // Beside a diameter stands a wall, which is no third of it.
+  const isBox = [1, MM_PER_INCH].some((unit) => {
+    const lengths = sides.map((side) => side * unit);
+    return lengths.some((mm) => Math.abs(mm - od.mm) < 0.05) && lengths.every((mm) => mm > od.mm / 3);
+  });
+  return isBox || /(?<![\p{L}\p{N}])(?:SHS|RHS)(?![\p{L}\p{N}])/u.test(name)
+    ? warnings.asMeant.inName(od)
+    : undefined;
 }
 
 /** A whole number from 1 to 12 is the hour of a clock face to many. */

@@ -13,3 +13,17 @@ test('a leaf of more than twelve sheets is said to be so before it is printed', 
   const usual = await copeleaf(folderWith({ 'job.yaml': tube('60mm') }), ['print', 'job.yaml']);
   expect(usual.err).not.toContain('that makes');
 });
+
+// Office printers leave a few millimetres of their sheets blank; a roll's and a sheet of one's own are a plotter's.
+test.each([
+  ['A4', '0', true],
+  ['letter', '2.5', true],
+  ['A4', '3', false],
+  ['roll 610mm', '0', false],
+  ['300x400mm', '0', false],
+])('on %s a margin of %s mm is said once to be lost on most printers: %s', async (paper, margin, told) => {
+  const job = tube('60mm').replace('paper: A4', `paper: ${paper}\nmargin: ${margin}`);
+  const { code, err } = await copeleaf(folderWith({ 'job.yaml': job }), ['print', 'job.yaml']);
+  expect(code).toBe(0);
+  expect(err.split('few printers reach the rim')).toHaveLength(told ? 2 : 1);
+});

@@ -30,6 +30,9 @@ const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
   paper: [0.03, 0.6],
 };
 
+/** The lengths of sticks in feet (common practice, no source): in inches nobody keeps one so short for a stock. */
+const FEET_OF_STOCK = /^(20|21|24)$/;
+
 /** An eighth and finer: nobody divides a millimetre so, and every inch tape is. */
 const OF_AN_INCH = /\/ ?(8|16|32|64)$/;
 
@@ -39,6 +42,7 @@ const LONG: readonly SizeOf[] = ['between', 'stock'];
 /** Whether a length is a number without a unit that makes a size which nobody has, or is an inch's fraction in mm. Nothing is nothing in any unit. */
 export function unusual({ bare, mm, wrote, unit }: Length, of: SizeOf): boolean {
   if (bare !== true || mm === 0) return false;
+  if (of === 'stock' && unit === 'in' && FEET_OF_STOCK.test(wrote)) return true;
   return !isUsual(mm, of) || (unit === 'mm' && OF_AN_INCH.test(wrote));
 }
 

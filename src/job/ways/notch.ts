@@ -112,11 +112,22 @@ function foundAt(
     const objection = words.odd(odd.place + 1, station, odd.instead, desk.bareUnit);
     return complain(desk, readings[odd.place]?.spot ?? spot, 'odd-length', objection);
   }
+  const open = unsettledOf(desk, found);
+  if (open.length > 0 && isClosedTwice(desk, lengths, tubeRadius, given)) {
+    return complain(desk, spot, 'unsettled', words.closedTwice(lengths.length - 1));
+  }
   if (found.scatter > SCATTER.none) {
     return complain(desk, spot, 'no-notch', words.noNotch(found.scatter, desk.bareUnit));
   }
-  const open = unsettledOf(desk, found);
   return open.length > 0 ? complain(desk, spot, 'unsettled', words.unsettled(open)) : found;
+}
+
+/** Whether the last length is the first again, back where they began, and the others settle what all of them do not. */
+function isClosedTwice(desk: Desk, lengths: readonly Mm[], tubeRadius: Mm, given: Partial<Notch>): boolean {
+  const [first = 0, last = 0] = [lengths[0], lengths.at(-1)];
+  if (Math.abs(first - last) > 1 || lengths.length <= COUNT.least) return false;
+  const once = notchFrom(lengths.slice(0, -1), tubeRadius, given);
+  return once.scatter <= SCATTER.odd && unsettledOf(desk, once).length === 0;
 }
 
 /** A value that may be farther off is no reading of it. */

@@ -1,6 +1,6 @@
 import type { Said } from '../../measure/said.ts';
 import type { InBoth } from '../../measure/sizes/pipe.ts';
-import type { Length, Mm, Radians } from '../../measure/units.ts';
+import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
@@ -23,6 +23,11 @@ const WITH_ITS_UNIT = say`the number with its unit if it is meant`;
 
 function unitOf({ unit }: Pick<Length, 'unit'>): Units {
   return unit === 'in' || unit === 'ft' ? 'in' : 'mm';
+}
+
+/** Inches in decimals, no more of them than there are. */
+function decimal(mm: Mm): string {
+  return `${Number((mm / MM_PER_INCH).toFixed(3))}`;
 }
 
 function nth(place: number): Said {
@@ -135,6 +140,16 @@ export const warnings = {
       told(
         say`End ${lacking} is not given: its cut is not drawn, and the length of ${own(between)} is not used.`,
         say`\`${lacking}: plain\` if it is cut square, else what it lands on`,
+      ),
+    inFeet: (wrote: string, mm: Mm, feet: number, inches: number): Told =>
+      told(
+        say`${asWritten(wrote)} is ${asWritten(decimal(mm))} in; ${feet} ft ${inches} in is ${12 * feet + inches} in.`,
+        say`\`${asWritten(decimal(mm))}in\` or \`${feet}ft ${inches}in\`, whichever is meant`,
+      ),
+    inName: (od: Length): Told =>
+      told(
+        say`By its name it is square or rectangular, and it is drawn as a round tube of ${own(od)}.`,
+        say`\`section: { wide: ..., deep: ... }\` in place of \`od\` if it has corners`,
       ),
     /** A header by its place in the list, from 1. */
     idle: (place: number): Told =>

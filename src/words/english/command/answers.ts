@@ -8,6 +8,8 @@ const { counted } = quantities;
 export const commandAnswers = {
   /** Leaves in a file, on so many sheets or on none. */
   /** Before a file that may be a mistake is made. */
+  narrowMargin: (paper: string): Said =>
+    say`few printers reach the rim of ${asWritten(paper)}: with a margin under 3 mm (1/8 in) what lies there is lost, or the sheet is shrunk`,
   manySheets: (sheets: number, ofOne: number): Said =>
     say`that makes ${counted(sheets, say`sheet`, say`sheets`)}${ofOne > 1 ? say`, ${ofOne} of them for one leaf` : say``}: are all sizes in the unit that is meant?`,
   printed: (file: string, leaves: number, hasPack: boolean, sheets: number | undefined): Said => {

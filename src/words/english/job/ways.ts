@@ -156,6 +156,11 @@ export const ways = {
       why: say`no round header cuts this tube to these lengths: the nearest that one does is off by ${quantities.one(scatter, unit)}`,
       instead: say`them measured again, from one line square round the tube, going right from the spine`,
     }),
+    /** Where they are so many and the first one again. */
+    closedTwice: (count: number): Objection => ({
+      why: say`the last length is the first again, and read at ${count + 1} equal stations they don't settle it`,
+      instead: say`the ${count} without the last, each at its own station`,
+    }),
     unsettled: (values: readonly Said[]): Objection => ({
       why: say`these readings don't settle ${joined(values, ' and ')}`,
       instead: say`${values.length > 1 ? say`one of them` : say`it`} as well, measured in another way, or more lengths`,
