@@ -23,9 +23,14 @@ const QUARTERS = [
  * spike stands out where a curve is steep. Notes each glyph in `used`. Throws where the font lacks a sign.
  */
 export function contentOf(drawing: Drawing, used: UsedGlyphs): string {
-  const operators = ['0 J 1 j'];
+  const stretches: string[] = [];
+  let operators = ['0 J 1 j'];
   let pen: Purpose | undefined;
   for (const mark of drawing.marks) {
+    if (operators.length > STRETCH) {
+      stretches.push(operators.join('\n'));
+      operators = [];
+    }
     if (mark.kind === 'words') {
       operators.push(wordsOf(mark, used));
     } else if (mark.kind === 'fill') {
@@ -36,8 +41,11 @@ export function contentOf(drawing: Drawing, used: UsedGlyphs): string {
       operators.push(`${pathOf(mark.path)} S`);
     }
   }
-  return operators.join('\n');
+  return [...stretches, operators.join('\n')].join('\n');
 }
+
+/** So many operators are joined at once: until it is, each is held in all the parts that it was put together from. */
+const STRETCH = 500;
 
 /** `cm` operands that turn by quarters about the origin and carry the origin to `at`. */
 export function placed(at: Point, turn: 0 | 1 | 2 | 3): string {
