@@ -3,9 +3,12 @@ import type { Said } from '../measure/said.ts';
 /** What may stand inside a phrase: other phrases, numbers, and the letters of the two ends. */
 export type Sayable = Said | number | 'A' | 'B';
 
-/** The one way in which a phrase comes to be: `` say`cut ${length} long` ``. */
+/**
+ * The one way in which a phrase comes to be: `` say`cut ${length} long` ``. Its parts are joined at once, for the engine keeps every step
+ * of what is added up: a thousand tickets held three times the memory of their words.
+ */
 export function say(phrases: TemplateStringsArray, ...values: readonly Sayable[]): Said {
-  return phrases.reduce((said, phrase, i) => `${said}${values[i - 1]}${phrase}`) as Said;
+  return phrases.map((phrase, i) => (i === 0 ? phrase : `${values[i - 1]}${phrase}`)).join('') as Said;
 }
 
 /** A person's own words, or a program's data, as they were written: a tube's name, a value of the job file, a key. */
