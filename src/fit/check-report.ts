@@ -7,6 +7,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten, joined } from '../words/said.ts';
 import { endLines } from './end-lines.ts';
+import { headersApart } from './headers-apart.ts';
 import { measuredLines } from './measured-lines.ts';
 import type { TubeReport } from './report.ts';
 import { wrapped } from './wrapped.ts';
@@ -142,6 +143,8 @@ function follows({ solution, ends }: TubeReport, words: Language): Said[] {
     lines.push(check.spare(sawn - overall, units));
   }
   if (twist !== undefined) lines.push(check.twist(twist));
+  const apart = solution.places ? undefined : headersApart(tube);
+  if (apart !== undefined) lines.push(check.headersApart(apart));
   lines.push(check.girth(section.girth + tapeRound(tube.section), units));
   const isCoped = Object.values(solution.ends).some(({ kind }) => kind === 'coped');
   if (!tube.wall && isCoped) lines.push(check.noWall);

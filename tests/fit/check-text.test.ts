@@ -143,6 +143,22 @@ test('copies of a pair are counted in all, but where none are of one hand alone'
   expect(checked(tube('', 2), true).drawn.Understood?.join()).not.toMatch(total);
 });
 
+// The angles of a triangle make 180 degrees; parallels cross a line at one angle.
+test.each([
+  [60, 30, 180, 'The two headers stand 30° apart.'],
+  [60, 60, 180, 'The two headers are parallel.'],
+  [62, 62, 0, 'The two headers stand 56° apart.'],
+  [90, 90, 0, 'The two headers are parallel.'],
+  [118, 62, 0, 'The two headers are parallel.'],
+  [60, 30, 40, undefined],
+])('how the headers stand at %d and %d degrees, clocked %d apart', (a, b, clock, told) => {
+  const at = (angle: number): string => `onto: { od: 60 }, angle: ${angle}`;
+  const ends = `{ A: { ${at(a)} }, B: { ${at(b)}, clock: ${clock} } }`;
+  const { drawn } = checked(`{ od: 40, wall: 2, between: 700, ends: ${ends} }`);
+  const lines = drawn['What follows']?.filter((line) => line.includes('two headers')) ?? [];
+  expect(lines).toEqual(told === undefined ? [] : [`  ${told}`]);
+});
+
 test('a length with no effect, one that reaches to an elbow, and a wall that is not given are told', () => {
   const elbow = '{ onto: { mitre: { turn: 90, pieces: 5, radius: 150 } } }';
   const understood = (ends: string): string =>

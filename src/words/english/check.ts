@@ -124,6 +124,8 @@ export const checkWords = {
     say`That is ${both(spare, units)} to spare: a leaf can be slid so far for a second cut.`,
   /** From end A's heel to end B's, positive to the right. */
   twist: (twist: Radians): Said => say`Rotation A to B, heel to heel with B up: ${quantities.twist(twist)}.`,
+  headersApart: (apart: Radians): Said =>
+    apart < 1e-6 ? say`The two headers are parallel.` : say`The two headers stand ${angle(apart)} apart.`,
   noWall: say`Without the wall it is not looked at how far the inside edge has to be ground back, nor how far it would stand off if it is not.`,
   girth: (girth: Mm, units: Units): Said => say`A tape round the tube should read ${both(girth, units)}.`,
 
