@@ -71,7 +71,8 @@ function slipped(text: string, { at, drop, put }: { at: number; drop: number; pu
 
 /** Whether anything was said; throws where what was said lacks its words or its place. Thousands of `expect` are slow. */
 function tellsAll(text: string): boolean {
-  const lines = text.split('\n');
+  // A line ends with a return too (YAML 1.2, 5.4).
+  const lines = text.replace(/\r(?!\n)/g, '\n').split('\n');
   const complaints = complaintsAbout(text);
   for (const complaint of complaints) {
     const { line = 0, column = 0, read, why, instead, code } = complaint;

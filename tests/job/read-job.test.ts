@@ -96,6 +96,8 @@ describe('a job file is read with every default filled in', () => {
 
   test('a mark at the start of the file is no part of it', () => {
     expect(readSample(`\uFEFF${SAMPLE.replaceAll('\n', '\r\n')}`).tubes[0]?.name).toBe('bunk stay');
+    expect(readSample(SAMPLE.replaceAll('\n', '\r')).tubes).toEqual(readSample(SAMPLE).tubes);
+    expect(complaintsAbout(SAMPLE.replace('wall', 'wal').replaceAll('\n', '\r'))[0]?.line).toBe(6);
   });
 });
 

@@ -8,6 +8,7 @@ import { clipped, onOneLine } from './quoting.ts';
 
 export interface JobText {
   readonly file: string;
+  /** As it was written, but for lines that ended with a return alone. */
   readonly source: string;
   readonly document: Document.Parsed;
   readonly lines: LineCounter;
@@ -21,7 +22,8 @@ type Unparsed = (words: Language) => Complaint;
  * or `0x1F` is judged as the person sees it. Of a text that is no YAML only the first mistake is told, since the others
  * mostly follow from it. Does not throw.
  */
-export function parseJobText(source: string, file: string): Reading<JobText, Unparsed> {
+export function parseJobText(written: string, file: string): Reading<JobText, Unparsed> {
+  const source = inLines(written);
   const refuse = ({ code, at, read, said }: Unusable) =>
     refused(read, (words: Language): Complaint => {
       const quoted = read === '' ? words.job.text.nothing : asWritten(read);
@@ -48,6 +50,11 @@ export function parseJobText(source: string, file: string): Reading<JobText, Unp
     return refuse({ code: 'empty', at: 0, read: '', said: (text) => text.onlyComments });
   }
   return taken({ file, source, document, lines });
+}
+
+/** The same where lines end as some programs end them (YAML 1.2, 5.4), which the parser does not take; no sign comes to stand elsewhere. */
+function inLines(text: string): string {
+  return text.replace(/\r(?!\n)/g, '\n');
 }
 
 type Words = Language['job']['text'];

@@ -19,7 +19,7 @@ export function takeJob(text: string, words: Language): Opened {
     return { ok: false, why: notices.atLine(line, why, instead) };
   }
   const { contents } = parsed.value.document;
-  if (isMap(contents) && contents.has('copeleaf')) return { ok: true, text };
+  if (isMap(contents) && contents.has('copeleaf')) return { ok: true, text: parsed.value.source };
   return { ok: false, why: notices.noJobFile };
 }
 
