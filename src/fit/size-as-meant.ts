@@ -20,7 +20,7 @@ function measures(mm: Mm): boolean {
 export function doubtOfSize(od: Length, beside: readonly Length[], words: Language): Doubt {
   if (!od.bare) return undefined;
   return od.tape === undefined
-    ? (girthAcross(od, beside, words) ?? digits(od, words))
+    ? (girthAcross(od, beside, words) ?? bore(od, beside, words) ?? digits(od, words))
     : acrossRound(od, od.tape, words);
 }
 
@@ -41,6 +41,19 @@ function girthAcross(od: Length, beside: readonly Length[], { warnings }: Langua
 function acrossFrom({ wrote, unit }: Length): Mm {
   const { length } = /\d?[.,](\d+)/.exec(wrote)?.[1] ?? '';
   return (10 ** -length * (unit === 'in' ? MM_PER_INCH : 1)) / 2 / Math.PI;
+}
+
+/** Walls in which pipe of EN 10220 is kept: from memory. */
+const KEPT_WALLS: readonly Mm[] = [2, 2.3, 2.6, 2.9, 3.2, 3.6, 4, 4.5, 5, 5.6, 6.3];
+
+/** What an open end measures inside, of a size that stands beside it. */
+function bore(od: Length, beside: readonly Length[], { warnings }: Language): Doubt {
+  if (measures(od.mm)) return undefined;
+  const of = beside.flatMap((outside) => {
+    const wall = KEPT_WALLS.find((each) => Math.abs(outside.mm - 2 * each - od.mm) < 0.06);
+    return wall === undefined ? [] : [warnings.asMeant.bore(od, outside, wall)];
+  });
+  return of[0];
 }
 
 /** A diameter in place of the way round. */

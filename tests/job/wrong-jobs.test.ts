@@ -199,6 +199,11 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     /^as-meant: end A: 133.2 mm is no usual.*42.4 mm is/,
   ],
   [
+    'a header by its bore, whose outside stands at the other end',
+    oneEnd({ tube: '  between: 380\n', onto: '{ od: 43.1 }', more: atB('48.3') }),
+    /^as-meant: end A: 43.1 mm is no usual size; the 48.3 mm .* a wall of 2.6 mm/,
+  ],
+  [
     'a diameter for the way round',
     oneEnd({ od: '{ girth: 31.75 }', wall: '1' }),
     /31.75 mm round is 10.11 mm across, no usual size; 31.75 mm across is one/,
@@ -326,6 +331,7 @@ describe('what is meant is not doubted', () => {
       'a size that is sold beside one that is as far across',
       { ...onPipe, onto: '{ od: 133 }', more: atB('42.4') },
     ],
+    ['a size that is sold and another one’s bore', { ...onPipe, onto: '{ od: 42.4 }', more: atB('48.3') }],
     ['a size under paint', { ...onPipe, onto: '{ od: 133.2 }', more: atB('60.3') }],
     ['a drawn tube with the wall of a heavy pipe', { od: '1in', wall: '.25in' }],
     ['a tube beside the pipe of its number, in decimals', { ...onPipe, more: atB('1.5in') }],

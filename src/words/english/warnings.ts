@@ -114,6 +114,11 @@ export const warnings = {
         say`${amount(girth, units)} round is ${amount(across, units)} across, no usual size; ${amount(girth, units)} across is one. Was it taped?`,
         say`\`od\` without \`girth\`, or the number with its unit if it is meant`,
       ),
+    bore: (od: Length, outside: Length, wall: Mm): Told =>
+      told(
+        say`${own(od)} is no usual size; the ${own(outside)} that stands beside it measures that inside, with a wall of ${amount(wall, unitOf(od))}. Was it measured inside?`,
+        WITH_ITS_UNIT,
+      ),
     /** `likely` as a number in the same unit. */
     digits: (od: Length, likely: string): Told =>
       told(
