@@ -16,7 +16,7 @@ import { spineBy } from './random-frames.ts';
 import { along, crossOf, dotOf, minus, type Place, unitAlong } from './ray-march.ts';
 import { copedOf, readText } from './read-lines.ts';
 
-const RUNS = { numRuns: howMany({ short: 2, deep: 60, asked: 'FRAMES' }), seed: 815 };
+const RUNS = { numRuns: howMany({ short: 2, deep: 200, asked: 'FRAMES' }), seed: 815 };
 const NEAR = 1e-7;
 
 interface ByVectors {

@@ -1,6 +1,6 @@
 import loadModule, { type Manifold, type ManifoldToplevel } from 'manifold-3d';
 import type { EndName, Job, Seat } from '../../src/job/job.ts';
-import { along, crossOf, type Place } from './ray-march.ts';
+import { along, crossOf, dotOf, type Place, unitAlong } from './ray-march.ts';
 
 /** A frame's tubes cut by the mesh kernel (manifold, Apache-2.0) alone: it is told who lands on whom, and where the tubes stand. */
 export interface MeshFrame {
@@ -61,8 +61,9 @@ function frameIn({ Manifold, Mesh }: ManifoldToplevel, job: Job): MeshFrame {
     const cut = job.tubes[tube]?.ends[end];
     const point = end === 'A' ? seat.from : along(seat.from, seat.length, seat.axis);
     const body: Place = end === 'A' ? seat.axis : [-seat.axis[0], -seat.axis[1], -seat.axis[2]];
-    const trimmed = (normal: Place, at: Place): Manifold =>
-      bar.trimByPlane(normal, normal[0] * at[0] + normal[1] * at[1] + normal[2] * at[2]);
+    // How far off the plane lies counts along a normal of length 1.
+    const trimmed = (way: Place, at: Place): Manifold =>
+      bar.trimByPlane(unitAlong(way), dotOf(unitAlong(way), at));
     if (cut?.kind !== 'coped') return trimmed(body, along(point, -past, body));
     if (cut.parts[0].onto.kind === 'mitre') {
       const other = seatOf(headers[0] ?? -1);
