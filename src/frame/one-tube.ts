@@ -1,6 +1,6 @@
 import { Document, isMap, type Pair, parseDocument, Scalar, type YAMLMap, YAMLSeq } from 'yaml';
 import type { End, EndName, Job, Part, TicketNote, Tube } from '../job/job.ts';
-import { type Angle, degrees, MM_PER_INCH, type Mm } from '../measure/units.ts';
+import { exactAngle, exactLength } from './exact-text.ts';
 import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
 /** Keys of an end that a list of headers has no place for. */
@@ -14,7 +14,7 @@ export interface MadeAs extends Pick<Tube, 'copies' | 'pair'> {
 
 /**
  * A tube of a frame as a job file of its own: its size and edge in the words of the frame's file, its angles, clocks, offsets and length
- * as they follow from the points, to 1e-10 mm and 1e-12 degrees. Undefined where a header of it stops, or where its ends can't be told so.
+ * as they follow from the points, to the last bit, for where a line only grazes its header each counts. Undefined where a header of it stops, or where its ends can't be told so.
  */
 export function jobOfTube(job: Job, place: number, { copies, pair, note }: MadeAs): string | undefined {
   const { tubes, frame } = job;
@@ -41,7 +41,7 @@ export function jobOfTube(job: Job, place: number, { copies, pair, note }: MadeA
   const own = yamlMap([
     yamlPair('name', tube.name),
     ...copied,
-    yamlPair('between', lengthText(between, job)),
+    yamlPair('between', exactLength(between, job.units)),
     ...(pair ? [yamlPair('pair', 'true')] : []),
     ...(copies > 1 ? [yamlPair('copies', `${copies}`)] : []),
     ...(note.length > 0 ? [yamlPair('note', noteOf(note))] : []),
@@ -73,7 +73,7 @@ function endOf(
   if (end.parts.some(({ stops }) => stops)) return undefined;
   const own = OF_AN_END.flatMap((key) => (asked ? pairsOf(asked, key) : []));
   const seam = end.seam
-    ? [yamlPair('seam', 'rad' in end.seam ? angleText(end.seam) : lengthText(end.seam.mm, job))]
+    ? [yamlPair('seam', 'rad' in end.seam ? exactAngle(end.seam.rad) : exactLength(end.seam.mm, job.units))]
     : [];
   const parts = end.parts.map((part, i) => partOf(part, headers[i], job));
   if (parts.length === 1) return inBraces(yamlMap([...(parts[0] ?? []), ...own, ...seam]));
@@ -87,10 +87,10 @@ function partOf({ onto, angle, clock, offset, shift }: Part, header: YAMLMap | u
   const isMitre = onto.kind === 'mitre';
   return [
     yamlPair('onto', inBraces(yamlMap(ontoOf(onto, header)))),
-    ...(isMitre ? [] : [yamlPair('angle', angleText(angle))]),
-    ...(clock.rad === 0 ? [] : [yamlPair('clock', angleText(clock))]),
-    ...(offset.mm === 0 ? [] : [yamlPair('offset', lengthText(offset.mm, job))]),
-    ...(shift.mm === 0 ? [] : [yamlPair('shift', lengthText(shift.mm, job))]),
+    ...(isMitre ? [] : [yamlPair('angle', exactAngle(angle.rad))]),
+    ...(clock.rad === 0 ? [] : [yamlPair('clock', exactAngle(clock.rad))]),
+    ...(offset.mm === 0 ? [] : [yamlPair('offset', exactLength(offset.mm, job.units))]),
+    ...(shift.mm === 0 ? [] : [yamlPair('shift', exactLength(shift.mm, job.units))]),
   ];
 }
 
@@ -98,32 +98,17 @@ function partOf({ onto, angle, clock, offset, shift }: Part, header: YAMLMap | u
 function ontoOf(onto: Part['onto'], header: YAMLMap | undefined): Pair[] {
   switch (onto.kind) {
     case 'mitre':
-      return [yamlPair('mitre', inBraces(yamlMap([yamlPair('turn', angleText(onto.turn))])))];
+      return [yamlPair('mitre', inBraces(yamlMap([yamlPair('turn', exactAngle(onto.turn.rad))])))];
     case 'plate':
       return [yamlPair('plate', inBraces(yamlMap([])))];
     case 'box': {
       const section = header?.get('section');
       const sides = isMap(section) ? ['wide', 'deep', 'corner'].flatMap((key) => pairsOf(section, key)) : [];
       const wall = isMap(section) && !section.has('corner') && header ? pairsOf(header, 'wall') : [];
-      const roll = onto.roll.rad === 0 ? [] : [yamlPair('roll', angleText(onto.roll))];
+      const roll = onto.roll.rad === 0 ? [] : [yamlPair('roll', exactAngle(onto.roll.rad))];
       return [yamlPair('box', inBraces(yamlMap([...sides, ...wall, ...roll])))];
     }
     default:
       return header ? ['od', 'pipe'].flatMap((key) => pairsOf(header, key)) : [];
   }
-}
-
-/** To so many decimals that it is seen to be computed, unless it comes out even. */
-function lengthText(mm: Mm, { units }: Job): string {
-  if (units === 'in') return `${(mm / MM_PER_INCH).toFixed(12)} in`;
-  return `${evenOr(mm, 10)} mm`;
-}
-
-function angleText({ rad }: Angle): string {
-  return evenOr(degrees(rad), 12);
-}
-
-function evenOr(value: number, decimals: number): string {
-  const even = Number(value.toFixed(2));
-  return Math.abs(value - even) < 10 ** -decimals ? `${even}` : value.toFixed(decimals);
 }

@@ -11,8 +11,9 @@ import {
 } from 'yaml';
 import type { EndName, Job, Seat, Tube } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
-import { MM_PER_INCH, type Mm } from '../measure/units.ts';
-import { byLine, norm, plusTimes, scaledBy, type Vector, wayTo } from '../space/vector.ts';
+import type { Mm } from '../measure/units.ts';
+import { byLine, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
+import { exactLength } from './exact-text.ts';
 import { plainName, primed } from './names.ts';
 import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
 
@@ -22,7 +23,7 @@ const EDGE = ['edge', 'land', 'from', 'root', 'to'];
 
 /**
  * A frame of these tubes, by their places in the job, and all that shapes their ends: what meets at their points as it is cut there, and
- * what these ends land on. Points are written out, to 1e-10 mm; other ends of these tubes are plain. Undefined where the job is no frame.
+ * what these ends land on. Points are written out; other ends of these tubes are plain. Undefined where the job is no frame.
  */
 export function frameOfTubes(job: Job, places: Iterable<number>): string | undefined {
   const { tubes, frame } = job;
@@ -48,13 +49,14 @@ export function frameOfTubes(job: Job, places: Iterable<number>): string | undef
   const names = new Set(taken.map((i) => tubes[i]?.name ?? ''));
   const list = new YAMLSeq();
   const points = new Map<string, YAMLSeq>();
-  const inUnits = job.units === 'in' ? 1 / MM_PER_INCH : 1;
   for (const i of taken) {
     const [tube, seat] = [tubes[i], frame.seats[i]];
     const written = tube && writtenTube(root, tube.name, job);
     if (!tube || !seat || !written) return undefined;
-    for (const [k, end] of ENDS.entries())
-      points.set(seat.along[k] ?? '', numbers(scaledBy(placeOfEnd(seat, end), inUnits)));
+    for (const [k, end] of ENDS.entries()) {
+      const name = seat.along[k] ?? '';
+      points.set(name, placeText(frame.points.get(name) ?? placeOfEnd(seat, end), job.units));
+    }
     const isTwin = plainName(String(written.get('name') ?? tube.name)) !== tube.name;
     const named = naming(isTwin, names, asked.get('mirror'));
     list.items.push(inBraces(ownTube(tube, seat, written, isTwin, (end) => isKept(seat, end), named)));
@@ -100,7 +102,9 @@ function ownTube(
     ...[...SIZE, ...(isCoped ? EDGE : []), 'allowance', 'note', 'through'].flatMap((key) =>
       pairsOf(written, key),
     ),
-    ...(isTwin && written.has('face') ? [yamlPair('face', numbers(seat.spine))] : pairsOf(written, 'face')),
+    ...(isTwin && written.has('face')
+      ? [yamlPair('face', placeText(seat.spine, 'mm'))]
+      : pairsOf(written, 'face')),
     ...(after.items.length > 0 ? [yamlPair('after', after)] : []),
     yamlPair('ends', inBraces(yamlMap(ENDS.flatMap((end) => endPair(end, written, isKept(end), named))))),
   ]);
@@ -154,12 +158,7 @@ function listOf(texts: readonly string[]): YAMLSeq<Scalar> {
   return inBraces(list);
 }
 
-function numbers(each: readonly number[]): YAMLSeq {
-  return listOf(each.map(toTwelve));
-}
-
-function toTwelve(number: number): string {
-  let text = number.toFixed(12);
-  while (text.endsWith('0')) text = text.slice(0, -1);
-  return text.endsWith('.') ? text.slice(0, -1) : text;
+/** A place in the unit of the file's bare numbers. */
+function placeText(place: Vector, units: 'mm' | 'in'): YAMLSeq {
+  return listOf(place.map((mm) => exactLength(mm, units).replace(/ \w+$/, '')));
 }

@@ -89,7 +89,7 @@ test('so is every tube of the frames that the program comes with', async () => {
     const { wanted, found } = await printedTwice(text, name);
     expect(found, `${name} of ${file}`).toEqual(wanted);
   }
-}, 600_000);
+}, 1_800_000);
 
 test('so are tubes of random frames', async () => {
   const drawn = fc.sample(drawnFrames, {
@@ -103,7 +103,7 @@ test('so are tubes of random frames', async () => {
       expect(found, `${name} of\n${frame}`).toEqual(wanted);
     }
   }
-}, 600_000);
+}, 1_800_000);
 
 test('a frame of which only some tubes are printed has no sheet of views', async () => {
   const folder = folderWith({ 'rack.yaml': FRAME });
