@@ -29,7 +29,9 @@ export function boxProfile(size: BoxSize): Profile {
     const home = Math.min(highest, Math.max(lowest, q));
     const stretch = stretches.find(({ from, to }) => home <= to && to > from) ?? stretches.at(-1);
     const met = stretch?.at(home);
-    return met && home !== q && met.np < UPRIGHT ? { ...met, np: 0, nq: Math.sign(q) } : met;
+    // Spread into a new object, it had a shape of its own each time, and what was compiled for the others was thrown away a hundred times over.
+    const isBeside = met !== undefined && home !== q && met.np < UPRIGHT;
+    return isBeside ? { p: met.p, np: 0, nq: Math.sign(q), patch: met.patch } : met;
   };
   const middle = top(0)?.p ?? 0;
   const walk = wayRound(coreDeep, coreWide, corner);
