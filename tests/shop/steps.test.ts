@@ -120,7 +120,9 @@ describe('the steps carry this tube’s numbers', () => {
     expect(stepsFor(BY_NUMBERS)).toContain(
       'where the dashes lie in the waste, tilt the cut so the inside edge stays long',
     );
-    expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain('leave the face square');
+    expect(stepsFor(`  edge: square\n${BY_NUMBERS}`)).toContain(
+      'with no bevel: the disc points at the tube’s middle',
+    );
     expect(stepsFor(`  land: 1\n${BY_NUMBERS}`)).toContain('a land of 1 mm');
   });
 });
@@ -325,8 +327,14 @@ describe('before the second cut the tube is looked at beside its picture', () =>
 
   test.each([
     [`{ A: ${SQUARE}, B: ${SQUARE} }`, 'the heel of leaf B lies at line B of the picture'],
-    [`{ A: ${SQUARE}, B: ${UNION} }`, 'the headers of leaf B lie at lines B1, B2 of the picture'],
-    [`{ A: ${UNION}, B: ${UNION} }`, 'the headers of leaf B lie at lines B1, B2 of the picture'],
+    [
+      `{ A: ${SQUARE}, B: ${UNION} }`,
+      'Hold leaf B up to its headers, turned as the picture has them: each stretch of its cut lies at the header that it names.',
+    ],
+    [
+      `{ A: ${UNION}, B: ${UNION} }`,
+      'Hold leaf B up to its headers, turned as the picture has them: each stretch of its cut lies at the header that it names.',
+    ],
     [`{ A: ${MITRE}, B: ${MITRE} }`, 'the inside of leaf B lies at line B of the picture'],
     [
       `{ A: ${SQUARE}, B: { onto: { plate: {} }, angle: 60 } }`,
@@ -334,7 +342,7 @@ describe('before the second cut the tube is looked at beside its picture', () =>
     ],
   ])('%s', (ends, words) => {
     expect(check(ends)).toContain(words);
-    expect(check(ends, 'pair: true\n')).toContain('of this hand’s picture');
+    expect(check(ends, 'pair: true\n')).toContain('this hand’s picture');
     const [solution] = solveHands(
       readSample(`copeleaf: 1\ntube: { od: 42.4, between: 720, ends: ${ends} }\n`),
     );

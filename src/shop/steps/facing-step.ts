@@ -15,7 +15,8 @@ function heldWords({ solution, words }: Piece, { name, cope }: NamedEnd): Said |
   const { facing } = words.steps;
   const { parts } = cope.end;
   if (cope.fitUp?.clock) return facing.leafHeld(name, parts[0].angle.rad === Math.PI / 2);
-  const side = parts.length > 1 ? undefined : sideNames(parts[0], words).heel;
-  const lines = linesAcross(solution, words).flatMap(({ end, word }) => (end === name ? [word.text] : []));
-  return lines.length > 0 ? facing.picture(name, side, lines, solution.tube.pair) : undefined;
+  const [line] = linesAcross(solution, words).flatMap(({ end, word }) => (end === name ? [word.text] : []));
+  // Which header is met where follows from how they cut one another, and not from how each runs: no line of the picture shows it.
+  if (parts.length > 1) return facing.stretches(name, line !== undefined, solution.tube.pair);
+  return line && facing.picture(name, sideNames(parts[0], words).heel, line, solution.tube.pair);
 }

@@ -49,7 +49,7 @@ function marked(how: Edge): Said {
 
 function edge(how: Edge): Said {
   if (how.kind === 'radial') return say`, the torch held radially`;
-  if (how.kind === 'square') return say` and leave the face square`;
+  if (how.kind === 'square') return say` with no bevel: the disc points at the tube’s middle`;
   const { inner, land } = how;
   const left = land ? say`; leave a land of ${quantities.own(land)} where it would be a feather edge` : say``;
   return say`: ${innerEdge[inner]}${left}`;

@@ -144,8 +144,8 @@ const warnings = {
     say`Its outside edge holds it off ${off} along the tube: grind that edge back until it seats.`,
   feather: (thin: Radians, land: 'half-the-wall' | 'rod' | 'none'): Said => {
     const off = {
-      'half-the-wall': say`take that off to about half the wall`,
-      rod: say`take that off to ${quantities.rod} at most`,
+      'half-the-wall': say`grind its tips off until they are about half the wall thick`,
+      rod: say`grind its tips off until they are ${quantities.rod} thick at most`,
       none: say`file it until it cuts no more`,
     }[land];
     return say`It runs out to a feather edge of ${angle(thin)}: ${off}. It cuts fingers, and a disc snatches on it: clamp the tube, guard and side handle on, and grind from the body towards the point.`;
@@ -174,16 +174,18 @@ const marks = {
   length: (where: Said): Said => say`On that line make the length mark: ${where}.`,
 };
 
+const picture = (paired: boolean): Said => (paired ? say`this hand’s picture` : say`the picture`);
+
 const facing = {
   /** The last look before the second end: most tubes are spoilt there. */
   check: (end: EndName, first: EndName | undefined, held: Said | undefined): Said =>
     say`Before you cut: the arrow of leaf ${end} points ${first ? say`away from end ${first}` : say`out at the end`}.${held ?? NOTHING}`,
-  /** `lines`: what its headers' lines are called in the picture, which stands over the steps; of a pair each hand has its own. */
-  picture: (end: EndName, side: Said | undefined, lines: readonly Said[], paired: boolean): Said => {
-    const what = side ? say`the ${side} of leaf ${end} lies` : say`the headers of leaf ${end} lie`;
-    const where = say`${lines.length > 1 ? say`lines` : say`line`} ${joined(lines, ', ')} of ${paired ? say`this hand’s picture` : say`the picture`}`;
-    return say` Look at the tube from end A with the spine up: ${what} at ${where}.`;
-  },
+  /** `line`: what its header's line is called in the picture, which stands over the steps; of a pair each hand has its own. */
+  picture: (end: EndName, side: Said, line: Said, paired: boolean): Said =>
+    say` Look at the tube from end A with the spine up: the ${side} of leaf ${end} lies at line ${line} of ${picture(paired)}.`,
+  /** Of several headers, each of which the leaf names at its stretch of the cut. */
+  stretches: (end: EndName, pictured: boolean, paired: boolean): Said =>
+    say` Hold leaf ${end} up to its headers${pictured ? say`, turned as ${picture(paired)} has them` : NOTHING}: each stretch of its cut lies at the header that it names.`,
   leafHeld: (end: EndName, square: boolean): Said =>
     say` Hold leaf ${end} up to its header: ${square ? say`its cut lies as the header runs` : say`its heel faces the acute corner`}.`,
 };
