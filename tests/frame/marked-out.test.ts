@@ -84,8 +84,8 @@ test('what lands over a splice stands with both tubes that are spliced there', (
   const on = whole.marked.filter(({ tube }) => nameOf(tube) === 'post mid').filter(({ end }) => end === 'A');
   // 800 mm from either sill's end A, half of 42.4 mm to each side.
   expect(on.map((landing) => [nameOf(landing.on), landingLine(job, landing, whole.standings)])).toEqual([
-    ['sill a', 'centre 800 mm from end A, station 0° (on top), covers 779 mm to 821 mm'],
-    ['sill b', 'centre 800 mm from end A, station 180° (on top), covers 779 mm to 821 mm'],
+    ['sill a', 'centre 800 mm from a stop at end A, station 0° (on top), covers 779 mm to 821 mm'],
+    ['sill b', 'centre 800 mm from a stop at end A, station 180° (on top), covers 779 mm to 821 mm'],
   ]);
 });
 

@@ -73,7 +73,7 @@ export const frameWords = {
   landings: (header: Said, goes: Said): Said =>
     say`On ${header} (${goes}), from a stop square against its end A:`,
   landing: (mark: Said | undefined, station: Said, side: Said | undefined, from: Said, to: Said): Said =>
-    say`${mark ? say`centre ${mark} from end A, ` : say``}station ${station}${
+    say`${mark ? say`centre ${mark} from a stop at end A, ` : say``}station ${station}${
       side ? say` (${side})` : say``
     }, covers ${from} to ${to}`,
 
