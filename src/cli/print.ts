@@ -18,6 +18,7 @@ import { shopPack } from '../shop/pack.ts';
 import type { FrontPages } from '../tiler/front.ts';
 import { laySheets } from '../tiler/lay-sheets.ts';
 import { isWarning, standingFrame } from '../together/frame-notes.ts';
+import { copesOf } from '../together/in-space.ts';
 import { solvePieces } from '../together/pieces.ts';
 import { standingPieces } from '../together/pieces-named.ts';
 import type { Language } from '../words/language.ts';
@@ -75,7 +76,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const context = printContext(job, packed, footprints);
   const solutions = onlyAsked(job, pieces, only);
   const drawn = drawLeaves(solutions, context, footprints, shell);
-  if (!solutions.some(({ ends: { A, B } }) => A?.kind === 'coped' || B?.kind === 'coped')) {
+  if (!solutions.some((solution) => copesOf(solution).length > 0)) {
     const { noLeaf } = words.commandFaults;
     throw refuse('no-leaf', path ?? 'flags', noLeaf.read, noLeaf, words);
   }

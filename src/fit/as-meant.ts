@@ -6,7 +6,7 @@ import { type Angle, type Length, MM_PER_INCH, type Mm, radians } from '../measu
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { idleHeaders } from './idle-headers.ts';
-import { alsoPipe, type Doubt, diametersOf, doubtOfSize, nominal } from './size-as-meant.ts';
+import { alsoPipe, type Doubt, diametersOf, doubtOfSize, nominal, partsAt } from './size-as-meant.ts';
 import type { Warning } from './warnings.ts';
 
 /**
@@ -77,9 +77,7 @@ function inFeet({ mm, wrote }: Length, { warnings }: Language): Doubt {
 
 /** The name tells a tube with corners, and its size a round one. What lands on a box may be named by that. */
 function inName({ name, section, ends }: Tube, { warnings }: Language): Doubt {
-  const onBox = [ends.A, ends.B].some(
-    (end) => end?.kind === 'coped' && end.parts.some(({ onto }) => onto.kind === 'box'),
-  );
+  const onBox = partsAt(ends).some(({ onto }) => onto.kind === 'box');
   if (section.kind !== 'round' || onBox) return undefined;
   const { od } = section;
   const sides =

@@ -1,4 +1,4 @@
-import type { Tube } from '../job/job.ts';
+import type { Part, Tube } from '../job/job.ts';
 import { scheduleName } from '../measure/pipe.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
 import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
@@ -101,8 +101,13 @@ export function nominal(od: Length, wall: Length | undefined, { warnings }: Lang
 
 /** The diameters of a tube and of its headers. */
 export function diametersOf({ section, ends }: Tube): readonly Length[] {
-  const headers = [ends.A, ends.B].flatMap((end) => (end?.kind === 'coped' ? end.parts : []));
-  return [section, ...headers.map(({ onto }) => onto)].flatMap((each) => ('od' in each ? [each.od] : []));
+  const headers = partsAt(ends).map(({ onto }) => onto);
+  return [section, ...headers].flatMap((each) => ('od' in each ? [each.od] : []));
+}
+
+/** What both ends of a tube land on. */
+export function partsAt({ A, B }: Tube['ends']): readonly Part[] {
+  return [A, B].flatMap((end) => (end?.kind === 'coped' ? end.parts : []));
 }
 
 /** The pipes among them by their names. */

@@ -1,10 +1,10 @@
-import type { End, Header, Part, Tube } from '../job/job.ts';
+import type { Header, Tube } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Radians } from '../measure/units.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
-import type { Doubt } from './size-as-meant.ts';
+import { type Doubt, partsAt } from './size-as-meant.ts';
 
 /** How the two sides are called in names; German is the other language of many a shop. */
 const SIDES = /(?<![\p{L}\p{N}])(?:(left|links|port|lh?)|(right|rechts|starboard|rh?))(?![\p{L}\p{N}])/iu;
@@ -44,7 +44,7 @@ function isHalfMirrored(one: Tube, other: Tube): boolean {
 function sizesOf({ section, wall, between, ends }: Tube): string {
   const lengths = Object.values(tubeFactsOf(section).lengths).map(({ mm }) => mm);
   const whole = [...lengths, wall?.mm ?? 0, between && 'mm' in between ? between.mm : 0];
-  const ofEnds = partsOf(ends).map(({ onto, angle, clock, shift }) => [
+  const ofEnds = partsAt(ends).map(({ onto, angle, clock, shift }) => [
     headerFactsOf(onto).setting,
     ...[angle.rad, shift.mm, Math.cos(clock.rad), Math.cos(ownTurn(onto))].map((each) => each.toFixed(6)),
   ]);
@@ -53,7 +53,7 @@ function sizesOf({ section, wall, between, ends }: Tube): string {
 
 /** All that a mirror turns; half a turn is its own mirror image, as its sine is nought. */
 function turnedOf({ ends }: Tube): readonly number[] {
-  return partsOf(ends).flatMap(({ onto, clock, offset }) => [
+  return partsAt(ends).flatMap(({ onto, clock, offset }) => [
     Math.sin(clock.rad),
     offset.mm,
     Math.sin(ownTurn(onto)),
@@ -64,8 +64,4 @@ function turnedOf({ ends }: Tube): readonly number[] {
 function ownTurn(onto: Header): Radians {
   if (onto.kind === 'box') return onto.roll.rad;
   return onto.kind === 'bend' ? onto.centre.rad : 0;
-}
-
-function partsOf({ A, B }: Tube['ends']): readonly Part[] {
-  return [A, B].flatMap((end: End | undefined) => (end?.kind === 'coped' ? end.parts : []));
 }

@@ -12,7 +12,8 @@ import {
 import type { EndName, Job, Seat, Tube } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
-import { byLine, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
+import { byLine, norm, type Vector, wayTo } from '../space/vector.ts';
+import { endPointOf } from './end-point.ts';
 import { exactLength } from './exact-text.ts';
 import { plainName, primed } from './names.ts';
 import { headWithout, inBraces, pairsOf, writtenTube, type Yaml, yamlMap, yamlPair } from './written-tube.ts';
@@ -32,10 +33,10 @@ export function frameOfTubes(job: Job, places: Iterable<number>): string | undef
   if (!frame || !isMap(root) || !isMap(asked)) return undefined;
   const nodes = [...places].flatMap((place) => {
     const own = frame.seats[place];
-    return own ? ENDS.map((end) => placeOfEnd(own, end)) : [];
+    return own ? ENDS.map((end) => endPointOf(own, end).place) : [];
   });
   const isKept = (seat: Seat, end: EndName): boolean =>
-    nodes.some((node) => norm(wayTo(node, placeOfEnd(seat, end))) < SAME);
+    nodes.some((node) => norm(wayTo(node, endPointOf(seat, end).place)) < SAME);
   const near = frame.seats.map((seat, i) => nodes.some((node) => holds(tubes[i], seat, node)));
   const landed = frame.seats.flatMap((seat) =>
     ENDS.filter((end) => isKept(seat, end)).flatMap((end) => [
@@ -55,7 +56,7 @@ export function frameOfTubes(job: Job, places: Iterable<number>): string | undef
     if (!tube || !seat || !written) return undefined;
     for (const [k, end] of ENDS.entries()) {
       const name = seat.along[k] ?? '';
-      points.set(name, placeText(frame.points.get(name) ?? placeOfEnd(seat, end), job.units));
+      points.set(name, placeText(frame.points.get(name) ?? endPointOf(seat, end).place, job.units));
     }
     const isTwin = plainName(String(written.get('name') ?? tube.name)) !== tube.name;
     const named = naming(isTwin, names, asked.get('mirror'));
@@ -73,10 +74,6 @@ export function frameOfTubes(job: Job, places: Iterable<number>): string | undef
 }
 
 const SAME: Mm = 1e-6;
-
-function placeOfEnd({ from, axis, length }: Seat, end: EndName): Vector {
-  return end === 'A' ? from : plusTimes(from, length, axis);
-}
 
 /** Whether a place is inside a tube or within a millimetre of it, between its two points. */
 function holds(tube: Tube | undefined, { from, axis, length }: Seat, place: Vector): boolean {

@@ -166,6 +166,10 @@ export interface Ends {
 
 export type EndName = 'A' | 'B';
 
+export function otherEnd(end: EndName): EndName {
+  return end === 'A' ? 'B' : 'A';
+}
+
 export type End = PlainEnd | CopedEnd;
 
 /** Cut off square, at its work point. */

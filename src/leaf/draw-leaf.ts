@@ -1,4 +1,4 @@
-import type { EndName } from '../job/job.ts';
+import { type EndName, otherEnd } from '../job/job.ts';
 import { tapeRound, unitsOfTube } from '../job/sections.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Cope, curveOf } from '../saddle/cope.ts';
@@ -59,7 +59,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
   const facts = cardFactsOf(solution, cope, context.job, units, words);
   const title = words.leaf.title(names.tube, endName, names.hand === 'opposite');
   const key = drawingKey(title, [base, seam, cope.throat.setback, cope.longPoint.setback], facts);
-  const distances = words.leaf.fromBase({ ...edge, other: endName === 'A' ? 'B' : 'A' }, units);
+  const distances = words.leaf.fromBase({ ...edge, other: otherEnd(endName) }, units);
   const numbers = leafNumbers(solution, endName, context.paperThickness);
   const wrap = drawWrap(`wrap:${key}`, flat, cope, base, {
     names,

@@ -1,6 +1,7 @@
+import { endPointOf } from '../frame/end-point.ts';
 import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
-import { norm, plusTimes, squareTo, type Vector, wayTo } from '../space/vector.ts';
+import { norm, squareTo, type Vector, wayTo } from '../space/vector.ts';
 import { bodyAt, copesOf, headerAxis, type StandingTube } from './in-space.ts';
 
 /** How far two feet of a frame stand apart, by the names of their points. */
@@ -45,25 +46,18 @@ export function feetOf(standings: readonly StandingTube[]): {
 
 /** Where a tube ends on a level plate, by the names of its points. */
 function levelEnds(standing: StandingTube): readonly (readonly [string, Vector])[] {
-  const { seat } = standing;
-  return levelEndsOf(standing).map((end) =>
-    end === 'A' ? [seat.along[0], seat.from] : [seat.along[1], plusTimes(seat.from, seat.length, seat.axis)],
-  );
+  return levelEndsOf(standing).map((end) => {
+    const { name, place } = endPointOf(standing.seat, end);
+    return [name, place];
+  });
 }
 
 /** The ends of a tube that are cut level, to stand on a floor. */
 export function levelEndsOf({ seat, solution }: StandingTube): readonly EndName[] {
-  return copesOf(solution).flatMap(
-    ([
-      end,
-      {
-        end: { parts },
-      },
-    ]) => {
-      const [part] = parts;
-      const body = bodyAt(seat, end);
-      const normal = part.onto.kind === 'plate' ? squareTo(headerAxis(seat, end, part).h, body) : undefined;
-      return normal && Math.abs(normal[2]) > 1 - 1e-9 ? [end] : [];
-    },
-  );
+  return copesOf(solution).flatMap(([end, cope]) => {
+    const [part] = cope.end.parts;
+    const body = bodyAt(seat, end);
+    const normal = part.onto.kind === 'plate' ? squareTo(headerAxis(seat, end, part).h, body) : undefined;
+    return normal && Math.abs(normal[2]) > 1 - 1e-9 ? [end] : [];
+  });
 }

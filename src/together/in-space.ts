@@ -6,7 +6,6 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import {
   crossProduct,
   dot,
-  norm,
   plusTimes,
   scaledBy,
   timesPlusTimes,
@@ -112,8 +111,4 @@ export function copesOf({ ends }: TubeSolution): readonly (readonly [EndName, Co
     const cope = ends[end];
     return cope?.kind === 'coped' ? [[end, cope] as const] : [];
   });
-}
-
-export function apart(a: Vector, b: Vector): Mm {
-  return norm(wayTo(a, b));
 }

@@ -98,10 +98,11 @@ function landingOn(
   const stop = stopAt(header);
   const { at } = headerAxis(seat, end, asked);
   const [from, to] = reachAlong(own, end, cope, part, header);
-  const stops = asked.stops !== undefined;
-  // Where it is spliced a tube goes on.
-  const goesOn = (at: EndName): boolean => stops || isSpliced(header.seat.ends[at]);
-  const over = Math.max(0, goesOn('A') ? 0 : stop - from, goesOn('B') ? 0 : to - farEndOf(header));
+  const over = Math.max(
+    0,
+    mayRunPast(asked, header, 'A') ? 0 : stop - from,
+    mayRunPast(asked, header, 'B') ? 0 : to - farEndOf(header),
+  );
   return {
     on: header.tube,
     tube: own.tube,
@@ -113,6 +114,11 @@ function landingOn(
     lean: Math.acos(Math.min(1, Math.max(-1, dot(bodyAt(seat, end), header.seat.axis)))),
     over,
   };
+}
+
+/** Whether a footprint may run past an end of its header: of one that ends at the joint, and where it is spliced and so goes on. */
+function mayRunPast(asked: Part, header: StandingTube, end: EndName): boolean {
+  return asked.stops !== undefined || isSpliced(header.seat.ends[end]);
 }
 
 const LOOKS = 720;
@@ -168,8 +174,9 @@ function centreAt(
   }
   const { along, x, y } = inHeader(pointsAt(seat, end)(0, 0, out.z + landing.shift));
   const [from, to] = [stopAt(header), farEndOf(header)];
-  const stops = (at: EndName): boolean => asked.stops !== undefined || isSpliced(header.seat.ends[at]);
-  const isThere = (!stops('A') || along > from - BESIDE) && (!stops('B') || along < to + BESIDE);
+  const isThere =
+    (!mayRunPast(asked, header, 'A') || along > from - BESIDE) &&
+    (!mayRunPast(asked, header, 'B') || along < to + BESIDE);
   return { ...(isThere && { mark: along - from }), ...outAt(x, y) };
 }
 

@@ -1,6 +1,7 @@
-import type { EndName } from '../job/job.ts';
+import { endPointOf } from '../frame/end-point.ts';
+import { type EndName, otherEnd } from '../job/job.ts';
 import { type Mm, radians } from '../measure/units.ts';
-import { byLine, norm, plusTimes, unitOf, wayTo } from '../space/vector.ts';
+import { byLine, norm, unitOf, wayTo } from '../space/vector.ts';
 import { type StandingTube, workPointOf } from './in-space.ts';
 
 /** Two tubes that are mitred and all but lie in one line. */
@@ -27,11 +28,11 @@ export function nearlyInLineIn(standings: readonly StandingTube[]): readonly Nea
     const { seat, tube } = standing;
     const met = bends.find((each) => each.standing.tube === seat.ends[end].headers[0]);
     if (!met || met.standing.tube < tube || isArc(standing) || isArc(met.standing)) return [];
-    const [from, to] = [farOf(standing, end), farOf(met.standing, met.end)];
+    const [from, to] = [endPointOf(seat, otherEnd(end)), endPointOf(met.standing.seat, otherEnd(met.end))];
     const along = unitOf(wayTo(from.place, to.place));
     if (!along) return [];
     const off = norm(byLine(from.place, along, workPointOf(seat, end)).off);
-    const point = seat.along[end === 'A' ? 0 : 1];
+    const { name: point } = endPointOf(seat, end);
     return [{ tubes: [tube, met.standing.tube], point, ends: [from.name, to.name], off }];
   });
 }
@@ -40,10 +41,4 @@ function isSlight({ solution }: StandingTube, end: EndName): boolean {
   const cut = solution.tube.ends[end];
   const [part] = cut?.kind === 'coped' ? cut.parts : [];
   return part?.onto.kind === 'mitre' && part.onto.turn.rad < LEAST_TURN;
-}
-
-function farOf({ seat }: StandingTube, end: EndName) {
-  return end === 'A'
-    ? { place: plusTimes(seat.from, seat.length, seat.axis), name: seat.along[1] }
-    : { place: seat.from, name: seat.along[0] };
 }

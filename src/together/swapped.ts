@@ -1,7 +1,8 @@
-import type { EndName } from '../job/job.ts';
+import { endPointOf } from '../frame/end-point.ts';
+import { type EndName, otherEnd } from '../job/job.ts';
 import { plainNumbers } from '../job/plain-numbers.ts';
 import type { Mm } from '../measure/units.ts';
-import { plusTimes, type Vector } from '../space/vector.ts';
+import type { Vector } from '../space/vector.ts';
 import { levelEndsOf } from './feet.ts';
 import type { StandingTube } from './in-space.ts';
 
@@ -37,9 +38,9 @@ export function swappedIn(standings: readonly StandingTube[]): readonly Swapped[
 }
 
 function legOf({ tube, seat, solution }: StandingTube, end: EndName) {
-  const [from, to] = [seat.from, plusTimes(seat.from, seat.length, seat.axis)];
-  const [foot, top, point] = end === 'A' ? [from, to, seat.along[1]] : [to, from, seat.along[0]];
-  return { tube, foot, top, point, size: plainNumbers(solution.tube.section, 6) };
+  const [foot, top] = [endPointOf(seat, end), endPointOf(seat, otherEnd(end))];
+  const size = plainNumbers(solution.tube.section, 6);
+  return { tube, foot: foot.place, top: top.place, point: top.name, size };
 }
 
 function near(one: Mm, other: Mm): boolean {

@@ -1,6 +1,6 @@
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
-import type { EndName, Part } from '../../job/job.ts';
+import { type EndName, otherEnd, type Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -180,7 +180,7 @@ function angleWord(angle: number, k: BodyWay, sweep: Mm, { quantities }: Languag
 }
 
 function awayWord(end: EndName, k: BodyWay, body: Mm, { picture }: Language): Word {
-  return { text: picture.towardsEnd(end === 'A' ? 'B' : 'A'), at: point(0, k * body), way: point(0, k) };
+  return { text: picture.towardsEnd(otherEnd(end)), at: point(0, k * body), way: point(0, k) };
 }
 
 /** The pieces of a bend have no other end by name. */

@@ -1,4 +1,4 @@
-import type { EndName } from '../../job/job.ts';
+import { type EndName, otherEnd } from '../../job/job.ts';
 import { unitsOfTube } from '../../job/sections.ts';
 import { MM_PER_INCH, type Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
@@ -23,7 +23,7 @@ export interface BaseEdge {
 export function baseEdgeOf(solution: TubeSolution, end: EndName): BaseEdge {
   const { tube, ends, lengths } = solution;
   const cope = ends[end];
-  const across = end === 'A' ? 'B' : 'A';
+  const across = otherEnd(end);
   const other = ends[across];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${end} of ${tube.name} is not coped.`);
   const step = stepOf(solution);
