@@ -4,6 +4,7 @@ export default defineConfig(({ mode }) => ({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/build-first.ts'],
+    setupFiles: ['tests/seed.ts'],
     env: mode === 'deep' ? { COPELEAF_DEEP: '1' } : {},
     // Ten times what the longest takes on a quiet machine: a busy one proves nothing false.
     testTimeout: 600_000,
