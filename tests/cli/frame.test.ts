@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { DEEP } from '../count.ts';
 import { COMMAND, copeleaf } from './run-command.ts';
 
 const TABLE = 'name,x1,y1,z1,x2,y2,z2,od,wall\nTr\u00e4ger,0,0,0,900,0,0,44.5,2\n';
@@ -82,7 +83,7 @@ test('one tube of a frame is a file of its own, and prints as the frame prints i
   expect([unknown.code, unknown.err.includes('post')]).toEqual([2, true]);
 });
 
-test('of thousands of lines that meet no list of all pairs is made', () => {
+test.runIf(DEEP)('of thousands of lines that meet no list of all pairs is made', () => {
   const at = folder();
   const rows = Array.from(
     { length: 4000 },

@@ -6,6 +6,7 @@ import { inOrder } from '../../src/saddle/ordinates.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
 import { reportJob } from '../../src/together/report-job.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { someOf } from '../count.ts';
 import { readSample } from '../job/sample.ts';
 
 function jobOf(end: string, tube = ''): ReturnType<typeof readSample> {
@@ -81,7 +82,7 @@ test('no end with a root gap is told that no gap stays', () => {
     '{ onto: { box: { wide: 60mm, deep: 60mm, wall: 4mm } }, angle: 70deg }',
     '{ onto: { bend: { od: 60mm, radius: 200mm } }, angle: 70deg }',
   ];
-  for (const end of ends) {
+  for (const end of someOf(ends, { short: 4 })) {
     const words = said(end, '  root: 2mm\n');
     expect(words, end).not.toContain('no gap stays');
     expect(words, end).toMatch(

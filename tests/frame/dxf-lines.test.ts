@@ -1,6 +1,7 @@
 import DxfParser, { type ILineEntity } from 'dxf-parser';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { someOf } from '../count.ts';
 import { at, drawing, flatIn, lineIn, polylineIn } from './drawing.ts';
 import { axesOf, far, framed, type Place, readBack, refusalOf } from './lines.ts';
 
@@ -192,18 +193,25 @@ test.each([
   expect([complaint.file, complaint.line, complaint.read.trim()]).toEqual(['rack.dxf', line, read]);
 });
 
-test.each([
-  ['flat', (count: number) => flatIn(Array.from({ length: count }, (_, i) => [i, 0] as const))],
-  [
-    'in space',
-    (count: number) =>
-      polylineIn(
-        Array.from({ length: count }, (_, i): Place => [i, 0, 0]),
-        8,
-      ),
-  ],
-])('one polyline %s of more corners than a frame has tubes is refused as that', (_, polyline) => {
-  // More than can be handed to a function at once.
-  const { why } = refusalOf(() => fromDrawing(drawing([polyline(150_000)])));
+/** More corners than can be handed to a function at once. */
+const MANY = 150_000;
+
+test.each(
+  someOf<readonly [string, () => string]>(
+    [
+      ['flat', () => flatIn(Array.from({ length: MANY }, (_, i) => [i, 0] as const))],
+      [
+        'in space',
+        () =>
+          polylineIn(
+            Array.from({ length: MANY }, (_, i): Place => [i, 0, 0]),
+            8,
+          ),
+      ],
+    ],
+    { short: 1 },
+  ),
+)('one polyline %s of more corners than a frame has tubes is refused as that', (_, polyline) => {
+  const { why } = refusalOf(() => fromDrawing(drawing([polyline()])));
   expect(why).toContain('more than 20,000 lines');
 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect } from 'vitest';
 import { copeleaf, folderWith } from '../cli/run-command.ts';
-import { DEEP, someOf } from '../count.ts';
+import { someOf } from '../count.ts';
 import {
   BRACE,
   choose,
@@ -16,7 +16,7 @@ import {
   savedPdf,
 } from './at-the-page.ts';
 import type { Opened } from './browser.ts';
-import { atOnePage, atThePage } from './page-test.ts';
+import { alsoAtThePage, atOnePage, atThePage } from './page-test.ts';
 
 const FRAMES = [
   {
@@ -65,22 +65,19 @@ describe('the PDF is the command’s, byte for byte', () => {
       { job },
     );
 
-  // Of what several ends of two tubes try, these have a part.
-  if (DEEP) {
-    atThePage('for one end, from an empty form', async (opened) => {
-      const { page } = opened;
-      await fill(page, 'outside diameter, the tube', '38,1');
-      await fill(page, 'outside diameter, end A', '1-3/4"');
-      await fill(page, 'angle, end A', "60°30'");
-      await expectSameAsCommand(opened);
-    });
+  alsoAtThePage('for one end, from an empty form', async (opened) => {
+    const { page } = opened;
+    await fill(page, 'outside diameter, the tube', '38,1');
+    await fill(page, 'outside diameter, end A', '1-3/4"');
+    await fill(page, 'angle, end A', "60°30'");
+    await expectSameAsCommand(opened);
+  });
 
-    atThePage('for two ends of a pair, from an empty form', async (opened) => {
-      await fillBrace(opened.page);
-      await opened.page.getByText('also the opposite hand').click();
-      await expectSameAsCommand(opened);
-    });
-  }
+  alsoAtThePage('for two ends of a pair, from an empty form', async (opened) => {
+    await fillBrace(opened.page);
+    await opened.page.getByText('also the opposite hand').click();
+    await expectSameAsCommand(opened);
+  });
 
   atThePage('for measured ways and every kind of header', async (opened) => {
     const { page } = opened;
@@ -110,7 +107,7 @@ describe('the PDF is the command’s, byte for byte', () => {
 });
 
 describe('an end that lands on several headers, of a rectangular tube', () => {
-  atThePage('is filled in header by header, and its PDF is the command’s', async (opened) => {
+  alsoAtThePage('is filled in header by header, and its PDF is the command’s', async (opened) => {
     const { page } = opened;
     await pick(page, 'rectangular', 'Section of the tube');
     await fill(page, 'width, the tube', '40');

@@ -10,7 +10,7 @@ import { BRACE, fill, fillBrace, fromMenu, pick, press } from './at-the-page.ts'
 import { leave, openPage } from './browser.ts';
 import { keptJob } from './by-keyboard.ts';
 import { seenFrom } from './deeds.ts';
-import { atOnePage, atThePage } from './page-test.ts';
+import { alsoAtThePage, atOnePage, atThePage } from './page-test.ts';
 
 atOnePage(
   'what is to be said of the job',
@@ -188,7 +188,7 @@ describe('the last job', () => {
       .toBe('bunk stay');
   });
 
-  atThePage('that came by a link is kept once it is changed', async ({ page, context }) => {
+  alsoAtThePage('that came by a link is kept once it is changed', async ({ page, context }) => {
     const browser = context.browser();
     if (!browser) throw new Error('the page is in no browser');
     const kept = (at: Page) => at.evaluate(() => localStorage.getItem('copeleaf.job'));
@@ -228,7 +228,7 @@ describe('the last job', () => {
   );
 });
 
-atThePage(
+alsoAtThePage(
   'a printer is set up by two readings, refused where they tell of a wrong setting, and kept',
   async ({ page }) => {
     await fromMenu(page, 'Printer set-up');
@@ -286,7 +286,7 @@ describe('the joint in space', () => {
     { job: BRACE },
   );
 
-  atThePage(
+  alsoAtThePage(
     'a face looked at straight is as light as the cosine of its angle to the light, shown by the curve of sRGB',
     async ({ page }) => {
       await page.getByRole('tab', { name: '3D' }).click();

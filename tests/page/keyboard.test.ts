@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect } from 'vitest';
-import { DEEP, someOf } from '../count.ts';
+import { DEEP } from '../count.ts';
 import { BRACE } from './at-the-page.ts';
 import type { Opening } from './browser.ts';
 import {
@@ -25,8 +25,8 @@ import { atThePage } from './page-test.ts';
 
 // Nothing here is clicked, and no script moves the focus: all is done by the keys of the keyboard.
 
-/** Of situations that are much alike a short run tries some. */
-const alike = DEEP ? byKeyboard : () => {};
+/** Of situations that are much alike, or that other tests come to by the pointer, a short run tries some. */
+const alike: typeof byKeyboard = DEEP ? byKeyboard : () => {};
 
 function byKeyboard(name: string, run: (page: Page) => Promise<void>, opening: Opening = {}): void {
   atThePage(name, ({ page }) => run(page), { ...opening, script: LOOK_ROUND() });
@@ -104,10 +104,10 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
     await everything(page);
   });
 
-  byKeyboard(
+  alike(
     'in every view, with a mistake, and with several tubes',
     async (page) => {
-      for (const view of someOf(['3D', 'Sheets', 'Numbers', 'Job file'], { short: 1 })) {
+      for (const view of ['3D', 'Sheets', 'Numbers', 'Job file']) {
         await reach(page, view);
         await everything(page, 'views');
       }
@@ -120,8 +120,7 @@ describe('by keyboard alone, everything is reached, seen and done', () => {
         await reach(page, name);
         await act(page, there);
       }
-      // What a second tube brings to the views is no more than a list, which was worked just now.
-      if (DEEP) await everything(page, 'views');
+      await everything(page, 'views');
     },
     WITH_BRACE,
   );
@@ -241,7 +240,7 @@ byKeyboard('the printer’s window: two readings saved, chosen and forgotten', a
   await expect.poll(() => focused(page)).toBe('Job');
 });
 
-byKeyboard(
+alike(
   'the link’s window: the link is marked and copied, and a link’s job is kept or left',
   async (page) => {
     await enter(page, 'Job');
@@ -288,7 +287,7 @@ byKeyboard(
   { ...WITH_BRACE, width: 390, height: 844 },
 );
 
-byKeyboard(
+alike(
   'the joint in space is turned and brought nearer, and what is long is scrolled',
   async (page) => {
     await reach(page, '3D');

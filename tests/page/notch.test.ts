@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { choose, fill, press, savedJob } from './at-the-page.ts';
-import { atThePage } from './page-test.ts';
+import { alsoAtThePage, atThePage } from './page-test.ts';
 
 const WAYS = 'how the angle of end A was measured';
 const LENGTHS = 'lengths to the cut edge, end A';
@@ -62,7 +62,7 @@ atThePage(
   },
 );
 
-atThePage('decimal commas and fractions stay in one piece', async ({ page }) => {
+alsoAtThePage('decimal commas and fractions stay in one piece', async ({ page }) => {
   await fillTube(page);
   await fill(page, LENGTHS, '144,5 147 5 3/4in 160,5 163 162 161,5 162');
   const { bytes } = await savedJob(page);

@@ -1,4 +1,5 @@
 import { afterAll, describe, expect, type TestContext, test } from 'vitest';
+import { DEEP } from '../count.ts';
 import { type Opened, type Opening, openPage, theBrowser } from './browser.ts';
 
 type Deed = (opened: Opened) => Promise<void>;
@@ -14,6 +15,9 @@ export function atThePage(name: string, run: Deed, opening: Opening = {}): void 
     }
   });
 }
+
+/** The same, of what another test at the page has for the most part: in a deep run only. */
+export const alsoAtThePage: typeof atThePage = DEEP ? atThePage : () => {};
 
 /** The same for several tests at one page, each of which goes on where the one before it left off: to open a page takes long. */
 export function atOnePage(what: string, tests: Readonly<Record<string, Deed>>, opening: Opening = {}): void {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { howMany } from '../count.ts';
 import { fill, fromMenu, pick, press } from './at-the-page.ts';
 import { atOnePage, atThePage } from './page-test.ts';
 
@@ -177,9 +178,11 @@ atThePage('a box is asked for its wall, and is shown as a box from the start', a
   await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
 });
 
+const TUBES = howMany({ short: 15, deep: 40 });
+
 atThePage('a large job is made into a PDF beside the page, which goes on', async ({ page }) => {
   const tubes = Array.from(
-    { length: 40 },
+    { length: TUBES },
     (_, i) =>
       `  - { name: stay ${i}, od: ${30 + i / 10}mm, wall: 2mm, ends: { A: { onto: { od: 60mm }, angle: 60 } } }`,
   );
@@ -191,7 +194,7 @@ atThePage('a large job is made into a PDF beside the page, which goes on', async
     page.waitForEvent('download'),
     (async () => {
       await press(page, 'Save PDF');
-      await page.locator('.notice', { hasText: /of 40 tubes are drawn/ }).waitFor();
+      await page.locator('.notice', { hasText: new RegExp(`of ${TUBES} tubes are drawn`) }).waitFor();
     })(),
   ]);
   expect(file.suggestedFilename()).toMatch(/\.pdf$/);
