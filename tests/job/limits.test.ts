@@ -23,6 +23,8 @@ const FAR_FROM_A_JOB: readonly [string, string, string][] = [
   ],
   ['comments', many(howMany({ short: 510_000, deep: 1_500_000 }), () => '# a\n'), 'too-large'],
   ['unknown keys', `tube:\n${many(140_000, (i) => `  k${i}: 1\n`)}`, 'too-large'],
+  ['a key said again and again', `tube:\n${many(140_000, () => '  od: 1\n')}`, 'too-large'],
+  ['the same on one line', `tube: { ${many(140_000, () => 'od: 1, ')}}\n`, 'too-large'],
   ['a long paper', `paper: ${'1'.repeat(50_000)}\n`, 'too-long'],
   ['a long stock', `stock: ["${'x '.repeat(25_000)}"]\n`, 'too-long'],
   ['a long block', `job: |\n${many(60, () => '  a line\n')}`, 'too-long'],

@@ -8,7 +8,7 @@ export const MOST_OF_A_JOB = 8_000_000;
 const MOST_VALUES = 700_000;
 /** More than so many values stand on, each key on a line of its own; what is empty or a comment is kept by the parser as well. */
 const MOST_LINES = 500_000;
-/** Of keys that no job has, since each slip is told with what is near to it, and of signs that no job has: so many are no slips. */
+/** Of keys that no job has, since each slip is told with what is near to it, of keys said again, and of signs that no job has: so many are no slips. */
 const MOST_STRANGE = 2000;
 /** Where the names of a frame's points begin, which are keys of its own, and where they end. */
 const BESIDE_POINTS: ReadonlySet<string> = new Set([
@@ -51,7 +51,18 @@ const MARKS = new Set([VALUE_FOLLOWS, '\u0002', '\u0018']);
 function excessOfTokens(source: string): Excess | undefined {
   let at = 0;
   let before = '';
-  const tally: Tally = { values: 0, lines: 0, strange: 0, odd: 0, last: '', inPoints: false, filled: false };
+  const tally: Tally = {
+    values: 0,
+    lines: 0,
+    strange: 0,
+    odd: 0,
+    last: '',
+    key: '',
+    indent: 0,
+    atBegin: true,
+    inPoints: false,
+    filled: false,
+  };
   for (const token of new Lexer().lex(source)) {
     if (!MARKS.has(token)) {
       const isValue = before === VALUE_FOLLOWS || /^["']/.test(token);
@@ -69,13 +80,19 @@ function excessOfTokens(source: string): Excess | undefined {
   return undefined;
 }
 
-/** What was counted so far, and the last value or key, whether it is in a frame's points, and whether a comma has something before it. */
+/**
+ * What was counted so far, and the last value or key, the key before it in the same map, how far the line is indented, whether it is in a
+ * frame's points, and whether a comma has something before it.
+ */
 interface Tally {
   values: number;
   lines: number;
   strange: number;
   odd: number;
   last: string;
+  key: string;
+  indent: number;
+  atBegin: boolean;
   inPoints: boolean;
   filled: boolean;
 }
@@ -83,12 +100,22 @@ interface Tally {
 function count(tally: Tally, token: string, isValue: boolean): void {
   const isLine = !isValue && /^[\r\n]/.test(token);
   if (isLine) tally.lines += 1;
+  if (isLine || (tally.atBegin && /^ /.test(token))) tally.indent = isLine ? 0 : token.length;
+  tally.atBegin = isLine;
   if (isValue || /^[[{-]/.test(token)) tally.values += 1;
+  if (!isValue && /^[[{}\]-]/.test(token)) tally.key = '';
   if (isValue) tally.last = token;
-  else if (token === ':' && BESIDE_POINTS.has(tally.last)) tally.inPoints = tally.last === 'points';
-  else if (token === ':' && !isKnownKey(tally.last)) tally.strange += tally.inPoints ? 0 : 1;
+  else if (token === ':') countKey(tally);
   else if (/^[&!%?]/.test(token) || (token === ',' && !tally.filled)) tally.odd += 1;
   if (isValue || !/^[\s#]/.test(token)) tally.filled = isValue || /^[\]}]/.test(token);
+}
+
+function countKey(tally: Tally): void {
+  const key = `${tally.indent} ${tally.last}`;
+  if (key === tally.key) tally.odd += 1;
+  tally.key = key;
+  if (BESIDE_POINTS.has(tally.last)) tally.inPoints = tally.last === 'points';
+  else if (!isKnownKey(tally.last) && !tally.inPoints) tally.strange += 1;
 }
 
 function tooMany({ values, lines, strange, odd }: Tally): Excess['said'] | undefined {

@@ -22,7 +22,7 @@ export const text = {
   tooLarge: { why: say`the file is too large for a job`, instead: say`several smaller jobs` },
   strangeKeys: { why: say`thousands of its keys are none of a job`, instead: A_JOB },
   strangeSigns: {
-    why: say`thousands of its signs are none of a job: \`&\`, \`!\`, \`%\`, \`?\`, or a comma with nothing before it`,
+    why: say`thousands of its signs are none of a job: \`&\`, \`!\`, \`%\`, \`?\`, a comma with nothing before it, or a key said again`,
     instead: A_JOB,
   },
   tooManyItems: (count: number, most: number): Objection => ({
