@@ -14,7 +14,11 @@ export interface Only {
 
 export function onlyOption({ command }: Language): Option {
   return new Option('--only <name>', command.only).argParser(
-    (name: string, before: readonly string[] = []) => [...before, name],
+    // Added to, not made anew for each name: a script may ask for thousands.
+    (name: string, before: string[] = []) => {
+      before.push(name);
+      return before;
+    },
   );
 }
 
