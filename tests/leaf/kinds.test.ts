@@ -122,15 +122,15 @@ describe('a box section of 60 x 40 with corners of 6, on a round header', () => 
 });
 
 it('a mitre of five pieces says how long its pieces are, and has the inside of the corner at the clock', () => {
-  // Mitre angle T / (2N - 2) = 11.25 (NAVEDTRA 14119, Hull Technician): 2 x 150 tan 11.25 = 59.67.
+  // Mitre angle T / (2N - 2) = 11.25 (NAVEDTRA 14119, Hull Technician): 2 x 150 tan 11.25 = 59.67, its half 29.84, each to the half millimetre of a tape.
   const onto = {
     kind: 'mitre',
     turn: angle(90),
     segments: { pieces: 5, radius: length(150) },
   } as const;
   const { leaf } = only(tubeOnto(round(60), [partOf(onto, 90 - 11.25, 20)], 2));
-  expect(said(leaf.card)).toContain('59.67 mm');
-  expect(said(leaf.card)).toContain('29.84 mm');
+  expect(said(leaf.card)).toContain('a middle piece is 59.5 mm');
+  expect(said(leaf.card)).toContain('an end piece is 30 mm');
   expect(said(leaf.card)).toContain('11.25° off square');
   expect(said(leaf.wrap)).toMatch(/inside short point/);
 });
@@ -200,7 +200,8 @@ describe('the footprint of a tube of 50 on a round header of 80, at 55 degrees, 
     const long = gaps.reduce((sum, gap) => sum + gap, 0);
     const card = said(each.footprints[0]?.card ?? each.leaf.card);
     const words = /outline ([\d.]+) mm/.exec(card);
-    expect(Math.abs(Number(words?.[1]) - long)).toBeLessThan(0.05);
+    // A tape is read to half a millimetre; the line that is measured here is one of short chords.
+    expect(Math.abs(Number(words?.[1]) - long)).toBeLessThan(0.25 + 0.05);
   });
 
   // 25 mm: common practice, no source.

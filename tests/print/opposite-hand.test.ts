@@ -180,7 +180,7 @@ test('the words of the opposite hand read in the same order as those of its twin
     [0, 1].map(async (page) => (await textOf(BRACE.pdf, page)).replace(/\s+/g, ' ')),
   );
   const title =
-    'B bunk stay HAND · make 1 · wrap printed side out job sea kayak trailer tube 1-1/4in (31.75 mm) wall 0.095in (2.41 mm)';
+    'B bunk stay HAND · make 1 · wrap printed side out job sea kayak trailer tube 1-1/4in (31.75 mm) wall 0.095in';
   expect(asDrawn).toContain(title.replace('HAND', 'as drawn'));
   expect(opposite).toContain(title.replace('HAND', 'opposite hand'));
 });

@@ -50,7 +50,7 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', wo
   return [
     { fact: 'tube' as const, label: labels.tube, text: spelled(tubeFactsOf(tube.section).said(words).words) },
     ...(tube.wall
-      ? [{ fact: 'wall' as const, label: labels.wall, text: spelled(words.quantities.written(tube.wall)) }]
+      ? [{ fact: 'wall' as const, label: labels.wall, text: spelled(words.quantities.sized(tube.wall)) }]
       : []),
     ...headerFacts(end, units, words),
   ];
@@ -68,12 +68,12 @@ function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in', { card, quan
     {
       fact: 'work-points' as const,
       label: card.labels.workPoints,
-      text: quantities.both(lengths.between, units),
+      text: quantities.tape(lengths.between, units),
     },
     {
       fact: 'long-points' as const,
       label: card.labels.longPoints,
-      text: quantities.both(lengths.overall, units),
+      text: quantities.tape(lengths.overall, units),
     },
     { fact: 'blank' as const, label: card.labels.blank, text: card.stock(lengths.blank, units) },
   ];

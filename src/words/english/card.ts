@@ -5,7 +5,7 @@ import { quantities } from './quantities.ts';
 
 type Units = 'mm' | 'in';
 
-const { angle, both, sawn, written, writtenAngle } = quantities;
+const { angle, sawn, writtenAngle } = quantities;
 
 /** The card beside a leaf: what is known of the end and its tube, a label and a text each. */
 export const card = {
@@ -49,15 +49,15 @@ export const card = {
 
   twist: (twist: Radians): Said => say`A to B: ${quantities.twist(twist)}`,
   stock: (blank: Mm, units: Units): Said => say`${sawn(blank, units)} of stock`,
-  root: (root: Length): Said => say`${written(root)}, the same all round, square to the header`,
+  root: (root: Length): Said => say`${quantities.sized(root)}, the same all round, square to the header`,
   ticks: say`short, at the cut: there it goes over to another face or past the header.`,
 
   edge: {
     /** `reachesOut`: its dashes would go with the waste of the paper. */
     bevel: (reachesOut: boolean, inner: Said, land: Length | undefined): Said =>
-      say`bevel: ${reachesOut ? say`leave the dashes on the paper; cut to the solid line` : TO_THE_LINE}; ${inner}.${land ? say` Feather edges are left ${written(land)} thick.` : say``}`,
+      say`bevel: ${reachesOut ? say`leave the dashes on the paper; cut to the solid line` : TO_THE_LINE}; ${inner}.${land ? say` Feather edges are left ${quantities.sized(land)} thick.` : say``}`,
     fromInside: (standOff: Mm, units: Units): Said =>
-      say`square, torch held radially: ${TO_THE_LINE}. Stands off ${both(standOff, units)}: fill with weld.`,
+      say`square, torch held radially: ${TO_THE_LINE}. Stands off ${quantities.oneToATenth(standOff, units)}: fill with weld.`,
     square: say`square: cut to the middle of the solid line, square to the surface; fill the outer gap with weld.`,
     dashesOfSquare: say`where the outside edge alone would touch: weld fills from there.`,
   },
@@ -67,8 +67,8 @@ export const card = {
   degreeSigns,
   /** How long the pieces of a bend are on its centre line; `half` is an end piece's length. */
   pieces: (count: number, half: Mm, units: Units): Said => {
-    const ends = say`an end piece is ${both(half, units)} long on its centre line`;
-    const middle = count > 2 ? say` a middle piece is ${both(2 * half, units)},` : say``;
+    const ends = say`an end piece is ${quantities.tape(half, units)} long on its centre line`;
+    const middle = count > 2 ? say` a middle piece is ${quantities.tape(2 * half, units)},` : say``;
     return say`${count} pieces, this leaf for every mitred end:${middle} ${ends}`;
   },
   /** Which way round from the spine, the shorter way. */

@@ -28,11 +28,11 @@ export const footprint = {
   },
   long: {
     bent: (length: Mm, units: Units): Said =>
-      say`about ${quantities.both(length, units)}: a bend does not unroll`,
+      say`about ${quantities.tape(length, units)}: a bend does not unroll`,
     closed: (length: Mm, units: Units): Said =>
-      say`${quantities.both(length, units)}, as long as the outside line on the tube`,
+      say`${quantities.tape(length, units)}, as long as the outside line on the tube`,
     open: (length: Mm, units: Units): Said =>
-      say`${quantities.both(length, units)} in all; open where the tube passes beside this header or meets another`,
+      say`${quantities.tape(length, units)} in all; open where the tube passes beside this header or meets another`,
   },
   lay: {
     onCross: say`round the header, words out: its cross lines on the cross, its arrow to the end that it names`,
