@@ -316,10 +316,11 @@ test('an end with a land names a gap where `check` finds one that a rod goes int
 });
 
 describe('before the second cut the tube is looked at beside its picture', () => {
-  const check = (ends: string, more = '') =>
-    ticketsFor(`${more}tube: { od: 42.4, wall: 2.6, between: 720, ends: ${ends} }\n`)[0]?.steps.find(
+  const checks = (ends: string, more = '') =>
+    ticketsFor(`${more}tube: { od: 42.4, wall: 2.6, between: 720, ends: ${ends} }\n`)[0]?.steps.filter(
       ({ fact }) => fact === 'step:facing',
-    )?.text ?? '';
+    ) ?? [];
+  const check = (ends: string, more = '') => checks(ends, more).at(-1)?.text ?? '';
   const SQUARE = '{ onto: { od: 60 }, angle: 90 }';
   const UNION = '[{ onto: { od: 60 }, angle: 60 }, { onto: { od: 48.3 }, angle: 50, clock: 90 }]';
   const PLATE = '{ onto: { plate: {} }, angle: 90 }';
@@ -347,6 +348,40 @@ describe('before the second cut the tube is looked at beside its picture', () =>
       readSample(`copeleaf: 1\ntube: { od: 42.4, between: 720, ends: ${ends} }\n`),
     );
     expect(solution && heelsPicture(solution, ENGLISH)).toBeDefined();
+  });
+
+  /** The shallower cut comes first. */
+  const DEEPER = '{ onto: { od: 60 }, angle: 50 }';
+
+  // Wrapped inside out, a leaf lies as its mirror image about the spine: only a heel on the spine or opposite stays where it was.
+  test.each([
+    ['clock: 70', 1],
+    ['clock: 180', 0],
+    ['clock: 0', 0],
+  ])('and before the first, whose heel may lie beside the spine: %s', (clock, before) => {
+    const clocked = `{ onto: { od: 60 }, angle: 60, ${clock} }`;
+    for (const last of [DEEPER, `{ onto: { od: 60 }, angle: 50, clock: 30 }`]) {
+      const looks = checks(`{ A: ${clocked}, B: ${last} }`);
+      expect(looks.map(({ end }) => end)).toEqual(before ? ['A', 'B'] : ['B']);
+      if (before) expect(looks[0]?.text).toContain('the heel of leaf A lies at line A of the picture');
+    }
+  });
+
+  test('the first at once before its cut, and not where the second is turned by a mark or needs no leaf', () => {
+    const clocked = '{ onto: { od: 60 }, angle: 60, clock: 70 }';
+    const [ticket] = ticketsFor(
+      `tube: { od: 42.4, wall: 2.6, between: 720, ends: { A: ${clocked}, B: ${DEEPER} } }\n`,
+    );
+    const facts = ticket?.steps.map(({ fact }) => fact) ?? [];
+    expect(facts.slice(facts.indexOf('step:lay')).slice(0, 3)).toEqual([
+      'step:lay',
+      'step:facing',
+      'step:cut',
+    ]);
+    expect(checks(`{ A: ${clocked}, B: ${PLATE} }`)).toEqual([]);
+    expect(
+      checks(`{ A: ${clocked}, B: { onto: { od: 60 }, angle: 60, clock: mark } }`).map(({ end }) => end),
+    ).toEqual(['B']);
   });
 
   test('but for a square plate, to which it lies alike all round, and which is sawn without a leaf', () => {

@@ -13,17 +13,22 @@ import { type Step, step } from './step.ts';
 
 type Edge = Parameters<Language['steps']['cut']['end']>[2];
 
-/** The first leaf on the tube, and the cut. */
-export function firstCutSteps(piece: Piece, end: NamedEnd): Step[] {
+/** The first leaf on the tube. */
+export function firstLayStep(piece: Piece, end: NamedEnd): Step {
+  const { lay } = piece.words.steps;
+  const folded = foldStations(piece.solution.section).length > 0;
+  return step(
+    'step:lay',
+    lay.first(end.name, whyFirst(piece, end), hasSpine(piece), folded, placedFirst(piece)),
+  );
+}
+
+/** The first cut. */
+export function firstCutStep(piece: Piece, end: NamedEnd): Step {
   const { second, solution, words } = piece;
-  const { lay, cut } = words.steps;
-  const folded = foldStations(solution.section).length > 0;
   // The other end is measured from it: by its leaf, or later, where that end is not told.
   const marksBase = (second !== undefined) === (solution.lengths !== undefined);
-  return [
-    step('step:lay', lay.first(end.name, whyFirst(piece, end), hasSpine(piece), folded, placedFirst(piece))),
-    step('step:cut', cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end)),
-  ];
+  return step('step:cut', words.steps.cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end));
 }
 
 /** That it is the first of two, and of an end B why. */

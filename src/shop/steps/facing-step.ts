@@ -1,3 +1,4 @@
+import type { EndName, Part } from '../../job/job.ts';
 import { linesAcross } from '../../leaf/picture/heels-picture.ts';
 import { sideNames } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
@@ -5,9 +6,27 @@ import type { NamedEnd, Piece } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /** The last look before the second end, by the picture of both ends: most tubes are spoilt there. Of a pair it tells the hands apart. */
-export function facingStep(piece: Piece, { name, cope }: NamedEnd): Step {
-  const { first, words } = piece;
-  return step('step:facing', words.steps.facing.check(name, first?.name, heldWords(piece, { name, cope })));
+export function facingStep(piece: Piece, end: NamedEnd): Step {
+  return facing(piece, end, piece.first?.name);
+}
+
+/**
+ * The same look before the first of two ends, where a leaf wrapped inside out would lie otherwise: the look at the second can't find that, for
+ * each leaf is laid on the spine by itself. A heel on the spine or opposite lies there both ways.
+ */
+export function firstFacingStep(piece: Piece, end: NamedEnd): Step[] {
+  const { second } = piece;
+  if (!second || second.cope.fitUp?.clock || end.cope.fitUp?.clock) return [];
+  return end.cope.end.parts.some(isBesideSpine) ? [facing(piece, end, undefined)] : [];
+}
+
+function isBesideSpine({ clock }: Part): boolean {
+  return Math.abs(Math.sin(clock.rad)) > 1e-9;
+}
+
+/** `from` is the end that is cut already. */
+function facing(piece: Piece, end: NamedEnd, from: EndName | undefined): Step {
+  return step('step:facing', piece.words.steps.facing.check(end.name, from, heldWords(piece, end)));
 }
 
 /** What is marked at the frame is in no picture; what lies alike all round has nothing to look at. */

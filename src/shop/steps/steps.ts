@@ -2,8 +2,8 @@ import { bendJobOf } from '../bend-pieces.ts';
 import { copedEnds, type NamedEnd, type Piece } from '../piece.ts';
 import { bendSteps, elbowSteps } from './bend-steps.ts';
 import { blankStep, scrapStep, squareSteps } from './blank-steps.ts';
-import { firstCutSteps, secondCutStep, secondLayStep } from './cope-steps.ts';
-import { facingStep } from './facing-step.ts';
+import { firstCutStep, firstLayStep, secondCutStep, secondLayStep } from './cope-steps.ts';
+import { facingStep, firstFacingStep } from './facing-step.ts';
 import { cleanStep, landingStep, setStep, ventStep } from './finishing-steps.ts';
 import { markSteps } from './mark-steps.ts';
 import { seatStep } from './seat-steps.ts';
@@ -12,7 +12,7 @@ import type { Step } from './step.ts';
 
 /**
  * What is done to one tube, in the order of the trade and with its own numbers, and only what this tube needs: a try on
- * scrap, blank, spine, the first end and its seat, the marks of a fit-up, the second leaf, which way it faces, the second
+ * scrap, blank, spine, the first leaf, which way it faces where that can be wrong, the first end and its seat, the marks of a fit-up, the second leaf, which way it faces, the second
  * end, its seat, landing, vent, clean metal, and the fit. Landings that are printed are marked, and vented, before an end is seated
  * there, unless one is found at the frame.
  */
@@ -30,12 +30,21 @@ export function stepsOf(piece: Piece): readonly Step[] {
     ...spineStep(piece),
     ...(marked ? landings : []),
     ...sawn.flatMap((end) => of(end, [seatStep({ ...piece, first: end }, end)])),
-    ...(first ? of(first, [...firstCutSteps(piece, first), seatStep(piece, first)]) : []),
+    ...(first ? of(first, firstSteps(piece, first)) : []),
     ...(second ? of(second, secondSteps(piece, second)) : []),
     ...elbowSteps(piece),
     ...(marked ? [] : landings),
     ...cleanStep(piece, copes),
     ...setStep(piece),
+  ];
+}
+
+function firstSteps(piece: Piece, first: NamedEnd): readonly Step[] {
+  return [
+    firstLayStep(piece, first),
+    ...firstFacingStep(piece, first),
+    firstCutStep(piece, first),
+    seatStep(piece, first),
   ];
 }
 
