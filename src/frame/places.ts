@@ -21,7 +21,7 @@ export interface Places {
  * snap to the first one, in the order of the file. Circles and unknown names are complained about.
  */
 export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
-  const found = resolved(desk, asked);
+  const found = finderOf(desk, asked);
   const written = new Set(asked.points.map(({ name }) => name));
   const all = new Map<string, Vector>();
   for (const { name } of asked.points) {
@@ -63,82 +63,114 @@ export function mirroredWay(way: Vector, { axis }: MirrorPlane): Vector {
   return mirroredPlace(way, { axis, at: 0 });
 }
 
-type Finder = (name: string) => Vector | undefined;
+/** What each point is looked for among; the points that were worked out, and those and the tubes that are being worked out. */
+interface Search {
+  readonly desk: Desk;
+  readonly plane: MirrorPlane | undefined;
+  readonly points: ReadonlyMap<string, AskedPoint>;
+  readonly tubes: ReadonlyMap<string, AskedTube>;
+  readonly done: Map<string, Vector | undefined>;
+  /** The outermost first; a tube is named, and is no point. */
+  readonly under: { readonly label: string; readonly point: string }[];
+}
 
 /** Each point when it is first asked for, and those that it rests on before it. */
-function resolved(desk: Desk, { points, tubes, plane }: AskedFrame): Finder {
-  const byName = new Map(points.map((point) => [point.name, point]));
-  const tubeByName = new Map(tubes.map((tube) => [tube.name, tube]));
-  const done = new Map<string, Vector | undefined>();
-  const under: { readonly label: string; readonly point: string }[] = [];
-
-  const pointAt = (named: Named): Vector | undefined => {
-    const point = byName.get(named.name);
-    if (point) return find(point);
-    const original = plane && byName.get(unprimed(named.name));
-    const place = original && find(original);
-    if (place) return mirroredPlace(place, plane);
-    return original ? undefined : unknownName(desk, named, 'point', byName.keys());
-  };
-  const find = (point: AskedPoint): Vector | undefined => {
-    const { name } = point;
-    if (done.has(name)) return done.get(name);
-    if (under.some((each) => each.point === name)) return circle(point);
-    under.push({ label: name, point: name });
-    const place = work(point);
-    under.pop();
-    done.set(name, place);
-    return place;
-  };
-  const circle = ({ spot, name }: AskedPoint): undefined => {
-    const from = under.findIndex(({ point }) => point === name);
-    const members = under.slice(from).map(({ label }) => label);
-    complain(desk, spot, 'circle', desk.words.job.frame.circle([...members, name].map(asWritten)));
-  };
-  const work = ({ way, spot }: AskedPoint): Vector | undefined => {
-    switch (way.kind) {
-      case 'at':
-        return way.place;
-      case 'between': {
-        const [from, to] = way.of.map(pointAt);
-        return from && to && plusTimes(from, way.share, wayTo(from, to));
-      }
-      case 'from': {
-        const from = pointAt(way.from);
-        return from && plusTimes(from, 1, way.by);
-      }
-      case 'on': {
-        const tube = tubeByName.get(way.tube.name);
-        const original = tube ?? (plane && tubeByName.get(unprimed(way.tube.name)));
-        if (!original) return unknownName(desk, way.tube, 'tube', tubeByName.keys());
-        under.push({ label: original.name, point: '' });
-        // On a mirror image it is as far along the original, seen in the mirror.
-        const out = way.out && !tube && plane ? mirroredWay(way.out, plane) : way.out;
-        const place = onTube(original, way.at.mm, out, spot);
-        under.pop();
-        return place && !tube && plane ? mirroredPlace(place, plane) : place;
-      }
-    }
-  };
-  const onTube = (tube: AskedTube, at: Mm, out: Vector | undefined, spot: Spot): Vector | undefined => {
-    const [from, to] = tube.along.map((end) => ('place' in end ? end.place : pointAt(end)));
-    const axis = from && to && unitOf(wayTo(from, to));
-    if (!axis) return undefined;
-    const { frame } = desk.words.job;
-    const long = norm(wayTo(from, to));
-    if (at > long + 1e-6) {
-      return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long, desk.bareUnit));
-    }
-    const place = plusTimes(from, at, axis);
-    if (!out) return place;
-    const square = squareTo(axis, out);
-    if (!square) return complain(desk, spot, 'out', frame.outAlong(asWritten(tube.name)));
-    return plusTimes(place, reachOf(tube, axis, square), square);
+function finderOf(desk: Desk, { points, tubes, plane }: AskedFrame): (name: string) => Vector | undefined {
+  const search: Search = {
+    desk,
+    plane,
+    points: new Map(points.map((point) => [point.name, point])),
+    tubes: new Map(tubes.map((tube) => [tube.name, tube])),
+    done: new Map(),
+    under: [],
   };
   return (name) => {
-    const point = byName.get(name);
-    return point && find(point);
+    const point = search.points.get(name);
+    return point && find(search, point);
   };
+}
+
+function find(search: Search, point: AskedPoint): Vector | undefined {
+  const { done, under } = search;
+  const { name } = point;
+  if (done.has(name)) return done.get(name);
+  if (under.some((each) => each.point === name)) return circle(search, point);
+  under.push({ label: name, point: name });
+  const place = work(search, point);
+  under.pop();
+  done.set(name, place);
+  return place;
+}
+
+function circle({ desk, under }: Search, { spot, name }: AskedPoint): undefined {
+  const from = under.findIndex(({ point }) => point === name);
+  const members = under.slice(from).map(({ label }) => label);
+  complain(desk, spot, 'circle', desk.words.job.frame.circle([...members, name].map(asWritten)));
+}
+
+function work(search: Search, { way, spot }: AskedPoint): Vector | undefined {
+  switch (way.kind) {
+    case 'at':
+      return way.place;
+    case 'between': {
+      const [from, to] = way.of.map((named) => pointAt(search, named));
+      return from && to && plusTimes(from, way.share, wayTo(from, to));
+    }
+    case 'from': {
+      const from = pointAt(search, way.from);
+      return from && plusTimes(from, 1, way.by);
+    }
+    case 'on':
+      return onNamedTube(search, way, spot);
+  }
+}
+
+function pointAt(search: Search, named: Named): Vector | undefined {
+  const { desk, plane, points } = search;
+  const point = points.get(named.name);
+  if (point) return find(search, point);
+  const original = plane && points.get(unprimed(named.name));
+  const place = original && find(search, original);
+  if (place) return mirroredPlace(place, plane);
+  return original ? undefined : unknownName(desk, named, 'point', points.keys());
+}
+
+type OnTube = Extract<AskedPoint['way'], { readonly kind: 'on' }>;
+
+function onNamedTube(search: Search, way: OnTube, spot: Spot): Vector | undefined {
+  const { desk, plane, tubes, under } = search;
+  const tube = tubes.get(way.tube.name);
+  const original = tube ?? (plane && tubes.get(unprimed(way.tube.name)));
+  if (!original) return unknownName(desk, way.tube, 'tube', tubes.keys());
+  under.push({ label: original.name, point: '' });
+  // On a mirror image it is as far along the original, seen in the mirror.
+  const out = way.out && !tube && plane ? mirroredWay(way.out, plane) : way.out;
+  const place = onTube(search, original, { at: way.at.mm, out, spot });
+  under.pop();
+  return place && !tube && plane ? mirroredPlace(place, plane) : place;
+}
+
+interface PlaceOnTube {
+  readonly at: Mm;
+  readonly out: Vector | undefined;
+  readonly spot: Spot;
+}
+
+function onTube(search: Search, tube: AskedTube, { at, out, spot }: PlaceOnTube): Vector | undefined {
+  const { desk } = search;
+  const [from, to] = tube.along.map((end) => ('place' in end ? end.place : pointAt(search, end)));
+  const axis = from && to && unitOf(wayTo(from, to));
+  if (!axis) return undefined;
+  const { frame } = desk.words.job;
+  const long = norm(wayTo(from, to));
+  if (at > long + 1e-6) {
+    return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long, desk.bareUnit));
+  }
+  const place = plusTimes(from, at, axis);
+  if (!out) return place;
+  const square = squareTo(axis, out);
+  if (!square) return complain(desk, spot, 'out', frame.outAlong(asWritten(tube.name)));
+  return plusTimes(place, reachOf(tube, axis, square), square);
 }
 
 /** How far a tube's outside lies from its axis this way. */
