@@ -23,7 +23,11 @@ export interface VentPlace {
 
 /** The one landing in which a tube is vented: of those on hollow headers the one that takes most of its wall; end A's before end B's. */
 export function ventPlaceOf(solution: Pick<TubeSolution, 'tube' | 'ends'>): VentPlace | undefined {
-  if (ventOf(solution) !== 'footprint') return undefined;
+  return ventOf(solution) === 'footprint' ? hollowLanding(solution) : undefined;
+}
+
+/** Of the landings on hollow headers the one that takes most of the tube's wall; end A's before end B's. */
+export function hollowLanding(solution: Pick<TubeSolution, 'ends'>): VentPlace | undefined {
   const landings = (['A', 'B'] as const).flatMap((end) => {
     const cope = solution.ends[end];
     if (cope?.kind !== 'coped') return [];

@@ -5,7 +5,7 @@ import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontBox, FrontPages } from '../tiler/front.ts';
 import { type StandingFrame, standingFrame } from '../together/frame-notes.ts';
 import { openNote } from '../together/frame-report.ts';
-import { placeFacts } from './frame/place-facts.ts';
+import { inFrameOf } from './frame/place-facts.ts';
 import { viewBoxes } from './frame/views.ts';
 import { blankRows } from './lists/cut-list.ts';
 import { cautionBoxes, listBoxes, stockBoxes } from './lists/list-pages.ts';
@@ -29,9 +29,9 @@ export function shopPack(
   const stages = orderOfWork(solutions);
   const stock = stockPlan(job, solutions);
   const frame = standingFrame(job);
-  const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, (solution) =>
-    placeFacts(job, solution),
-  ).map((ticket) => marked(ticket, job.sheet.paperThickness.mm));
+  const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, inFrameOf(job)).map(
+    (ticket) => marked(ticket, job.sheet.paperThickness.mm),
+  );
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),
   );

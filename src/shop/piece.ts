@@ -19,6 +19,8 @@ export interface Piece {
   readonly first?: NamedEnd;
   readonly second?: NamedEnd;
   readonly sawn: readonly NamedEnd[];
+  /** Of a frame: whether an end that is cut square goes on in another tube wherever it stands. */
+  readonly goesOn: boolean;
   /** Whether what its ends leave on their headers is printed too. */
   readonly footprints: boolean;
   /** The unit of the tube's size. */
@@ -35,6 +37,7 @@ export function pieceOf(
   solution: TubeSolution,
   first: EndName | undefined,
   footprints: boolean,
+  goesOn: boolean,
   words: Language,
 ): Piece {
   const units = unitsOfTube(solution.tube);
@@ -50,6 +53,7 @@ export function pieceOf(
     ...(one && { first: one }),
     ...(two && { second: two }),
     sawn: coped.filter(isSawn),
+    goesOn,
     footprints,
     units,
     hollow: !isSolid(solution.tube),

@@ -26,7 +26,7 @@ function told(a: string, b: string | undefined): { footprints: string[]; ticket:
   const footprints = leavesOf(solution, contextOf(job), true)
     .filter(({ title }) => title.includes('footprint'))
     .map(({ wrap, card }) => [...textsOf(wrap), ...(card ? textsOf(card) : [])].join(' '));
-  const steps = stepsOf(pieceOf(solution, 'A', true, ENGLISH)).map(({ text }) => text);
+  const steps = stepsOf(pieceOf(solution, 'A', true, false, ENGLISH)).map(({ text }) => text);
   return { footprints, ticket: steps.some((text) => /^Drill one 5 mm vent/.test(text)) };
 }
 

@@ -47,6 +47,7 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['Mark and cut end B as you did end A', [BY_NUMBERS, FITTED, MITRED]],
   ['make the length mark', [FITTED]],
   ['Before you cut: ', [BY_NUMBERS, FITTED, MITRED]],
+  ['The tube’s length is measured from the base edge', [ONE_END, KNIFE]],
   // A workshop's "off square" is out of square: no step asks for that.
   ['Cut end B square', [SQUARE_B]],
   ['off square', []],
@@ -56,7 +57,7 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['do not spring the frame', [BY_NUMBERS, FITTED]],
   ['Tack, and check again', [BY_NUMBERS, FITTED]],
   ['Tack, check the angle', [ONE_END, SQUARE_B, KNIFE]],
-  ['If end B is capped later, drill a 5 mm vent', [SQUARE_B]],
+  ['If end B is capped later, drill a 5 mm vent in the tube or the cap', [SQUARE_B]],
   ['Watch for fire', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, KNIFE]],
   ['n a scrap', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Deburr', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
@@ -449,6 +450,25 @@ describe('where a tube lands is marked by its footprint where that is printed', 
     expect(stepsFor(MITRED, true)).not.toContain('footprint');
   });
 
+  test('of several headers before they are joined, for the paper goes round each', () => {
+    const several = `  ends: { A: [{ ${ROUND}, angle: 45 }, { ${ROUND}, angle: 45, clock: 180 }] }\n`;
+    const joined = 'before these headers are joined to one another';
+    expect(stepsFor(several, true)).toContain(joined);
+    expect(stepsFor(ONE_END, true)).not.toContain(joined);
+    expect(stepsFor(BY_NUMBERS, true)).not.toContain(joined);
+  });
+
+  test('an end that is welded shut later asks for its vent now, where it can be reached only now', () => {
+    const now = 'If end B will be welded shut too, now drill one 5 mm vent, well inside end A’s footprint';
+    expect(stepsFor(ONE_END)).toContain(`${now}, through the header’s wall`);
+    expect(
+      stepsFor(`  ends: { A: [{ onto: { plate: {} }, angle: 45 }, { ${ROUND}, angle: 45, clock: 180 }] }\n`),
+    ).toContain(`${now}, through the wall of header 2`);
+    expect(stepsFor('  ends: { A: { onto: { plate: {} }, angle: 60 } }\n')).toContain(
+      'drill a 5 mm vent in the tube first',
+    );
+  });
+
   test('and one vent, at an end that is named, into what is hollow', () => {
     expect(stepsFor(BY_NUMBERS)).toContain('Drill one 5 mm vent, well inside end A’s footprint');
     expect(stepsFor(PLATE_A)).toContain('Drill one 5 mm vent, well inside end B’s footprint');
@@ -483,9 +503,13 @@ test('a blank of no known length is left longer by what the cut takes up, rounde
     ticketsFor(
       `units: ${units}\ntube: { od: ${od}, wall: 2mm, ends: { A: { onto: { plate: {} }, angle: 35 } } }\n`,
     )[0]?.steps[1]?.text;
-  expect(slant('mm', '30mm')).toContain('leave at least 43 mm extra');
+  expect(slant('mm', '30mm')).toContain(
+    'Cut the blank at least 43 mm longer than the tube has to be from its short point at end A',
+  );
   // 1-1/4 in cot 35° = 1.785 in, over 28 sixteenths.
-  expect(slant('in', '1-1/4in')).toContain('leave at least 1-13/16 in extra');
+  expect(slant('in', '1-1/4in')).toContain(
+    'Cut the blank at least 1-13/16 in longer than the tube has to be',
+  );
 });
 
 test('a gap that a square face leaves is added to the weld, but for one over 5 mm', () => {

@@ -8,7 +8,7 @@ import { standingFrame } from '../../together/frame-notes.ts';
 import { solvePieces } from '../../together/pieces.ts';
 import { piecesNamed } from '../../together/pieces-named.ts';
 import { numbersOfTicket } from '../numbered.ts';
-import { placeFacts } from './place-facts.ts';
+import { inFrameOf, placeFacts } from './place-facts.ts';
 
 /** A tube of a frame in a file of its own. */
 export interface FileOfTube {
@@ -49,8 +49,10 @@ function noteOf(job: Job, pieces: readonly TubeSolution[]): TicketNote {
 
 /** Whether a file comes to the same leaves and the same ticket, word for word where the places are told. */
 function printsAlike(text: string, job: Job, pieces: readonly TubeSolution[]): boolean {
-  const told = (whose: Job, hands: readonly TubeSolution[]): string =>
-    JSON.stringify([numbersOfTicket(whose, hands), hands.flatMap((hand) => placeFacts(whose, hand))]);
+  const told = (whose: Job, hands: readonly TubeSolution[]): string => {
+    const { placesOf, goesOn } = inFrameOf(whose);
+    return JSON.stringify([numbersOfTicket(whose, hands), hands.flatMap(placesOf), hands.map(goesOn)]);
+  };
   try {
     const own = readFrame(text, 'job.yaml', { words: job.words, paper: job.sheet.paper });
     const its = piecesNamed(own, solvePieces(own), new Set([pieces[0]?.tube.name ?? '']));
@@ -63,7 +65,7 @@ function printsAlike(text: string, job: Job, pieces: readonly TubeSolution[]): b
 
 /**
  * The tubes that have to stand whole for these pieces to come out as they are, by their places in the job: every tube that is such a piece,
- * what lands on it and what it lands on, from whose ends it is measured; and of these each that is the same piece, for by its first a piece has
+ * what lands on it, what it is spliced to, and what it lands on, from whose ends it is measured; and of these each that is the same piece, for by its first a piece has
  * its ends.
  */
 function tubesAbout(
@@ -71,14 +73,15 @@ function tubesAbout(
   all: readonly TubeSolution[],
   pieces: readonly TubeSolution[],
 ): ReadonlySet<number> {
-  const { standings = [], landings = [] } = standingFrame(job) ?? {};
+  const { standings = [], landings = [], splices = [] } = standingFrame(job) ?? {};
   const own = tubesOf(pieces);
   const landers = landings.filter(({ on }) => own.has(on)).map(({ tube }) => tube);
+  const spliced = splices.filter(({ tube }) => own.has(tube)).map(({ to }) => to);
   const headers = [...own].flatMap((tube) => {
     const { A, B } = standings[tube]?.seat.ends ?? {};
     return [...(A?.headers ?? []), ...(B?.headers ?? [])];
   });
-  const names = [...own, ...landers, ...headers].flatMap((tube) => job.tubes[tube]?.name ?? []);
+  const names = [...own, ...landers, ...spliced, ...headers].flatMap((tube) => job.tubes[tube]?.name ?? []);
   return tubesOf(piecesNamed(job, all, new Set(names)));
 }
 

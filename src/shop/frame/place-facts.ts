@@ -9,10 +9,21 @@ import { dot } from '../../space/vector.ts';
 import { endAsMade, headerThere } from '../../together/as-made.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
 import { goesTo, landingLine } from '../../together/frame-report.ts';
+import { goesOn } from '../../together/goes-on.ts';
 import { nameOfTube } from '../../together/in-space.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { drillOf } from '../steps/finishing-steps.ts';
+import type { InFrame } from '../ticket/ticket.ts';
+
+/** What a job's frame tells on the tickets of its pieces. */
+export function inFrameOf(job: Job): InFrame {
+  const frame = standingFrame(job);
+  return {
+    placesOf: (piece) => placeFacts(job, piece),
+    goesOn: (piece) => frame !== undefined && goesOn(piece, frame.standings, frame.placings),
+  };
+}
 
 /** Where each tube that is this piece goes in its frame and what lands on it, and what the person wrote for its ticket: rows of lines. */
 export function placeFacts(job: Job, piece: TubeSolution): readonly (readonly Fact[])[] {

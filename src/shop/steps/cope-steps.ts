@@ -7,6 +7,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { sawnAt } from '../../saddle/sawn.ts';
 import type { Language } from '../../words/language.ts';
+import { joined } from '../../words/said.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { hasSpine } from './spine-step.ts';
 import { type Step, step } from './step.ts';
@@ -28,7 +29,10 @@ export function firstCutStep(piece: Piece, end: NamedEnd): Step {
   const { second, solution, words } = piece;
   // The other end is measured from it: by its leaf, or later, where that end is not told.
   const marksBase = (second !== undefined) === (solution.lengths !== undefined);
-  return step('step:cut', words.steps.cut.end(end.name, marksBase, edgeOf(end)), cutWarnings(piece, end));
+  const { cut } = words.steps;
+  const text = cut.end(end.name, marksBase, edgeOf(end));
+  const from = marksBase && !second ? [cut.lengthFrom] : [];
+  return step('step:cut', joined([text, ...from], ''), cutWarnings(piece, end));
 }
 
 /** That it is the first of two, and of an end B why. */
@@ -39,7 +43,8 @@ function whyFirst({ second, words: { steps } }: Piece, { name, cope }: NamedEnd)
   return depthOf(cope) < depthOf(second.cope) ? shallower : inOrder;
 }
 
-function depthOf({ throat, longPoint }: Cope): Mm {
+/** How much of the tube an end's cut takes, along it. */
+export function depthOf({ throat, longPoint }: Cope): Mm {
   return throat.setback - longPoint.setback;
 }
 

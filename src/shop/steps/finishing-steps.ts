@@ -1,4 +1,4 @@
-import { ventOf, ventPlaceOf } from '../../fit/vent.ts';
+import { hollowLanding, ventOf } from '../../fit/vent.ts';
 import { isTight } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
@@ -20,29 +20,18 @@ export function landingStep(piece: Piece): Step[] {
 
 /** Which of them are printed and how each lies is on their cards. */
 function footprintWords({ words }: Piece, landing: NamedEnd, other: NamedEnd | undefined): Said {
-  const flat = [landing, ...(other ? [other] : [])].some(({ cope }) =>
-    cope.end.parts.some(({ onto }) => onto.kind === 'plate'),
-  );
+  const ends = [landing, ...(other ? [other] : [])];
+  const flat = ends.some(({ cope }) => cope.end.parts.some(({ onto }) => onto.kind === 'plate'));
+  const several = ends.some(({ cope }) => cope.end.parts.length > 1);
   const { finish } = words.steps;
-  if (other) return finish.footprints(flat);
-  const several = landing.cope.end.parts.length > 1;
+  if (other) return finish.footprints(flat, several);
   return finish.footprintsOf(landing.name, landingName(landing, words), flat, several);
 }
 
-/** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later. */
+/** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later, but for an end that goes on in another tube. */
 export function ventStep(piece: Piece): Step[] {
-  const { finish } = piece.words.steps;
-  const drill = drillOf(piece.solution.tube, piece.words);
-  const text = ventWords(piece, drill);
-  if (text) return [step('step:vent', text)];
-  const plain = plainEnd(piece.solution);
-  const { A, B } = piece.solution.ends;
-  if (!piece.hollow) return [];
-  if (A?.kind === 'plain' && B?.kind === 'plain') return [step('step:vent', finish.ventRail(drill))];
-  const [landing] = landed(copedEnds(piece));
-  if (!landing) return [];
-  if (plain) return [step('step:vent', finish.ventLater(drill, plain))];
-  return A && B ? [] : [step('step:vent', finish.ventUntold(drill, A ? 'B' : 'A'))];
+  const text = ventWords(piece, drillOf(piece.solution.tube, piece.words));
+  return text ? [step('step:vent', text)] : [];
 }
 
 /** Into a tube of less a hole would be near its wall. */
@@ -54,13 +43,28 @@ export function drillOf(tube: Tube, words: Language): Said {
 }
 
 function ventWords(piece: Piece, drill: Said): Said | undefined {
-  const vent = ventOf(piece.solution);
-  const { finish } = piece.words.steps;
-  if (!vent) return undefined;
-  const place = ventPlaceOf(piece.solution);
-  const cope = place && copedEnds(piece).find(({ name }) => name === place.end)?.cope;
-  if (!place || !cope) return finish.ventTube(drill);
-  return finish.vent(drill, place.end, cope.end.parts.length > 1 ? place.part + 1 : undefined);
+  const { solution, goesOn, words } = piece;
+  const { finish } = words.steps;
+  const vent = ventOf(solution);
+  const inside = ventInside(piece, drill);
+  if (vent) return vent === 'footprint' && inside ? finish.vent(inside) : finish.ventTube(drill);
+  const { A, B } = solution.ends;
+  const plain = plainEnd(solution);
+  if (!piece.hollow || (plain && goesOn)) return undefined;
+  if (A?.kind === 'plain' && B?.kind === 'plain') return finish.ventRail(drill);
+  if (landed(copedEnds(piece)).length === 0) return undefined;
+  if (plain) return finish.ventLater(drill, plain);
+  if (A && B) return undefined;
+  return inside ? finish.ventNow(A ? 'B' : 'A', inside) : finish.ventUntold(drill, A ? 'B' : 'A');
+}
+
+/** Where a vent goes through a header's wall; undefined where no header is hollow. */
+function ventInside({ solution, words }: Piece, drill: Said): Said | undefined {
+  const place = hollowLanding(solution);
+  const cope = place && solution.ends[place.end];
+  if (!place || cope?.kind !== 'coped') return undefined;
+  const number = cope.end.parts.length > 1 ? place.part + 1 : undefined;
+  return words.steps.finish.ventInside(drill, place.end, number);
 }
 
 export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedEnd[]): Step[] {

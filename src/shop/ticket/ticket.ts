@@ -61,6 +61,14 @@ export interface TicketHand {
   readonly facts: readonly { readonly end: EndName; readonly fact: Fact }[];
 }
 
+/** What a frame tells of its pieces: where their tubes go, and whether a plain end goes on there in another tube. */
+export interface InFrame {
+  readonly placesOf: (solution: TubeSolution) => readonly (readonly Fact[])[];
+  readonly goesOn: (solution: TubeSolution) => boolean;
+}
+
+const NO_FRAME: InFrame = { placesOf: () => [], goesOn: () => false };
+
 /**
  * A ticket for each tube, in the order of the job; `first` says which end of each is cut first, `footprints`
  * whether they are printed too.
@@ -70,12 +78,14 @@ export function ticketsOf(
   first: ReadonlyMap<TubeSolution, EndName>,
   footprints: boolean,
   words: Language,
-  placesOf: (solution: TubeSolution) => readonly (readonly Fact[])[] = () => [],
+  { placesOf, goesOn }: InFrame = NO_FRAME,
 ): readonly Ticket[] {
   const tubes = handsTogether(solutions);
   return tubes.map(([drawn, ...twins], place) => {
     const all = [drawn, ...twins];
-    const pieces = all.map((solution) => pieceOf(solution, first.get(drawn), footprints, words));
+    const pieces = all.map((solution) =>
+      pieceOf(solution, first.get(drawn), footprints, goesOn(solution), words),
+    );
     const bend = bendJobOf(drawn);
     const { tube } = drawn;
     const saws = pieces.map(sawFacts);

@@ -32,8 +32,10 @@ const blank = {
   /** Of a tube whose length is marked at the frame. */
   marked: (blanks: number): Said => say`Cut ${theBlank(blanks)} long enough to reach past both headers.`,
   /** Of a tube whose length nobody gave. */
-  unmeasured: (blanks: number, depth: Mm, units: Units): Said =>
-    say`Cut ${theBlank(blanks)} longer than the tube has to be: leave at least ${quantities.roundedUp(depth, units)} extra.`,
+  unmeasured: (blanks: number, end: EndName, depth: Mm, units: Units): Said =>
+    say`Cut ${theBlank(blanks)} at least ${quantities.roundedUp(depth, units)} longer than the tube has to be from its short point at end ${end}: the cut takes that.`,
+  /** Of one that is sawn, and whose length nobody gave. */
+  long: (blanks: number): Said => say`Cut ${theBlank(blanks)} longer than the tube has to be.`,
   square: (blanks: number, length: Said): Said =>
     say`Cut ${theBlank(blanks)} square at both ends, ${length} long.`,
   /** Of a piece too short to be held: the end it is parted off after, where it is not the last that is done. */
@@ -99,6 +101,8 @@ const cut = {
   /** `base` where the other leaf is laid by the base edge of this one. */
   end: (end: EndName, base: boolean, how: Edge): Said =>
     markAndCut(say`end ${end}`, base ? say` and the base edge` : NOTHING, how),
+  /** Of a tube whose length is not told: what its leaf's distance is for. */
+  lengthFrom: say` The tube’s length is measured from the base edge: the leaf says how far from there the work point is.`,
   alike: (end: EndName, first: EndName): Said => say`Mark and cut end ${end} as you did end ${first}.`,
   innerEdge,
 };
@@ -190,16 +194,19 @@ const facing = {
     say` Hold leaf ${end} up to its header: ${square ? say`its cut lies as the header runs` : say`its heel faces the acute corner`}.`,
 };
 
+/** Paper does not go round a header that another one is welded to. */
+const BEFORE_JOINED = say`, before these headers are joined to one another`;
+
 const finish = {
   scribeBoth: say`Hold the tube in place and scribe both footprints round it.`,
   scribe: (on: Said): Said => say`Hold the tube in place and scribe its footprint on ${on}.`,
-  /** By printed footprints, of which one may be flat. */
-  footprints: (flat: boolean): Said =>
-    say`${flat ? say`Lay or wrap` : say`Wrap`} each end’s footprint ${flat ? say`on` : say`round`} its header and scribe by it.`,
+  /** By printed footprints, of which one may be flat; `several` headers of one end are not joined yet. */
+  footprints: (flat: boolean, several: boolean): Said =>
+    say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header and scribe by it${several ? BEFORE_JOINED : NOTHING}.`,
   footprintsOf: (end: EndName, on: Said, flat: boolean, several: boolean): Said => {
     const [lay, at] = flat ? [say`Lay`, say`on`] : [say`Wrap`, say`round`];
     return several
-      ? say`${lay} the footprints of end ${end} ${at} ${on} and scribe by them.`
+      ? say`${lay} the footprints of end ${end} ${at} ${on} and scribe by them${BEFORE_JOINED}.`
       : say`${lay} the footprint of end ${end} ${at} ${on} and scribe by it.`;
   },
   /** Common practice, no source. */
@@ -207,16 +214,19 @@ const finish = {
     units === 'mm' ? say`${small ? 3 : 5} mm` : small ? say`1/8 in` : say`3/16 in`,
   ventTube: (drill: Said): Said => say`Drill one ${drill} vent, in the tube itself: sealed, it would burst.`,
   /** Into a header, numbered where the end has several. */
-  vent: (drill: Said, end: EndName, number: number | undefined): Said => {
+  ventInside: (drill: Said, end: EndName, number: number | undefined): Said => {
     const wall = number === undefined ? say`the header’s wall` : say`the wall of header ${number}`;
-    return say`Drill one ${drill} vent, well inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
+    return say`one ${drill} vent, well inside end ${end}’s footprint, through ${wall}: sealed, it would burst. Check that the header is open or vented too.`;
   },
-  /** Of an end that the job does not tell. */
+  vent: (inside: Said): Said => say`Drill ${inside}`,
+  /** Of an end that the job does not tell, before the other one covers the place. */
+  ventNow: (end: EndName, inside: Said): Said =>
+    say`If end ${end} will be welded shut too, now drill ${inside}`,
   ventUntold: (drill: Said, end: EndName): Said =>
-    say`If end ${end} is welded shut too, drill a ${drill} vent before that: sealed, it would burst.`,
+    say`If end ${end} will be welded shut too, drill a ${drill} vent in the tube first: sealed, it would burst.`,
   ventRail: (drill: Said): Said => say`If both its ends are capped later, drill a ${drill} vent before that.`,
   ventLater: (drill: Said, end: EndName): Said =>
-    say`If end ${end} is capped later, drill a ${drill} vent before that.`,
+    say`If end ${end} is capped later, drill a ${drill} vent in the tube or the cap before that.`,
   clean: (footprints: number, hollow: boolean, units: Units): Said => {
     const each = footprints > 1 ? say`each` : say`its`;
     const back = units === 'mm' ? say`25 mm` : say`1 in`;

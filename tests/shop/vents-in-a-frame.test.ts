@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { shopPack } from '../../src/shop/pack.ts';
+import { solvePieces } from '../../src/together/pieces.ts';
+import { readLines } from '../frame/read-lines.ts';
+
+/** The words of the pack of a post under the first of two lengths that run from `a` over `b` to `c`. */
+function packOf(c: string, halves: readonly string[]): string {
+  const points = { a: '[0, 0, 0]', b: '[500, 0, 0]', c, foot: '[250, 0, -400]', top: '[250, 0, 0]' };
+  const job = readLines(points, [...halves, 'name: post, along: [foot, top], od: 33.7, wall: 2.6']);
+  const boxes = shopPack(job, solvePieces(job), false, false)({ left: 0, bottom: 0, right: 190, top: 2000 });
+  return boxes
+    .flatMap(({ draw }) => draw({ x: 0, y: 0 }, () => []))
+    .flatMap((mark) => (mark.kind === 'words' ? [mark.text] : []))
+    .join(' ');
+}
+
+const ROUND = 'od: 42.4, wall: 2.6';
+
+// What is spliced goes on in the other length, and has no end to cap.
+test('only an end that is left open is asked to be vented before it is capped', () => {
+  const whole = packOf('[1000, 0, 0]', [`name: rail, along: [a, c], ${ROUND}`]);
+  expect(whole).toContain('If both its ends are capped later');
+  expect(whole).toContain('If end A is capped later');
+  const halves = packOf('[1000, 0, 0]', [
+    `name: one, along: [a, b], ${ROUND}`,
+    `name: two, along: [b, c], ${ROUND}`,
+  ]);
+  expect(halves).toContain('meets two');
+  expect(halves).not.toContain('If both its ends are capped later');
+  expect(halves).toContain('If end A is capped later');
+});
