@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { innerEdgeOf } from '../../src/leaf/card/edge-words.ts';
+import type { Leaf } from '../../src/leaf/leaf.ts';
 import { textsOf } from './collisions.ts';
 import { kindCasesOf, partOf, round, tubeOnto } from './random-kinds.ts';
 import { type Ask, casesOf, length } from './random-tubes.ts';
@@ -12,6 +13,10 @@ function only(ask: Ask) {
 
 function cardOf(ask: Ask): string {
   return textsOf(only(ask).leaf.card).join(' ');
+}
+
+function isDashed({ wrap }: Leaf): boolean {
+  return wrap.marks.some((mark) => mark.kind === 'stroke' && mark.purpose === 'other-edge');
 }
 
 const SLANTED: Ask = { od: 31.75, wall: 2.41, A: { header: 38.1, angle: 62 } };
@@ -43,6 +48,8 @@ it('what is cut in one plane needs no tilt of its cut, but where a land is left 
   const [land] = kindCasesOf({ ...tube, ends: { A: { kind: 'coped', parts: [part], preparation } } });
   expect(flat && innerEdgeOf(flat.cope)).toBe('flat');
   expect(land && innerEdgeOf(land.cope)).toBe('inWaste');
+  // Nor a second line to cut to.
+  expect([flat, land].map((each) => each && isDashed(each.leaf))).toEqual([false, true]);
 });
 
 it('without a wall there is no dashed line to speak of', () => {

@@ -135,6 +135,22 @@ describe('the ticket of a bend', () => {
     expect(long).not.toContain('Keep the stock long');
   });
 
+  test('has in large type the blanks that are sawn, and not what pieces take of long stock', () => {
+    const told = (radius: number) => solved({ ...GUARD, radius }).tickets[0];
+    // The outside of a middle piece is 2 x (150 + 24.15) x tan 11.25° = 69.28 mm, and 10 mm are over; an end piece takes as much as its leaf.
+    expect(told(150)?.saw.map(({ fact }) => fact)).toEqual(['mitre']);
+    expect(told(150)?.tube.find(({ fact }) => fact === 'pieces')?.text).toMatch(
+      /^3 x 79\.5 mm for the middle pieces, 2 x [\d.]+ mm for the end pieces$/,
+    );
+    // 2 x (900 + 24.15) x tan 11.25° = 367.65 mm, and half of that, each with its 10 mm.
+    expect(
+      told(900)
+        ?.saw.slice(0, 2)
+        .map(({ label, text }) => `${label} ${text}`),
+    ).toEqual(['blanks for middle pieces 3 x 378 mm', 'blanks for end pieces 2 x 194 mm']);
+    expect(told(900)?.tube.map(({ fact }) => fact)).not.toContain('pieces');
+  });
+
   test('is cut straight through, with no bevel to tilt the cut for', () => {
     expect(steps.join()).toContain('Cut each on the solid line: straight through, for the face is flat.');
     expect(steps.join()).not.toContain('tilt the cut');

@@ -3,6 +3,7 @@ import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import type { Line } from '../../saddle/line.ts';
 import type { Language } from '../../words/language.ts';
 import type { Fact } from './fact.ts';
 
@@ -33,6 +34,11 @@ export function innerEdgeOf(cope: Cope): keyof Language['steps']['cut']['innerEd
   if (!dashes.inWaste && !dashes.onBody) return 'same';
   if (isFlat(cope)) return 'flat';
   return dashes.inWaste ? 'inWaste' : 'onBody';
+}
+
+/** The dashed line of a leaf, beside its cut; none where one straight cut makes both edges, and nobody needs it. */
+export function dashedLine(cope: Cope): Line | undefined {
+  return cope.end.preparation.edge === 'bevel' && isFlat(cope) ? undefined : cope.other;
 }
 
 /** Whether it is cut in one plane, as for a plate or the next piece; a land makes it none. */

@@ -11,6 +11,7 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Cope, curveOf } from '../../saddle/cope.ts';
 import type { Language } from '../../words/language.ts';
+import { dashedLine } from '../card/edge-words.ts';
 import type { Names } from '../names.ts';
 import { ARROWS, arrowMarks } from './arrow.ts';
 import { badgeOf } from './badge.ts';
@@ -51,8 +52,8 @@ export interface Wrap {
 export function drawWrap(name: string, flat: Flat, cope: Cope, base: Mm, words: WrapWords): Wrap {
   const curve = curveOf(cope, cope.cut, flat.seam, flat.scale);
   const cutStroke = curveStroke('cut', flat, curve);
-  const otherStroke =
-    cope.other && curveStroke('other-edge', flat, curveOf(cope, cope.other, flat.seam, flat.scale));
+  const dashed = dashedLine(cope);
+  const otherStroke = dashed && curveStroke('other-edge', flat, curveOf(cope, dashed, flat.seam, flat.scale));
   const cut = segmentsOf(cutStroke.path, 3);
   const box = boxOfWrap(flat, cope, base, otherStroke ? [cutStroke, otherStroke] : [cutStroke]);
   const field = emptyField({ ...box, right: flat.width }, guidesOf(flat, cope, base));
@@ -143,7 +144,7 @@ function letter(
     () => quarterLabels(body),
     () => placeAll(field, [{ places: placesForWords(body, flat.width, 'seam', [words.seam], TEXT) }]),
     () => foldLabel(body),
-    () => (cope.other ? placeAll(field, [{ places: dashes(body, right) }]) : NONE),
+    () => (dashedLine(cope) ? placeAll(field, [{ places: dashes(body, right) }]) : NONE),
     () =>
       placeAll(field, [
         { places: placesForWords(body, right, 'mark', [words.mark], TEXT), otherwise: words.mark },

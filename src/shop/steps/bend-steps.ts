@@ -1,6 +1,7 @@
 import { dihedralsOf } from '../../fit/dihedrals.ts';
 import { knifeOf, landFor } from '../../fit/warnings.ts';
-import { type BendJob, elbowsOf } from '../bend-pieces.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { type BendJob, bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
 import { leastHeld, scrapStep } from './blank-steps.ts';
 import { edgeOf } from './cope-steps.ts';
@@ -15,7 +16,7 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
   const [last] = job.pieces.filter(({ kind }) => kind === 'end');
   const { root } = job.cope.end;
   const thin = knifeOf(end.cope, dihedralsOf(end.cope));
-  const small = isSmall(piece, job);
+  const small = isSmall(piece.solution, job);
   return [
     ...scrapStep(piece),
     small ? step('step:blank', bend.onStock, [warnings.smallPieces]) : step('step:blank', bend.blanks),
@@ -39,20 +40,25 @@ export function bendSteps(piece: Piece, end: NamedEnd, job: BendJob): readonly S
 
 /** The other pieces of the elbows at the ends of a tube. */
 export function elbowSteps({ solution, units, words: { steps } }: Piece): readonly Step[] {
-  const least = leastHeld(solution.tube);
-  return elbowsOf(solution).map(({ end, pieces }) => {
-    const isShort = pieces.some(({ long }) => long < least);
-    return step(
+  return elbowsOf(solution).map((job) =>
+    step(
       'step:second',
-      steps.bend.elbow(end, pieces, units),
-      isShort ? [steps.warnings.smallPieces] : [],
-    );
-  });
+      steps.bend.elbow(job.end, job.pieces, units),
+      isSmall(solution, job) ? [steps.warnings.smallPieces] : [],
+    ),
+  );
+}
+
+/** Whether pieces of a bend, or of the elbows at a tube's ends, are parted off long stock one after the other, and no blank of theirs is sawn. */
+export function isMadeOnStock(solution: TubeSolution): boolean {
+  const bend = bendJobOf(solution);
+  return (bend ? [bend] : elbowsOf(solution)).some((job) => isSmall(solution, job));
 }
 
 /** Whether one of its pieces is too short to be held by hand. */
-function isSmall({ solution }: Piece, { pieces }: BendJob): boolean {
-  return pieces.some(({ long }) => long < leastHeld(solution.tube));
+function isSmall({ tube }: TubeSolution, { pieces }: BendJob): boolean {
+  const least = leastHeld(tube);
+  return pieces.some(({ long }) => long < least);
 }
 
 /** How the second leaf of a middle piece lies to what the first one left on it. */

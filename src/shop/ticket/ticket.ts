@@ -12,11 +12,12 @@ import { sawnAt } from '../../saddle/sawn.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten } from '../../words/said.ts';
+import { asWritten, joined } from '../../words/said.ts';
 import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
-import { blanksOf } from '../blanks.ts';
+import { type BlankKind, blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
 import { handsOf, isMitred, type Piece, pieceOf } from '../piece.ts';
+import { isMadeOnStock } from '../steps/bend-steps.ts';
 import { hasSpine } from '../steps/spine-step.ts';
 import type { Step } from '../steps/step.ts';
 import { stepsOf } from '../steps/steps.ts';
@@ -196,14 +197,28 @@ function sawFacts(piece: Piece): Fact[] {
   ];
 }
 
-/** Of a pair both hands together. */
+/** The blanks that are sawn; of a pair both hands together. */
 function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
   const hands = handsOf(solution.tube);
-  return blanksOf(solution).map(({ length, count, piece }) => ({
+  return sawnOrNot(solution, true).map(({ length, count, piece }) => ({
     fact: 'blank' as const,
     label: ticket.labels.blank(hands * count, piece),
     text: ticket.times(hands * count, quantities.sawn(length, units)),
   }));
+}
+
+/** What pieces take of long stock: no length to saw, so not among what is read from afar. */
+function stockFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
+  const hands = handsOf(solution.tube);
+  const taken = sawnOrNot(solution, false).flatMap(({ length, count, piece }) =>
+    piece ? [ticket.ofStock(hands * count, piece, quantities.sawn(length, units))] : [],
+  );
+  return taken.length > 0 ? [{ fact: 'pieces', label: ticket.labels.stock, text: joined(taken, ', ') }] : [];
+}
+
+function sawnOrNot(solution: TubeSolution, sawn: boolean): readonly BlankKind[] {
+  const onStock = isMadeOnStock(solution);
+  return blanksOf(solution).filter(({ piece }) => sawn !== (piece !== undefined && onStock));
 }
 
 function tubeFacts(piece: Piece): Fact[] {
@@ -215,6 +230,7 @@ function tubeFacts(piece: Piece): Fact[] {
       ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.sized(tube.wall) }]
       : []),
     ...lengthFacts(piece),
+    ...stockFacts(piece),
   ];
 }
 

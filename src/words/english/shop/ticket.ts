@@ -55,10 +55,16 @@ export const ticket = {
     rootGap: say`root gap`,
     twist: say`rotation A to B`,
     mitre: (end: 'A' | 'B'): Said => say`end ${end}, mitre off square`,
-    /** Of a bend what one kind of its pieces takes of the stock, from which it is not sawn off first. */
-    blank: (count: number, kind?: 'middle' | 'end'): Said =>
-      kind ? say`stock for ${pieceName(kind, count)}` : count > 1 ? say`blanks` : say`blank`,
+    /** Of one kind of a bend's pieces. */
+    blank: (count: number, kind?: 'middle' | 'end'): Said => {
+      const blank = count > 1 ? say`blanks` : say`blank`;
+      return kind ? say`${blank} for ${pieceName(kind, count)}` : blank;
+    },
+    stock: say`stock`,
   },
+  /** What one kind of a bend's pieces takes of long stock, from which it is not sawn off first. */
+  ofStock: (count: number, kind: 'middle' | 'end', length: Said): Said =>
+    say`${count} x ${length} for the ${pieceName(kind, count)}`,
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
   alongHeader: (end: 'A' | 'B', side: Said): Said => say`${end}, from its ${side}`,
