@@ -205,10 +205,13 @@ describe('an end that is left square', () => {
         ?.steps.flatMap(({ fact, warnings }) => warnings.map((warning) => `${fact} ${warning}`))
         .join('\n');
     expect(warned()).toContain(
-      'A gap of 2.9 mm stays outside, widest at stations 103° and 257°: make the leg of the weld there longer by as much.',
+      // 103.2° of pi x 114.3 = 359.1 mm round.
+      'A gap of 2.9 mm stays outside, widest 103 mm round from the heel on both sides: make the leg of the weld there longer by as much.',
     );
     // An offset joint is not the same on both sides of its heel.
-    expect(warned(', offset: 3')).toMatch(/widest at station \d+°:/);
+    expect(warned(', offset: 3')).toMatch(
+      /widest [\d.]+ mm to the (left|right) of the heel, round the tube:/,
+    );
     expect(warned()).toContain('step:scrap Not on the dashed line: there it would stand off 5.5 mm.');
     expect(seat('onto: { od: 42.4 }, angle: 90')).not.toContain('A gap of');
   });
@@ -292,8 +295,11 @@ describe('both hands of a pair share a ticket', () => {
       ['as-drawn', 'As drawn:'],
       ['opposite', 'Opposite '],
     ]);
-    const [drawn, opposite] = own.map(({ warnings }) => Number(/station (\d+)°/.exec(warnings.join())?.[1]));
-    expect((drawn ?? 0) + (opposite ?? 0)).toBe(360);
+    const [drawn, opposite] = own.map(
+      ({ warnings }) => /widest ([\d.]+ mm) to the (left|right) of the heel/.exec(warnings.join()) ?? [],
+    );
+    expect(drawn?.[1]).toBe(opposite?.[1]);
+    expect([drawn?.[2], opposite?.[2]].sort()).toEqual(['left', 'right']);
   });
 });
 

@@ -4,10 +4,11 @@ import { gapOf } from '../../fit/gap.ts';
 import { standOffOf } from '../../fit/stand-off.ts';
 import { knifeOf, landFor, ROD } from '../../fit/warnings.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
+import { sideNames, sidesOf } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
-import { stationSaid } from '../../saddle/station.ts';
+import { wrapStation } from '../../space/section.ts';
 import { joined } from '../../words/said.ts';
 import { landingName, type NamedEnd, type Piece } from '../piece.ts';
 import { type Step, step } from './step.ts';
@@ -136,9 +137,24 @@ function gapLeft({ solution, units, words }: Piece, cope: Cope): Said | undefine
   if (!isHeldOff && !cope.end.toFlat && deepestCutBack(cope) < NEAR_ROD) return undefined;
   const { mm, station, twin } = gapOf(cope, wall.mm);
   if (mm <= ROD) return undefined;
-  const at = [station, ...(twin === undefined ? [] : [twin])]
-    .sort((a, b) => a - b)
-    .map((each) => stationSaid(each, cope.joint.section, words));
   const open = mm + (root?.mm ?? 0);
+  const at = placeOnEnd(cope, [station, ...(twin === undefined ? [] : [twin])], units, words);
   return words.steps.warnings.gap(words.quantities.oneToATenth(open, units), at, units, open > MOST_FILLED);
+}
+
+/** Where stations lie, as a tape tells it round the tube: from the heel, by which the leaf and the joint are known, or of a union, which has none, from the spine. */
+function placeOnEnd(
+  cope: Cope,
+  stations: readonly number[],
+  units: Piece['units'],
+  words: Piece['words'],
+): Said {
+  const { girth, turn } = cope.joint.section;
+  const { heel } = sidesOf(cope) ?? {};
+  const from = heel === undefined ? words.steps.spine : sideNames(cope.end.parts[0], words).heel;
+  const round = stations.map((station) => {
+    const right = wrapStation(station - (heel ?? 0), turn);
+    return ((right > turn / 2 ? right - turn : right) / turn) * girth;
+  });
+  return words.steps.roundTheEnd(round, girth, from, units);
 }

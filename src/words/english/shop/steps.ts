@@ -16,7 +16,7 @@ import {
 type EndName = 'A' | 'B';
 type Units = 'mm' | 'in';
 
-const { angle, own } = quantities;
+const { angle, own, tape } = quantities;
 const NOTHING = say``;
 
 const blank = {
@@ -155,14 +155,31 @@ const warnings = {
     return say`It runs out to a feather edge of ${angle(thin)}: ${off}. It cuts fingers, and a disc snatches on it: clamp the tube, guard and side handle on, and grind from the body towards the point.`;
   },
   /** One that is too wide to fill is not welded over: AWS D1.1, from memory. */
-  gap: (gap: Said, at: readonly Said[], units: Units, tooWide: boolean): Said => {
-    const stays = say`A gap of ${gap} stays outside, widest at ${at.length > 1 ? say`stations` : say`station`} ${joined(at, ' and ')}`;
+  gap: (gap: Said, at: Said, units: Units, tooWide: boolean): Said => {
+    const stays = say`A gap of ${gap} stays outside, widest ${at}`;
     return tooWide
       ? say`${stays}. Over ${units === 'mm' ? say`5 mm` : say`3/16 in`} is too wide to fill (AWS D1.1 for steel, from memory): grind back the edge that touches, and refit.`
       : say`${stays}: make the leg of the weld there longer by as much.`;
   },
   heel: say`Under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary): open the angle if you can.`,
 };
+
+/** Nearer than this a tape does not tell two places apart. */
+const ONE_PLACE: Mm = 0.25;
+
+/** Places round an end, so far to the right of what they are told from, seen with B up, or to its left. */
+function roundTheEnd(places: readonly Mm[], girth: Mm, from: Said, units: Units): Said {
+  const [one = 0, other] = places;
+  const isOpposite = Math.abs(one) > girth / 2 - ONE_PLACE;
+  if (Math.abs(one) < ONE_PLACE || isOpposite)
+    return say`${isOpposite ? say`opposite` : say`at`} the ${from}`;
+  if (other !== undefined && Math.abs(one + other) < ONE_PLACE)
+    return say`${tape(Math.abs(one), units)} round from the ${from} on both sides`;
+  const said = places.map(
+    (mm) => say`${tape(Math.abs(mm), units)} to the ${mm > 0 ? say`right` : say`left`}`,
+  );
+  return say`${joined(said, ' and ')} of the ${from}, round the tube`;
+}
 
 /** The marks of a fit-up. */
 const marks = {
@@ -257,4 +274,6 @@ export const stepWords = {
   bend,
   /** What an end with several headers lands on. */
   itsHeaders: say`its headers`,
+  spine: say`spine`,
+  roundTheEnd,
 };
