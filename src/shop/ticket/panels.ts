@@ -2,6 +2,7 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import type { Subject } from '../../draw/facts.ts';
 import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
 import { widthOf } from '../../draw/letters.ts';
+import type { EndName } from '../../job/job.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { heelsPicture } from '../../leaf/picture/heels-picture.ts';
 import { marksPicture } from '../../leaf/picture/marks-picture.ts';
@@ -11,7 +12,9 @@ import { badgeOf } from '../../leaf/wrap/badge.ts';
 import { sideAtClock } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { Cope } from '../../saddle/cope.ts';
 import type { Hand } from '../../saddle/solve.ts';
+import type { Language } from '../../words/language.ts';
 import { joined } from '../../words/said.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
@@ -108,8 +111,11 @@ function endPanel({ words: language, hands }: Ticket, { name, cope, facts }: Tic
   const [side, ...others] = viewsOf(cope, name, language);
   const marks = marksPicture(cope, name, language);
   const paired = hands.length > 1;
-  const second =
-    !paired && cope.end.parts.some((part, _, { length }) => length > 1 || isHanded(part)) ? others : [];
+  const isShown = !paired && cope.end.parts.some((part, _, { length }) => length > 1 || isHanded(part));
+  const second = (isShown ? others : []).map(({ draw, caption }) => ({
+    draw,
+    caption: cope.end.parts.length > 1 ? caption : alongHeader(cope, language),
+  }));
   return {
     of: { end: name },
     title: (at, width) => layEnd(language.ticket.end(name), facts, at, width),
@@ -131,6 +137,19 @@ function layEnd(name: Said, facts: readonly Fact[], at: Point, width: Mm): Laid 
   return { ...named, marks: [...named.marks, ...marks] };
 }
 
+/** From where a view along the header is seen, and to which side of the tube the header lies there, which a small offset hardly shows. */
+function alongHeader(
+  {
+    end: {
+      parts: [part],
+    },
+  }: Cope,
+  language: Language,
+  name?: EndName,
+): Said {
+  return language.ticket.alongHeader(name, sideAtClock(part, language), part.offset.mm);
+}
+
 /** Both ends as they lie to one another; of a pair each hand's, and what the hands have otherwise. */
 function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: TicketHand): Panel[] {
   const heels = heelsPicture(solution, language);
@@ -142,7 +161,7 @@ function handPanel({ words: language }: Ticket, { solution, hand, saw, facts }: 
       .slice(1)
       .map(({ draw }) => ({
         draw: (box: Box) => tellingOf({ end: name }, draw(box)),
-        caption: language.ticket.alongHeader(name, sideAtClock(cope.end.parts[0], language)),
+        caption: alongHeader(cope, language, name),
       }));
   });
   const pictures: View[] = [

@@ -1,4 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
+import type { Mm } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];
@@ -67,7 +68,11 @@ export const ticket = {
     say`${count} x ${length} for the ${pieceName(kind, count)}`,
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
-  alongHeader: (end: 'A' | 'B', side: Said): Said => say`${end}, from its ${side}`,
+  /** Under a view along a header, B up; of a pair it stands with its hand. */
+  alongHeader: (end: 'A' | 'B' | undefined, side: Said, offset: Mm): Said => {
+    const from = end ? say`${end}, from its ${side}` : say`from its ${side}`;
+    return offset === 0 ? from : say`${from}: header to the ${offset > 0 ? say`right` : say`left`}`;
+  },
   /** What one end has, and one hand. */
   ofEnd: (end: 'A' | 'B', label: Said): Said => say`${end} ${label}`,
   ofHand: (hand: 'as-drawn' | 'opposite', step: Said): Said =>
