@@ -120,6 +120,17 @@ describe(`${JOBS} random tubes from 10 to 220 mm, seed ${SEED}`, () => {
     }
   });
 
+  it('the long point and the heel stand in one piece, 20 degrees off the seam or more', () => {
+    for (const each of cases.filter(({ cope }) => cope.end.seam === undefined)) {
+      const { ask, cope, leaf } = each;
+      const width = widthOfWrap(each);
+      for (const station of [cope.longPoint.station, cope.heel ?? Number.NaN]) {
+        const x = wrapStation(spineX(leaf.wrap) + (station / (2 * Math.PI)) * width, width);
+        expect(Math.min(x, width - x), JSON.stringify(ask)).toBeGreaterThan(width / 18);
+      }
+    }
+  });
+
   it('the seam is off the spine', () => {
     for (const each of cases) {
       const x = spineX(each.leaf.wrap);
@@ -267,11 +278,11 @@ describe('a brace and its opposite hand', () => {
     }
   });
 
-  it('keeps heel, toe and the spine away from tile seams', () => {
+  it('keeps long point, heel, toe and the spine away from tile seams', () => {
     for (const each of cases) {
       const spine = spineX(each.leaf.wrap);
       expect(each.leaf.keepWhole.some((box) => box.left < spine && spine < box.right)).toBe(true);
-      expect(each.leaf.keepWhole.length).toBeGreaterThanOrEqual(3);
+      expect(each.leaf.keepWhole.length).toBeGreaterThanOrEqual(4);
     }
   });
 });

@@ -135,8 +135,8 @@ describe('a brace with its opposite hand, a leaf to a sheet, rastered by another
   });
 });
 
-describe('a mast foot in two tiles on A4, rastered by another program at 1200 dpi', () => {
-  const { source, pdf } = printedSample('mast-foot');
+describe('a mast foot in two tiles on letter, rastered by another program at 1200 dpi', () => {
+  const { source, pdf } = printedSample('mast-foot', 'letter');
   const bars: number[][][] = [];
   let lay: SeamMarks;
   let trim: SeamMarks;

@@ -12,10 +12,10 @@ const ROUND: Mm = 8;
 /** Where the cut climbs more than this for one mm across, a seam that is taped askew shows most. */
 const STEEP = 1.5;
 
-/** Where a tile's seam should not run: heel, toe, the spine's label, and where the cut is steep. */
+/** Where a tile's seam should not run: long point, heel, toe, the spine's label, and where the cut is steep. */
 export function keepWholeOf(flat: Flat, cope: Cope, base: Mm, cut: readonly Segment[]): Box[] {
   const sides = sidesOf(cope);
-  const ends = sides ? [sides.heel, sides.toe] : [];
+  const ends = [cope.longPoint.station, ...(sides ? [sides.heel, sides.toe] : [])];
   const points = ends.map((station) => around(flat, station, cope.cut(station).setback));
   return [...points, around(flat, 0, base), ...steepBoxes(cut)];
 }

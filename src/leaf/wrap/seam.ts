@@ -8,10 +8,16 @@ const STEPS = 72;
 /** A seam keeps this far off the spine, whose name has room then, and the named places where the girth allows it, mm. */
 const OFF: Mm = 6;
 
+/** So many steps to either side of a tip or the heel, 25 degrees, stay in one piece: halves on two edges are laid on by guess. */
+const WHOLE = 5;
+
+/** A tip that stands out less than this over such a piece may be cut in two: it is hardly one, mm. */
+const FLAT: Mm = 0.2;
+
 /**
- * The station of the seam: what the job says, else where the cut is shallowest and smoothest, off the spine and off
- * the places that are named and where the cut goes over to another face, and well off the `edges`: folds, and changes from
- * one header to another. `way` is -1 for the opposite hand, so that twins have mirrored seams.
+ * The station of the seam: what the job says, else where the cut is shallowest and smoothest, off the spine, well off its tips and
+ * the heel, where the cut goes over to another face, and the `edges`: folds, and changes from one header to another; and off
+ * the places that are named. `way` is -1 for the opposite hand, so that twins have mirrored seams.
  */
 export function seamOf(cope: Cope, named: readonly number[], edges: readonly number[], way: 1 | -1): number {
   const { turn, girth } = cope.joint.section;
@@ -20,25 +26,45 @@ export function seamOf(cope: Cope, named: readonly number[], edges: readonly num
   const deep = Math.max(cope.throat.setback - cope.longPoint.setback, 1e-6);
   const off = Math.min(OFF, girth / 16);
   const offSpine = Math.max(girth / 8, Math.min(OFF, girth / 5));
-  const crowded = [...named, ...twins(cope, turn)];
+  const whole = (WHOLE * girth) / STEPS;
+  const crowded = [...named, ...twins(cope, cope.throat)];
+  const looks = Array.from({ length: STEPS }, (_, i) => {
+    const station = wrapStation((way * i * turn) / STEPS, turn);
+    return { station, ...cope.cut(station) };
+  });
+  const tips = [...twins(cope, cope.longPoint), ...tipsAmong(looks), ...heels(cope)];
   const isKinked = kinkedSteps(cope, Math.ceil((off * STEPS) / girth), way);
   let best = turn / 2;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < STEPS; i++) {
-    const station = way === 1 ? (i * turn) / STEPS : turn - (i * turn) / STEPS;
-    const { setback, slope } = cope.cut(station);
+  for (const [i, { station, setback, slope }] of looks.entries()) {
     const lean = Math.min(10, Math.abs((slope * turn) / girth));
     const depth = ((setback - cope.longPoint.setback) / deep) * Math.min(1, deep / 10);
-    const isNear = (place: number): boolean => gap(station, place, turn) * (girth / turn) < off;
-    const crowd = edges.some(isNear) ? 3 : isKinked(i) || crowded.some(isNear) ? 0.5 : 0;
-    const spine = gap(station, 0, turn) * (girth / turn) < offSpine ? 4 : 0;
-    const cost = depth + lean + crowd + spine;
+    const away = (place: number): Mm => gap(station, place, turn) * (girth / turn);
+    const isNear = (place: number): boolean => away(place) < off;
+    const crowd = edges.some(isNear) ? 3 : isKinked(i) ? 1 : crowded.some(isNear) ? 0.5 : 0;
+    const split = 3 * Math.max(0, ...tips.map((tip) => 1 - away(tip) / whole));
+    const spine = away(0) < offSpine ? 4 : 0;
+    const cost = depth + lean + crowd + split + spine;
     if (cost < least - 1e-7) {
       least = cost;
       best = station;
     }
   }
   return best;
+}
+
+/** Where the cut reaches out beyond what lies to either side. */
+function tipsAmong(looks: readonly { readonly station: number; readonly setback: Mm }[]): number[] {
+  return looks.flatMap(({ station, setback }, i) => {
+    const back = (aside: number): Mm => (looks.at((i + aside) % looks.length)?.setback ?? setback) - setback;
+    const isLeast = Math.min(back(-1), back(1)) > -1e-7;
+    return isLeast && Math.min(back(-WHOLE), back(WHOLE)) > FLAT ? [station] : [];
+  });
+}
+
+/** The heel, of an end that has one. */
+function heels({ heel, joint: { section } }: Cope): number[] {
+  return heel === undefined ? [] : [wrapStation(section.towards(heel), section.turn)];
 }
 
 /** Whether the cut goes over to another face within so many steps of one. */
@@ -55,12 +81,11 @@ function kinkedSteps(cope: Cope, aside: number, way: 1 | -1): (step: number) => 
 }
 
 /**
- * The long point and the throat, and where they would be on the other side of the clock. Of two equal ones only the
+ * The long point or the throat, and where it would be on the other side of the clock. Of two equal ones only the
  * first is named, and which is first depends on the hand.
  */
-function twins({ end, joint, longPoint, throat }: Cope, turn: number): number[] {
-  const clock = clockStation(joint, end);
-  return [longPoint, throat].flatMap(({ station }) => [station, wrapStation(2 * clock - station, turn)]);
+function twins({ end, joint }: Cope, { station }: Cope['longPoint']): number[] {
+  return [station, wrapStation(2 * clockStation(joint, end) - station, joint.section.turn)];
 }
 
 /** The shorter way round between two stations. */
