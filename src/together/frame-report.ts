@@ -204,6 +204,7 @@ export function landingLine(
   const side = sideOf(landing.way);
   return words.frame.landing(
     mark === undefined ? undefined : tape(mark, units),
+    mark !== undefined && (mark < from || mark > to),
     station(landing.station, counts),
     side && words.frame.sides[side],
     tape(from, units),

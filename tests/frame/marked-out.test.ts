@@ -89,6 +89,20 @@ test('what lands over a splice stands with both tubes that are spliced there', (
   ]);
 });
 
+test('a landing whose centre line comes out beside what it touches says so', () => {
+  const said = whole.marked.map((landing) => ({
+    ...landing,
+    text: landingLine(job, landing, whole.standings),
+  }));
+  const beside = said.filter(({ mark, from, to }) => mark !== undefined && (mark < from || mark > to));
+  // The post before the cross-member stands on the end of a sill, the stay from the corner touches three tubes there.
+  expect(beside.length).toBeGreaterThan(8);
+  expect(said.filter(({ text }) => text.includes('touches only'))).toEqual(beside);
+  expect(beside.map(({ text }) => text)).toContain(
+    'centre line 0 mm from a stop at end A, station 0° (on top), touches only 16.5 mm to 21 mm',
+  );
+});
+
 test('a ticket tells that an end stands on a plate, and which of tubes that would hold their air in has a vent', () => {
   const lines = solvePieces(job).flatMap((piece) => placeFacts(job, piece).flat());
   const said = lines.map(({ label, text }) => `${label}: ${text}`);

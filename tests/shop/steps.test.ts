@@ -243,9 +243,14 @@ describe('what may disappoint stands in its step, with what to do', () => {
     );
   });
 
-  test('a heel under 30°', () => {
-    expect(stepsFor(`  ends: { A: { ${ROUND}, angle: 29 } }\n`)).toContain('Under 30°');
-    expect(stepsFor(`  ends: { A: { ${ROUND}, angle: 30 } }\n`)).not.toContain('Under 30°');
+  test('a heel under 30°, of its end, before anything is cut', () => {
+    const [ticket] = ticketsFor(
+      `tube: { od: 30, wall: 2, between: 600, ends: { A: { ${ROUND}, angle: 30 }, B: { ${ROUND}, angle: 151 } } }\n`,
+    );
+    const warned = ticket?.steps.flatMap(({ fact, warnings }) => warnings.map((text) => `${fact} ${text}`));
+    expect(warned?.filter((text) => text.includes('under 30°'))).toEqual([
+      expect.stringMatching(/^step:blank End B is under 30°.*open the angle before you cut/),
+    ]);
   });
 
   test('a piece too short to be held, or to be sound', () => {

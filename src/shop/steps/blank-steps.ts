@@ -1,11 +1,11 @@
 import { standOffOf } from '../../fit/stand-off.ts';
-import { MOST_STAND_OFF, tooShort } from '../../fit/warnings.ts';
+import { isTight, MOST_STAND_OFF, tooShort } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
-import { type NamedEnd, type Piece, plainEnd } from '../piece.ts';
+import { copedEnds, isMitred, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { cutWarnings, depthOf, edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
@@ -24,13 +24,13 @@ function offOnDashes({ cope }: NamedEnd): Mm {
   return preparation.edge === 'square' && preparation.from === 'outside' ? (standOffOf(cope) ?? 0) : 0;
 }
 
-/** Cutting the blank, how much longer it is than the finished tube, and what is too short to be sound or to be held. */
+/** Cutting the blank, how much longer it is than the finished tube, and what no cut mends: a tight heel, and what is too short to be sound or to be held. */
 export function blankStep(piece: Piece): Step {
   const { first, second, words } = piece;
   const { blank } = words.steps;
   const small = smallOf(piece);
   const text = small.length > 0 ? blank.onStock(second && first?.name) : blankWords(piece);
-  return step('step:blank', text, [...shortOf(piece), ...small]);
+  return step('step:blank', text, [...tightOf(piece), ...shortOf(piece), ...small]);
 }
 
 function blankWords({ solution, first, second, blanks, units, words }: Piece): Said {
@@ -43,6 +43,12 @@ function blankWords({ solution, first, second, blanks, units, words }: Piece): S
   if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.overall, units));
   const over = tapeLength(sawLength(lengths.blank, units) - lengths.overall, units);
   return over > 0 ? blank.over(blanks, words.quantities.tape(over, units)) : blank.exact(blanks);
+}
+
+/** Ends whose angle is opened now or never. */
+function tightOf(piece: Piece): Said[] {
+  const ends = copedEnds(piece).filter((end) => !isMitred(end) && end.cope.end.parts.some(isTight));
+  return ends.map(({ name }) => piece.words.steps.warnings.heel(name));
 }
 
 function shortOf({ solution, units, words }: Piece): Said[] {

@@ -1,5 +1,4 @@
 import { hollowLanding, ventOf } from '../../fit/vent.ts';
-import { isTight } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
@@ -76,16 +75,15 @@ export function cleanStep({ hollow, units, words }: Piece, ends: readonly NamedE
 /** How it goes in, between two headers held by both, on one its angle is set; and the hot work that follows. */
 export function setStep(piece: Piece): Step[] {
   const [landing, other] = landed(copedEnds(piece));
-  const { finish, warnings } = piece.words.steps;
+  const { finish } = piece.words.steps;
   if (!landing) return [];
   const { parts } = landing.cope.end;
   const angles = parts.map(({ onto, angle }, i) => ({
     rad: angle.rad,
     to: parts.length > 1 ? finish.header(i + 1) : headerFactsOf(onto).said(piece.words).name,
   }));
-  const tight = [landing, ...(other ? [other] : [])].some(({ cope }) => cope.end.parts.some(isTight));
   const text = finish.watched(other ? finish.setBetween : finish.set(angles));
-  return [step('step:set', text, tight ? [warnings.heel] : [])];
+  return [step('step:set', text)];
 }
 
 function landed(ends: readonly NamedEnd[]): readonly NamedEnd[] {

@@ -72,10 +72,19 @@ export const frameWords = {
   /** Where a tube's landings are, from a stop held against its end A. */
   landings: (header: Said, goes: Said): Said =>
     say`On ${header} (${goes}), from a stop square against its end A:`,
-  landing: (mark: Said | undefined, station: Said, side: Said | undefined, from: Said, to: Said): Said =>
-    say`${mark ? say`centre ${mark} from a stop at end A, ` : say``}station ${station}${
-      side ? say` (${side})` : say``
-    }, covers ${from} to ${to}`,
+  /** `beside`: its centre line comes out where it does not touch, for there it meets another tube. */
+  landing: (
+    mark: Said | undefined,
+    beside: boolean,
+    station: Said,
+    side: Said | undefined,
+    from: Said,
+    to: Said,
+  ): Said => {
+    const centre = mark && say`${beside ? say`centre line` : say`centre`} ${mark} from a stop at end A, `;
+    const covers = beside ? say`touches only` : say`covers`;
+    return say`${centre ?? say``}station ${station}${side ? say` (${side})` : say``}, ${covers} ${from} to ${to}`;
+  },
 
   /** Of a tube where it stands in its frame: x to the right, y away, z up. */
   sides: {

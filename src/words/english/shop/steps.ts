@@ -161,7 +161,8 @@ const warnings = {
       ? say`${stays}. Over ${units === 'mm' ? say`5 mm` : say`3/16 in`} is too wide to fill (AWS D1.1 for steel, from memory): grind back the edge that touches, and refit.`
       : say`${stays}: make the leg of the weld there longer by as much.`;
   },
-  heel: say`Under 30° a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary): open the angle if you can.`,
+  heel: (end: EndName): Said =>
+    say`End ${end} is under 30°, where a weld at the heel can hardly be made sound (AISC 360 table K2.1A, secondary): open the angle before you cut, if you can.`,
 };
 
 /** Nearer than this a tape does not tell two places apart. */
