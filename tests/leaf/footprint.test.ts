@@ -107,7 +107,7 @@ describe('which way a footprint lies on its header', () => {
   it.each([
     [45, 1, 'tube leans'],
     [135, -1, 'tube leans'],
-    [90, 1, "to tube's 20°"],
+    [90, 1, "heel, tube's 20°"],
   ] as const)('at %d degrees an arrow tells it', (degrees, way, words) => {
     for (const end of ['A', 'B'] as const) {
       const [leaf] = footprintsOf(tubeOnto(round(42.4), [partOf(FIRST, degrees, 20)], 2.6, end));
@@ -126,6 +126,20 @@ describe('which way a footprint lies on its header', () => {
     expect(said[1]).toContain("acute side, tube's 180°");
     for (const each of said) expect(each).toContain('tube leans');
   });
+});
+
+it.each([
+  // The outline and 34 mm to either side of it: more than pi 25 mm, less than pi 60.3 mm.
+  ['a round header that it goes round', 'edges meet behind the header', { kind: 'round', od: length(25) }],
+  ['a round header that it goes part way round', 'goes only part way round', FIRST],
+  ['a plate', undefined, { kind: 'plate' }],
+] as const)('on %s a footprint says how far round it goes: %s', (_, said, onto) => {
+  const [leaf] = footprintsOf(tubeOnto(round(20), [partOf(onto, 60)], 2));
+  if (!leaf) throw new Error('one header');
+  const about = textsOf(leaf.wrap)
+    .join(' ')
+    .match(/edges meet behind the header|goes only part way round/g);
+  expect(about).toEqual(said === undefined ? null : [said]);
 });
 
 it('the line to clean to has no hook where an outline is open', () => {

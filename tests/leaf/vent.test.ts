@@ -52,6 +52,6 @@ describe('a footprint speaks of a vent only where the ticket asks for one, and o
 it('where the dashes are open, a vent keeps away from their ends', () => {
   const [first = ''] = told(CORNER, CORNER).footprints;
   const [closed = ''] = told(ROUND, ROUND).footprints;
-  expect(first).toContain('away from the open ends');
+  expect(first).toContain('off the open ends');
   expect(closed).not.toContain('open ends');
 });

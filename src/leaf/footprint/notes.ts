@@ -53,33 +53,29 @@ export interface OpenEnd {
 /** All words of a footprint, those that matter most first. Each outline is named by a line that leads to it. */
 export function notesOf(landed: Landed, drawn: Drawn, title: Pick<Note, 'heading' | 'text'>): Note[] {
   const { edge, shape, open } = drawn;
-  const { flat, words } = landed;
-  const full = edge.top >= flat.half && edge.bottom <= -flat.half;
-  const leaning = leans(landed.asked);
+  const { words } = landed;
   return [
     ...lineNotes(landed, edge),
     ...outlineNotes(landed, drawn),
     { ...title, near: point(edge.left + 24, edge.top - 4), where: (at) => !pointInPolygon(at, shape) },
     { fact: 'mark', text: landed.mark, near: point(edge.right - 14, edge.bottom + 3) },
     ...sideNotes(landed),
-    {
-      text: wayWords(landed),
-      near: point(leaning === 1 ? edge.right - 14 : edge.left + 14, landed.cross.y - 3),
-    },
+    ...wayNotes(landed, edge),
     ...open.map(({ at, onto }) => ({
       text:
         onto === undefined ? words.footprint.open : words.footprint.goesOn(words.card.headerName(onto + 1)),
       near: at,
     })),
-    ...(full
-      ? [
-          {
-            text: words.footprint.meetsBehind,
-            near: point(edge.right - 24, edge.top - 2),
-          },
-        ]
-      : []),
+    ...roundNotes(landed, edge),
   ];
+}
+
+/** Whether the sheet goes all round its header: one that does not would look torn off. A flat header has no round. */
+function roundNotes({ flat, words: { footprint } }: Landed, edge: Box): Note[] {
+  if (!Number.isFinite(flat.half)) return [];
+  const isWhole = edge.top >= flat.half && edge.bottom <= -flat.half;
+  const text = isWhole ? footprint.meetsBehind : footprint.partOfRound;
+  return [{ text, near: point(edge.right - 24, edge.top - 2) }];
 }
 
 /** What the straight lines are. */
@@ -177,10 +173,16 @@ function leans({ angle }: Part): 1 | -1 {
   return angle.rad <= Math.PI / 2 ? 1 : -1;
 }
 
-/** What the arrow on the long line says. A square joint does not lean, and shows which side of the tube is there. */
-function wayWords({ cope, asked, words }: Landed): Said {
-  if (asked.angle.rad !== Math.PI / 2) return words.footprint.leansThisWay;
-  return words.footprint.towards(tubesStation(cope, asked.clock.rad, words));
+/**
+ * What the arrow on the long line says. A square joint does not lean: there it shows which side of the tube lies that way, unless
+ * that side is on this header and says so itself.
+ */
+function wayNotes({ cope, asked, part, cross, words }: Landed, edge: Box): Note[] {
+  const near = point(leans(asked) === 1 ? edge.right - 14 : edge.left + 14, cross.y - 3);
+  if (asked.angle.rad !== Math.PI / 2) return [{ text: words.footprint.leansThisWay, near }];
+  const there = stationTowards(cope, asked.clock.rad);
+  if (unrolledAt(cope, part, there)) return [];
+  return [{ text: words.footprint.towards(tubesStation(cope, there, words)), near }];
 }
 
 /** Its length, half its width, and how far inside the sheet's edge its tip is, mm. */
@@ -199,7 +201,6 @@ export function arrowOf(
 
 /** The acute and the obtuse side, just outside the outline, with the tube's stations there, where they are on this header. */
 function sideNotes({ cope, asked, part, flat, words }: Landed): Note[] {
-  const { section } = cope.joint;
   const union = cope.end.parts.length > 1;
   const names = union ? unionSides(asked, words) : sideNames(asked, words);
   const acute = asked.clock.rad + (leans(asked) === 1 ? 0 : Math.PI);
@@ -209,12 +210,12 @@ function sideNotes({ cope, asked, part, flat, words }: Landed): Note[] {
       ['toe', Math.PI],
     ] as const
   ).flatMap(([side, turned]) => {
-    const station = wrapStation(section.towards(acute + turned), section.turn);
+    const station = stationTowards(cope, acute + turned);
     const place = unrolledAt(cope, part, station);
     if (!place) return [];
     const { x, y } = flat.to(place);
     const name = names?.[side];
-    const there = tubesStation(cope, acute + turned, words);
+    const there = tubesStation(cope, station, words);
     const onward = side === 'heel' ? leans(asked) : -leans(asked);
     return [
       {
@@ -231,9 +232,13 @@ function unionSides({ angle }: Part, { footprint }: Language): SideNames | undef
   return { heel: footprint.acuteSide, toe: footprint.obtuseSide };
 }
 
-/** `tube's 35°`: the station that lies in this direction from the tube's axis. */
-function tubesStation({ joint: { section } }: Cope, direction: number, words: Language): Said {
-  const station = wrapStation(section.towards(direction), section.turn);
+/** The station that lies in a direction from the tube's axis. */
+function stationTowards({ joint: { section } }: Cope, direction: number): number {
+  return wrapStation(section.towards(direction), section.turn);
+}
+
+/** `tube's 35°`. */
+function tubesStation({ joint: { section } }: Cope, station: number, words: Language): Said {
   return words.footprint.tubesStation(words.quantities.station(station, section.stations));
 }
 

@@ -9,21 +9,21 @@ type Units = 'mm' | 'in';
 export const footprint = {
   /** What of it is laid on the place that is told. */
   cross: say`cross`,
-  use: say`footprint: to mark by, not to cut`,
+  use: say`footprint: scribe by it, cut no hole`,
   /** `header` names it where the end has several. */
   title: (leaf: Said, header: Said | undefined): Said =>
     say`${leaf}, footprint${header === undefined ? say`` : say` on ${header}`}`,
   /** Under the tube's name. */
   heading: (end: 'A' | 'B', hand: Said | undefined, header: Said | undefined): Said =>
     say`end ${end}${hand === undefined ? say`` : say`, ${hand}`}: footprint${header === undefined ? say`` : say` on ${header}`}`,
-  scribe: say`the solid outline: the tube's outside`,
+  scribe: say`cut the paper along the solid outline, the tube's outside, and scribe along its edge`,
   shortDashes: say`the short ones: the tube's inside`,
   clean: say`to the long dashes, 25 mm (1 in) outside`,
   ventHere: (place: Said): Said => say`vent here: ${place}`,
   /** Inside which line a vent is drilled; an open outline has ends to keep away from. */
   vent: (dashed: boolean, closed: boolean): Said => {
     const line = dashed ? say`the short dashes` : say`the solid outline`;
-    if (!closed) return say`well inside ${line}, away from the open ends`;
+    if (!closed) return say`well inside, off the open ends`;
     return dashed ? say`inside ${line}` : say`well inside ${line}`;
   },
   long: {
@@ -46,11 +46,12 @@ export const footprint = {
   /** Where the tube goes over to another header of its end. */
   goesOn: (header: Said): Said => say`${header} from here`,
   meetsBehind: say`edges meet behind the header`,
+  partOfRound: say`goes only part way round`,
   facesTheTube: say`faces the tube`,
   workPoint: say`work point`,
   along: say`along the header`,
   fold: say`fold`,
-  outside: say`scribe: tube's outside`,
+  outside: say`cut paper here, scribe: tube's outside`,
   cleanTo: say`clean to here`,
   inside: say`tube's inside`,
   leansThisWay: say`tube leans`,
