@@ -4,7 +4,7 @@ import type { Said } from '../measure/said.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { FrontBox, FrontPages } from '../tiler/front.ts';
 import { type StandingFrame, standingFrame } from '../together/frame-notes.ts';
-import { openNote } from '../together/frame-report.ts';
+import { measuresNote, openNote } from '../together/frame-report.ts';
 import { inFrameOf } from './frame/place-facts.ts';
 import { viewBoxes } from './frame/views.ts';
 import { blankRows } from './lists/cut-list.ts';
@@ -57,5 +57,9 @@ export function shopPack(
 /** What is told beside the cut list of a frame. */
 function notesOf(job: Job, frame: StandingFrame): readonly Said[] {
   const open = openNote(job, frame);
-  return [...(open ? [job.words.frame.openEnds(open)] : []), ...frame.warnings.map(({ text }) => text)];
+  return [
+    measuresNote(job, frame),
+    ...(open ? [job.words.frame.openEnds(open)] : []),
+    ...frame.warnings.map(({ text }) => text),
+  ];
 }

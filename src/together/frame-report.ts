@@ -18,9 +18,7 @@ export function frameReport(job: Job, standing: StandingFrame): Said {
   const { labels } = words;
   const facts = [
     check.follows,
-    ...check.lines(labels.size, [
-      words.overall(overallOf(standing).map((mm) => job.words.quantities.tape(mm, job.units))),
-    ]),
+    ...check.lines(labels.size, [sizeOf(job, standing)]),
     ...check.lines(labels.tubes, totalsOf(job, standing)),
     ...check.lines(labels.square, diagonalsOf(job, standing)),
     ...check.lines(labels.feet, feetApart(job, standing)),
@@ -33,6 +31,19 @@ export function frameReport(job: Job, standing: StandingFrame): Said {
     sections.map((lines) => joined(lines, '\n')),
     '\n\n',
   );
+}
+
+/** What is measured on the whole before it is welded up: how large it is, its diagonals, how far its feet stand apart. */
+export function measuresNote(job: Job, standing: StandingFrame): Said {
+  return job.words.frame.toMeasure([
+    sizeOf(job, standing),
+    ...diagonalsOf(job, standing),
+    ...feetApart(job, standing),
+  ]);
+}
+
+function sizeOf({ words, units }: Job, standing: StandingFrame): Said {
+  return words.frame.overall(overallOf(standing).map((mm) => words.quantities.tape(mm, units)));
 }
 
 /** How far the tubes reach along each axis of space, long points and outsides included, to within a tube's outline. */

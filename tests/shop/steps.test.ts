@@ -443,6 +443,27 @@ describe('an end that sits square on a flat is sawn, and has no leaf', () => {
   });
 });
 
+test('an angle over 90° is told with the heel, which lies opposite the side where it was read', () => {
+  const told = (end: string) =>
+    ticketsFor(
+      `tube: { od: 30, wall: 2, between: 600, ends: { A: { ${ROUND}, ${end} }, B: { ${ROUND}, angle: 50 } } }\n`,
+    )[0]
+      ?.ends[0]?.facts.filter(({ fact }) => fact === 'clocking')
+      .map(({ text }) => text);
+  expect(told('angle: 118')).toEqual([
+    '118° is read on the spine, so the heel is opposite the spine, at 62°',
+  ]);
+  // 35 and 180 degrees to the right are 145 to the left.
+  expect(told('angle: 118, clock: 35')).toEqual([
+    '118° is read 35° right of the spine, so the heel is 145° left of the spine, at 62°',
+  ]);
+  expect(told('angle: 118, clock: 180')).toEqual([
+    '118° is read opposite the spine, so the heel is on the spine, at 62°',
+  ]);
+  expect(told('angle: 90')).toEqual([]);
+  expect(told('angle: 62')).toEqual([]);
+});
+
 describe('where a tube lands is marked by its footprint where that is printed', () => {
   const PLATE_A =
     '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50 } }\n';

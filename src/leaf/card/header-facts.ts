@@ -57,6 +57,9 @@ function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Languag
   ];
 }
 
+/** An angle this little over 90 degrees is square. */
+const SQUARE = Math.PI / 2 + 1e-9;
+
 /** `ofHeader` names the header where an end has several. */
 function placeFacts(
   part: Part,
@@ -65,7 +68,7 @@ function placeFacts(
   datum: 'spine' | 'mark',
   { card }: Language,
 ): Fact[] {
-  const { onto, clock, offset, shift } = part;
+  const { onto, angle, clock, offset, shift } = part;
   const { labels } = card;
   const facts: Fact[] = [];
   // As the picture has it.
@@ -75,6 +78,11 @@ function placeFacts(
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     facts.push({ fact: 'clocking', label: labels.clock, text: card.insideOfCorner(where) });
+  } else if (!several && angle.rad > SQUARE && datum === 'spine') {
+    const where = clock.rad === 0 ? card.onTheSpine : turned;
+    const heel = wrapStation(clock.rad + Math.PI, 2 * Math.PI);
+    const text = card.obtuse(angle, where, heel === 0 ? card.onTheSpine : card.turned(heel));
+    facts.push({ fact: 'clocking', label: labels.clock, text: spelled(text) });
   } else if ((clock.rad !== 0 || several) && datum === 'spine') {
     const where = side === 0 ? card.onTheSpine : turned;
     facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(where) });

@@ -80,6 +80,9 @@ export const card = {
       : say`${angle(2 * Math.PI - clock)} left of the spine`;
   },
   onTheSpine: say`on the spine`,
+  /** An angle over 90° is read on the toe's side, and the heel is opposite. */
+  obtuse: (written: Angle, toe: Said, heel: Said): Said =>
+    say`${degreeSigns(writtenAngle(written))} is read ${toe}, so the heel is ${heel}, at ${angle(Math.PI - written.rad)}`,
   insideOfCorner: (where: Said): Said => say`the inside of the corner is ${where}`,
   passes: (offset: Length, way: Radians, datum: 'spine' | 'mark'): Said =>
     say`${quantities.unsigned(offset)}: header's centre on the ${angle(way)} side${datum === 'spine' ? say`` : say` from the mark`}`,

@@ -49,6 +49,8 @@ export const frameWords = {
   /** What a whole frame comes to. */
   overall: ([x, y, z]: readonly Said[]): Said =>
     say`${x ?? say``} to the right, ${y ?? say``} back, ${z ?? say``} up over all`,
+  /** On paper, in a row. */
+  toMeasure: (each: readonly Said[]): Said => say`Measure it before you weld it up: ${joined(each, '; ')}.`,
   total: (size: Said, length: Said, mass: Said | undefined): Said =>
     say`${size}: ${length}${mass ? say`, ${mass}` : say``}`,
   kilograms: (kg: number): Said => say`${asWritten(kg.toFixed(1))} kg`,

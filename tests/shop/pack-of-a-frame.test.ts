@@ -16,6 +16,13 @@ function packOf(c: string, halves: readonly string[]): string {
 
 const ROUND = 'od: 42.4, wall: 2.6';
 
+// What a sign lost in a point would change, on paper too: the rail's length and size, and from the post's foot to the rail's top 400 + 42.4 / 2.
+test('what the whole measures is told before it is welded up', () => {
+  expect(packOf('[1000, 0, 0]', [`name: rail, along: [a, c], ${ROUND}`])).toContain(
+    'Measure it before you weld it up: 1000 mm to the right, 42.5 mm back, 421 mm up over all',
+  );
+});
+
 // What is spliced goes on in the other length, and has no end to cap.
 test('only an end that is left open is asked to be vented before it is capped', () => {
   const whole = packOf('[1000, 0, 0]', [`name: rail, along: [a, c], ${ROUND}`]);
