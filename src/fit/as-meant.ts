@@ -5,15 +5,17 @@ import { NPS_SIZES } from '../measure/sizes/pipe.ts';
 import { type Angle, type Length, MM_PER_INCH, type Mm, radians } from '../measure/units.ts';
 import type { Hand, TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
+import { endsAsMeant } from './ends-as-meant.ts';
 import { idleHeaders } from './idle-headers.ts';
-import { alsoPipe, type Doubt, diametersOf, doubtOfSize, nominal, partsAt } from './size-as-meant.ts';
+import { alsoDn, alsoPipe, type Doubt, diametersOf, doubtOfSize, nominal, partsAt } from './size-as-meant.ts';
 import type { Warning } from './warnings.ts';
 
 /**
  * What was understood as it is written and mostly was meant otherwise. A number that has its unit is meant, but for a size that is the name
  * of a pipe. What the ends of a frame's tubes land on is looked at where it is a tube itself.
  */
-export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Language): readonly Warning[] {
+export function asMeant(solution: TubeSolution, words: Language): readonly Warning[] {
+  const { tube, hand, places, ends } = solution;
   const { section, wall } = tube;
   const beside = diametersOf(tube);
   const own =
@@ -27,6 +29,8 @@ export function asMeant({ tube, hand, places, ends }: TubeSolution, words: Langu
     lengthOfOneEnd(tube, words),
     inName(tube, words),
     ...lengthsOf(tube).map((each) => inFeet(each, words)),
+    ...endsAsMeant(tube, words),
+    mirrorOfItself(solution, words),
   ];
   const ofEnds = (['A', 'B'] as const).flatMap((name) => {
     const end = tube.ends[name];
@@ -50,12 +54,22 @@ function ofEnd(
   words: Language,
 ): readonly Doubt[] {
   const across = tubeFactsOf(section).across.mm;
+  const headers = beside.filter((each) => section.kind !== 'round' || each !== section.od);
   return parts.flatMap(({ onto, clock }: Part) => [
-    'od' in onto ? (doubtOfSize(onto.od, beside, words) ?? alsoPipe(onto.od, beside, words)) : undefined,
+    'od' in onto
+      ? (doubtOfSize(onto.od, beside, words) ??
+        alsoPipe(onto.od, beside, words) ??
+        alsoDn(onto.od, headers, words))
+      : undefined,
     onto.kind === 'bend' ? tightBend(onto, words) : undefined,
     onto.kind === 'mitre' ? turnOfOneJoint(onto, across, words) : undefined,
     oClock(hand === 'opposite' ? mirroredAngle(clock) : clock, words),
   ]);
+}
+
+/** Of a piece that both hands have alike so many are made as were asked for of each, together: more than of a pair by itself. */
+function mirrorOfItself({ tube, bothHands }: TubeSolution, { warnings }: Language): Doubt {
+  return bothHands && tube.copies > 2 ? warnings.asMeant.mirrorOfItself(tube.copies / 2) : undefined;
 }
 
 /** A length goes from one end to the other, of which one was not written. */

@@ -1,7 +1,7 @@
 import type { Part, Tube } from '../job/job.ts';
 import { scheduleName } from '../measure/pipe.ts';
 import { BIRMINGHAM_THOUSANDTHS } from '../measure/sizes/gauge.ts';
-import { NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
+import { DN_DIAMETERS, NPS_SIZES, type NpsSize } from '../measure/sizes/pipe.ts';
 import { commonDiameter, isDiameter } from '../measure/sizes/tube.ts';
 import { type Length, MM_PER_INCH, type Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
@@ -114,6 +114,13 @@ export function partsAt({ A, B }: Tube['ends']): readonly Part[] {
 function pipesAmong(diameters: readonly Length[]): readonly NpsSize[] {
   const named = diameters.filter(({ byName, wrote }) => byName && /^nps/i.test(wrote));
   return NPS_SIZES.filter(({ od }) => named.some(({ mm }) => mm === od.mm || mm === od.in));
+}
+
+/** A header whose number is the DN of the pipe that stands beside it at the other end: in decimals, or with its unit, it is a diameter. */
+export function alsoDn(od: Length, headers: readonly Length[], { warnings }: Language): Doubt {
+  const pipe = od.bare && /^\d+$/.test(od.wrote.trim()) ? DN_DIAMETERS.get(Number(od.wrote)) : undefined;
+  const meant = headers.find(({ mm }) => pipe !== undefined && Math.abs(mm - pipe) < 0.5);
+  return meant && warnings.asMeant.alsoDn(od, meant);
 }
 
 /** A header as wide as the name of a pipe that stands beside it; in decimals it is a diameter. */

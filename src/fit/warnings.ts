@@ -101,7 +101,7 @@ function wider(solution: TubeSolution, end: CopedEnd, part: Part, words: Languag
   const named = face === undefined;
   const mends = { file: askedIn(solution), own: tube.name, first: part.stops?.name };
   const told = isBoxOnBox
-    ? boxOnBox(by, room.mm, name, units)
+    ? boxOnBox(by, room.mm, name, mends.file, units)
     : wider(by, { ...room, named }, name, mends, units);
   return { code: 'wider', ...told };
 }

@@ -7,6 +7,7 @@ import { type Fields, fieldsOf, textOf } from '../job/text/fields.ts';
 import { copiesAt, lengthAt, missing } from '../job/text/values.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedFrame, MirrorPlane } from './asked.ts';
+import { askewNotes } from './askew.ts';
 import { type CutEnd, endsOf } from './ends.ts';
 import { lengthOf } from './meeting.ts';
 import { unknownName } from './names.ts';
@@ -111,6 +112,7 @@ function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
     notes: [
       ...joinedNotes(desk, places),
       ...otherSenseNotes(desk, asked, standing),
+      ...askewNotes(desk, asked, standing),
       ...tubes.flatMap(({ tube, A, B }) => nearNotes(desk, tube, { A, B })),
     ],
     density: asked.density,

@@ -33,7 +33,7 @@ function girthOf(of: 'tube' | 'header'): Way<Length> {
     options: ['tape'],
     read(desk, at, fields) {
       const girth = lengthAt(desk, at('girth'), 'positive');
-      const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more') : NO_TAPE;
+      const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more', 'tape') : NO_TAPE;
       if (!girth || !tape) return undefined;
       const mm = diameterOfGirth(girth.mm, tape.mm);
       const words = desk.words.job.ways;

@@ -63,7 +63,7 @@ export interface SeatEnd {
 
 /** What is told of a frame: the tubes, by their places in the job, that it is about. */
 export interface FrameNote {
-  readonly code: 'near' | 'joined' | 'sense';
+  readonly code: 'near' | 'joined' | 'sense' | 'askew';
   readonly tubes: readonly number[];
   readonly text: Said;
 }

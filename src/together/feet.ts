@@ -11,7 +11,7 @@ export interface Apart {
 }
 
 /** Feet as high as the lowest within this stand on one floor. */
-const LEVEL: Mm = 0.5;
+export const LEVEL: Mm = 0.5;
 /** More than these are not measured one from another. */
 const MOST = 4;
 

@@ -11,8 +11,10 @@ import { type NearlyInLine, nearlyInLineIn } from './nearly-in-line.ts';
 import { oncePerJob } from './once.ts';
 import { piecesOfFrame, solveStanding } from './rows.ts';
 import { sealedIn } from './sealed.ts';
+import { type ShortOf, shortOfIn } from './short-of.ts';
 import { type Splice, splicesIn } from './splices.ts';
 import { type Swapped, swappedIn } from './swapped.ts';
+import { type UnevenFeet, unevenFeetIn } from './uneven-feet.ts';
 
 /** A whole frame, solved: its tubes where they stand, what lands where, and what to know. */
 export interface StandingFrame {
@@ -31,7 +33,18 @@ export interface StandingFrame {
 
 /** What is told of tubes together, by their places in the job. */
 export interface FrameWarning {
-  readonly code: 'clash' | 'over-end' | 'kink' | 'swapped' | 'near' | 'joined' | 'sense' | 'sealed';
+  readonly code:
+    | 'clash'
+    | 'over-end'
+    | 'kink'
+    | 'swapped'
+    | 'near'
+    | 'joined'
+    | 'sense'
+    | 'askew'
+    | 'uneven'
+    | 'short-of'
+    | 'sealed';
   readonly tubes: readonly number[];
   readonly at?: Vector;
   readonly depth?: Mm;
@@ -54,6 +67,8 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
     ...nearlyInLineIn(standings).map((two) => kink(job, two)),
     ...swappedIn(standings).map((leg) => swapped(job, leg)),
     ...frame.notes,
+    ...uneven(job, unevenFeetIn(standings)),
+    ...shortOfIn(standings).map((end) => shortOf(job, end)),
     ...sealedIn(standings, pieces, placings, splices).map((tubes) => sealed(job, tubes)),
   ];
   return {
@@ -117,6 +132,19 @@ function kink({ words, units }: Job, { tubes, point, ends, off }: NearlyInLine):
 function swapped(job: Job, { tube, upright, point }: Swapped): FrameWarning {
   const text = job.words.frame.swapped(nameOfTube(job, tube), nameOfTube(job, upright), asWritten(point));
   return { code: 'swapped', tubes: [tube, upright], text };
+}
+
+function uneven({ words, units }: Job, feet: UnevenFeet | undefined): FrameWarning[] {
+  if (!feet) return [];
+  const { tubes, low, high, by } = feet;
+  return [
+    { code: 'uneven', tubes, text: words.frame.uneven(low.map(asWritten), high.map(asWritten), by, units) },
+  ];
+}
+
+function shortOf(job: Job, { tube, end, of, by }: ShortOf): FrameWarning {
+  const text = job.words.frame.shortOf(nameOfTube(job, tube), end, nameOfTube(job, of), by, job.units);
+  return { code: 'short-of', tubes: [tube, of], text };
 }
 
 /** Names beyond these are told by their number. */

@@ -209,7 +209,8 @@ describe('at a point', () => {
     // It lands on the one to whose side it leans, half over that one's end, which is no end.
     expect(endOf(job, 'leg', 'A')).toBe('right');
     expect(endOf(spliced(-10), 'leg', 'A')).toBe('left');
-    expect(standingFrame(job)?.warnings).toEqual([]);
+    // Ten in 600 is a little out of level as well, and no fault of the splice.
+    expect(standingFrame(job)?.warnings.map(({ code }) => code)).toEqual(['askew']);
     // 10.6 in 600 is more than a degree.
     expect(endOf(spliced(10.6), 'left', 'B')).toBe('mitre right');
   });

@@ -44,11 +44,12 @@ function trestle(feet: { readonly front?: string; readonly back?: string; readon
 }
 
 /** A bay of a rack: a post, a rail at its foot and a brace from there, each of its own size, in this order in the file. */
-function bay(...order: readonly ('post' | 'rail' | 'brace')[]): File {
+function bay(...order: readonly ('post' | 'rail' | 'brace' | 'bar')[]): File {
   const tubes = {
     post: 'name: post, along: [low, high], od: 42.4, wall: 2.6',
     rail: 'name: rail, along: [low, far], od: 42.4, wall: 2.6',
     brace: 'name: brace, along: [low, [600, 0, 500]], od: 26.9, wall: 2.6',
+    bar: 'name: bar, along: [[0, 0, 550], [1200, 0, 550]], od: 33.7, wall: 2.6',
   };
   return [{ low: '[0, 0, 0]', high: '[0, 0, 1000]', far: '[1200, 0, 0]' }, order.map((name) => tubes[name])];
 }
@@ -95,14 +96,14 @@ function shelf(back: string, at = 400, atBack = at, od = '48.3'): File {
 }
 
 /** A cradle for a kayak as a closed frame with a bar, its corners so far apart in numbers as they are written. */
-function cradle(wide: string, high: string, zero = '0'): File {
+function cradle(wide: string, high: string, zero = '0', highFar = high, behind = '0'): File {
   const half = `{ middle: [low, high] }`;
   return [
     {
       low: `[${zero}, 0, 0]`,
       high: `[0, 0, ${high}]`,
       'low far': `[${wide}, 0, 0]`,
-      'high far': `[${wide}, 0, ${high}]`,
+      'high far': `[${wide}, ${behind}, ${highFar}]`,
       half,
       'half far': half.replaceAll(/low|high/g, '$& far'),
     },
@@ -174,6 +175,27 @@ const WRONG: readonly (readonly [string, File, RegExp])[] = [
     posts('[0, 1800, 600]'),
     /swapped +post back leans over 60°; with two .* lengths of top back changed round it would stand as post does/,
   ],
+  [
+    'two of the three lengths of a foot changed round',
+    trestle({ front: '[0, -60, -80]' }),
+    /uneven +The feet stand at two heights: foot, foot' are 80 mm lower than foot back, foot back'/,
+  ],
+  [
+    'a corner of a closed frame that is out by a little',
+    cradle('180', '100', '0mm', '99'),
+    /askew +t1 is a little out of true: high far lies 1 mm below high\./,
+  ],
+  [
+    'a number of a point in another column',
+    cradle('1800', '1000', '0', '1000', '100'),
+    /askew +high far lies 100 mm behind all the other points, which are in one plane/,
+  ],
+  [
+    'a brace that stops before the bar it was to land on',
+    bay('post', 'rail', 'brace', 'bar'),
+    // To the bar's underside: (550 - 16.85 - 500) / sin(atan(500 / 600)).
+    /short-of +End B of brace stops 51.8 mm short of bar\. .* move its point onto bar/,
+  ],
 ];
 
 describe('a wrong frame is told what is wrong with it', () => {
@@ -218,6 +240,6 @@ describe('what is meant is not doubted', () => {
     ['a bar at half their height', shelf('top back, foot back', 900)],
     ['a bar that leans between posts of two sizes', shelf('top back, foot back', 400, 400, '42.4')],
   ])('%s', (_, file) => {
-    expect(toldOf(...file)).not.toMatch(/^ +(kink|sense|swapped)|hardly a frame/m);
+    expect(toldOf(...file)).not.toMatch(/^ +(kink|sense|swapped|askew|uneven|short-of)|hardly a frame/m);
   });
 });

@@ -36,6 +36,11 @@ function bothEnds(between: string, head = '', od = '38.1', onto = '44.5'): strin
   return `copeleaf: 1\n${head}tube:\n  od: ${od}\n${between}  ends:\n    A: ${end}\n    B: ${end}\n`;
 }
 
+/** A rung of 600 mm, by what its two ends land on and how. */
+function rung(a: string, b: string, head = ''): string {
+  return `copeleaf: 1\n${head}tube:\n  od: 26.9\n  wall: 2.6\n  between: 600\n  ends:\n    A: { onto: ${a} }\n    B: { onto: ${b} }\n`;
+}
+
 /** One end on a pipe by its name; another on a header so wide. */
 const onPipe: Slip = { tube: '  between: 600mm\n', onto: '{ pipe: NPS 1-1/2 }' };
 const atB = (od: string): string => ` }\n    B: { onto: { od: ${od} }, angle: 90`;
@@ -273,6 +278,39 @@ const WRONG: readonly (readonly [string, string, RegExp])[] = [
     GOOD.replace('{ onto: { od: 44.5 }, angle: 60 }', atNode('')),
     /end A: The second header takes nothing off: .*`clock`/,
   ],
+  [
+    'the DN of a pipe for its diameter',
+    rung('{ pipe: EN 48.3 x 2.6 }, angle: 90', '{ od: 40 }, angle: 90'),
+    /^as-meant: end B: .* DN 40 is the pipe of 48.3 mm .*`od: 48.3 mm`/,
+  ],
+  [
+    'the side of an offset seen from the other end',
+    rung('{ od: 60.3 }, angle: 90, offset: 16', '{ od: 60.3 }, angle: 90, offset: -16'),
+    /^as-meant: The two headers are 32 mm out of line/m,
+  ],
+  [
+    'an end turned over by its angle and by its clock',
+    rung('{ od: 42.4 }, angle: 48', '{ od: 42.4 }, angle: 132, clock: 180'),
+    /^as-meant: 132° turns the joint over, .*`angle: 48`/,
+  ],
+  [
+    'a box turned over by its sides and by its roll',
+    rung(
+      '{ box: { wide: 60, deep: 40, wall: 3 } }, angle: 75',
+      '{ box: { wide: 40, deep: 60, wall: 3, roll: 90 } }, angle: 75, clock: 180',
+    ),
+    /^as-meant: Its width and depth are changed round .* rolled by 90° as well/,
+  ],
+  [
+    'a rung that is its own mirror image, so many for each hand',
+    rung('{ od: 48.3 }, angle: 90', '{ od: 48.3 }, angle: 90', 'pair: true\ncopies: 2\n'),
+    /^as-meant: Its mirror image is the same piece: 4 are made.*`copies: 2` without `pair`/,
+  ],
+  [
+    'the thickness of a tape in tenths',
+    oneEnd({ od: '{ girth: 101.3mm, tape: 5 }', wall: '2' }),
+    /tape: 5: without a unit that is 5 mm, and hardly a tape is that thick: 0.5mm or 5mm/,
+  ],
   ['a box of one size', oneEnd({ onto: '{ box: 50 }' }), /a map with `wide`, `deep`/],
 ];
 
@@ -358,6 +396,32 @@ describe('what is meant is not doubted', () => {
     ['stock with its unit', inches({ head: 'stock: [20in x 4]\n' })],
     ['a ring of eight, of which two are longer', hatch('45', 4)],
     ['a hatch of four corners', hatch('90', 2)],
+    [
+      'a rung of two headers, one on the same side of both',
+      rung('{ od: 60.3 }, angle: 90, offset: 16', '{ od: 60.3 }, angle: 90, offset: 16'),
+    ],
+    [
+      'the same with its clock turned',
+      rung('{ od: 60.3 }, angle: 90, offset: 16', '{ od: 60.3 }, angle: 90, clock: 180, offset: -16'),
+    ],
+    [
+      'headers on two sides, of two sizes',
+      rung('{ od: 60.3 }, angle: 90, offset: 16', '{ od: 48.3 }, angle: 90, offset: -16'),
+    ],
+    ['an obtuse reading', rung('{ od: 42.4 }, angle: 48', '{ od: 42.4 }, angle: 132')],
+    ['a diagonal', rung('{ od: 42.4 }, angle: 48', '{ od: 42.4 }, angle: 48, clock: 180')],
+    [
+      'a box on its other side',
+      rung(
+        '{ box: { wide: 60, deep: 40, wall: 3 } }, angle: 75',
+        '{ box: { wide: 60, deep: 40, wall: 3, roll: 90 } }, angle: 75, clock: 180',
+      ),
+    ],
+    ['a tube as wide as the DN of its header', rung('{ od: 33.7 }, angle: 90', '{ od: 25mm }, angle: 90')],
+    [
+      'a rung of which a pair is made',
+      rung('{ od: 48.3 }, angle: 90', '{ od: 48.3 }, angle: 90', 'pair: true\n'),
+    ],
     ['a part of a ring', hatch('45', 1)],
     ['an elbow of three pieces', elbow('45', 3, 60)],
     ['an elbow of five pieces that turns half a corner', elbow('45', 5, 72.45)],

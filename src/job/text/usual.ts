@@ -13,7 +13,8 @@ export type SizeOf =
   | 'root'
   | 'offset'
   | 'margin'
-  | 'paper';
+  | 'paper'
+  | 'tape';
 
 /** From which size to which there are any: common practice, no source. A number beyond was mostly meant in another unit. */
 const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
@@ -28,6 +29,7 @@ const USUAL: Readonly<Record<SizeOf, readonly [least: Mm, most: Mm]>> = {
   offset: [0, Number.POSITIVE_INFINITY],
   margin: [2, Number.POSITIVE_INFINITY],
   paper: [0.03, 0.6],
+  tape: [0.05, 2],
 };
 
 /** The lengths of sticks in feet (common practice, no source): in inches nobody keeps one so short for a stock. */

@@ -55,3 +55,16 @@ function nps(name: string, inches: number, mm: Row, inch: Row): NpsSize {
 export const EN_DIAMETERS: readonly Mm[] = [
   10.2, 13.5, 17.2, 21.3, 26.9, 33.7, 42.4, 48.3, 60.3, 76.1, 88.9, 114.3, 139.7, 168.3, 219.1, 273, 323.9,
 ];
+
+/** Outside diameters of EN 10255 and EN 10220, series 1, by their nominal size DN (ISO 6708): from memory. */
+export const DN_DIAMETERS: ReadonlyMap<number, Mm> = new Map([
+  [15, 21.3],
+  [20, 26.9],
+  [25, 33.7],
+  [32, 42.4],
+  [40, 48.3],
+  [50, 60.3],
+  [65, 76.1],
+  [80, 88.9],
+  [100, 114.3],
+]);

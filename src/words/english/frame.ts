@@ -10,6 +10,18 @@ function toATenth(mm: Mm, units: Units): Said {
   return quantities.amount(Math.round(mm * 10) / 10, units);
 }
 
+type AlongAxis = { readonly axis: number; readonly by: Mm };
+
+/** `10 mm below`: how something lies to something else, by the frame's axes. */
+function lies(axis: number, by: Mm, units: Units): Said {
+  const [right, left] = [
+    [say`to the right of`, say`to the left of`],
+    [say`behind`, say`in front of`],
+    [say`above`, say`below`],
+  ][axis] ?? [say``, say``];
+  return say`${toATenth(Math.abs(by), units)} ${(by > 0 ? right : left) ?? say``}`;
+}
+
 /** What is told of a whole frame. */
 export const frameWords = {
   joined: (name: Said, to: Said): Said =>
@@ -39,6 +51,21 @@ export const frameWords = {
     say`${point} is ${toATenth(off, units)} off the line from ${from ?? say``} to ${to ?? say``}: the two tubes are nearly in line there. Move ${point} onto the line, or leave it if the kink is meant.`,
   swapped: (tube: Said, upright: Said, point: Said): Said =>
     say`${tube} leans over 60°; with two of the three lengths of ${point} changed round it would stand as ${upright} does. Were they?`,
+
+  /** A tube that runs from one point to the other all but along the frame's axes. */
+  outOfTrue: (
+    tube: Said,
+    [from, to]: readonly (Said | undefined)[],
+    { axis, by }: AlongAxis,
+    units: Units,
+  ): Said =>
+    say`${tube} is a little out of true: ${to ?? say``} lies ${lies(axis, by, units)} ${from ?? say``}. Leave it if that is meant.`,
+  besidePlane: (point: Said, { axis, by }: AlongAxis, units: Units): Said =>
+    say`${point} lies ${lies(axis, by, units)} all the other points, which are in one plane. Leave it if that is meant.`,
+  uneven: (low: readonly Said[], high: readonly Said[], by: Mm, units: Units): Said =>
+    say`The feet stand at two heights: ${joined(low, ', ')} ${low.length > 1 ? say`are` : say`is`} ${toATenth(by, units)} lower than ${joined(high, ', ')}.`,
+  shortOf: (tube: Said, end: 'A' | 'B', other: Said, by: Mm, units: Units): Said =>
+    say`End ${end} of ${tube} stops ${toATenth(by, units)} short of ${other}. If it is to land there, move its point onto ${other}.`,
 
   sealed: (names: readonly Said[], more: number): Said =>
     say`Welded up, no air gets out of ${joined(names, ', ')}${

@@ -1,10 +1,10 @@
 import type { Said } from '../../measure/said.ts';
 import type { InBoth } from '../../measure/sizes/pipe.ts';
-import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
+import { type Angle, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { amount, angle, own } = quantities;
+const { amount, angle, own, writtenAngle } = quantities;
 
 type Units = 'mm' | 'in';
 /** In what a tube is asked for: among others by its numbers, or in a frame by points. */
@@ -63,10 +63,12 @@ export const warnings = {
     told(
       say`${past === undefined ? say`The tube reaches` : say`The tube reaches ${amount(past, units)}`} past the side of the header there, so part of the edge touches nothing. It is trimmed level with the middle of the header: close it with a plate, or use a smaller tube or less offset.`,
     ),
-  boxOnBox: (by: Mm, flat: Mm, header: Said, units: Units): Told =>
+  boxOnBox: (by: Mm, flat: Mm, header: Said, file: File, units: Units): Told =>
     told(
       say`The tube is ${amount(by, units)} wider than the flat of ${header}, which is ${amount(flat, units)}: along the header's corners its lips come out as thin as knives. Cut it to the flat and fill the corners, or choose a smaller tube.`,
-      say`\`to: flat\``,
+      file === 'frame'
+        ? say`\`face\` of the box, if another of its faces is to lie there; else \`to: flat\``
+        : say`\`to: flat\``,
     ),
   /** `named`: the header's name is its width. `first`: of a frame, the header's name where the tube is coped because that comes first. */
   wider: (
@@ -135,6 +137,31 @@ export const warnings = {
       told(
         say`The header is ${own(od)} across; the pipe ${asWritten(pipe)}, which the job has too, is ${quantities.inOne(across[unitOf(od)], unitOf(od))}. Are they the same?`,
         say`\`pipe: ${asWritten(pipe)}\` if they are, else the diameter in decimals`,
+      ),
+    alsoDn: (od: Length, pipe: Length): Told =>
+      told(
+        say`The header is ${own(od)} across; DN ${asWritten(od.wrote)} is the pipe of ${amount(pipe.mm, 'mm')} that the other end lands on. Are they the same?`,
+        say`\`od: ${amount(pipe.mm, 'mm')}\` if they are, else the number with its unit`,
+      ),
+    /** Two offsets that are equal, to two sides. */
+    onTwoSides: (offset: Length): Told =>
+      told(
+        say`The two headers are ${amount(2 * Math.abs(offset.mm), unitOf(offset))} out of line: one lies to the right of the tube, the other as far to its left. Does the tube lie flush with both?`,
+        say`\`offset\` at end B with its sign turned if it does`,
+      ),
+    turnedOverTwice: (obtuse: Angle, acute: Angle): Told =>
+      told(
+        say`${writtenAngle(obtuse)} turns the joint over, and the clocking of 180° turns it back: both together are ${writtenAngle(acute)} at 0°, and the headers are not parallel. Was it turned twice?`,
+        say`\`angle: ${asWritten(acute.wrote)}\` if it was`,
+      ),
+    boxTurnedTwice: told(
+      say`Its width and depth are changed round against end A, and it is rolled by 90° as well: that is the box as it was. Was it turned twice?`,
+      say`one of the two if it was`,
+    ),
+    mirrorOfItself: (copies: number): Told =>
+      told(
+        say`Its mirror image is the same piece: ${2 * copies} are made, ${copies} for each hand.`,
+        say`\`copies: ${copies}\` without \`pair\` if no more are meant`,
       ),
     oClock: (hour: number): Told =>
       told(

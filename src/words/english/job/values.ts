@@ -94,6 +94,7 @@ const NOBODY_HAS = {
   offset: say`hardly an offset is read so`,
   margin: say`hardly a printer reaches so near the edge`,
   paper: say`hardly a paper is that thick`,
+  tape: say`hardly a tape is that thick`,
 };
 
 function whichReading(here: Length, others: readonly Length[]): Said {
