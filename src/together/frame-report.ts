@@ -156,7 +156,10 @@ function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
       .filter((landing) => landing.on === header)
       .map((landing) =>
         joined(
-          [words.endOf(nameOfTube(job, landing.tube), landing.end), landingLine(job, landing, standings)],
+          [
+            words.endOf(nameOfTube(job, landing.tube), landing.end),
+            landingLine(job, landing, standings, true),
+          ],
           ': ',
         ),
       ),
@@ -203,18 +206,20 @@ function sideOf([x, y, z]: Vector): keyof Language['frame']['sides'] | undefined
   return undefined;
 }
 
-/** A landing as a person marks it out. */
+/** A landing as a person marks it out; `headed` where what stands over it says from where that is measured. */
 export function landingLine(
   { words, units }: Job,
   landing: TubeLanding,
   standings: readonly StandingTube[],
+  headed = false,
 ): Said {
   const { tape, station } = words.quantities;
   const { mark, from, to, on } = landing;
   const counts = standings[on]?.solution.section.stations ?? 'angles';
   const side = sideOf(landing.way);
+  const at = mark === undefined ? undefined : tape(mark, units);
   return words.frame.landing(
-    mark === undefined ? undefined : tape(mark, units),
+    at && (headed ? at : words.frame.fromStop(at)),
     mark !== undefined && (mark < from || mark > to),
     station(landing.station, counts),
     side && words.frame.sides[side],

@@ -6,7 +6,7 @@ import { linesAcross } from '../../src/leaf/picture/heels-picture.ts';
 import { footprintOf } from '../../src/saddle/footprint.ts';
 import { placeFacts, placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
 import { type StandingFrame, standingFrame } from '../../src/together/frame-notes.ts';
-import { goesTo, landingLine } from '../../src/together/frame-report.ts';
+import { frameReport, goesTo, landingLine } from '../../src/together/frame-report.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readText } from './read-lines.ts';
@@ -101,6 +101,13 @@ test('a landing whose centre line comes out beside what it touches says so', () 
   expect(beside.map(({ text }) => text)).toContain(
     'centre line 0 mm from a stop at end A, station 0° (on top), touches only 16.5 mm to 21 mm',
   );
+});
+
+test('from where landings are measured stands once over those of a tube in `check`', () => {
+  const lines = frameReport(job, whole).split('\n');
+  const heads = lines.filter((line) => line.includes('from a stop square against its end A:'));
+  expect(heads).toHaveLength(new Set(whole.marked.map(({ on }) => on)).size);
+  expect(lines.filter((line) => line.includes('stop'))).toEqual(heads);
 });
 
 test('a ticket tells that an end stands on a plate, and which of tubes that would hold their air in has a vent', () => {

@@ -101,6 +101,8 @@ export const frameWords = {
   /** Where a tube's landings are, from a stop held against its end A. */
   landings: (header: Said, goes: Said): Said =>
     say`On ${header} (${goes}), from a stop square against its end A:`,
+  /** Of a line that stands under no heading. */
+  fromStop: (mark: Said): Said => say`${mark} from a stop at end A`,
   /** `beside`: its centre line comes out where it does not touch, for there it meets another tube. */
   landing: (
     mark: Said | undefined,
@@ -110,7 +112,7 @@ export const frameWords = {
     from: Said,
     to: Said,
   ): Said => {
-    const centre = mark && say`${beside ? say`centre line` : say`centre`} ${mark} from a stop at end A, `;
+    const centre = mark && say`${beside ? say`centre line` : say`centre`} ${mark}, `;
     const covers = beside ? say`touches only` : say`covers`;
     return say`${centre ?? say``}station ${station}${side ? say` (${side})` : say``}, ${covers} ${from} to ${to}`;
   },
