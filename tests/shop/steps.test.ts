@@ -464,6 +464,19 @@ test('an angle over 90° is told with the heel, which lies opposite the side whe
   expect(told('angle: 62')).toEqual([]);
 });
 
+test('a ticket tells how two headers in one plane stand, where an angle read off square at one end shows', () => {
+  const told = (a: string, b: string) =>
+    ticketsFor(
+      `tube: { od: 30, wall: 2, between: 600, ends: { A: { ${ROUND}, ${a} }, B: { ${ROUND}, ${b} } } }\n`,
+    )[0]
+      ?.tube.filter(({ fact }) => fact === 'header')
+      .map(({ label, text }) => `${label} ${text}`);
+  // Heels on opposite sides, as between two parallels; and the same with 90 - 60 at one end.
+  expect(told('angle: 60', 'angle: 60, clock: 180')).toEqual(['headers parallel']);
+  expect(told('angle: 60', 'angle: 30, clock: 180')).toEqual(['headers 30° apart']);
+  expect(told('angle: 60', 'angle: 60, clock: 35')).toEqual([]);
+});
+
 describe('where a tube lands is marked by its footprint where that is printed', () => {
   const PLATE_A =
     '  between: 600\n  ends: { A: { onto: { plate: {} }, angle: 60 }, B: { onto: { od: 42.4 }, angle: 50 } }\n';

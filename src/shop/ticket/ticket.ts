@@ -1,4 +1,5 @@
 import type { FactName } from '../../draw/facts.ts';
+import { headersApart } from '../../fit/headers-apart.ts';
 import type { EndName } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
@@ -230,6 +231,7 @@ function tubeFacts(piece: Piece): Fact[] {
       ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.sized(tube.wall) }]
       : []),
     ...lengthFacts(piece),
+    ...apartFacts(piece),
     ...stockFacts(piece),
   ];
 }
@@ -245,6 +247,14 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
     { fact: 'long-points', label: labels.longPoints, text: quantities.tape(lengths.overall, units) },
     { fact: 'work-points', label: labels.workPoints, text: quantities.tape(lengths.between, units) },
   ];
+}
+
+/** How two headers in one plane stand to one another: a wrong angle shows there. */
+function apartFacts({ solution, words: { ticket } }: Piece): Fact[] {
+  const apart = headersApart(solution.tube);
+  return apart === undefined
+    ? []
+    : [{ fact: 'header', label: ticket.labels.headers, text: ticket.headersApart(apart) }];
 }
 
 /** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere; how an edge is made, with its cut. */

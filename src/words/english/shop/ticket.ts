@@ -1,6 +1,7 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Mm } from '../../../measure/units.ts';
+import type { Mm, Radians } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
+import { quantities } from '../quantities.ts';
 
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];
 
@@ -53,6 +54,7 @@ export const ticket = {
     longPoints: say`long points`,
     workPoints: say`work points`,
     edge: say`edge`,
+    headers: say`headers`,
     rootGap: say`root gap`,
     twist: say`rotation A to B`,
     mitre: (end: 'A' | 'B'): Said => say`end ${end}, mitre off square`,
@@ -66,6 +68,8 @@ export const ticket = {
   /** What one kind of a bend's pieces takes of long stock, from which it is not sawn off first. */
   ofStock: (count: number, kind: 'middle' | 'end', length: Said): Said =>
     say`${count} x ${length} for the ${pieceName(kind, count)}`,
+  headersApart: (apart: Radians): Said =>
+    apart < 1e-6 ? say`parallel` : say`${quantities.angle(apart)} apart`,
   /** Under the picture of both ends. */
   seenFromA: say`from end A, spine up`,
   /** Under a view along a header, B up; of a pair it stands with its hand. */
