@@ -83,7 +83,7 @@ export async function print(path: string | undefined, options: PrintOptions, she
   const stands =
     since === undefined ? undefined : await standsSince(since, { job, pieces, context, footprints }, shell);
   const leaves = stands ? drawn.filter(({ numbers }) => !stands(numbers)) : drawn;
-  const ticketed = stands && packed ? withNewTicket(job, solutions, stands) : solutions;
+  const ticketed = stands && packed ? withNewTicket(job, solutions, footprints, stands) : solutions;
   if (since !== undefined && leaves.length === 0 && (!packed || ticketed.length === 0)) {
     shell.err(endedLines([words.commandAnswers.nothingNew(since)]));
     return;

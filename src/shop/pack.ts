@@ -11,6 +11,7 @@ import { blankRows } from './lists/cut-list.ts';
 import { cautionBoxes, listBoxes, stockBoxes } from './lists/list-pages.ts';
 import { firstEnds, orderOfWork } from './lists/order.ts';
 import { stockPlan } from './lists/stock.ts';
+import { printedWith } from './numbered.ts';
 import { ticketBoxes } from './ticket/boxes.ts';
 import { marked } from './ticket/marks.ts';
 import { ticketsOf } from './ticket/ticket.ts';
@@ -30,7 +31,7 @@ export function shopPack(
   const stock = stockPlan(job, solutions);
   const frame = standingFrame(job);
   const tickets = ticketsOf(solutions, firstEnds(stages), footprints, job.words, inFrameOf(job)).map(
-    (ticket) => marked(ticket, job.sheet.paperThickness.mm),
+    (ticket) => marked(ticket, printedWith(job, footprints)),
   );
   const numbers = new Map(
     tickets.flatMap(({ number, hands }) => hands.map(({ solution }) => [solution, number])),

@@ -90,18 +90,23 @@ describe('A fact stands once in a file', () => {
   });
 });
 
-describe('Each leaf has the code that its ticket has for it', () => {
-  it.each(['brace.yaml', 'bow-cradle.yaml', 'guard-elbow.yaml'])('%s', (file) => {
+describe('A ticket has the codes of its leaves and footprints, and no other', () => {
+  it.each(['brace.yaml', 'bow-cradle.yaml', 'guard-elbow.yaml', 'gusset-node.yaml'])('%s', (file) => {
     const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
-    const marks = statedOf(job, false).filter(({ fact }) => fact === 'mark');
-    const [leaves, tickets] = ['leaf', 'ticket'].map((at) => marks.filter(({ place }) => place === at));
-    for (const { text, of } of leaves ?? []) {
-      const told = tickets?.filter(({ of: { tube, end, hand } }) => {
-        return tube === of.tube && end === of.end && (hand ?? of.hand) === of.hand;
-      });
-      expect(told?.map((each) => each.text.replace('code ', ''))).toEqual([text.replace('code ', '')]);
+    for (const footprints of [false, true]) {
+      const marks = statedOf(job, footprints).filter(({ fact }) => fact === 'mark');
+      const isOf = ({ of }: Stated, { of: end }: Stated): boolean =>
+        of.tube === end.tube && of.end === end.end && (end.hand ?? of.hand) === of.hand;
+      const codesIn = ({ text }: Stated): string[] => text.replace(/^codes? /, '').split(', ');
+      const onTickets = marks.filter(({ place, of }) => place === 'ticket' && of.end !== undefined);
+      const onLeaves = marks.filter(({ place }) => place === 'leaf' || place === 'footprint');
+      expect(onLeaves.length).toBeGreaterThan(0);
+      expect(onLeaves.filter((leaf) => !onTickets.some((end) => isOf(leaf, end)))).toEqual([]);
+      for (const end of onTickets) {
+        const printed = onLeaves.filter((leaf) => isOf(leaf, end)).flatMap(codesIn);
+        expect([...codesIn(end)].sort()).toEqual(printed.sort());
+      }
     }
-    expect(leaves?.length).toBeGreaterThan(0);
   });
 });
 

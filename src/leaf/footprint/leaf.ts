@@ -31,6 +31,16 @@ export function landings({ end }: Pick<Cope, 'end'>): number[] {
   return end.parts.flatMap(({ onto }, part) => (headerFactsOf(onto).wall ? [part] : []));
 }
 
+/** What one end's footprint on one of its headers is drawn from, as a text. */
+export function numbersOfFootprint(
+  solution: TubeSolution,
+  end: EndName,
+  part: number,
+  { paperThickness, placeOf }: Pick<LeafContext, 'paperThickness' | 'placeOf'>,
+): string {
+  return footprintNumbers(solution, end, part, paperThickness, placeOf?.(solution, end, part) ?? []);
+}
+
 /**
  * What one end leaves on one header, by its place in the end's list, unrolled as a leaf to wrap round the header. Throws a
  * RangeError where the end is not coped or has no such header, or lands on no wall there.
@@ -85,7 +95,7 @@ export function drawFootprint(
     ...holeFacts(cope, vented, outline, words),
     { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
   ];
-  const numbers = footprintNumbers(solution, endName, part, context.paperThickness, place);
+  const numbers = numbersOfFootprint(solution, endName, part, context);
   const key = drawingKey(title, [part, length], [...facts, ...place]);
   const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
   const sheet = drawSheet(

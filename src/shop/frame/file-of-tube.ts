@@ -51,7 +51,7 @@ function noteOf(job: Job, pieces: readonly TubeSolution[]): TicketNote {
 function printsAlike(text: string, job: Job, pieces: readonly TubeSolution[]): boolean {
   const told = (whose: Job, hands: readonly TubeSolution[]): string => {
     const { placesOf, goesOn } = inFrameOf(whose);
-    return JSON.stringify([numbersOfTicket(whose, hands), hands.flatMap(placesOf), hands.map(goesOn)]);
+    return JSON.stringify([numbersOfTicket(whose, hands, false), hands.flatMap(placesOf), hands.map(goesOn)]);
   };
   try {
     const own = readFrame(text, 'job.yaml', { words: job.words, paper: job.sheet.paper });

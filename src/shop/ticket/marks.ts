@@ -1,33 +1,46 @@
+import type { EndName } from '../../job/job.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { leafNumbers, markOf } from '../../leaf/numbers.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { Said } from '../../measure/said.ts';
 import { sawnAt } from '../../saddle/sawn.ts';
+import type { TubeSolution } from '../../saddle/solve.ts';
+import { joined } from '../../words/said.ts';
 import type { Ticket } from './ticket.ts';
-import { ticketNumbers } from './ticket-numbers.ts';
+import { footprintsAt, type PrintedWith, ticketNumbers } from './ticket-numbers.ts';
 
-/** The ticket with the mark of its numbers, and with the marks that its leaves must have: with its end's facts, or with its hand's where the hands' differ. */
-export function marked(ticket: Ticket, paperThickness: Mm): Ticket {
-  const solutions = ticket.hands.map(({ solution }) => solution);
-  const leaves = ticket.ends.map((end) => {
-    const marks = solutions
-      .filter((solution) => sawnAt(solution, end.name) === undefined)
-      .map((solution) => markOf(leafNumbers(solution, end.name, paperThickness)));
-    return { end, marks, alike: marks.every((mark) => mark === marks[0]) };
+/**
+ * The ticket with the mark of its numbers, and with the marks that its leaves and footprints must have: with its end's facts, or with its
+ * hand's where the hands' differ.
+ */
+export function marked(ticket: Ticket, printed: PrintedWith): Ticket {
+  const hands = ticket.hands.map(({ solution }) => solution);
+  const marksOf = (solution: TubeSolution, end: EndName): readonly Said[] => {
+    const leaf =
+      sawnAt(solution, end) !== undefined ? [] : [leafNumbers(solution, end, printed.paperThickness)];
+    return [...leaf, ...footprintsAt(solution, hands, end, printed)].map(markOf);
+  };
+  const factsOf = (solution: TubeSolution, end: EndName): readonly Fact[] => {
+    const marks = marksOf(solution, end);
+    const label = ticket.words.ticket.labels.marks(marks.length);
+    return marks.length > 0 ? [{ fact: 'mark', label, text: joined(marks, ', ') }] : [];
+  };
+  const ends = ticket.ends.map((end) => {
+    const facts = hands.map((solution) => factsOf(solution, end.name));
+    return { end, facts, alike: facts.every(([fact]) => fact?.text === facts[0]?.[0]?.text) };
   });
-  const fact = (text: Fact['text']): Fact => ({ fact: 'mark', label: ticket.words.ticket.labels.mark, text });
   return {
     ...ticket,
-    mark: markOf(ticketNumbers(solutions, paperThickness, ticket.places)),
-    ends: leaves.map(({ end, marks, alike }) => ({
+    mark: markOf(ticketNumbers(hands, printed, ticket.places)),
+    ends: ends.map(({ end, facts, alike }) => ({
       ...end,
-      facts: [...end.facts, ...marks.slice(0, alike ? 1 : 0).map(fact)],
+      facts: [...end.facts, ...(alike ? (facts[0] ?? []) : [])],
     })),
     hands: ticket.hands.map((hand, i) => ({
       ...hand,
       facts: [
         ...hand.facts,
-        ...leaves.flatMap(({ end, marks, alike }) =>
-          alike ? [] : marks.slice(i, i + 1).map((mark) => ({ end: end.name, fact: fact(mark) })),
+        ...ends.flatMap(({ end, facts, alike }) =>
+          alike ? [] : (facts[i] ?? []).map((fact) => ({ end: end.name, fact })),
         ),
       ],
     })),

@@ -47,7 +47,8 @@ export const ticket = {
   named: (tube: Said): Said => say`ticket of ${tube}`,
   labels: {
     note: say`note`,
-    mark: say`code`,
+    /** Of an end's leaf, then of its footprints. */
+    marks: (count: number): Said => (count > 1 ? say`codes` : say`code`),
     tube: say`tube`,
     wall: say`wall`,
     length: say`length`,
