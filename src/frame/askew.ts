@@ -4,10 +4,11 @@ import { type Mm, radians } from '../measure/units.ts';
 import { norm, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
 import type { AskedFrame, PointAsk } from './asked.ts';
+import { USUAL_SNAP } from './nearness.ts';
 import type { Stood } from './stood.ts';
 
-/** Lengths that are written alike. */
-const SAME: Mm = 1e-6;
+/** Of more tubes than one point has none is out of true by mistake: a frame that was measured, or drawn so. */
+const MOST_ASKEW = 4;
 /** A tube that leans by more is meant to: common practice, no source. */
 const LEAST_LEAN = radians(1);
 /** A point further than this part of the frame's extent from a plane of all others is meant to be: common practice, no source. */
@@ -35,6 +36,7 @@ export function askewNotes(
     const text = words.frame.outOfTrue(asWritten(name), [start, end], lean, bareUnit);
     return [{ code: 'askew', tubes: [place], text }];
   });
+  if (leaning.length > MOST_ASKEW) return [];
   if (!beside) return leaning;
   const tubes = standing.flatMap(({ along, place }) => (along.includes(beside.name) ? [place] : []));
   const text = words.frame.besidePlane(asWritten(beside.name), beside, bareUnit);
@@ -57,28 +59,32 @@ function leanOf(way: Vector): AlongAxis | undefined {
   const [lean, ...others] = [0, 1, 2]
     .filter((axis) => axis !== main)
     .map((axis): AlongAxis => ({ axis, by: way[axis] ?? 0 }))
-    .filter(({ by }) => Math.abs(by) > SAME)
+    .filter(({ by }) => Math.abs(by) > USUAL_SNAP)
     .sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   return lean && others.length === 0 && Math.abs(lean.by) < most ? lean : undefined;
 }
 
-/** The one point beside a plane square to an axis, in which all others lie. */
+/** The one point beside a plane square to an axis, in which all others lie: on that axis it is the first or the last of all. */
 function besidePlane(
   written: ReadonlyMap<string, Vector>,
 ): (AlongAxis & { readonly name: string }) | undefined {
-  const all = [...written];
-  const extent = Math.max(...[0, 1, 2].map((axis) => rangeOf(all.map(([, place]) => place[axis] ?? 0))));
-  for (const axis of [0, 1, 2]) {
-    for (const [name, place] of all) {
-      const rest = all.flatMap(([other, at]) => (other === name ? [] : [at[axis] ?? 0]));
-      const by = (place[axis] ?? 0) - (rest[0] ?? 0);
-      const isBeside = Math.abs(by) > SAME && Math.abs(by) < BESIDE_A_PLANE * extent;
-      if (rest.length >= IN_A_PLANE && isBeside && rangeOf(rest) < SAME) return { name, axis, by };
-    }
-  }
-  return undefined;
+  const axes = [0, 1, 2].map((axis) =>
+    [...written].map(([name, place]) => ({ name, at: place[axis] ?? 0 })).sort((a, b) => a.at - b.at),
+  );
+  const extent = Math.max(...axes.map((points) => rangeOf(points)));
+  const odd = axes.flatMap((points, axis) =>
+    [points.slice(0, 1), points.slice(-1)].flatMap(([point], place) => {
+      const rest = place === 0 ? points.slice(1) : points.slice(0, -1);
+      const by = (point?.at ?? 0) - (rest[0]?.at ?? 0);
+      const isBeside = Math.abs(by) > USUAL_SNAP && Math.abs(by) < BESIDE_A_PLANE * extent;
+      const isPlane = rest.length >= IN_A_PLANE && rangeOf(rest) < USUAL_SNAP;
+      return point && isBeside && isPlane ? [{ name: point.name, axis, by }] : [];
+    }),
+  );
+  return odd[0];
 }
 
-function rangeOf(values: readonly Mm[]): Mm {
-  return Math.max(...values) - Math.min(...values);
+/** From the first to the last of points in their order. */
+function rangeOf(points: readonly { readonly at: Mm }[]): Mm {
+  return (points.at(-1)?.at ?? 0) - (points[0]?.at ?? 0);
 }

@@ -27,3 +27,15 @@ export function isInBounds({ low, high }: Bounds, place: Vector): boolean {
   const along = (i: 0 | 1 | 2): boolean => place[i] >= low[i] && place[i] <= high[i];
   return along(0) && along(1) && along(2);
 }
+
+/** Every two of these that meet, by their places, the one that begins first along x before the other. */
+export function* meetingPairs(all: readonly Bounds[]): Generator<readonly [number, number]> {
+  const byStart = all.map((bounds, i) => ({ bounds, i })).sort((a, b) => a.bounds.low[0] - b.bounds.low[0]);
+  for (const [place, { bounds, i }] of byStart.entries()) {
+    for (let next = place + 1; next < byStart.length; next++) {
+      const other = byStart[next];
+      if (!other || other.bounds.low[0] > bounds.high[0]) break;
+      if (boundsMeet(bounds, other.bounds)) yield [i, other.i];
+    }
+  }
+}

@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
-import { type Bounds, boundsMeet, boundsRound } from '../space/bounds.ts';
+import { type Bounds, boundsRound, meetingPairs } from '../space/bounds.ts';
 import { setbackAt } from '../space/landing.ts';
 import { dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { inTube, placeInSpace, type StandingTube } from './in-space.ts';
@@ -18,21 +18,13 @@ const TOUCHING: Mm = 0.2;
 
 /** Every two tubes of a frame that have a point deeper than 0.2 mm inside both, as filled. */
 export function clashesIn(standings: readonly StandingTube[]): readonly Clash[] {
-  const byStart = standings
-    .map((standing, i) => ({ bounds: boundsOf(standing), i }))
-    .sort((a, b) => a.bounds.low[0] - b.bounds.low[0]);
-  return byStart.flatMap(({ bounds, i }, place) => {
-    const found: Clash[] = [];
-    for (let next = place + 1; next < byStart.length; next++) {
-      const other = byStart[next];
-      if (!other || other.bounds.low[0] > bounds.high[0]) break;
-      const [one, another] = [standings[Math.min(i, other.i)], standings[Math.max(i, other.i)]];
-      if (!one || !another || !boundsMeet(bounds, other.bounds) || isSleeve(one, another)) continue;
-      const clash = clashOf(one, another);
-      if (clash) found.push(clash);
-    }
-    return found;
-  });
+  const found: Clash[] = [];
+  for (const [i, j] of meetingPairs(standings.map((standing) => boundsOf(standing)))) {
+    const [one, another] = [standings[Math.min(i, j)], standings[Math.max(i, j)]];
+    const clash = one && another && !isSleeve(one, another) ? clashOf(one, another) : undefined;
+    if (clash) found.push(clash);
+  }
+  return found;
 }
 
 function boundsOf({ seat, solution }: StandingTube): Bounds {

@@ -1,5 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
+import { type Bounds, boundsRound, meetingPairs } from '../space/bounds.ts';
 import { byLine, dot, nearestFeet, norm, plusTimes, scaledBy, wayTo } from '../space/vector.ts';
 import { bodyAt, type StandingTube, workPointOf } from './in-space.ts';
 
@@ -16,16 +17,31 @@ const NEAR = 6;
 
 /** Every open end that stops short of a tube that lies in its way, with the nearest. */
 export function shortOfIn(standings: readonly StandingTube[]): readonly ShortOf[] {
-  return standings.flatMap((own) =>
-    (['A', 'B'] as const).flatMap((end): ShortOf[] => {
-      if (!own.seat.ends[end].open) return [];
-      const [nearest] = standings
-        .flatMap((other) => (other === own ? [] : [{ of: other.tube, by: wayFrom(own, end, other) }]))
-        .filter(({ by }) => by > 0 && by < NEAR * own.solution.section.reach)
-        .sort((a, b) => a.by - b.by);
-      return nearest ? [{ tube: own.tube, end, ...nearest }] : [];
-    }),
-  );
+  const nearest = new Map<string, ShortOf>();
+  const look = (own: StandingTube, other: StandingTube): void => {
+    for (const end of ['A', 'B'] as const) {
+      if (!own.seat.ends[end].open) continue;
+      const by = wayFrom(own, end, other);
+      const key = `${own.tube} ${end}`;
+      const isNearer = by < (nearest.get(key)?.by ?? NEAR * own.solution.section.reach);
+      if (by > 0 && isNearer) nearest.set(key, { tube: own.tube, end, of: other.tube, by });
+    }
+  };
+  for (const [i, j] of meetingPairs(standings.map(boundsOf))) {
+    const [one, other] = [standings[i], standings[j]];
+    if (!one || !other) continue;
+    look(one, other);
+    look(other, one);
+  }
+  return [...nearest.values()].sort((a, b) => a.tube - b.tube);
+}
+
+/** The bounds of a tube, and of what lies as near before its open ends. */
+function boundsOf({ seat, solution }: StandingTube): Bounds {
+  const { reach } = solution.section;
+  const out = (end: EndName): Mm => (seat.ends[end].open ? NEAR * reach : 0);
+  const [from, to] = [seat.ends.A.workPoint - out('A'), seat.ends.B.workPoint + out('B')];
+  return boundsRound(plusTimes(seat.from, from, seat.axis), plusTimes(seat.from, to, seat.axis), reach);
 }
 
 /** How far an end is from another tube's outside along its own axis, a tube with corners being as wide as they are; infinite where it passes. */

@@ -236,6 +236,16 @@ describe('what is meant is not doubted', () => {
     ['a stay that leans as far, to a point of its own', posts('[0, 1900, 600]')],
     ['a stay at 45 degrees', posts('[0, 1200, 600]')],
     ['posts written one way', shelf('foot back, top back')],
+    ['a closed frame as it was drawn, to a hundredth', cradle('1800', '1000', '0', '1000.01')],
+    [
+      'a frame that leans a little throughout',
+      [
+        Object.fromEntries(
+          [0, 1, 2, 3, 4, 5, 6].map((i) => [`p${i}`, `[${400 * i}, ${3 * i}, ${i % 2 ? 0 : 200}]`]),
+        ),
+        [0, 1, 2, 3, 4].map((i) => `name: t${i}, along: [p${i}, p${i + 2}], od: 30, wall: 2`),
+      ],
+    ],
     ['a level bar between posts written opposite ways', shelf('top back, foot back', 400, 1400)],
     ['a bar at half their height', shelf('top back, foot back', 900)],
     ['a bar that leans between posts of two sizes', shelf('top back, foot back', 400, 400, '42.4')],
