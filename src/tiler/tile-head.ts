@@ -17,10 +17,17 @@ export const HEAD: Mm = extentOf({
   size: FOOT,
 }).height;
 
-const CELL_WIDTH: Mm = 6;
+/** A box of the map, with room for a sheet's number, white round it and a bar on either side. */
+const CELL_WIDTH: Mm = 8;
 const CELL_HEIGHT: Mm = 4.2;
-const MAP_WIDTH: Mm = 30;
+const CELL_AIR: Mm = 0.35;
+const [LEAST_BAR, MOST_BAR]: readonly [Mm, Mm] = [0.9, 2];
+/** The most of the head's width that the map takes. */
+const MAP_SHARE = 0.2;
+/** Under the head, and right of the map. */
 const AIR: Mm = 3;
+/** A map of six rows takes all but a hair of the white under the head too. */
+const MAP_HEIGHT: Mm = HEAD + AIR - 0.3;
 
 /** The sheets that hold the tiles next to one, numbered from 1; left out where there is none. */
 export interface Neighbours {
@@ -44,11 +51,11 @@ export interface TileHead {
   readonly alone: boolean;
 }
 
-/** Which tile this is: a map of the grid with the tile filled, its row, column and neighbours, and how they are taped. */
+/** Which tile this is: a map of the grid with the tile marked, its row, column and neighbours, and how they are taped. */
 export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
   const { tile: say } = words.sheets;
   const { title, joint, tiling, tile, beside, sheets, alone } = head;
-  const width = Math.min(CELL_WIDTH, MAP_WIDTH / tiling.columns);
+  const width = Math.min(CELL_WIDTH, (MAP_SHARE * (strip.right - strip.left)) / tiling.columns);
   const left = strip.left + width * tiling.columns + AIR;
   const room = strip.right - left;
   const row = say.place(tile.row, tiling.rows, tile.column, tiling.columns);
@@ -69,19 +76,25 @@ export function tileHead(head: TileHead, strip: Box, words: Language): Mark[] {
 /** The way to the joint as it lies on the sheet, by the wrap's quarter turns: a turned wrap's head is to the left. */
 const ARROWS: Readonly<Record<JointSide, readonly [string, string]>> = { up: ['↑', '←'], down: ['↓', '→'] };
 
+/** The grid with each tile's sheet in its box, where that has room; the tile's own box has a bar on either side, or is filled. */
 function map(tiling: Tiling, here: Tile, sheets: readonly number[], strip: Box, width: Mm): Mark[] {
-  const height = Math.min(CELL_HEIGHT, HEAD / tiling.rows);
+  const height = Math.min(CELL_HEIGHT, MAP_HEIGHT / tiling.rows);
   return tiling.tiles.flatMap((tile, index): Mark[] => {
     const left = strip.left + (tile.column - 1) * width;
     const top = strip.top - (tile.row - 1) * height;
     const cell = { left, right: left + width, bottom: top - height, top };
     const edge = framed(cell);
-    if (tile === here) return [edge, filled(cell)];
     const number = asWritten(`${sheets[index] ?? ''}`);
     const wide = widthOf(number, FOOT);
-    if (height < CELL_HEIGHT || wide > width - 0.8) return [edge];
+    const bar = Math.min(MOST_BAR, (width - wide) / 2 - CELL_AIR);
+    if (bar < LEAST_BAR || height < CAP_HEIGHT * FOOT + 2 * CELL_AIR)
+      return tile === here ? [edge, filled(cell)] : [edge];
     const at = { x: left + (width - wide) / 2, y: top - (height + CAP_HEIGHT * FOOT) / 2 };
-    return [edge, words(number, 'tile', FOOT, at)];
+    const bars = [
+      { ...cell, right: cell.left + bar },
+      { ...cell, left: cell.right - bar },
+    ];
+    return [edge, ...(tile === here ? bars.map(filled) : []), words(number, 'tile', FOOT, at)];
   });
 }
 
