@@ -1,64 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readFrame } from '../../src/frame/read-frame.ts';
-import type { Job } from '../../src/job/job.ts';
-import { PAPERS } from '../../src/job/paper/paper.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
-import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
-import { type DrawnFrame, drawnFrames, spineBy } from './random-frames.ts';
-import {
-  along,
-  crossOf,
-  dotOf,
-  minus,
-  type Place,
-  type RayEnd,
-  type RayTube,
-  standsAt,
-  unitAlong,
-  wallMet,
-} from './ray-march.ts';
-
-const [paper] = PAPERS;
-
-function readDrawn(text: string): Job {
-  if (!paper) throw new Error('there is no paper');
-  return readFrame(text, 'frame.yaml', { words: ENGLISH, paper });
-}
-
-/** The frame as rays see it: who lands on whom is the program's answer, where that stands is not. */
-function rayTubes({ tubes }: DrawnFrame, job: Job): readonly RayTube[] {
-  return tubes.map((tube, place): RayTube => {
-    const seat = job.frame?.seats[place];
-    const face = spineBy(tube.from, tube.to);
-    const size = tube.box
-      ? { deep: tube.box.deep / 2, wide: tube.box.wide / 2, corner: tube.box.corner, face }
-      : { radius: (tube.od ?? 0) / 2 };
-    const end = (name: 'A' | 'B'): RayEnd => {
-      const cut = job.tubes[place]?.ends[name];
-      const headers = seat?.ends[name].headers ?? [];
-      if (cut?.kind !== 'coped') return { kind: 'plain', past: seat?.ends[name].past ?? 0 };
-      const own = name === 'A' ? tube.from : tube.to;
-      if (cut.parts[0].onto.kind === 'mitre') {
-        const other = tubes[headers[0] ?? 0] ?? tube;
-        const away = (each: DrawnFrame['tubes'][number]): Place =>
-          unitAlong(String(each.from) === String(own) ? minus(each.to, own) : minus(each.from, own));
-        return { kind: 'plane', normal: unitAlong(minus(away(tube), away(other))) };
-      }
-      return {
-        kind: 'onto',
-        headers: headers.map((header) => {
-          const its = tubes[header];
-          const stops =
-            String(its?.from) === String(own) ? 'A' : String(its?.to) === String(own) ? 'B' : undefined;
-          return { tube: header, ...(stops && { stops }) };
-        }),
-      };
-    };
-    return { from: tube.from, to: tube.to, size, ends: { A: end('A'), B: end('B') } };
-  });
-}
+import { drawnFrames, spineBy } from './random-frames.ts';
+import { along, crossOf, dotOf, minus, type Place, standsAt, unitAlong, wallMet } from './ray-march.ts';
+import { rayTubes } from './ray-tubes.ts';
+import { readText } from './read-lines.ts';
 
 const FRAMES = howMany({ short: 1, deep: 30, asked: 'FRAMES' });
 
@@ -77,7 +24,7 @@ test('every end of random frames agrees with rays walked through solids that kno
   let [looked, compared, exact, between, worst] = [0, 0, 0, 0, 0];
   fc.assert(
     fc.property(fc.noBias(drawnFrames), fc.nat(1000), (frame, seed) => {
-      const job = readDrawn(frame.text);
+      const job = readText(frame.text);
       const scene = { tubes: rayTubes(frame, job), fine: FINE };
       for (const [place, { ends, section }] of solveHands(job).entries()) {
         const tube = frame.tubes[place];

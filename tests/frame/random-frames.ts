@@ -10,6 +10,8 @@ export interface DrawnTube {
   readonly od?: number;
   readonly box?: { readonly wide: number; readonly deep: number; readonly corner: number };
   readonly wall: number;
+  /** The tubes that its end A is told to land on; without, that is found. */
+  readonly onto?: readonly string[];
 }
 
 export interface DrawnFrame {
@@ -20,8 +22,7 @@ export interface DrawnFrame {
 
 const SIZES = [26.9, 31.75, 33.7, 38.1, 42.4, 48.3, 60.3];
 
-/** Tubes that come to a few points from all sides, none nearer than 35 degrees to another, some running through. */
-export const drawnFrames: fc.Arbitrary<DrawnFrame> = fc
+const knots: fc.Arbitrary<readonly Knot[]> = fc
   .record({
     knots: fc.array(
       fc.record({
@@ -39,7 +40,20 @@ export const drawnFrames: fc.Arbitrary<DrawnFrame> = fc
       { minLength: 2, maxLength: 4, size: 'max' },
     ),
   })
-  .map(({ knots }) => frameOf(knots));
+  .map((drawn) => drawn.knots);
+
+/** Tubes that come to a few points from all sides, none nearer than 35 degrees to another, some running through. */
+export const drawnFrames: fc.Arbitrary<DrawnFrame> = knots.map((all) => frameOf(all, { most: 4 }));
+
+/** The same with up to five at a point: the last of five is told to land on all others, and these, but the first, on that alone. */
+export const fannedFrames: fc.Arbitrary<DrawnFrame> = knots.map((all) =>
+  frameOf(all, { most: 5, onto: fannedOnto }),
+);
+
+function fannedOnto(i: number): readonly number[] | undefined {
+  if (i === 0) return undefined;
+  return i === 4 ? [0, 1, 2, 3] : [0];
+}
 
 type Knot = {
   readonly ways: readonly (readonly [number, number])[];
@@ -48,7 +62,14 @@ type Knot = {
   readonly same: boolean;
 };
 
-function frameOf(knots: readonly Knot[]): DrawnFrame {
+interface Node {
+  /** So many tubes at most. */
+  readonly most: number;
+  /** Which of the others the tube at this place of the node is told to land on. */
+  readonly onto?: (i: number) => readonly number[] | undefined;
+}
+
+function frameOf(knots: readonly Knot[], { most, onto }: Node): DrawnFrame {
   const points: Record<string, Place> = {};
   const tubes: DrawnTube[] = [];
   knots.forEach((knot, k) => {
@@ -58,7 +79,7 @@ function frameOf(knots: readonly Knot[]): DrawnFrame {
     for (const [height, turn] of knot.ways) {
       const flat = Math.sqrt(1 - height * height);
       const way: Place = [flat * Math.cos(turn), flat * Math.sin(turn), height];
-      if (ways.length < 4 && ways.every((each) => Math.abs(dotOf(each, way)) < Math.cos(0.61)))
+      if (ways.length < most && ways.every((each) => Math.abs(dotOf(each, way)) < Math.cos(0.61)))
         ways.push(way);
     }
     ways.forEach((way, i) => {
@@ -69,7 +90,15 @@ function frameOf(knots: readonly Knot[]): DrawnFrame {
       const from: Place = through ? [at[0] - 600 * way[0], at[1] - 600 * way[1], at[2] - 600 * way[2]] : at;
       if (through) points[`p${k}-back`] = from;
       const shape = size === undefined ? { box: { wide: 50, deep: 30, corner: 5 } } : { od: size };
-      tubes.push({ name: `t${k}-${i}`, from, to: end, ...shape, wall: 2.6 });
+      const headers = onto?.(i)?.map((header) => `t${k}-${header}`);
+      tubes.push({
+        name: `t${k}-${i}`,
+        from,
+        to: end,
+        ...shape,
+        wall: 2.6,
+        ...(headers && { onto: headers }),
+      });
     });
   });
   return { points, tubes, text: textOf(points, tubes) };
@@ -77,12 +106,13 @@ function frameOf(knots: readonly Knot[]): DrawnFrame {
 
 export function textOf(points: DrawnFrame['points'], tubes: readonly DrawnTube[]): string {
   const names = new Map(Object.entries(points).map(([name, place]) => [place.join(), name]));
-  const lines = tubes.map(({ name, from, to, od, box, wall }) => {
+  const lines = tubes.map(({ name, from, to, od, box, wall, onto }) => {
     const size =
       od === undefined
         ? `section: { wide: ${box?.wide}, deep: ${box?.deep}, corner: ${box?.corner} }`
         : `od: ${od}`;
-    return `    - { name: ${name}, along: [${names.get(from.join())}, ${names.get(to.join())}], ${size}, wall: ${wall} }`;
+    const ends = onto ? `, ends: { A: { onto: [${onto.join(', ')}] } }` : '';
+    return `    - { name: ${name}, along: [${names.get(from.join())}, ${names.get(to.join())}], ${size}, wall: ${wall}${ends} }`;
   });
   const places = Object.entries(points).map(
     ([name, place]) => `    ${name}: [${place.map((mm) => mm.toFixed(12)).join(', ')}]`,

@@ -1,24 +1,25 @@
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
-import type { Job } from '../../src/job/job.ts';
-import { wallLine } from '../../src/saddle/lines.ts';
-import { solveTube, type TubeSolution } from '../../src/saddle/solve.ts';
-import { howMany } from '../count.ts';
-import { type MeshFrame, meshFrame } from './mesh-frame.ts';
-import { fileOfStrung, strungFrames } from './rails-and-stays.ts';
-import { along, crossOf, type Place } from './ray-march.ts';
-import { readLines, readText } from './read-lines.ts';
+import type { Job } from '../../../src/job/job.ts';
+import { wallLine } from '../../../src/saddle/lines.ts';
+import { solveTube, type TubeSolution } from '../../../src/saddle/solve.ts';
+import { howMany } from '../../count.ts';
+import { fileOfStrung, strungFrames } from '../rails-and-stays.ts';
+import { along, crossOf, type Place } from '../ray-march.ts';
+import { readLines, readText } from '../read-lines.ts';
+import { type Kernel, loadKernel } from './bars.ts';
+import { type CutFrame, cutFrame } from './cut-frame.ts';
 
-let framed: (job: Job) => MeshFrame;
+let kernel: Kernel;
 beforeAll(async () => {
-  framed = await meshFrame();
+  kernel = await loadKernel();
 });
 
 const FLATS = 96;
 const LAYERS = 6;
 
 /** The surface of a round tube between our lines, at the corners of its flats; undefined where an end passes beside what it lands on. */
-function ourTube(job: Job, place: number, { ends, section, tube }: TubeSolution, mesh: MeshFrame) {
+function ourTube(job: Job, place: number, { ends, section, tube }: TubeSolution, mesh: CutFrame) {
   const seat = job.frame?.seats[place];
   const wall = tube.wall?.mm;
   if (!seat || wall === undefined || tube.section.kind !== 'round') return undefined;
@@ -67,7 +68,7 @@ interface Compared {
 }
 
 /** What the kernel leaves and we cut away, and the other way round, in mm along the tube over the wall's two ends. */
-function compared(job: Job, place: number, mesh: MeshFrame): Compared | undefined {
+function compared(job: Job, place: number, mesh: CutFrame): Compared | undefined {
   const tube = job.tubes[place];
   if (!tube?.wall || tube.section.kind !== 'round') return undefined;
   const ours = ourTube(job, place, solveTube(tube), mesh);
@@ -88,7 +89,7 @@ test('stays between rails are what the mesh kernel leaves of them', () => {
   fc.assert(
     fc.property(fc.noBias(strungFrames), (tubes) => {
       const job = readText(fileOfStrung(tubes));
-      const mesh = framed(job);
+      const mesh = cutFrame(kernel, job);
       const stays = tubes.flatMap(({ onto, od }, place) => (onto && od ? [place] : [])).slice(0, STAYS);
       for (const place of stays) {
         const each = compared(job, place, mesh);
@@ -116,7 +117,7 @@ test('two halves that end at the middle of a brace lie outside it, as the kernel
       ...['d', 'b'].map((to) => `name: half ${to}, along: [x, ${to}], ${size}`),
     ],
   );
-  const mesh = framed(job);
+  const mesh = cutFrame(kernel, job);
   const each = compared(job, 1, mesh);
   expect(each?.overlap).toBeLessThan(BIAS);
   expect(each?.gap).toBeLessThan(0.01);
