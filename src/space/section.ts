@@ -99,3 +99,9 @@ export function wrapStation(station: number, turn: number): number {
   const home = ((station % turn) + turn) % turn;
   return turn - home < 1e-12 * turn ? 0 : home;
 }
+
+/** How deep a place lies inside the outline, roughly where that has corners; less than 0 outside. */
+export function withinOutline(section: Section, x: Mm, y: Mm): Mm {
+  const wall = section.at(section.towards(Math.atan2(y, x)));
+  return (wall.x - x) * wall.nx + (wall.y - y) * wall.ny;
+}

@@ -2,6 +2,7 @@ import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Bounds, boundsRound, meetingPairs } from '../space/bounds.ts';
 import { setbackAt } from '../space/landing.ts';
+import { withinOutline } from '../space/section.ts';
 import { dot, norm, plusTimes, type Vector, wayTo } from '../space/vector.ts';
 import { inTube, placeInSpace, type StandingTube } from './in-space.ts';
 
@@ -118,16 +119,10 @@ function depthIn({ seat, solution }: StandingTube): (place: Vector) => Mm {
   const [own, pastA, pastB] = [inTube(seat), beyond('A'), beyond('B')];
   return (place) => {
     const { along, x, y } = own(place);
-    const within = withinSection(section, x, y);
+    const within = withinOutline(section, x, y);
     if (within <= 0) return within;
     return Math.min(within, pastA(along, x, y), pastB(along, x, y));
   };
-}
-
-/** How deep a point lies inside a tube's outline, roughly where that has corners. */
-function withinSection(section: StandingTube['solution']['section'], x: Mm, y: Mm): Mm {
-  const wall = section.at(section.towards(Math.atan2(y, x)));
-  return (wall.x - x) * wall.nx + (wall.y - y) * wall.ny;
 }
 
 /** Uphill by steps that are halved, along the axes of space and across them. What is no higher than `above` need not be told exactly. */

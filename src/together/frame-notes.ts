@@ -5,6 +5,7 @@ import { dot, nearestFeet, norm, plusTimes, type Vector, wayTo } from '../space/
 import { asWritten } from '../words/said.ts';
 import { asMade, type Placings, placingsOf } from './as-made.ts';
 import { type Clash, clashesIn } from './clashes.ts';
+import { type CoveredWeld, coveredWelds } from './covered-welds.ts';
 import { nameOfTube, type StandingTube, standingsIn } from './in-space.ts';
 import { alongTheirHeaders, landingsIn, type TubeLanding } from './landings.ts';
 import { type NearlyInLine, nearlyInLineIn } from './nearly-in-line.ts';
@@ -28,6 +29,7 @@ export interface StandingFrame {
   readonly marked: readonly TubeLanding[];
   readonly placings: Placings;
   readonly splices: readonly Splice[];
+  readonly covered: readonly CoveredWeld[];
   readonly warnings: readonly FrameWarning[];
 }
 
@@ -79,6 +81,7 @@ export const standingFrame = oncePerJob((job): StandingFrame | undefined => {
     marked,
     placings,
     splices,
+    covered: coveredWelds(standings, splices),
     warnings,
   };
 });

@@ -163,8 +163,23 @@ function landingTables(job: Job, whole: StandingFrame): readonly Said[] {
           ': ',
         ),
       ),
+    ...weldsFirst(job, whole, header).map((line) => joined([words.weld, line], ' ')),
   ]);
   return lines.length === 0 ? [] : check.lines(words.labels.landing, lines);
+}
+
+/** Which welds on a tube are made before what lies over them is put on, a line each. */
+export function weldsFirst(job: Job, { covered, placings }: StandingFrame, header: number): readonly Said[] {
+  return covered.flatMap(({ on, tube, end, under }) => {
+    if (on !== header) return [];
+    const own = job.words.frame.endOf(nameOfTube(job, tube), endAsMade(placings, tube, end));
+    return [
+      job.words.frame.weldFirst(
+        own,
+        under.map((each) => nameOfTube(job, each)),
+      ),
+    ];
+  });
 }
 
 /** Where the piece that a tube is goes: at which point each end of it, and which of its stations looks up or back. */

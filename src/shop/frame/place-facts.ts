@@ -8,7 +8,7 @@ import type { TubeSolution } from '../../saddle/solve.ts';
 import { dot } from '../../space/vector.ts';
 import { endAsMade, headerThere } from '../../together/as-made.ts';
 import { type StandingFrame, standingFrame } from '../../together/frame-notes.ts';
-import { goesTo, landingLine } from '../../together/frame-report.ts';
+import { goesTo, landingLine, weldsFirst } from '../../together/frame-report.ts';
 import { goesOn } from '../../together/goes-on.ts';
 import { nameOfTube } from '../../together/in-space.ts';
 import type { Language } from '../../words/language.ts';
@@ -47,7 +47,11 @@ function placesIn(job: Job, frame: StandingFrame, piece: TubeSolution): readonly
       label: nameOfTube(job, tube),
       text: pair ? words.ofHand(leaf.hands[hand], text) : text,
     };
-    const landed = [...landingFacts(job, frame, tube), ...ventFacts(job, frame, tube)];
+    const landed = [
+      ...landingFacts(job, frame, tube),
+      ...weldFacts(job, frame, tube),
+      ...ventFacts(job, frame, tube),
+    ];
     return [[goes], ...(landed.length > 0 ? [landed] : []), ...noteFacts(job.words, job.tubes[tube]?.note)];
   });
 }
@@ -95,6 +99,12 @@ function landingFacts(job: Job, { marked, standings }: StandingFrame, on: number
       label: job.words.frame.lands(nameOfTube(job, landing.tube), landing.end),
       text: landingLine(job, landing, standings),
     }));
+}
+
+/** What is welded on a tube before something comes to lie over the weld. */
+function weldFacts(job: Job, frame: StandingFrame, on: number): Fact[] {
+  const label = job.words.frame.weld;
+  return weldsFirst(job, frame, on).map((text) => ({ fact: 'landing', label, text }));
 }
 
 /** Of tubes that would hold their air in together, the vent that is drilled in the first of them that has an inside. */

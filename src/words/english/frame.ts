@@ -116,6 +116,12 @@ export const frameWords = {
     const covers = beside ? say`touches only` : say`covers`;
     return say`${centre ?? say``}station ${station}${side ? say` (${side})` : say``}, ${covers} ${from} to ${to}`;
   },
+  weld: say`weld`,
+  /** Of an end that is welded where other tubes come to lie over the weld. */
+  weldFirst: (end: Said, over: readonly Said[]): Said =>
+    over.length === 1
+      ? say`${end} before ${joined(over, '')} goes on, which lies over that weld`
+      : say`${end} before ${joined(over, ' and ')} go on, which lie over that weld`,
 
   /** Of a tube where it stands in its frame: x to the right, y away, z up. */
   sides: {
