@@ -1,11 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, PathPiece, Point, Words } from '../../src/draw/drawing.ts';
 import { widthOf } from '../../src/draw/letters.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { curveOf } from '../../src/saddle/cope.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { wrapStation } from '../../src/space/section.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { howMany } from '../count.ts';
+import { readSample } from '../job/sample.ts';
 import { boxOfWords, faultsOf, pointsAlong, strokesOf, textsOf } from './collisions.ts';
 import { type Ask, type Case, casesOf, dice, PAPER, randomAsk } from './random-tubes.ts';
 
@@ -339,4 +342,15 @@ it('a plain end has no leaf', () => {
   expect(textsOf(drawLeaf(plain, 'A', { words: ENGLISH, paperThickness: PAPER }).wrap).join(' ')).toContain(
     'cut square',
   );
+});
+
+it('the toe of a leaf does not take the place of the long point 3.5 mm beside it', () => {
+  const job = readSample(readFileSync('samples/drawbar-brace.yaml', 'utf8'));
+  const context = { words: ENGLISH, paperThickness: PAPER };
+  const wraps = solveHands(job).map((solution) => drawLeaf(solution, 'B', context).wrap);
+  expect(wraps).toHaveLength(2);
+  for (const wrap of wraps) {
+    const said = textsOf(wrap);
+    for (const name of ['toe', 'long point']) expect(said).toContain(name);
+  }
 });

@@ -1,6 +1,14 @@
-import { inTurn, liftSteps, offLevel, type Side, waysAt, wordsBeside } from '../../draw/candidates.ts';
+import {
+  BESIDE,
+  inTurn,
+  liftSteps,
+  offLevel,
+  type Side,
+  waysAt,
+  wordsBeside,
+} from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, TEXT } from '../../draw/lettering.ts';
+import { type Block, extentOf, TEXT } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Said } from '../../measure/said.ts';
@@ -112,12 +120,22 @@ export function placeNames(
   return placeAll(
     body.field,
     sized.map(({ name, x, sides, sizes }) => ({
-      places: inTurn(sizes, (size) =>
-        besideCut(body, x, { fact: 'heel', lines: [name], size }, sides, isOnLine(x)),
-      ),
+      places: inTurn(sizes, (size) => {
+        const block: Block = { fact: 'heel', lines: [name], size };
+        const reach = extentOf(block).width + 2 * BESIDE;
+        const clear = sides.filter((side) => !clusters.flat().some((other) => isOver(x, side, reach, other)));
+        const wish = clear.length === 1 ? besideCut(body, x, block, clear, isOnLine(x), NEAR_CUT) : [];
+        return inTurn([wish, besideCut(body, x, block, sides, isOnLine(x))], (places) => places);
+      }),
       otherwise: body.words.leaf.fromLeftEdge(name, x),
     })),
   );
+}
+
+/** Whether a name on that side of its place reaches over the line of another. */
+function isOver(x: Mm, side: Side, reach: Mm, other: At): boolean {
+  const away = side === 'right' ? other.x - x : x - other.x;
+  return away > 0 && away < reach;
 }
 
 interface Note {
@@ -144,8 +162,9 @@ const NEAR: Mm = 18;
 /** How far a mark of a place reaches into the body where its name stands elsewhere. */
 const TICK: Mm = 1.4;
 
-/** Where names stand off the cut, mm. */
+/** Where names stand off the cut, mm; nearer, where one side alone keeps a name off the line of another. */
 const AT_CUT = waysAt(liftSteps(TICK + 0.4, 40, 1.2));
+const NEAR_CUT = waysAt(liftSteps(TICK + 0.4, 20, 1.2));
 
 /** Beside a line that is there already a name needs none of its own. */
 function besideCut(
@@ -154,8 +173,9 @@ function besideCut(
   block: Block,
   sides: readonly Side[],
   onLine: boolean,
+  ways = AT_CUT,
 ): Iterable<Candidate> {
   const level = offCut(body, x);
   const foot = onLine ? undefined : point(x, level.y);
-  return offLevel(level, AT_CUT, wordsBeside(block, x, sides), foot);
+  return offLevel(level, ways, wordsBeside(block, x, sides), foot);
 }
