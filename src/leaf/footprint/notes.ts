@@ -75,7 +75,7 @@ function roundNotes({ flat, words: { footprint } }: Landed, edge: Box): Note[] {
   if (!Number.isFinite(flat.half)) return [];
   const isWhole = edge.top >= flat.half && edge.bottom <= -flat.half;
   const text = isWhole ? footprint.meetsBehind : footprint.partOfRound;
-  return [{ text, near: point(edge.right - 24, edge.top - 2) }];
+  return [{ text, near: point(edge.left + 16, edge.bottom + 3) }];
 }
 
 /** What the straight lines are. */

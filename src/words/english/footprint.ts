@@ -46,7 +46,7 @@ export const footprint = {
   /** Where the tube goes over to another header of its end. */
   goesOn: (header: Said): Said => say`${header} from here`,
   meetsBehind: say`edges meet behind the header`,
-  partOfRound: say`goes only part way round`,
+  partOfRound: say`goes part way round`,
   facesTheTube: say`faces the tube`,
   workPoint: say`work point`,
   along: say`along the header`,
