@@ -20,7 +20,8 @@ const GUTTER: Mm = 8;
 
 /**
  * Tickets, each in one box where a sheet has room for all of it, half as wide as the sheet where two stand beside one another; else in
- * its rows, which go on over as many pages as they need. What is in a box is drawn when it is asked for. A ticket that is alone stands under what takes
+ * its rows, which go on over as many pages as they need. What is in a box is made and drawn when it is asked for, so that of a
+ * thousand tickets the pictures need not all be kept. A ticket that is alone stands under what takes
  * `above` mm of its sheet.
  */
 export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0): readonly FrontBox[] {
@@ -33,8 +34,8 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
   ];
   return tickets.flatMap((ticket) => {
     for (const way of ways) {
-      const rows = rowsOf(ticket, room, way, way.width >= TWO_COLUMNS);
-      const needed = heightOf(rows, way.width);
+      const rows = (): readonly LaidItem[] => rowsOf(ticket, room, way, way.width >= TWO_COLUMNS);
+      const needed = heightOf(rows(), way.width);
       if (needed <= way.high) return [whole(ticket, rows, way.width, needed)];
     }
     return parted(ticket, rowsOf(ticket, room, { width, pictured: 'shared' }, false), width);
@@ -57,12 +58,12 @@ function waysIn(width: Mm, high: Mm, all: readonly Pictured[] = SHARED): Way[] {
 /** Narrower columns are tiring to read. */
 const LEAST_HALF: Mm = 110;
 
-function whole(ticket: Ticket, rows: readonly LaidItem[], width: Mm, height: Mm): FrontBox {
+function whole(ticket: Ticket, rows: () => readonly LaidItem[], width: Mm, height: Mm): FrontBox {
   return {
     width,
     height,
     white: BETWEEN,
-    draw: (at, sheetsOf) => told(ticket, stacked(rows, at, width, sheetsOf(ticket.name)).marks),
+    draw: (at, sheetsOf) => told(ticket, stacked(rows(), at, width, sheetsOf(ticket.name)).marks),
   };
 }
 
