@@ -62,7 +62,7 @@ export function boxRoundBoth(a: Box, b: Box): Box {
 }
 
 /** The box that points span: flat where they are in line; where there are none, one that joins any other without a trace. */
-export function boundsOf(points: readonly Point[]): Box {
+export function boundsOf(points: Iterable<Point>): Box {
   let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let [bottom, top] = [left, right];
   for (const { x, y } of points) {

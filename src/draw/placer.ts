@@ -29,7 +29,6 @@ export interface Field {
 /** A line that words keep away from. */
 interface Barrier {
   readonly segment: Segment;
-  readonly reach: Box;
   readonly clear: Mm;
   /** Whether strokes stop at it too. */
   readonly fence: boolean;
@@ -58,7 +57,7 @@ export function emptyField(bounds: Box, guides: readonly Guide[] = []): Field {
 /** Words keep `clear` mm off these lines; strokes do not cross those that are a fence. */
 export function addBarrier(field: Field, segments: readonly Segment[], clear: Mm, fence = false): void {
   for (const segment of segments) {
-    const barrier = { segment, reach: grown(boxOf(segment), clear), clear, fence };
+    const barrier = { segment, clear, fence };
     for (const piece of aslantPieces(segment)) {
       for (const cell of cellsOf(grown(boxOf(piece), clear + HAIR))) {
         const there = field.cells.get(cell);
@@ -117,8 +116,15 @@ export function isClear(field: Field, box: Box): boolean {
   return !isMet(field, box, (barrier) => isTouched(barrier, box));
 }
 
-function isTouched({ segment, reach, clear }: Barrier, box: Box): boolean {
-  return overlapping(reach, box) && meetsBox(segment, grown(box, clear));
+/** Most are not near: that is told first, and by no box of their own, for the lines of a large frame are tens of thousands. */
+function isTouched({ segment, clear }: Barrier, box: Box): boolean {
+  const { from, to } = segment;
+  const isNear =
+    Math.min(from.x, to.x) - clear < box.right &&
+    box.left < Math.max(from.x, to.x) + clear &&
+    Math.min(from.y, to.y) - clear < box.top &&
+    box.bottom < Math.max(from.y, to.y) + clear;
+  return isNear && meetsBox(segment, grown(box, clear));
 }
 
 /** Whether a straight piece keeps clear of all words, and crosses no fence. */

@@ -11,10 +11,13 @@ import { line, linesAlong, solid } from '../../draw/strokes.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 
-/** A picture's lines in true size, before it is brought to scale, and the words that go to places of it. */
+/**
+ * A picture's lines in true size, before it is brought to scale, and the words that go to places of it. Lines can be made as they are
+ * asked for: of a large frame they are thousands.
+ */
 export interface Picture {
-  readonly lines: readonly PictureLine[];
-  readonly axes: readonly Segment[];
+  readonly lines: Iterable<PictureLine>;
+  readonly axes: Iterable<Segment>;
   readonly words: readonly PictureWord[];
 }
 
@@ -71,12 +74,7 @@ const ROOM: Mm = 5;
 
 /** A picture brought to scale, as large as its box lets it, its words clear of its lines; what has no room is left out. */
 export function drawn(picture: Picture, box: Box): Mark[] {
-  const {
-    left,
-    right,
-    bottom: low,
-    top: high,
-  } = boundsOf([...picture.lines.flat(), ...picture.axes.flatMap(({ from, to }) => [from, to])]);
+  const { left, right, bottom: low, top: high } = boundsOf(pointsOf(picture));
   const wide = (box.right - box.left - 2 * ROOM) / (right - left);
   const tall = (box.top - box.bottom - 2 * ROOM) / (high - low);
   const scale = Math.min(wide, tall);
@@ -84,11 +82,18 @@ export function drawn(picture: Picture, box: Box): Mark[] {
     x: (box.left + box.right) / 2 + scale * (x - (left + right) / 2),
     y: (box.bottom + box.top) / 2 + scale * (y - (low + high) / 2),
   });
-  const lines = picture.lines.map((line) => simplified(lineOf(line.map(to)), UNSEEN));
-  const axes = picture.axes.flatMap(({ from, to: end }) => chain({ from: to(from), to: to(end) }));
   const field = emptyField(box);
-  for (const line of lines) addBarrier(field, legsOf(line), 0.4);
-  addBarrier(field, axes, 0.4);
+  const marks: Mark[] = [];
+  for (const each of picture.lines) {
+    const shown = simplified(lineOf(each.map(to)), UNSEEN);
+    addBarrier(field, legsOf(shown), 0.4);
+    marks.push(line('picture', ...shown));
+  }
+  for (const { from, to: end } of picture.axes) {
+    const dashes = chain({ from: to(from), to: to(end) });
+    addBarrier(field, dashes, 0.4);
+    marks.push(...linesAlong('picture', dashes));
+  }
   const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led }) => {
     const block: Block = { fact, lines: [text], size: TEXT };
     const beside = led === 'always' ? undefined : placed(field, block, to(at), way);
@@ -97,7 +102,15 @@ export function drawn(picture: Picture, box: Box): Mark[] {
     const lines = broken(text, TEXT, LED);
     return other ?? place(field, ledTo({ ...block, lines }, to(at), way)) ?? [];
   });
-  return [...lines.map((each) => line('picture', ...each)), ...linesAlong('picture', axes), ...words];
+  return [...marks, ...words];
+}
+
+function* pointsOf({ lines, axes }: Picture): Iterable<Point> {
+  for (const each of lines) yield* each;
+  for (const { from, to } of axes) {
+    yield from;
+    yield to;
+  }
 }
 
 /** A centre line: long dashes and short ones in turn. */

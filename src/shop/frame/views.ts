@@ -2,16 +2,10 @@ import { across, boundsOf, grown, overlapping, upright } from '../../draw/boxes.
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf, WORTH, words } from '../../draw/lettering.ts';
 import { spelled } from '../../draw/letters.ts';
-import { point, type Segment } from '../../draw/path.ts';
+import { point } from '../../draw/path.ts';
 import { unprimed } from '../../frame/names.ts';
 import type { Job } from '../../job/job.ts';
-import {
-  drawn,
-  lineOf,
-  type Picture,
-  type PictureLine,
-  type PictureWord,
-} from '../../leaf/picture/picture.ts';
+import { drawn, lineOf, type Picture, type PictureWord } from '../../leaf/picture/picture.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import { crossProduct, dot, plusTimes, unitOf, type Vector } from '../../space/vector.ts';
@@ -83,50 +77,55 @@ function label(text: ReturnType<typeof asWritten>, size: Mm, at: Point): Mark {
   return words(spelled(text), 'heading', size, at);
 }
 
-/** A tube as it is seen: its two sides and its ends, and the strip that it hides. */
-interface Strip {
-  readonly tube: number;
-  readonly lines: readonly (readonly [Vector, Vector])[];
-  readonly standing: StandingTube;
-}
+/** A line of a tube as it is seen. */
+type Side = readonly [Vector, Vector];
 
+/** A frame from one side. Of a large one the lines are tens of thousands, so they are kept as numbers. */
 function pictureOf(job: Job, { standings }: StandingFrame, look: Look): Picture {
   const toViewer = unitOf(look.toViewer) ?? look.toViewer;
   const right = unitOf(crossProduct(look.up, toViewer)) ?? look.up;
   const up = crossProduct(toViewer, right);
   const flat = (place: Vector): Point => point(dot(place, right), dot(place, up));
-  const strips = standings.map((standing) => stripOf(standing, toViewer));
   const size = Math.max(...standings.map(({ seat }) => seat.length));
-  const hiddenOf = hider(strips, toViewer, flat);
-  const lines: PictureLine[] = [];
-  const axes: Segment[] = [];
+  const hiddenOf = hider(standings, toViewer, flat);
+  const [shown, hidden]: [number[], number[]] = [[], []];
   const words: PictureWord[] = [];
-  for (const strip of strips) {
-    const isHidden = hiddenOf(strip);
-    for (const [from, to] of strip.lines) {
-      for (const { hidden, a, b } of partsOf(from, to, size / 150, isHidden)) {
-        if (hidden) axes.push({ from: flat(a), to: flat(b) });
-        else lines.push(lineOf([flat(a), flat(b)]));
+  for (const standing of standings) {
+    const sides = sidesOf(standing, toViewer);
+    const isHidden = hiddenOf(standing.tube, boundsOf(sides.flat().map(flat)));
+    for (const [from, to] of sides) {
+      for (const part of partsOf(from, to, size / 150, isHidden)) {
+        const [a, b] = [flat(part.a), flat(part.b)];
+        (part.hidden ? hidden : shown).push(a.x, a.y, b.x, b.y);
       }
     }
-    words.push(...nameOf(job, strip, flat, toViewer, isHidden));
+    words.push(...nameOf(job, standing, flat, toViewer, isHidden));
   }
-  return { lines, axes, words };
+  return {
+    lines: fromRow(shown, (from, to) => lineOf([from, to])),
+    axes: fromRow(hidden, (from, to) => ({ from, to })),
+    words,
+  };
 }
 
-/** A tube's sides as they are seen, and its ends. Seen end on it is a ring. */
-function stripOf(standing: StandingTube, toViewer: Vector): Strip {
-  const { seat, solution, tube } = standing;
+/** What is made of every two points of a row of numbers, anew each time it is gone through. */
+function fromRow<Line>(row: readonly number[], made: (from: Point, to: Point) => Line): Iterable<Line> {
+  const at = (i: number): Point => point(row[i] ?? 0, row[i + 1] ?? 0);
+  return {
+    *[Symbol.iterator]() {
+      for (let i = 0; i < row.length; i += 4) yield made(at(i), at(i + 2));
+    },
+  };
+}
+
+/** A tube's two sides as they are seen, and its ends. Seen end on it is a ring. */
+function sidesOf(standing: StandingTube, toViewer: Vector): readonly Side[] {
+  const { seat, solution } = standing;
   const ends = [stopAt(standing), farEndOf(standing)] as const;
   const across = unitOf(crossProduct(seat.axis, toViewer));
-  const ring = ringOf(solution.section);
   if (!across || Math.abs(dot(seat.axis, toViewer)) > 0.999) {
-    const outline = ring.map(([x, y]) => placeInSpace(seat, ends[1], x, y));
-    return {
-      tube,
-      standing,
-      lines: outline.map((place, i) => [place, outline[(i + 1) % outline.length] ?? place]),
-    };
+    const outline = ringOf(solution.section).map(([x, y]) => placeInSpace(seat, ends[1], x, y));
+    return outline.map((place, i) => [place, outline[(i + 1) % outline.length] ?? place]);
   }
   const reach = halfAcross(standing, across);
   const corner = (along: Mm, side: Mm): Vector => plusTimes(placeInSpace(seat, along, 0, 0), side, across);
@@ -136,16 +135,12 @@ function stripOf(standing: StandingTube, toViewer: Vector): Strip {
     corner(ends[1], -reach),
     corner(ends[0], -reach),
   ];
-  return {
-    tube,
-    standing,
-    lines: [
-      [a, b],
-      [c, d],
-      [b, c],
-      [d, a],
-    ],
-  };
+  return [
+    [a, b],
+    [c, d],
+    [b, c],
+    [d, a],
+  ];
 }
 
 const RING = 24;
@@ -164,14 +159,14 @@ function halfAcross({ seat, solution }: StandingTube, way: Vector): Mm {
   return Math.max(...ringOf(solution.section).map(([x, y]) => a * x + b * y));
 }
 
-/** Of each tube, whether a place of it lies behind another: only those are looked at that lie over some of it in the picture. */
+/** Of each tube, whether a place of it lies behind another: only those are looked at that lie over some of its box in the picture. */
 function hider(
-  strips: readonly Strip[],
+  standings: readonly StandingTube[],
   toViewer: Vector,
   flat: (place: Vector) => Point,
-): (strip: Strip) => (place: Vector) => boolean {
-  const bands = strips.map(({ standing, tube }) => {
-    const { seat, solution } = standing;
+): (tube: number, box: Box) => (place: Vector) => boolean {
+  const bands = standings.map((standing) => {
+    const { seat, solution, tube } = standing;
     const [from, to] = [stopAt(standing), farEndOf(standing)].map((along) => placeInSpace(seat, along, 0, 0));
     const way = unitOf(crossProduct(seat.axis, toViewer));
     const half = way ? halfAcross(standing, way) : solution.section.reach;
@@ -192,8 +187,7 @@ function hider(
       return Math.hypot(at.x - a.x - share * dx, at.y - a.y - share * dy) < 0.98 * half;
     });
   };
-  return ({ tube: own, lines }) => {
-    const box = boundsOf(lines.flat().map(flat));
+  return (own, box) => {
     const over = bands.filter((band) => band.tube !== own && overlapping(band.box, box));
     return (place) => isHiddenBy(place, over);
   };
@@ -244,12 +238,12 @@ function middleSeen(standing: StandingTube, isHidden: (place: Vector) => boolean
 /** A tube's name, beside what is seen of it from its side. */
 function nameOf(
   job: Job,
-  { standing, tube }: Strip,
+  standing: StandingTube,
   flat: (place: Vector) => Point,
   toViewer: Vector,
   isHidden: (place: Vector) => boolean,
 ): PictureWord[] {
-  const { seat } = standing;
+  const { seat, tube } = standing;
   if (Math.abs(dot(seat.axis, toViewer)) > 0.95) return [];
   const middle = middleSeen(standing, isHidden);
   if (!middle) return [];
