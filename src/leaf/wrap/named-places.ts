@@ -4,11 +4,12 @@ import {
   liftSteps,
   offLevel,
   type Side,
+  type Tried,
   waysAt,
   wordsBeside,
 } from '../../draw/candidates.ts';
 import type { Mark } from '../../draw/drawing.ts';
-import { type Block, extentOf, TEXT } from '../../draw/lettering.ts';
+import { type Block, TEXT } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
 import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
 import type { Said } from '../../measure/said.ts';
@@ -107,6 +108,8 @@ export function placeNames(
   lines: readonly Mm[],
 ): Placed {
   const { heel } = sideNames(body.cope.end.parts[0], body.words);
+  const others = (x: Mm): Mm[] =>
+    places.map(({ station }) => xAt(body.flat, station)).filter((each) => each !== x);
   const isOnLine = (x: Mm): boolean =>
     isOnGuide(body.flat, x) || lines.some((line) => Math.abs(line - x) < ONE_PLACE);
   const clusters = clustersOf(body.flat, places);
@@ -120,22 +123,12 @@ export function placeNames(
   return placeAll(
     body.field,
     sized.map(({ name, x, sides, sizes }) => ({
-      places: inTurn(sizes, (size) => {
-        const block: Block = { fact: 'heel', lines: [name], size };
-        const reach = extentOf(block).width + 2 * BESIDE;
-        const clear = sides.filter((side) => !clusters.flat().some((other) => isOver(x, side, reach, other)));
-        const wish = clear.length === 1 ? besideCut(body, x, block, clear, isOnLine(x), NEAR_CUT) : [];
-        return inTurn([wish, besideCut(body, x, block, sides, isOnLine(x))], (places) => places);
-      }),
+      places: inTurn(sizes, (size) =>
+        besideCut(body, x, { fact: 'heel', lines: [name], size }, sides, isOnLine(x), others(x)),
+      ),
       otherwise: body.words.leaf.fromLeftEdge(name, x),
     })),
   );
-}
-
-/** Whether a name on that side of its place reaches over the line of another. */
-function isOver(x: Mm, side: Side, reach: Mm, other: At): boolean {
-  const away = side === 'right' ? other.x - x : x - other.x;
-  return away > 0 && away < reach;
 }
 
 interface Note {
@@ -162,20 +155,27 @@ const NEAR: Mm = 18;
 /** How far a mark of a place reaches into the body where its name stands elsewhere. */
 const TICK: Mm = 1.4;
 
-/** Where names stand off the cut, mm; nearer, where one side alone keeps a name off the line of another. */
+/** Where names stand off the cut, mm; nearer, where the line of another place is near too. */
 const AT_CUT = waysAt(liftSteps(TICK + 0.4, 40, 1.2));
-const NEAR_CUT = waysAt(liftSteps(TICK + 0.4, 20, 1.2));
+const NEAR_CUT = waysAt(liftSteps(TICK + 0.4, 14, 1.2));
 
-/** Beside a line that is there already a name needs none of its own. */
-function besideCut(
+/** Off the lines of `others` first, where these are near. Beside a line that is there already a name needs none of its own. */
+function* besideCut(
   body: Body,
   x: Mm,
   block: Block,
   sides: readonly Side[],
   onLine: boolean,
-  ways = AT_CUT,
+  others: readonly Mm[],
 ): Iterable<Candidate> {
   const level = offCut(body, x);
   const foot = onLine ? undefined : point(x, level.y);
-  return offLevel(level, ways, wordsBeside(block, x, sides), foot);
+  const tried = wordsBeside(block, x, sides);
+  const offOthers = (turn: 0 | 1): Tried => {
+    const { label, lefts } = tried(turn);
+    const isOver = (left: Mm) => (other: Mm) => other > left - BESIDE && other < left + label.width + BESIDE;
+    return { label, lefts: lefts.filter((left) => !others.some(isOver(left))) };
+  };
+  if (offOthers(0).lefts.length < sides.length) yield* offLevel(level, NEAR_CUT, offOthers, foot);
+  yield* offLevel(level, AT_CUT, tried, foot);
 }
