@@ -13,10 +13,14 @@ export async function loadKernel(): Promise<Kernel> {
 /** How what is round becomes flats: so many all round, of which the corners lie so far from the middle. */
 export type Flats = (radius: number) => { readonly many: number; readonly corners: number };
 
-/** So many flats with their corners on the round, the flats within it. */
+/** So many flats with their corners on the round, the flats within it; fewer round the corner of a box. */
 export const inscribed =
   (many: number, within = 0): Flats =>
-  (radius) => ({ many, corners: radius - within });
+  (radius) => ({ many: radius < SMALL ? Math.min(many, ROUND_CORNERS) : many, corners: radius - within });
+
+/** On a radius of 5 mm as many flats lie 0.003 mm within the round. */
+const ROUND_CORNERS = 96;
+const SMALL = 8;
 
 /** Along a tube's axis from its first point, mm. */
 export type Stretch = readonly [from: number, to: number];

@@ -7,7 +7,7 @@ import { DEEP, howMany } from '../../count.ts';
 import { fileOfStrung, strungFrames } from '../rails-and-stays.ts';
 import { drawnFrames, fannedFrames } from '../random-frames.ts';
 import { along, crossOf, dotOf, minus, type Place } from '../ray-march.ts';
-import { readText } from '../read-lines.ts';
+import { fileOf, readText } from '../read-lines.ts';
 import { bodyOf, type Kernel, loadKernel, pointOf, seatOf } from './bars.ts';
 import { meshHeaders } from './headers.ts';
 import type { SeenByRays } from './ray-spans.ts';
@@ -144,6 +144,57 @@ function kindsOf({ tubes }: Job, tube: number, end: EndName): readonly string[] 
   ];
 }
 
+/** What came of the ends of some frames: how often each verdict and each kind of end, and the most in mm. */
+interface Tally {
+  readonly counts: Map<string, number>;
+  ends: number;
+  looks: number;
+  gap: number;
+  bias: number;
+}
+
+const emptyTally = (): Tally => ({ counts: new Map(), ends: 0, looks: 0, gap: 0, bias: 0 });
+
+function count({ counts }: Tally, what: string): void {
+  counts.set(what, (counts.get(what) ?? 0) + 1);
+}
+
+/** Holds every coped end of a frame to the kernel. */
+function judgeEnds(tally: Tally, text: string, turned: number): void {
+  const job = readText(text);
+  const mesh = meshHeaders(kernel, job);
+  for (const [tube, end] of job.tubes.flatMap((_, i) => [[i, 'A'] as const, [i, 'B'] as const])) {
+    const looks = looksAt(job, tube, end, turned);
+    if (looks.length === 0) continue;
+    tally.ends++;
+    const [within, beyond] = [mesh.at(tube, end, 'within'), mesh.at(tube, end, 'beyond')];
+    if (isRounded(job, tube, end)) count(tally, 'taken for crossing or square');
+    else if (within === 'too deep' || beyond === 'too deep') count(tally, 'cut too often');
+    else {
+      for (const kind of kindsOf(job, tube, end)) count(tally, kind);
+      for (const look of looks) judgeLook(tally, look, [within, beyond], text);
+    }
+  }
+  mesh.drop();
+}
+
+function judgeLook(
+  tally: Tally,
+  { place, told, ray }: WallLook,
+  [within, beyond]: readonly [readonly SeenByRays[], readonly SeenByRays[]],
+  text: string,
+): void {
+  const [low, high] = [firstMet(within, ray), firstMet(beyond, ray)];
+  const verdict = judged(told, low, high);
+  const said = `${place}: ${told}, ${low?.setback} to ${high?.setback}\n${text}`;
+  expect(verdict, said).not.toBe('wrong');
+  tally.looks++;
+  count(tally, verdict);
+  if (verdict !== 'borne out' || told === undefined || !low) return;
+  tally.gap = Math.max(tally.gap, (told - low.setback) * low.square);
+  tally.bias = Math.max(tally.bias, apart(low, high) ?? 0);
+}
+
 const EVERY_KIND = [
   ...[1, 2, 3, 4].map((many) => `onto ${many}`),
   ...['stopped', 'mitre', 'round', 'box', 'of rectangular tube'],
@@ -152,44 +203,12 @@ const EVERY_KIND = [
 const FRAMES = howMany({ short: 1, deep: 300, asked: 'FRAMES' });
 
 test('every end of random frames lies between headers of the mesh kernel that are a hair too small and a hair too large', () => {
-  const counts = new Map<string, number>();
-  const count = (what: string): number => {
-    const many = (counts.get(what) ?? 0) + 1;
-    counts.set(what, many);
-    return many;
-  };
-  let [ends, looks, gap, bias] = [0, 0, 0, 0];
+  const tally = emptyTally();
   fc.assert(
-    fc.property(fc.noBias(frames), fc.nat(96), (text, turned) => {
-      const job = readText(text);
-      const mesh = meshHeaders(kernel, job);
-      for (const [tube, end] of job.tubes.flatMap((_, i) => [[i, 'A'] as const, [i, 'B'] as const])) {
-        const all = looksAt(job, tube, end, turned / 97);
-        if (all.length === 0) continue;
-        ends++;
-        const [within, beyond] = [mesh.at(tube, end, 'within'), mesh.at(tube, end, 'beyond')];
-        if (isRounded(job, tube, end)) count('taken for crossing or square');
-        else if (within === 'too deep' || beyond === 'too deep') count('cut too often');
-        else {
-          for (const kind of kindsOf(job, tube, end)) count(kind);
-          for (const { place, told, ray } of all) {
-            looks++;
-            const [low, high] = [firstMet(within, ray), firstMet(beyond, ray)];
-            const verdict = judged(told, low, high);
-            expect(verdict, `${place}: ${told}, ${low?.setback} to ${high?.setback}\n${text}`).not.toBe(
-              'wrong',
-            );
-            count(verdict);
-            if (verdict !== 'borne out' || told === undefined || !low) continue;
-            gap = Math.max(gap, (told - low.setback) * low.square);
-            bias = Math.max(bias, apart(low, high) ?? 0);
-          }
-        }
-      }
-      mesh.drop();
-    }),
+    fc.property(fc.noBias(frames), fc.nat(96), (text, turned) => judgeEnds(tally, text, turned / 97)),
     { numRuns: FRAMES, seed: Number(process.env.FRAME_SEED ?? 6), endOnFailure: true },
   );
+  const { counts, ends, looks, gap, bias } = tally;
   const told = [...counts].map(([what, many]) => `${many} ${what}`).join(', ');
   console.info(
     `${FRAMES} frames: ${ends} ends, ${looks} looks: ${told}; gap ${gap} mm, the kernel's own bias ${bias} mm`,
@@ -199,3 +218,14 @@ test('every end of random frames lies between headers of the mesh kernel that ar
   expect(of('taken for crossing or square') + of('cut too often')).toBeLessThan(0.1 * ends);
   for (const kind of DEEP ? EVERY_KIND : []) expect(of(kind), kind).toBeGreaterThan(FRAMES / 20);
 }, 1_800_000);
+
+test('so do two halves that end at the middle of a brace', () => {
+  const [size, x] = ['od: 26.9, wall: 2.6', '{ middle: [a, c] }'];
+  const text = fileOf({ a: '[0, 0, 0]', b: '[0, 0, 1100]', c: '[1400, 300, 1100]', d: '[1400, 300, 0]', x }, [
+    'name: brace, along: [a, c], od: 42.4, wall: 2.6',
+    ...['d', 'b'].map((to) => `name: half ${to}, along: [x, ${to}], ${size}`),
+  ]);
+  const tally = emptyTally();
+  judgeEnds(tally, text, 0.3);
+  expect([tally.ends, tally.counts.get('borne out')]).toEqual([2, 2 * 2 * LOOKS]);
+});

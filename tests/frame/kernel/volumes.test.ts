@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Job } from '../../../src/job/job.ts';
 import { wallLine } from '../../../src/saddle/lines.ts';
 import { solveTube, type TubeSolution } from '../../../src/saddle/solve.ts';
-import { howMany } from '../../count.ts';
+import { DEEP, howMany } from '../../count.ts';
 import { fileOfStrung, strungFrames } from '../rails-and-stays.ts';
 import { along, crossOf, type Place } from '../ray-march.ts';
 import { readLines, readText } from '../read-lines.ts';
@@ -82,47 +82,55 @@ function compared(job: Job, place: number, mesh: CutFrame): Compared | undefined
 }
 
 const FRAMES = howMany({ short: 1, deep: 10, asked: 'FRAMES' });
-const STAYS = howMany({ short: 1, deep: 40 });
+const STAYS = 40;
 
-test('stays between rails are what the mesh kernel leaves of them', () => {
-  const found: Compared[] = [];
-  fc.assert(
-    fc.property(fc.noBias(strungFrames), (tubes) => {
-      const job = readText(fileOfStrung(tubes));
-      const mesh = cutFrame(kernel, job);
-      const stays = tubes.flatMap(({ onto, od }, place) => (onto && od ? [place] : [])).slice(0, STAYS);
-      for (const place of stays) {
-        const each = compared(job, place, mesh);
-        if (!each) continue;
-        expect(each.overlap, tubes[place]?.name).toBeLessThan(BIAS);
-        expect(each.gap, tubes[place]?.name).toBeLessThan(0.01);
-        found.push(each);
-      }
-    }),
-    { numRuns: FRAMES, seed: 5, endOnFailure: true },
-  );
-  const [gap, overlap] = (['gap', 'overlap'] as const).map((key) =>
-    Math.max(...found.map((each) => each[key])),
-  );
-  console.info(`${found.length} stays: gap ${gap?.toFixed(5)} mm, overlap ${overlap?.toFixed(5)} mm`);
-  expect(found.length).toBeGreaterThanOrEqual(FRAMES);
-}, 1_800_000);
+// A short run has edges.test.ts, which takes a sixth of the time.
+test.runIf(DEEP)(
+  'stays between rails are what the mesh kernel leaves of them',
+  () => {
+    const found: Compared[] = [];
+    fc.assert(
+      fc.property(fc.noBias(strungFrames), (tubes) => {
+        const job = readText(fileOfStrung(tubes));
+        const mesh = cutFrame(kernel, job);
+        const stays = tubes.flatMap(({ onto, od }, place) => (onto && od ? [place] : [])).slice(0, STAYS);
+        for (const place of stays) {
+          const each = compared(job, place, mesh);
+          if (!each) continue;
+          expect(each.overlap, tubes[place]?.name).toBeLessThan(BIAS);
+          expect(each.gap, tubes[place]?.name).toBeLessThan(0.01);
+          found.push(each);
+        }
+      }),
+      { numRuns: FRAMES, seed: 5, endOnFailure: true },
+    );
+    const [gap, overlap] = (['gap', 'overlap'] as const).map((key) =>
+      Math.max(...found.map((each) => each[key])),
+    );
+    console.info(`${found.length} stays: gap ${gap?.toFixed(5)} mm, overlap ${overlap?.toFixed(5)} mm`);
+    expect(found.length).toBeGreaterThanOrEqual(FRAMES);
+  },
+  1_800_000,
+);
 
-test('two halves that end at the middle of a brace lie outside it, as the kernel cuts them', () => {
-  const [size, x] = ['od: 26.9, wall: 2.6', '{ middle: [a, c] }'];
-  const job = readLines(
-    { a: '[0, 0, 0]', b: '[0, 0, 1100]', c: '[1400, 300, 1100]', d: '[1400, 300, 0]', x },
-    [
-      'name: brace, along: [a, c], od: 42.4, wall: 2.6',
-      ...['d', 'b'].map((to) => `name: half ${to}, along: [x, ${to}], ${size}`),
-    ],
-  );
-  const mesh = cutFrame(kernel, job);
-  const each = compared(job, 1, mesh);
-  expect(each?.overlap).toBeLessThan(BIAS);
-  expect(each?.gap).toBeLessThan(0.01);
-  const [, half] = job.tubes;
-  const ours = half && ourTube(job, 1, solveTube(half), mesh);
-  // Cut square at the point, 600 mm3 of it would lie in the brace's wall.
-  expect(ours?.intersect(mesh.cutTube(0, FLATS)).volume()).toBeLessThan(1);
-});
+test.runIf(DEEP)(
+  'two halves that end at the middle of a brace lie outside it, as the kernel cuts them',
+  () => {
+    const [size, x] = ['od: 26.9, wall: 2.6', '{ middle: [a, c] }'];
+    const job = readLines(
+      { a: '[0, 0, 0]', b: '[0, 0, 1100]', c: '[1400, 300, 1100]', d: '[1400, 300, 0]', x },
+      [
+        'name: brace, along: [a, c], od: 42.4, wall: 2.6',
+        ...['d', 'b'].map((to) => `name: half ${to}, along: [x, ${to}], ${size}`),
+      ],
+    );
+    const mesh = cutFrame(kernel, job);
+    const each = compared(job, 1, mesh);
+    expect(each?.overlap).toBeLessThan(BIAS);
+    expect(each?.gap).toBeLessThan(0.01);
+    const [, half] = job.tubes;
+    const ours = half && ourTube(job, 1, solveTube(half), mesh);
+    // Cut square at the point, 600 mm3 of it would lie in the brace's wall.
+    expect(ours?.intersect(mesh.cutTube(0, FLATS)).volume()).toBeLessThan(1);
+  },
+);
