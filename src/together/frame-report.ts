@@ -2,15 +2,16 @@ import type { EndName, Job } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
-import { plusTimes, type Vector } from '../space/vector.ts';
+import type { Vector } from '../space/vector.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten, joined } from '../words/said.ts';
 import { endAsMade, stationAsMade } from './as-made.ts';
 import { rectanglesOf } from './diagonals.ts';
 import { type Apart, feetOf } from './feet.ts';
 import type { StandingFrame } from './frame-notes.ts';
-import { farEndOf, nameOfTube, type StandingTube, stopAt } from './in-space.ts';
+import { nameOfTube, type StandingTube } from './in-space.ts';
 import type { TubeLanding } from './landings.ts';
+import { overallOf } from './overall.ts';
 
 /** What `check` says of a frame as a whole, after its tubes: how large, how much tube, what lands where, what to watch. */
 export function frameReport(job: Job, standing: StandingFrame): Said {
@@ -43,31 +44,7 @@ export function measuresNote(job: Job, standing: StandingFrame): Said {
 }
 
 function sizeOf({ words, units }: Job, standing: StandingFrame): Said {
-  return words.frame.overall(overallOf(standing).map((mm) => words.quantities.tape(mm, units)));
-}
-
-/** How far the tubes reach along each axis of space, long points and outsides included, to within a tube's outline. */
-export function overallOf({ listed }: StandingFrame): readonly [Mm, Mm, Mm] {
-  const ends = listed.flatMap((standing) => cornersOf(standing));
-  const reach = (axis: 0 | 1 | 2): Mm =>
-    Math.max(...ends.map(({ place, out }) => (place[axis] ?? 0) + (out[axis] ?? 0))) -
-    Math.min(...ends.map(({ place, out }) => (place[axis] ?? 0) - (out[axis] ?? 0)));
-  return [reach(0), reach(1), reach(2)];
-}
-
-interface Corner {
-  readonly place: readonly number[];
-  /** How far its outside reaches along each axis from there. */
-  readonly out: readonly number[];
-}
-
-function cornersOf(standing: StandingTube): readonly Corner[] {
-  const { seat, solution } = standing;
-  const out = seat.axis.map((part) => solution.section.reach * Math.sqrt(Math.max(0, 1 - part * part)));
-  return [stopAt(standing), farEndOf(standing)].map((along) => ({
-    place: plusTimes(seat.from, along, seat.axis),
-    out,
-  }));
+  return words.frame.overall(overallOf(standing.listed).map((mm) => words.quantities.tape(mm, units)));
 }
 
 /** Length and mass of each size of tube. */

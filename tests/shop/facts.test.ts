@@ -97,7 +97,7 @@ describe('A ticket has the codes of its leaves and footprints, and no other', ()
       const marks = statedOf(job, footprints).filter(({ fact }) => fact === 'mark');
       const isOf = ({ of }: Stated, { of: end }: Stated): boolean =>
         of.tube === end.tube && of.end === end.end && (end.hand ?? of.hand) === of.hand;
-      const codesIn = ({ text }: Stated): string[] => text.replace(/^codes? /, '').split(', ');
+      const codesIn = ({ text }: Stated): string[] => text.match(/\b[A-Z\d]{4}\b/g) ?? [];
       const onTickets = marks.filter(({ place, of }) => place === 'ticket' && of.end !== undefined);
       const onLeaves = marks.filter(({ place }) => place === 'leaf' || place === 'footprint');
       expect(onLeaves.length).toBeGreaterThan(0);

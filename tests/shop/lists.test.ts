@@ -130,7 +130,7 @@ describe('the stock plan', () => {
 
   test('tells what lies in the rack, and that each size of tube has it all', () => {
     expect(plan && stockAsText(plan, 'mm', ENGLISH)).toContain(
-      'In the rack: 2m, 1m x 2, all of these for each size of tube.',
+      'In stock: 2m, 1m x 2, all of these for each size of tube.',
     );
   });
 

@@ -18,10 +18,12 @@ export function statedIn({ sheets }: SheetSet): Stated[] {
     for (const { drawing } of placements) {
       if (seen.has(drawing.name)) continue;
       seen.add(drawing.name);
-      const words = drawing.marks.filter((mark): mark is Words => mark.kind === 'words' && !mark.more);
-      for (const { fact, text, of } of words) {
+      const words = drawing.marks.filter((mark): mark is Words => mark.kind === 'words');
+      for (const { fact, text, of, more } of words) {
         const whole = { ...drawing.of, ...of };
-        found.push({ fact, of: whole, place: whole.place ?? 'sheet', text });
+        const before = more ? found.pop() : undefined;
+        if (before) found.push({ ...before, text: `${before.text} ${text}` });
+        else found.push({ fact, of: whole, place: whole.place ?? 'sheet', text });
       }
     }
   }

@@ -281,7 +281,7 @@ describe('both hands of a pair share a ticket', () => {
     ]);
     expect(pair?.hands.map(({ facts }) => facts.map(({ end, fact }) => [end, fact.fact]))).toEqual(
       [0, 1].map(() => [
-        ['B', 'clocking'],
+        // Its clocking is the tube's rotation, which stands with the numbers for the saw.
         ['B', 'offset'],
       ]),
     );
@@ -542,19 +542,17 @@ test('a bar has no inside to deburr, clean or vent', () => {
   expect(bar).not.toMatch(/inside and out|vent/);
 });
 
-test('a blank of no known length is left longer by what the cut takes up, rounded up', () => {
-  // From heel to toe the cut is the tube's width by the cotangent of its angle deep: 30 cot 35° = 42.84 mm, 1.687 in.
+test('a blank of no known length reaches to the long point beyond the work point, rounded up', () => {
+  // The cut goes to both sides of the work point by half the tube's width by the cotangent of its angle: 15 cot 35° = 21.42 mm.
   const slant = (units: string, od: string) =>
     ticketsFor(
       `units: ${units}\ntube: { od: ${od}, wall: 2mm, ends: { A: { onto: { plate: {} }, angle: 35 } } }\n`,
     )[0]?.steps[1]?.text;
   expect(slant('mm', '30mm')).toContain(
-    'Cut the blank at least 43 mm longer than the tube has to be from its short point at end A',
+    'Cut the blank at least as long as the tube is to be from the work point of end A, and 22 mm more',
   );
-  // 1-1/4 in cot 35° = 1.785 in, over 28 sixteenths.
-  expect(slant('in', '1-1/4in')).toContain(
-    'Cut the blank at least 1-13/16 in longer than the tube has to be',
-  );
+  // 5/8 in cot 35° = 0.893 in, over 14 sixteenths.
+  expect(slant('in', '1-1/4in')).toContain('and 15/16 in more, where its long point lies.');
 });
 
 test('a gap that a square face leaves is added to the weld, but for one over 5 mm', () => {
@@ -591,7 +589,12 @@ test('of several headers it is said whose clock and offset are told', () => {
   expect(facts).toContain('clocking header 2: opposite the spine');
   expect(facts.filter((text) => text.startsWith('offset header 2: 2 mm'))).toHaveLength(1);
   const one = ticketsFor(`tube:\n  od: 30\n${BY_NUMBERS}`)[0]?.ends[1]?.facts;
-  expect(one?.find(({ label }) => label === 'clocking')?.text).toBe('35° right of the spine');
+  // Where end A's heel lies on the spine, that is the tube's rotation.
+  expect(one?.find(({ label }) => label === 'clocking')).toBe(undefined);
+  const turned = BY_NUMBERS.replace('angle: 60', 'angle: 60, clock: 10');
+  expect(turned).not.toBe(BY_NUMBERS);
+  const other = ticketsFor(`tube:\n  od: 30\n${turned}`)[0]?.ends[1]?.facts;
+  expect(other?.find(({ label }) => label === 'clocking')?.text).toBe('35° right of the spine');
 });
 
 test('a rotation mark is made on the heel side; a square joint has none, and it is said which side serves', () => {

@@ -35,14 +35,26 @@ export function partFacts(
       label: name ?? card.labels.header,
       text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
     },
-    ...angleFacts(part, units, words),
+    ...angleFacts(part, standsBehind(part, name !== undefined), units, words),
     ...placeFacts(part, ofHeader, name !== undefined, datum, words),
   ];
 }
 
-function angleFacts({ onto, angle }: Part, units: 'mm' | 'in', { card }: Language): Fact[] {
-  if (onto.kind !== 'mitre')
-    return [{ fact: 'angle' as const, label: card.labels.angle, text: spelled(card.angle(angle)) }];
+/** Whether a header ends at the joint and stands where the heel is not: it is told and drawn on its own side, where a gauge is held. */
+function standsBehind(part: Part, several: boolean): boolean {
+  return sideOfStop(part, several) === -1;
+}
+
+function angleFacts(
+  { onto, angle }: Part,
+  behind: boolean,
+  units: 'mm' | 'in',
+  { card, quantities }: Language,
+): Fact[] {
+  if (onto.kind !== 'mitre') {
+    const text = behind ? quantities.angle(Math.PI - angle.rad) : card.angle(angle);
+    return [{ fact: 'angle' as const, label: card.labels.angle, text: spelled(text) }];
+  }
   const tilt = {
     fact: 'mitre' as const,
     label: card.labels.cut,
@@ -71,8 +83,7 @@ function placeFacts(
   const { onto, angle, clock, offset, shift } = part;
   const { labels } = card;
   const facts: Fact[] = [];
-  // As the picture has it.
-  const stands = sideOfStop(part, several) === -1 ? Math.PI : 0;
+  const stands = standsBehind(part, several) ? Math.PI : 0;
   const side = wrapStation(clock.rad + stands, 2 * Math.PI);
   const turned = card.turned(side);
   if (onto.kind === 'mitre') {

@@ -81,26 +81,26 @@ interface HeaderAcross {
 }
 
 /**
- * A header's axis as it lies across the tube; of a plate and a mitre, which have none, the heel's side alone, where they lean; of one of
- * several that ends at the joint the side on which it `stands`.
+ * A header's way across the tube, through the middle, so that it meets the rim at the station of the heel, where the leaf has it: how far
+ * it lies beside is another picture's. Of a plate and a mitre, which have no axis, the heel's side alone, where they lean; of one of several
+ * that ends at the joint the side on which it `stands`.
  */
 function headerAcross(part: Part, reach: Mm, text: Said, end: EndName, stands?: 1 | -1): HeaderAcross[] {
-  const { onto, angle, clock, offset } = part;
+  const { onto, angle, clock } = part;
   const flat = headerFactsOf(onto).shape().kind === 'plane';
   if (flat && angle.rad === Math.PI / 2) return [];
   const side = stands ?? (angle.rad <= Math.PI / 2 ? 1 : -1);
   const [c, s] = [exactCosine(clock.rad), Math.sin(clock.rad)];
   const at = (out: Mm): Point => {
     const along = out * side;
-    return onPage(along * c - offset.mm * s, along * s + offset.mm * c);
+    return onPage(along * c, along * s);
   };
-  const rim = Math.sqrt(Math.max(0, reach * reach - offset.mm * offset.mm));
   const tip = at(OUT.heel * reach);
   return [
     {
       end,
-      line: [at(rim), tip],
-      axis: flat || stands ? [] : [{ from: at(-OUT.toe * reach), to: at(rim) }],
+      line: [at(reach), tip],
+      axis: flat || stands ? [] : [{ from: at(-OUT.toe * reach), to: at(reach) }],
       word: { text, fact: 'picture', at: tip, way: point(tip.x, tip.y) },
     },
   ];

@@ -6,7 +6,7 @@ import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
 import { copedEnds, isMitred, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
-import { cutWarnings, depthOf, edgeOf } from './cope-steps.ts';
+import { cutWarnings, edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube cut out and tried on scrap, before a blank is cut. */
@@ -38,7 +38,9 @@ function blankWords({ solution, first, second, blanks, units, words }: Piece): S
   const { blank } = words.steps;
   if (!lengths) {
     if (ends.A && ends.B) return blank.marked(blanks);
-    return first ? blank.unmeasured(blanks, first.name, depthOf(first.cope), units) : blank.long(blanks);
+    return first
+      ? blank.unmeasured(blanks, first.name, -first.cope.longPoint.setback, units)
+      : blank.long(blanks);
   }
   if (!first && !second) return blank.square(blanks, words.quantities.tape(lengths.overall, units));
   const over = tapeLength(sawLength(lengths.blank, units) - lengths.overall, units);

@@ -14,15 +14,16 @@ import { footprintsAt, type PrintedWith, ticketNumbers } from './ticket-numbers.
  */
 export function marked(ticket: Ticket, printed: PrintedWith): Ticket {
   const hands = ticket.hands.map(({ solution }) => solution);
+  const { labels, footprintMarks } = ticket.words.ticket;
   const marksOf = (solution: TubeSolution, end: EndName): readonly Said[] => {
-    const leaf =
-      sawnAt(solution, end) !== undefined ? [] : [leafNumbers(solution, end, printed.paperThickness)];
-    return [...leaf, ...footprintsAt(solution, hands, end, printed)].map(markOf);
+    const isSawn = sawnAt(solution, end) !== undefined;
+    const leaf = isSawn ? [] : [markOf(leafNumbers(solution, end, printed.paperThickness))];
+    const footprints = footprintsAt(solution, hands, end, printed).map(markOf);
+    return [...leaf, ...(footprints.length > 0 ? [footprintMarks(footprints)] : [])];
   };
   const factsOf = (solution: TubeSolution, end: EndName): readonly Fact[] => {
     const marks = marksOf(solution, end);
-    const label = ticket.words.ticket.labels.marks(marks.length);
-    return marks.length > 0 ? [{ fact: 'mark', label, text: joined(marks, ', ') }] : [];
+    return marks.length > 0 ? [{ fact: 'mark', label: labels.mark, text: joined(marks, ', ') }] : [];
   };
   const ends = ticket.ends.map((end) => {
     const facts = hands.map((solution) => factsOf(solution, end.name));

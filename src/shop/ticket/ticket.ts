@@ -8,12 +8,13 @@ import { baseEdgeOf } from '../../leaf/wrap/base-edge.ts';
 import { TAB } from '../../leaf/wrap/seam-edges.ts';
 import { WASTE_ROOM } from '../../leaf/wrap/waste.ts';
 import type { Said } from '../../measure/said.ts';
+import { sawLength } from '../../measure/saw-length.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { sawnAt } from '../../saddle/sawn.ts';
 import type { Hand, TubeSolution } from '../../saddle/solve.ts';
 import type { Size } from '../../tiler/free-room.ts';
 import type { Language } from '../../words/language.ts';
-import { asWritten, joined } from '../../words/said.ts';
+import { asWritten } from '../../words/said.ts';
 import { bendJobOf, elbowsOf } from '../bend-pieces.ts';
 import { type BlankKind, blanksOf } from '../blanks.ts';
 import { lengthless } from '../lists/cut-list.ts';
@@ -212,9 +213,16 @@ function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): 
 function stockFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
   const hands = handsOf(solution.tube);
   const taken = sawnOrNot(solution, false).flatMap(({ length, count, piece }) =>
-    piece ? [ticket.ofStock(hands * count, piece, quantities.sawn(length, units))] : [],
+    piece ? [{ count: hands * count, piece, length }] : [],
   );
-  return taken.length > 0 ? [{ fact: 'pieces', label: ticket.labels.stock, text: joined(taken, ', ') }] : [];
+  if (taken.length === 0) return [];
+  const all = taken.reduce((sum, { count, length }) => sum + count * sawLength(length, units), 0);
+  const each = taken.map(({ count, piece, length }) =>
+    ticket.ofStock(count, piece, quantities.sawn(length, units)),
+  );
+  return [
+    { fact: 'pieces', label: ticket.labels.stock, text: ticket.longStock(quantities.sawn(all, units), each) },
+  ];
 }
 
 function sawnOrNot(solution: TubeSolution, sawn: boolean): readonly BlankKind[] {
@@ -257,6 +265,13 @@ function apartFacts({ solution, words: { ticket } }: Piece): Fact[] {
     : [{ fact: 'header', label: ticket.labels.headers, text: ticket.headersApart(apart) }];
 }
 
+/** Whether where an end's heel lies is the tube's rotation, which is told: end A's lies on the spine. */
+function isRotation({ solution: { tube, twist }, second }: Piece, name: EndName): boolean {
+  const a = tube.ends.A;
+  const isOnSpine = a?.kind === 'coped' && a.parts.length === 1 && a.parts[0].clock.rad === 0;
+  return name === 'B' && twist !== undefined && second !== undefined && isOnSpine;
+}
+
 /** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere; how an edge is made, with its cut. */
 function endFacts(piece: Piece, name: EndName): Fact[] {
   const { solution, words } = piece;
@@ -266,8 +281,9 @@ function endFacts(piece: Piece, name: EndName): Fact[] {
   const { root, parts, toFlat } = end;
   const single = parts.length === 1;
   const freelyTurned = bendJobOf(solution) !== undefined || !(hasSpine(piece) || solution.tube.pair);
+  const isTold = freelyTurned || isRotation(piece, name);
   const shown = (fact: FactName): boolean =>
-    single && (fact === 'mitre' || fact === 'pieces' || (freelyTurned && fact === 'clocking'));
+    single && (fact === 'mitre' || fact === 'pieces' || (isTold && fact === 'clocking'));
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
     ...(toFlat ? [{ fact: 'edge' as const, label: labels.edge, text: words.check.toFlat }] : []),

@@ -3,7 +3,7 @@ import type { Angle, Length, Mm } from '../../measure/units.ts';
 import { type Objection, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
-const { own, written, writtenAngle } = quantities;
+const { own, radius, written, writtenAngle } = quantities;
 
 /** A header in the person's words and in the other unit, as it stands after `onto`; and in few words. */
 type Spoken = {
@@ -27,7 +27,7 @@ export const headers = {
     name: say`the next piece`,
   }),
   box: ({ wide, deep, corner, roll }: Box): Spoken => ({
-    words: say`a box ${written(wide)} wide, ${written(deep)} deep, corner radius ${written(corner)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
+    words: say`a box ${written(wide)} wide, ${written(deep)} deep, corner radius ${radius(corner)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
     brief: say`a box ${own(wide)} x ${own(deep)}${roll.rad === 0 ? say`` : say`, rolled ${writtenAngle(roll)}`}`,
     name: say`the ${own(wide)} x ${own(deep)} box`,
   }),

@@ -25,10 +25,9 @@ export const quantities = {
   /** In the job's unit, to what a tape is read to: `512.5 mm`, `20-5/32 in`. */
   tape: (mm: Mm, units: Units): Said => one(tapeLength(mm, units), units),
   /** Up to the next millimetre or sixteenth. */
-  roundedUp: (mm: Mm, units: Units): Said => {
-    const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
-    return one(Math.ceil(mm / step - 1e-6) * step, units);
-  },
+  roundedUp: (mm: Mm, units: Units): Said => one(roundedUp(mm, units), units),
+  /** Down to it. */
+  roundedDown: (mm: Mm, units: Units): Said => one(-roundedUp(-mm, units), units),
   /** A limit that a length may reach, in the job's unit and never over it: `19.05 mm`, `0.75 in`. */
   limit: (mm: Mm, units: Units): Said =>
     units === 'mm' ? say`${below(mm, 100)} mm` : say`${below(mm / MM_PER_INCH, 1000)} in`,
@@ -48,17 +47,17 @@ export const quantities = {
   /** A blank as it is sawn: `432 mm`. */
   sawn: (mm: Mm, units: Units): Said => one(sawLength(mm, units), units),
   /** As the person wrote it, and in the other unit; a named size in both: `16 BWG (1.65 mm, ~1/16 in, 0.065)`. */
-  written: (length: Length): Said => {
-    const { mm, wrote, unit, byName } = length;
-    const inches = say`${one(mm, 'in')}, ${asWritten(decimalInches(mm))}`;
-    if (byName) return say`${asWritten(wrote)} (${one(mm, 'mm')}, ${inches})`;
-    return say`${own(length)} (${isMetric(unit) ? inches : one(mm, 'mm')})`;
-  },
+  written,
   /** In the person's own words alone, without a sign where words beside it say which way. */
   unsigned: (length: Length): Said => asWritten(own(length).replace(/^[-−]\s*/, '')),
   /** The same in the person's own words alone; a named size in millimetres too. */
   sized: (length: Length): Said =>
     length.byName ? say`${asWritten(length.wrote)} (${one(length.mm, 'mm')})` : own(length),
+  /** A radius that follows from the wall where none was given: `5 mm (2 x wall, EN 10219-2)`. */
+  radius: (length: Length): Said =>
+    length.byName
+      ? say`${one(length.mm, isMetric(length.unit) ? 'mm' : 'in')} (${asWritten(length.wrote)})`
+      : written(length),
   /** In the person's own words alone, with the unit that was meant. */
   own,
   /** To at most two decimals: `60.25°`. */
@@ -90,6 +89,18 @@ export const quantities = {
   /** The filler rod that a gap is tried with. */
   rod: say`1.6 mm (1/16 in)`,
 };
+
+function written(length: Length): Said {
+  const { mm, wrote, unit, byName } = length;
+  const inches = say`${one(mm, 'in')}, ${asWritten(decimalInches(mm))}`;
+  if (byName) return say`${asWritten(wrote)} (${one(mm, 'mm')}, ${inches})`;
+  return say`${own(length)} (${isMetric(unit) ? inches : one(mm, 'mm')})`;
+}
+
+function roundedUp(mm: Mm, units: Units): Mm {
+  const step = units === 'mm' ? 1 : MM_PER_INCH / 16;
+  return Math.ceil(mm / step - 1e-6) * step;
+}
 
 function wholeAngle(angle: Radians): Said {
   return say`${Math.round(degrees(angle))}°`;

@@ -5,7 +5,7 @@ import { asWritten, joined, type Objection, say } from '../said.ts';
 import { values } from './job/values.ts';
 import { quantities } from './quantities.ts';
 
-const { limit, own, written } = quantities;
+const { limit, own, radius, written } = quantities;
 
 type Units = 'mm' | 'in';
 
@@ -27,7 +27,7 @@ export const tubes = {
     name: say`a round tube`,
   }),
   rectangular: ({ wide, deep, corner }: Rectangle): Spoken => ({
-    words: say`${own(wide)} x ${own(deep)}, corner radius ${written(corner)}`,
+    words: say`${own(wide)} x ${own(deep)}, corner radius ${radius(corner)}`,
     brief: say`${own(wide)} x ${own(deep)}, corner radius ${own(corner)}`,
     name: say`a rectangular tube`,
   }),

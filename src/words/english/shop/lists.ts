@@ -153,7 +153,7 @@ const stock = {
   title: say`Stock`,
   /** Over the plan in a terminal. */
   heading: (kerf: Mm, units: Units): Said => say`Stock, ${short(kerf, units)} lost at every cut`,
-  /** `In the rack: 3m x 2, 1.2m.`; it may be there for each size of tube. */
+  /** `In stock: 3m x 2, 1.2m.`; it may be there for each size of tube. */
   rack: (
     rack: readonly { readonly length: Length; readonly count: number }[],
     sizes: number,
@@ -164,7 +164,7 @@ const stock = {
     );
     const whose = sizes > 1 ? say`, all of these for each size of tube` : say``;
     const lost = kerf ? say` Each cut takes ${own(kerf)} (the saw's kerf).` : NOTHING;
-    return say`In the rack: ${joined(lengths, ', ')}${whose}.${lost}`;
+    return say`In stock: ${joined(lengths, ', ')}${whose}.${lost}`;
   },
   /** `6m no. 2`: written on the steel. */
   bar: (length: Length | undefined, number: number): Said =>

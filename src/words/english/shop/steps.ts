@@ -28,12 +28,18 @@ const blank = {
       : say`Cut out the leaf (wrap template) of this code on the solid line${outside}. On a scrap its seam edges must meet.`;
   },
   /** Of a leaf on several sheets. */
-  tape: say`Put a leaf that is on several sheets together first: trim and tape them as their heads say.`,
+  tape: say`Put a leaf or footprint that is on several sheets together first: trim and tape them as their heads say.`,
   /** Of a tube whose length is marked at the frame. */
   marked: (blanks: number): Said => say`Cut ${theBlank(blanks)} long enough to reach past both headers.`,
   /** Of a tube whose length nobody gave. */
-  unmeasured: (blanks: number, end: EndName, depth: Mm, units: Units): Said =>
-    say`Cut ${theBlank(blanks)} at least ${quantities.roundedUp(depth, units)} longer than the tube has to be from its short point at end ${end}: the cut takes that.`,
+  /** `past`: how far its long point lies beyond the work point. */
+  unmeasured: (blanks: number, end: EndName, past: Mm, units: Units): Said => {
+    const more =
+      past > 0
+        ? say`and ${quantities.roundedUp(past, units)} more`
+        : say`less ${quantities.roundedDown(-past, units)}`;
+    return say`Cut ${theBlank(blanks)} at least as long as the tube is to be from the work point of end ${end}, ${more}, where its long point lies.`;
+  },
   /** Of one that is sawn, and whose length nobody gave. */
   long: (blanks: number): Said => say`Cut ${theBlank(blanks)} longer than the tube has to be.`,
   square: (blanks: number, length: Said): Said =>

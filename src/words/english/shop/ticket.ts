@@ -48,7 +48,7 @@ export const ticket = {
   labels: {
     note: say`note`,
     /** Of an end's leaf, then of its footprints. */
-    marks: (count: number): Said => (count > 1 ? say`codes` : say`code`),
+    mark: say`code`,
     tube: say`tube`,
     wall: say`wall`,
     length: say`length`,
@@ -69,6 +69,11 @@ export const ticket = {
   /** What one kind of a bend's pieces takes of long stock, from which it is not sawn off first. */
   ofStock: (count: number, kind: 'middle' | 'end', length: Said): Said =>
     say`${count} x ${length} for the ${pieceName(kind, count)}`,
+  footprintMarks: (marks: readonly Said[]): Said =>
+    say`${marks.length > 1 ? say`footprints` : say`footprint`} ${joined(marks, ', ')}`,
+  /** What all pieces take, of one length that is held. */
+  longStock: (all: Said, each: readonly Said[]): Said =>
+    say`one length, ${all} and what the vise holds besides: ${joined(each, ', ')}`,
   headersApart: (apart: Radians): Said =>
     apart < 1e-6 ? say`parallel` : say`${quantities.angle(apart)} apart`,
   /** Under the picture of both ends. */
