@@ -5,7 +5,7 @@ import { type Cope, curveOf } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { drawCard } from './card/card.ts';
-import type { Fact } from './card/fact.ts';
+import { type Fact, factOf } from './card/fact.ts';
 import { cardFactsOf } from './card/facts.ts';
 import { drawingKey } from './key.ts';
 import type { CardedLeaf } from './leaf.ts';
@@ -68,9 +68,7 @@ export function drawLeaf(solution: TubeSolution, endName: EndName, context: Leaf
     seam: words.leaf.seam(girth + tapeRound(solution.tube.section), units),
     language: words,
   });
-  const ticks = wrap.ticked
-    ? [{ fact: 'beside' as const, label: words.card.labels.ticks, text: words.card.ticks }]
-    : [];
+  const ticks = wrap.ticked ? [factOf('beside', words.card.labels.ticks, words.card.ticks)] : [];
   const { ticketed = false } = context;
   const told = ticketed ? [] : [...facts, ...ticks];
   const card = drawCard(`card:${key}`, names, told, wrap.beside, cope, words, ticketed);

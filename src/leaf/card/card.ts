@@ -14,7 +14,7 @@ import type { Language } from '../../words/language.ts';
 import { asWritten, joined } from '../../words/said.ts';
 import type { Names } from '../names.ts';
 import { type JointView, viewsOf } from '../picture/side-view.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, factOf } from './fact.ts';
 
 /** The card's grid: two columns, facts to the left, picture to the right. */
 const LEFT: Mm = 60;
@@ -47,7 +47,7 @@ export function drawCard(
   const head = layHead(names, words);
   if (ticketed) return besideCard(name, head, facts, besideLines(beside, words, WIDTH));
   const left = layFacts(
-    [...facts, { fact: 'date', label: words.card.labels.date, text: NOTHING }],
+    [...facts, factOf('date', words.card.labels.date, NOTHING)],
     head.foot - BLOCK_GAP,
     LEFT,
   );

@@ -5,14 +5,14 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { Line } from '../../saddle/line.ts';
 import type { Language } from '../../words/language.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, factOf } from './fact.ts';
 
 /** How the edge of one end is made, and what its dashed line is; lengths in the tube's unit and the other. */
 export function edgeFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   const { labels, edge } = words.card;
-  const made = { fact: 'edge' as const, label: labels.edge, text: edgeWords(cope, units, words) };
+  const made = factOf('edge', labels.edge, edgeWords(cope, units, words));
   if (!cope.other || cope.end.preparation.edge === 'bevel') return [made];
-  return [made, { fact: 'edge' as const, label: labels.dashes, text: edge.dashesOfSquare }];
+  return [made, factOf('edge', labels.dashes, edge.dashesOfSquare)];
 }
 
 function edgeWords(cope: Cope, units: 'mm' | 'in', { card: { edge }, steps }: Language): Said {

@@ -12,3 +12,8 @@ export interface Fact {
   readonly label: Said;
   readonly text: Said;
 }
+
+/** A fact of what it stands with: a tube, or its end that is told there. */
+export function factOf(fact: FactName, label: Said, text: Said): Fact {
+  return { fact, label, text };
+}

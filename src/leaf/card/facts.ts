@@ -8,7 +8,7 @@ import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { asWritten } from '../../words/said.ts';
 import { edgeFacts } from './edge-words.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, factOf } from './fact.ts';
 import { fitUpFacts } from './fit-up-facts.ts';
 import { headerFacts } from './header-facts.ts';
 import { weldFacts } from './zones.ts';
@@ -31,7 +31,7 @@ export function cardFactsOf(
     ...lengthFacts(solution, units, words),
     ...edgeFacts(cope, units, words),
     ...weldFacts(cope, words),
-    ...(root ? [{ fact: 'root' as const, label: card.labels.root, text: spelled(card.root(root)) }] : []),
+    ...(root ? [factOf('root', card.labels.root, spelled(card.root(root)))] : []),
   ];
 }
 
@@ -40,18 +40,14 @@ const JOB_NAME: Mm = 70;
 
 /** The job's name, cut short where it would fill the card. */
 export function jobFacts(job: string | undefined, { card }: Language): Fact[] {
-  return job
-    ? [{ fact: 'job', label: card.labels.job, text: shortened(spelled(asWritten(job)), TEXT, JOB_NAME) }]
-    : [];
+  return job ? [factOf('job', card.labels.job, shortened(spelled(asWritten(job)), TEXT, JOB_NAME))] : [];
 }
 
 function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   const { labels } = words.card;
   return [
-    { fact: 'tube' as const, label: labels.tube, text: spelled(tubeFactsOf(tube.section).said(words).words) },
-    ...(tube.wall
-      ? [{ fact: 'wall' as const, label: labels.wall, text: spelled(words.quantities.sized(tube.wall)) }]
-      : []),
+    factOf('tube', labels.tube, spelled(tubeFactsOf(tube.section).said(words).words)),
+    ...(tube.wall ? [factOf('wall', labels.wall, spelled(words.quantities.sized(tube.wall)))] : []),
     ...headerFacts(end, units, words),
   ];
 }
@@ -59,22 +55,14 @@ function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', wo
 function turnFacts({ twist, ends }: TubeSolution, cope: Cope, { card }: Language): Fact[] {
   const other = cope === ends.A ? ends.B : ends.A;
   if (twist === undefined || other?.kind !== 'coped') return [];
-  return [{ fact: 'twist' as const, label: card.labels.twist, text: card.twist(twist) }];
+  return [factOf('twist', card.labels.twist, card.twist(twist))];
 }
 
 function lengthFacts({ lengths }: TubeSolution, units: 'mm' | 'in', { card, quantities }: Language): Fact[] {
   if (!lengths) return [];
   return [
-    {
-      fact: 'work-points' as const,
-      label: card.labels.workPoints,
-      text: quantities.tape(lengths.between, units),
-    },
-    {
-      fact: 'long-points' as const,
-      label: card.labels.longPoints,
-      text: quantities.tape(lengths.overall, units),
-    },
-    { fact: 'blank' as const, label: card.labels.blank, text: card.stock(lengths.blank, units) },
+    factOf('work-points', card.labels.workPoints, quantities.tape(lengths.between, units)),
+    factOf('long-points', card.labels.longPoints, quantities.tape(lengths.overall, units)),
+    factOf('blank', card.labels.blank, card.stock(lengths.blank, units)),
   ];
 }

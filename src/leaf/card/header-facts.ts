@@ -6,7 +6,7 @@ import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { endPieceLength } from '../bend-pieces.ts';
 import { sideOfStop } from '../wrap/sides.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, factOf } from './fact.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
 export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', words: Language): Fact[] {
@@ -30,11 +30,11 @@ export function partFacts(
   const { card } = words;
   const ofHeader = (phrase: Said): Said => (name === undefined ? phrase : card.ofHeader(name, phrase));
   return [
-    {
-      fact: 'header',
-      label: name ?? card.labels.header,
-      text: card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
-    },
+    factOf(
+      'header',
+      name ?? card.labels.header,
+      card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
+    ),
     ...angleFacts(part, standsBehind(part, name !== undefined), units, words),
     ...placeFacts(part, ofHeader, name !== undefined, datum, words),
   ];
@@ -53,20 +53,13 @@ function angleFacts(
 ): Fact[] {
   if (onto.kind !== 'mitre') {
     const text = behind ? quantities.angle(Math.PI - angle.rad) : card.angle(angle);
-    return [{ fact: 'angle' as const, label: card.labels.angle, text: spelled(text) }];
+    return [factOf('angle', card.labels.angle, spelled(text))];
   }
-  const tilt = {
-    fact: 'mitre' as const,
-    label: card.labels.cut,
-    text: card.offSquare(Math.PI / 2 - angle.rad),
-  };
+  const tilt = factOf('mitre', card.labels.cut, card.offSquare(Math.PI / 2 - angle.rad));
   const { segments } = onto;
   if (!segments) return [tilt];
   const half = endPieceLength({ ...onto, segments });
-  return [
-    tilt,
-    { fact: 'pieces' as const, label: card.labels.pieces, text: card.pieces(segments.pieces, half, units) },
-  ];
+  return [tilt, factOf('pieces', card.labels.pieces, card.pieces(segments.pieces, half, units))];
 }
 
 /** An angle this little over 90 degrees is square. */
@@ -88,25 +81,20 @@ function placeFacts(
   const turned = card.turned(side);
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
-    facts.push({ fact: 'clocking', label: labels.clock, text: card.insideOfCorner(where) });
+    facts.push(factOf('clocking', labels.clock, card.insideOfCorner(where)));
   } else if (!several && angle.rad > SQUARE && datum === 'spine') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     const heel = wrapStation(clock.rad + Math.PI, 2 * Math.PI);
     const text = card.obtuse(angle, where, heel === 0 ? card.onTheSpine : card.turned(heel));
-    facts.push({ fact: 'clocking', label: labels.clock, text: spelled(text) });
+    facts.push(factOf('clocking', labels.clock, spelled(text)));
   } else if ((clock.rad !== 0 || several) && datum === 'spine') {
     const where = side === 0 ? card.onTheSpine : turned;
-    facts.push({ fact: 'clocking', label: labels.clock, text: ofHeader(where) });
+    facts.push(factOf('clocking', labels.clock, ofHeader(where)));
   }
   if (offset.mm !== 0) {
     const way = wrapStation(clock.rad + (Math.sign(offset.mm) * Math.PI) / 2, 2 * Math.PI);
-    facts.push({
-      fact: 'offset',
-      label: labels.offset,
-      text: spelled(ofHeader(card.passes(offset, way, datum))),
-    });
+    facts.push(factOf('offset', labels.offset, spelled(ofHeader(card.passes(offset, way, datum)))));
   }
-  if (shift.mm !== 0)
-    facts.push({ fact: 'shift', label: labels.shift, text: spelled(ofHeader(card.moved(shift))) });
+  if (shift.mm !== 0) facts.push(factOf('shift', labels.shift, spelled(ofHeader(card.moved(shift)))));
   return facts;
 }

@@ -4,7 +4,7 @@ import type { Cope } from '../../saddle/cope.ts';
 import { dihedralAt } from '../../saddle/dihedral.ts';
 import type { Language } from '../../words/language.ts';
 import { sideNames } from '../wrap/sides.ts';
-import type { Fact } from './fact.ts';
+import { type Fact, factOf } from './fact.ts';
 
 /**
  * A quarter of the way round a joint: about the heel, about the toe, or one of the sides between, as AWS D1.1 uses the
@@ -45,5 +45,5 @@ export function weldFacts(cope: Cope, words: Language): Fact[] {
     angles ? leaf.zone(name, Math.round(angles.least), Math.round(angles.most)) : leaf.passesBeside(name),
   );
   if (zones.length === 0) return [];
-  return [{ fact: 'weld-angle', label: card.labels.weld, text: leaf.zones([...new Set(zones)]) }];
+  return [factOf('weld-angle', card.labels.weld, leaf.zones([...new Set(zones)]))];
 }

@@ -15,7 +15,7 @@ import { footprintLength, footprintOf, type Outline } from '../../saddle/footpri
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { drawCard } from '../card/card.ts';
-import type { Fact } from '../card/fact.ts';
+import { type Fact, factOf } from '../card/fact.ts';
 import { jobFacts } from '../card/facts.ts';
 import { partFacts } from '../card/header-facts.ts';
 import { isShared, type LeafContext } from '../draw-leaf.ts';
@@ -72,28 +72,16 @@ export function drawFootprint(
   const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
   const place = context.placeOf?.(solution, endName, part) ?? [];
   const isPlaced = place.length > 0;
-  const lay: Fact = {
-    fact: 'footprint',
-    label: card.labels.lay,
-    text: isPlaced ? say.lay.onCross : layWords(shape, words),
-  };
+  const lay = factOf('footprint', card.labels.lay, isPlaced ? say.lay.onCross : layWords(shape, words));
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
     ...partFacts(asked, header, units, words),
-    {
-      fact: 'tube' as const,
-      label: card.labels.tube,
-      text: spelled(tubeFactsOf(solution.tube.section).said(words).words),
-    },
-    {
-      fact: 'footprint' as const,
-      label: card.labels.outline,
-      text: lengthWords(shape, outline, length, units, words),
-    },
+    factOf('tube', card.labels.tube, spelled(tubeFactsOf(solution.tube.section).said(words).words)),
+    factOf('footprint', card.labels.outline, lengthWords(shape, outline, length, units, words)),
     lay,
-    { fact: 'footprint' as const, label: card.labels.scribe, text: say.scribe },
+    factOf('footprint', card.labels.scribe, say.scribe),
     ...holeFacts(cope, vented, outline, words),
-    { fact: 'footprint' as const, label: card.labels.clean, text: say.clean },
+    factOf('footprint', card.labels.clean, say.clean),
   ];
   const numbers = numbersOfFootprint(solution, endName, part, context);
   const key = drawingKey(title, [part, length], [...facts, ...place]);
@@ -148,15 +136,8 @@ function holeFacts(
   { card: { labels }, footprint }: Language,
 ): Fact[] {
   const dashed = cope.thickness !== undefined;
-  if (vented)
-    return [
-      {
-        fact: 'footprint' as const,
-        label: labels.vent,
-        text: footprint.ventHere(footprint.vent(dashed, closed)),
-      },
-    ];
-  return dashed ? [{ fact: 'edge' as const, label: labels.dashes, text: footprint.shortDashes }] : [];
+  if (vented) return [factOf('footprint', labels.vent, footprint.ventHere(footprint.vent(dashed, closed)))];
+  return dashed ? [factOf('edge', labels.dashes, footprint.shortDashes)] : [];
 }
 
 function lengthWords(

@@ -1,7 +1,7 @@
 import type { EndName, Job, TicketNote } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { isSolid } from '../../job/sections.ts';
-import type { Fact } from '../../leaf/card/fact.ts';
+import { type Fact, factOf } from '../../leaf/card/fact.ts';
 import type { LeafContext } from '../../leaf/draw-leaf.ts';
 import type { Said } from '../../measure/said.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
@@ -42,11 +42,11 @@ function placesIn(job: Job, frame: StandingFrame, piece: TubeSolution): readonly
   return places.flatMap(({ tube }): (readonly Fact[])[] => {
     const text = goesTo(job, frame, tube, (end) => headersThere(job, frame, piece, end, tube));
     if (!text) return [];
-    const goes: Fact = {
-      fact: 'place',
-      label: nameOfTube(job, tube),
-      text: pair ? words.ofHand(leaf.hands[hand], text) : text,
-    };
+    const goes: Fact = factOf(
+      'place',
+      nameOfTube(job, tube),
+      pair ? words.ofHand(leaf.hands[hand], text) : text,
+    );
     const landed = [
       ...landingFacts(job, frame, tube),
       ...weldFacts(job, frame, tube),
@@ -61,14 +61,10 @@ function noteFacts({ ticket }: Language, note: TicketNote = []): readonly (reado
   return note.flatMap(([first, ...others]): Fact[][] => {
     const { of, says } = first;
     const own: Fact = of
-      ? { fact: 'place', label: asWritten(of), text: asWritten(says) }
-      : { fact: 'note', label: ticket.labels.note, text: asWritten(says) };
+      ? factOf('place', asWritten(of), asWritten(says))
+      : factOf('note', ticket.labels.note, asWritten(says));
     const under = others.map(
-      (each): Fact => ({
-        fact: 'landing',
-        label: asWritten(each.of ?? ''),
-        text: asWritten(each.says),
-      }),
+      (each): Fact => factOf('landing', asWritten(each.of ?? ''), asWritten(each.says)),
     );
     return under.length > 0 ? [[own], under] : [[own]];
   });
@@ -94,17 +90,19 @@ function headersThere(
 function landingFacts(job: Job, { marked, standings }: StandingFrame, on: number): Fact[] {
   return marked
     .filter((landing) => landing.on === on)
-    .map((landing) => ({
-      fact: 'landing',
-      label: job.words.frame.lands(nameOfTube(job, landing.tube), landing.end),
-      text: landingLine(job, landing, standings),
-    }));
+    .map((landing) =>
+      factOf(
+        'landing',
+        job.words.frame.lands(nameOfTube(job, landing.tube), landing.end),
+        landingLine(job, landing, standings),
+      ),
+    );
 }
 
 /** What is welded on a tube before something comes to lie over the weld. */
 function weldFacts(job: Job, frame: StandingFrame, on: number): Fact[] {
   const label = job.words.frame.weld;
-  return weldsFirst(job, frame, on).map((text) => ({ fact: 'landing', label, text }));
+  return weldsFirst(job, frame, on).map((text) => factOf('landing', label, text));
 }
 
 /** Of tubes that would hold their air in together, the vent that is drilled in the first of them that has an inside. */
@@ -113,7 +111,7 @@ function ventFacts({ tubes, words }: Job, { warnings }: StandingFrame, tube: num
   const isFirst = warnings.some((each) => each.code === 'sealed' && each.tubes.find(isHollow) === tube);
   return tubes.slice(tube, tube + 1).flatMap((own): Fact[] => {
     const text = words.frame.ventToOpen(drillOf(own, words));
-    return isFirst ? [{ fact: 'landing', label: words.frame.vent, text }] : [];
+    return isFirst ? [factOf('landing', words.frame.vent, text)] : [];
   });
 }
 
@@ -140,9 +138,9 @@ function footprintPlaces(
       const round = quantities.station(landing.station, header.solution.section.stations);
       const leansTo = dot(there.leans, header.seat.axis) > 0 ? 'B' : 'A';
       const text = words.cross(at, round, endAsMade(placings, header.tube, leansTo));
-      return [{ fact: 'footprint', label: nameOfTube(job, header.tube), text }];
+      return [factOf('footprint', nameOfTube(job, header.tube), text)];
     });
     if (crosses.length === 0) return [];
-    return [{ fact: 'footprint', label: job.words.footprint.cross, text: words.crossFrom }, ...crosses];
+    return [factOf('footprint', job.words.footprint.cross, words.crossFrom), ...crosses];
   };
 }

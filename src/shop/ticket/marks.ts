@@ -1,5 +1,5 @@
 import type { EndName } from '../../job/job.ts';
-import type { Fact } from '../../leaf/card/fact.ts';
+import { type Fact, factOf } from '../../leaf/card/fact.ts';
 import { leafNumbers, markOf } from '../../leaf/numbers.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawnAt } from '../../saddle/sawn.ts';
@@ -23,7 +23,7 @@ export function marked(ticket: Ticket, printed: PrintedWith): Ticket {
   };
   const factsOf = (solution: TubeSolution, end: EndName): readonly Fact[] => {
     const marks = marksOf(solution, end);
-    return marks.length > 0 ? [{ fact: 'mark', label: labels.mark, text: joined(marks, ', ') }] : [];
+    return marks.length > 0 ? [factOf('mark', labels.mark, joined(marks, ', '))] : [];
   };
   const ends = ticket.ends.map((end) => {
     const facts = hands.map((solution) => factsOf(solution, end.name));

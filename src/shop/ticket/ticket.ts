@@ -2,7 +2,7 @@ import type { FactName } from '../../draw/facts.ts';
 import { headersApart } from '../../fit/headers-apart.ts';
 import type { EndName } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
-import type { Fact } from '../../leaf/card/fact.ts';
+import { type Fact, factOf } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import { baseEdgeOf } from '../../leaf/wrap/base-edge.ts';
 import { TAB } from '../../leaf/wrap/seam-edges.ts';
@@ -187,9 +187,7 @@ function sawFacts(piece: Piece): Fact[] {
   const mitred = [first, second].flatMap((end) => (end && isMitred(end) ? [end] : []));
   return [
     ...blankFacts(piece),
-    ...(twist === undefined || !second
-      ? []
-      : [{ fact: 'twist' as const, label: labels.twist, text: words.quantities.twist(twist) }]),
+    ...(twist === undefined || !second ? [] : [factOf('twist', labels.twist, words.quantities.twist(twist))]),
     ...mitred.map(({ name, cope }) => ({
       fact: 'mitre' as const,
       end: name,
@@ -202,11 +200,13 @@ function sawFacts(piece: Piece): Fact[] {
 /** The blanks that are sawn; of a pair both hands together. */
 function blankFacts({ solution, units, words: { ticket, quantities } }: Piece): Fact[] {
   const hands = handsOf(solution.tube);
-  return sawnOrNot(solution, true).map(({ length, count, piece }) => ({
-    fact: 'blank' as const,
-    label: ticket.labels.blank(hands * count, piece),
-    text: ticket.times(hands * count, quantities.sawn(length, units)),
-  }));
+  return sawnOrNot(solution, true).map(({ length, count, piece }) =>
+    factOf(
+      'blank',
+      ticket.labels.blank(hands * count, piece),
+      ticket.times(hands * count, quantities.sawn(length, units)),
+    ),
+  );
 }
 
 /** What pieces take of long stock: no length to saw, so not among what is read from afar. */
@@ -220,9 +220,7 @@ function stockFacts({ solution, units, words: { ticket, quantities } }: Piece): 
   const each = taken.map(({ count, piece, length }) =>
     ticket.ofStock(count, piece, quantities.sawn(length, units)),
   );
-  return [
-    { fact: 'pieces', label: ticket.labels.stock, text: ticket.longStock(quantities.sawn(all, units), each) },
-  ];
+  return [factOf('pieces', ticket.labels.stock, ticket.longStock(quantities.sawn(all, units), each))];
 }
 
 function sawnOrNot(solution: TubeSolution, sawn: boolean): readonly BlankKind[] {
@@ -234,10 +232,8 @@ function tubeFacts(piece: Piece): Fact[] {
   const { tube } = piece.solution;
   const { ticket, quantities } = piece.words;
   return [
-    { fact: 'tube', label: ticket.labels.tube, text: tubeFactsOf(tube.section).said(piece.words).words },
-    ...(tube.wall
-      ? [{ fact: 'wall' as const, label: ticket.labels.wall, text: quantities.sized(tube.wall) }]
-      : []),
+    factOf('tube', ticket.labels.tube, tubeFactsOf(tube.section).said(piece.words).words),
+    ...(tube.wall ? [factOf('wall', ticket.labels.wall, quantities.sized(tube.wall))] : []),
     ...lengthFacts(piece),
     ...apartFacts(piece),
     ...stockFacts(piece),
@@ -249,20 +245,17 @@ function lengthFacts({ solution, units, words: { ticket, lists, quantities } }: 
   const { labels } = ticket;
   // A bend's pieces have theirs where they are cut.
   if (bendJobOf(solution)) return [];
-  if (!lengths)
-    return [{ fact: 'long-points', label: labels.length, text: lists.lengthless(lengthless(solution)) }];
+  if (!lengths) return [factOf('long-points', labels.length, lists.lengthless(lengthless(solution)))];
   return [
-    { fact: 'long-points', label: labels.longPoints, text: quantities.tape(lengths.overall, units) },
-    { fact: 'work-points', label: labels.workPoints, text: quantities.tape(lengths.between, units) },
+    factOf('long-points', labels.longPoints, quantities.tape(lengths.overall, units)),
+    factOf('work-points', labels.workPoints, quantities.tape(lengths.between, units)),
   ];
 }
 
 /** How two headers in one plane stand to one another: a wrong angle shows there. */
 function apartFacts({ solution, words: { ticket } }: Piece): Fact[] {
   const apart = headersApart(solution.tube);
-  return apart === undefined
-    ? []
-    : [{ fact: 'header', label: ticket.labels.headers, text: ticket.headersApart(apart) }];
+  return apart === undefined ? [] : [factOf('header', ticket.labels.headers, ticket.headersApart(apart))];
 }
 
 /** Whether where an end's heel lies is the tube's rotation, which is told: end A's lies on the spine. */
@@ -286,9 +279,7 @@ function endFacts(piece: Piece, name: EndName): Fact[] {
     single && (fact === 'mitre' || fact === 'pieces' || (isTold && fact === 'clocking'));
   return [
     ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
-    ...(toFlat ? [{ fact: 'edge' as const, label: labels.edge, text: words.check.toFlat }] : []),
-    ...(root && root.mm > 0
-      ? [{ fact: 'root' as const, label: labels.rootGap, text: words.quantities.own(root) }]
-      : []),
+    ...(toFlat ? [factOf('edge', labels.edge, words.check.toFlat)] : []),
+    ...(root && root.mm > 0 ? [factOf('root', labels.rootGap, words.quantities.own(root))] : []),
   ];
 }
