@@ -122,33 +122,24 @@ function letter(
   const [right, left] = [spine + flat.width / 8, spine - flat.width / 8];
   const waste: Block = { fact: 'waste', lines: [leaf.waste], size: worth };
   const deepFirst = stationsFrom(cope.throat.station, flat.turn, 24);
+  const one = (places: Iterable<Candidate>, otherwise?: Said): Placed =>
+    placeAll(field, [{ places, ...(otherwise && { otherwise }) }]);
+  const changed = changes.map(({ station }) => xAt(flat, station));
   const steps = [
     () => spineLabel(body, worth),
     () => (fitUp ? fitUpNames(body, fitUp) : NONE),
     () => changeNames(body, changes),
-    () =>
-      placeNames(
-        body,
-        named,
-        worth,
-        changes.map(({ station }) => xAt(flat, station)),
-      ),
-    () => placeAll(field, [{ places: arrows(body, right) }]),
-    () => (names.paired ? placeAll(field, [{ places: badges(body, right, names, worth) }]) : NONE),
-    () => placeAll(field, [{ places: alongCut(body, waste, deepFirst) }]),
-    () =>
-      placeAll(field, [
-        { places: distances(body, left, words.distances, worth), otherwise: words.distances[0] },
-      ]),
-    () => placeAll(field, [{ places: identities(body, right, names, worth) }]),
+    () => placeNames(body, named, worth, changed),
+    () => one(arrows(body, right)),
+    () => (names.paired ? one(badges(body, right, names, worth)) : NONE),
+    () => one(alongCut(body, waste, deepFirst)),
+    () => one(distances(body, left, words.distances, worth), words.distances[0]),
+    () => one(identities(body, right, names, worth)),
     () => quarterLabels(body),
-    () => placeAll(field, [{ places: placesForWords(body, flat.width, 'seam', [words.seam], TEXT) }]),
+    () => one(placesForWords(body, flat.width, 'seam', [words.seam], TEXT)),
     () => foldLabel(body),
-    () => (dashedLine(cope) ? placeAll(field, [{ places: dashes(body, right) }]) : NONE),
-    () =>
-      placeAll(field, [
-        { places: placesForWords(body, right, 'mark', [words.mark], TEXT), otherwise: words.mark },
-      ]),
+    () => (dashedLine(cope) ? one(dashes(body, right)) : NONE),
+    () => one(placesForWords(body, right, 'mark', [words.mark], TEXT), words.mark),
     () =>
       placeAll(
         field,
