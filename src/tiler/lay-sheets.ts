@@ -125,14 +125,10 @@ function lifted(placement: Placement, by: Mm): Placement {
 function neighboursOf({ tiling }: TileSpot, tile: Tile, sheets: readonly number[]): Neighbours {
   const at = (row: number, column: number) =>
     sheets[tiling.tiles.findIndex((each) => each.row === row && each.column === column)];
-  const left = at(tile.row, tile.column - 1);
-  const right = at(tile.row, tile.column + 1);
-  const above = at(tile.row - 1, tile.column);
-  const below = at(tile.row + 1, tile.column);
   return {
-    ...(left === undefined ? {} : { left }),
-    ...(right === undefined ? {} : { right }),
-    ...(above === undefined ? {} : { above }),
-    ...(below === undefined ? {} : { below }),
+    left: at(tile.row, tile.column - 1),
+    right: at(tile.row, tile.column + 1),
+    above: at(tile.row - 1, tile.column),
+    below: at(tile.row + 1, tile.column),
   };
 }

@@ -29,13 +29,8 @@ const AIR: Mm = 3;
 /** A map of six rows takes all but a hair of the white under the head too. */
 const MAP_HEIGHT: Mm = HEAD + AIR - 0.3;
 
-/** The sheets that hold the tiles next to one, numbered from 1; left out where there is none. */
-export interface Neighbours {
-  readonly left?: number;
-  readonly right?: number;
-  readonly above?: number;
-  readonly below?: number;
-}
+/** The sheets that hold the tiles next to one, numbered from 1; undefined where there is none. */
+export type Neighbours = Readonly<Record<'left' | 'right' | 'above' | 'below', number | undefined>>;
 
 /** What the head of a tile's sheet is made from. */
 export interface TileHead {

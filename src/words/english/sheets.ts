@@ -1,12 +1,7 @@
 import type { Said } from '../../measure/said.ts';
 import { asWritten, joined, say } from '../said.ts';
 
-type Neighbours = {
-  readonly left?: number;
-  readonly right?: number;
-  readonly above?: number;
-  readonly below?: number;
-};
+type Neighbours = Readonly<Record<'left' | 'right' | 'above' | 'below', number | undefined>>;
 
 /** What stands on every sheet, and on the tiles of a leaf that takes several. */
 export const sheets = {
