@@ -36,16 +36,18 @@ function mostOf(reaches: readonly Reach[], axis: Axis, way: 1 | -1): Mm {
 
 /** How far a tube can reach, were it cut square at both its long points. */
 function limitsOf(standing: StandingTube): Reach['limits'] {
-  const { seat, solution } = standing;
+  const { seat } = standing;
   const ends = [stopAt(standing), farEndOf(standing)].map((at) => plusTimes(seat.from, at, seat.axis));
+  const out = outOf(standing);
+  return (axis, way) => Math.max(...ends.map((place) => way * place[axis])) + out[axis];
+}
+
+/** How far a tube's outline reaches from its axis along each axis of space: of a thousand tubes these are kept, and not the outlines. */
+function outOf({ seat, solution: { section } }: StandingTube): readonly [Mm, Mm, Mm] {
   const [up, side] = [wayAround(seat, 0), wayAround(seat, Math.PI / 2)];
-  const outline = Array.from({ length: LOOKS }, (_, i) =>
-    solution.section.at((i * solution.section.turn) / LOOKS),
-  );
-  return (axis, way) => {
-    const out = Math.max(...outline.map(({ x, y }) => x * up[axis] + y * side[axis]));
-    return Math.max(...ends.map((place) => way * place[axis])) + out;
-  };
+  const outline = Array.from({ length: LOOKS }, (_, i) => section.at((i * section.turn) / LOOKS));
+  const along = (axis: Axis): Mm => Math.max(...outline.map(({ x, y }) => x * up[axis] + y * side[axis]));
+  return [along(0), along(1), along(2)];
 }
 
 /** How far a tube reaches as it is cut. */
