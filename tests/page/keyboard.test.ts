@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { DEEP } from '../count.ts';
 import { BRACE } from './at-the-page.ts';
 import type { Opening } from './browser.ts';
@@ -26,7 +26,7 @@ import { atThePage } from './page-test.ts';
 // Nothing here is clicked, and no script moves the focus: all is done by the keys of the keyboard.
 
 /** Of situations that are much alike, or that other tests come to by the pointer, a short run tries some. */
-const alike: typeof byKeyboard = DEEP ? byKeyboard : () => {};
+const alike: typeof byKeyboard = DEEP ? byKeyboard : (name) => test.skip(name);
 
 function byKeyboard(name: string, run: (page: Page) => Promise<void>, opening: Opening = {}): void {
   atThePage(name, ({ page }) => run(page), { ...opening, script: LOOK_ROUND() });

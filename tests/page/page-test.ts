@@ -17,7 +17,7 @@ export function atThePage(name: string, run: Deed, opening: Opening = {}): void 
 }
 
 /** The same, of what another test at the page has for the most part: in a deep run only. */
-export const alsoAtThePage: typeof atThePage = DEEP ? atThePage : () => {};
+export const alsoAtThePage: typeof atThePage = DEEP ? atThePage : (name) => test.skip(name);
 
 /** The same for several tests at one page, each of which goes on where the one before it left off: to open a page takes long. */
 export function atOnePage(what: string, tests: Readonly<Record<string, Deed>>, opening: Opening = {}): void {
