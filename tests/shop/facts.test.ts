@@ -91,7 +91,8 @@ describe('A fact stands once in a file', () => {
 });
 
 describe('A ticket has the codes of its leaves and footprints, and no other', () => {
-  it.each(['brace.yaml', 'bow-cradle.yaml', 'guard-elbow.yaml', 'gusset-node.yaml'])('%s', (file) => {
+  const files = ['brace.yaml', 'bow-cradle.yaml', 'guard-elbow.yaml', 'gusset-node.yaml'];
+  it.each(someOf(files, { short: 2 }))('%s', (file) => {
     const job = readFrame(readFileSync(`samples/${file}`, 'utf8'), file, { words: ENGLISH, paper: A4 });
     for (const footprints of [false, true]) {
       const marks = statedOf(job, footprints).filter(({ fact }) => fact === 'mark');
