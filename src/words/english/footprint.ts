@@ -9,7 +9,7 @@ type Units = 'mm' | 'in';
 export const footprint = {
   /** What of it is laid on the place that is told. */
   cross: say`cross`,
-  use: say`footprint: scribe by it, cut no hole in the header`,
+  use: say`footprint: scribe by it, cut no hole`,
   /** `header` names it where the end has several. */
   title: (leaf: Said, header: Said | undefined): Said =>
     say`${leaf}, footprint${header === undefined ? say`` : say` on ${header}`}`,
