@@ -1,7 +1,7 @@
-import type { BoxHeader, CopedEnd, End, Part, Tube } from '../job/job.ts';
+import type { BoxHeader, Part, Tube } from '../job/job.ts';
 import type { Mm, Radians } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import { headersApart } from './headers-apart.ts';
+import { headersApart, onlyPart } from './headers-apart.ts';
 import type { Doubt } from './size-as-meant.ts';
 
 /** Lengths and angles that are written alike. */
@@ -12,11 +12,6 @@ export function endsAsMeant(tube: Tube, words: Language): readonly Doubt[] {
   const [a, b] = [onlyPart(tube.ends.A), onlyPart(tube.ends.B)];
   if (!a || !b) return [];
   return [onTwoSides(tube, a, b, words), turnedOverTwice(a, b, words), boxTurnedTwice(a, b, words)];
-}
-
-function onlyPart(end: End | undefined): Part | undefined {
-  const isKnown = (coped: CopedEnd): boolean => coped.parts.length === 1 && !coped.fitUp?.clock;
-  return end?.kind === 'coped' && isKnown(end) ? end.parts[0] : undefined;
 }
 
 /** Parallel headers of one size, one as far to the right of the tube as the other is to its left, where a rung mostly lies flush with both. */

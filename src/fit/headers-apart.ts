@@ -19,9 +19,12 @@ export function headersApart({ ends }: Tube): Radians | undefined {
   return Math.min(apart, Math.PI - apart);
 }
 
-/** The one straight header of an end; none where its rotation is only marked. */
 function straightAt(end: End | undefined): Part | undefined {
-  if (end?.kind !== 'coped' || end.parts.length > 1 || end.fitUp?.clock) return undefined;
-  const [part] = end.parts;
-  return part.onto.kind === 'round' || part.onto.kind === 'box' ? part : undefined;
+  const part = onlyPart(end);
+  return part?.onto.kind === 'round' || part?.onto.kind === 'box' ? part : undefined;
+}
+
+/** The one header of an end; none of several, nor where its rotation is only marked. */
+export function onlyPart(end: End | undefined): Part | undefined {
+  return end?.kind === 'coped' && end.parts.length === 1 && !end.fitUp?.clock ? end.parts[0] : undefined;
 }
