@@ -1,9 +1,9 @@
-import type { Part } from '../job/job.ts';
-import { landingOf } from '../job/landing.ts';
-import type { Mm } from '../measure/units.ts';
-import { entryOn, type Landing, whatCounts } from '../space/landing.ts';
-import { placeWithin } from '../space/section.ts';
-import type { Stood } from './stood.ts';
+import type { Part } from '../../job/job.ts';
+import { landingOf } from '../../job/landing.ts';
+import type { Mm } from '../../measure/units.ts';
+import { entryOn, type Landing, whatCounts } from '../../space/landing.ts';
+import { placeWithin } from '../../space/section.ts';
+import type { Stood } from '../stood.ts';
 
 const LOOKS = 720;
 

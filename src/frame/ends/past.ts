@@ -1,10 +1,10 @@
-import { landingOf } from '../job/landing.ts';
-import type { Mm } from '../measure/units.ts';
-import { greatestRound } from '../space/golden-section.ts';
-import { type Landing, pastClock, towardsClock } from '../space/landing.ts';
-import { dot, wayTo } from '../space/vector.ts';
-import { type Meeting, meetingOf, partOfMeeting } from './meeting.ts';
-import { bodyOf, pointOf, type StoodEnd } from './stood.ts';
+import { landingOf } from '../../job/landing.ts';
+import type { Mm } from '../../measure/units.ts';
+import { greatestRound } from '../../space/golden-section.ts';
+import { type Landing, pastClock, towardsClock } from '../../space/landing.ts';
+import { dot, wayTo } from '../../space/vector.ts';
+import { type Meeting, meetingOf, partOfMeeting } from '../meeting.ts';
+import { bodyOf, pointOf, type StoodEnd } from '../stood.ts';
 
 /**
  * How far a plain end runs on beyond its point, so that the outside footprints of all that land on it, wherever these touch and
