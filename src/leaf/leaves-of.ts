@@ -1,7 +1,7 @@
 import type { EndName, Job } from '../job/job.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import type { Said } from '../measure/said.ts';
-import { sawnAt } from '../saddle/sawn.ts';
+import { isSquare, sawnAt } from '../saddle/sawn.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
 import { compact } from './compact.ts';
@@ -53,16 +53,16 @@ export function leavesOf(solution: TubeSolution, context: LeafContext, footprint
   );
 }
 
-/** Of each end of a tube that leaves no footprint where it lands, why: one sentence each. */
+/** Of each end of a tube whose footprint is not printed, why: one sentence each. */
 export function withoutFootprint(solution: TubeSolution, words: Language): readonly Said[] {
   return (['A', 'B'] as const).flatMap((name) => {
     const end = solution.ends[name];
     if (end?.kind !== 'coped') return [];
-    return end.end.parts
-      .filter(({ onto }) => !headerFactsOf(onto).wall)
-      .map(({ onto }) =>
-        words.footprint.none(solution.tube.name, name, headerFactsOf(onto).said(words).name),
-      );
+    return end.end.parts.flatMap(({ onto }) => {
+      const { wall, said } = headerFactsOf(onto);
+      if (!wall) return [words.footprint.none(solution.tube.name, name, said(words).name)];
+      return isSquare(end) ? [words.footprint.square(solution.tube.name, name)] : [];
+    });
   });
 }
 

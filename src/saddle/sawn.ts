@@ -1,5 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import type { Mm } from '../measure/units.ts';
+import type { Cope } from './cope.ts';
 import type { TubeSolution } from './solve.ts';
 
 /** No saw keeps closer. */
@@ -14,10 +15,13 @@ export function sawnAt({ ends, lengths }: TubeSolution, name: EndName): Mm | und
   const end = ends[name];
   if (!end) return undefined;
   if (end.kind === 'plain') return 0;
-  if (!lengths) return undefined;
-  const { throat, longPoint, other, joint } = end;
+  return lengths && isSquare(end) ? end.longPoint.setback : undefined;
+}
+
+/** Whether a coped end is one straight cut square across the tube, so that it leaves the tube's own outline where it lands. */
+export function isSquare({ throat, longPoint, other, joint }: Cope): boolean {
   const level = ({ setback }: { readonly setback: Mm }): boolean =>
     Math.abs(setback - longPoint.setback) <= LEVEL;
   const looks = Array.from({ length: other ? LOOKS : 0 }, (_, i) => (i * joint.section.turn) / LOOKS);
-  return level(throat) && looks.every((at) => other && level(other(at))) ? longPoint.setback : undefined;
+  return level(throat) && looks.every((at) => other && level(other(at)));
 }

@@ -5,6 +5,8 @@ import { headerFacts } from '../../src/leaf/card/header-facts.ts';
 import { linesAcross } from '../../src/leaf/picture/heels-picture.ts';
 import { footprintOf } from '../../src/saddle/footprint.ts';
 import { placeFacts, placesOnHeaders } from '../../src/shop/frame/place-facts.ts';
+import { pieceOf } from '../../src/shop/piece.ts';
+import { stepsOf } from '../../src/shop/steps/steps.ts';
 import { type StandingFrame, standingFrame } from '../../src/together/frame-notes.ts';
 import { frameReport, goesTo, landingLine } from '../../src/together/frame-report.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
@@ -200,4 +202,25 @@ test('a card tells the side of such a header that the picture shows', () => {
     }
   }
   expect(tried).toBeGreaterThan(4);
+});
+
+test('a square end that has no printed footprint is centred by the ticket of the tube that it lands on; on a plate by none', () => {
+  const framed = readText(`
+copeleaf: 1
+frame:
+  points: { a: [0, 0, 0], b: [900, 0, 0], foot: { on: sill, at: 300 }, top: { from: foot, by: [0, 0, 500] }, c: [0, 300, 0], d: [0, 300, 500] }
+  tubes:
+    - { name: sill, along: [a, b], section: { wide: 60, deep: 40, corner: 6 }, wall: 3 }
+    - { name: post, along: [foot, top], od: 30, wall: 2 }
+    - { name: leg, along: [c, d], od: 30, wall: 2.6, ends: { A: { flat: z } } }
+`);
+  const said = solvePieces(framed).flatMap((piece) =>
+    stepsOf(pieceOf(piece, undefined, true, false, ENGLISH)).map(({ text }) => text),
+  );
+  expect(said.filter((text) => text.startsWith('Hold'))).toEqual([
+    'Hold the tube in place, centred where its header’s ticket says, and scribe its footprint on the 60 mm x 40 mm box.',
+    'Hold the tube in place and scribe its footprint on the plate.',
+  ]);
+  const places = solvePieces(framed).flatMap((piece) => placeFacts(framed, piece).flat());
+  expect(places.map(({ text }) => text)).toContainEqual(expect.stringMatching(/^centre 300 mm from a stop/));
 });

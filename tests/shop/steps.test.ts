@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gapOf } from '../../src/fit/gap.ts';
-import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
+import { contextOf, leavesOf, printedOf } from '../../src/leaf/leaves-of.ts';
 import { heelsPicture } from '../../src/leaf/picture/heels-picture.ts';
 import { radians } from '../../src/measure/units.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
@@ -431,6 +431,31 @@ describe('an end that sits square on a flat is sawn, and has no leaf', () => {
     expect(steps).toContain('Cut the blank square at both ends, 575 mm long.');
     expect(steps).not.toMatch(/leaf|leaves/);
     expect(steps.match(/Seat it on/g)).toHaveLength(2);
+  });
+
+  test.each(FLATS)('its footprint is its own outline, scribed round it and not printed: %s', (flat) => {
+    const job = readSample(
+      `copeleaf: 1\ntube: { od: 30, wall: 2, between: 600, ends: { A: ${flat}, B: { ${ROUND}, angle: 50 } } }\n`,
+    );
+    for (const ticketed of [true, false]) {
+      const [solution] = solveHands(job);
+      const printed = solution ? printedOf(solution, { ...contextOf(job), ticketed }, true) : [];
+      expect(printed.filter(({ part }) => part !== undefined)).toEqual([{ end: 'B', part: 0 }]);
+    }
+    const steps = stepsFor(`  between: 600\n  ends: { A: ${flat}, B: { ${ROUND}, angle: 50 } }\n`, true);
+    expect(steps).toMatch(/Wrap the footprint of end B .*Lay leaf B, .*scribe round its end A on the /s);
+    expect(stepsFor(`  between: 600\n  ends: { A: ${flat}, B: ${flat} }\n`, true)).toContain(
+      'Hold the tube in place and scribe both footprints round it.',
+    );
+  });
+
+  test('and its vent is drilled once its place is scribed; one in a printed footprint before the end is seated', () => {
+    const steps = (flat: string, header: string) =>
+      stepsFor(`  between: 600\n  ends: { A: ${flat}, B: { ${header}, angle: 50 } }\n`, true);
+    expect(steps(FLATS[0] ?? '', ROUND)).toMatch(/inside end B’s footprint.*Deburr end B.*scribe round its/s);
+    expect(steps(FLATS[1] ?? '', 'onto: { plate: {} }')).toMatch(
+      /scribe round its end A.*inside end A’s footprint/s,
+    );
   });
 
   test('but for one whose flat is too narrow, or that lies on a corner', () => {

@@ -12,6 +12,7 @@ import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { footprintLength, footprintOf, type Outline } from '../../saddle/footprint.ts';
+import { isSquare } from '../../saddle/sawn.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import type { Language } from '../../words/language.ts';
 import { drawCard } from '../card/card.ts';
@@ -26,9 +27,13 @@ import { footprintNumbers, markOf } from '../numbers.ts';
 import { type HeaderFlat, headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
 
-/** The headers on which an end leaves a footprint, by their places in its list: those with a wall to land on. */
-export function landings({ end }: Pick<Cope, 'end'>): number[] {
-  return end.parts.flatMap(({ onto }, part) => (headerFactsOf(onto).wall ? [part] : []));
+/**
+ * The headers whose footprints are worth a print, by their places in an end's list: those with a wall to land on. A square end leaves
+ * its tube's own outline, which is scribed round the tube itself.
+ */
+export function landings(cope: Cope): number[] {
+  if (isSquare(cope)) return [];
+  return cope.end.parts.flatMap(({ onto }, part) => (headerFactsOf(onto).wall ? [part] : []));
 }
 
 /** What one end's footprint on one of its headers is drawn from, as a text. */
@@ -54,7 +59,7 @@ export function drawFootprint(
   const cope = solution.ends[endName];
   if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
   const asked = cope.end.parts[part];
-  if (!asked || !landings(cope).includes(part))
+  if (!asked || !headerFactsOf(asked.onto).wall)
     throw new RangeError(
       `End ${endName} of ${solution.tube.name} has no header ${part + 1} with a wall to land on.`,
     );

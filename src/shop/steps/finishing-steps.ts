@@ -2,29 +2,49 @@ import { hollowLanding, ventOf } from '../../fit/vent.ts';
 import type { Tube } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
+import { landings } from '../../leaf/footprint/leaf.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
 import { copedEnds, isMitred, landingName, type NamedEnd, type Piece, plainEnd } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
-/** By the printed footprints where they are asked for, else round the tube itself. */
-export function landingStep(piece: Piece): Step[] {
-  const [landing, other] = landed(copedEnds(piece));
-  const { finish } = piece.words.steps;
-  if (!landing) return [];
-  const scribed = other ? finish.scribeBoth : finish.scribe(landingName(landing, piece.words));
-  return [step('step:footprint', piece.footprints ? footprintWords(piece, landing, other) : scribed)];
+/** The footprints scribed by their prints, where these are asked for, and those scribed round the tube itself. */
+export function landingSteps(piece: Piece): Record<'printed' | 'held', readonly Step[]> {
+  const ends = landed(copedEnds(piece));
+  const isPrinted = ({ cope }: NamedEnd): boolean => piece.footprints && landings(cope).length > 0;
+  const [printed, held] = [ends.filter(isPrinted), ends.filter((end) => !isPrinted(end))];
+  const told = (words: Said, [end, other]: readonly NamedEnd[]): Step => ({
+    ...step('step:footprint', words),
+    ...(end && !other && { end: end.name }),
+  });
+  return {
+    printed: printed.length > 0 ? [told(printedWords(piece, printed), printed)] : [],
+    held: held.length > 0 ? [told(heldWords(piece, held, printed.length > 0), held)] : [],
+  };
+}
+
+/** `mixed` where the other end has its footprint printed. What no print tells of a frame's places, the tickets of its headers do. */
+function heldWords({ footprints, solution, words }: Piece, ends: readonly NamedEnd[], mixed: boolean): Said {
+  const [end, other] = ends;
+  const { finish } = words.steps;
+  const isPlaced = footprints && solution.places !== undefined && ends.some(isOnTube);
+  if (!end || other) return finish.scribeBoth(isPlaced);
+  return finish.scribe(landingName(end, words), mixed ? end.name : undefined, isPlaced);
+}
+
+function isOnTube({ cope }: NamedEnd): boolean {
+  return cope.end.parts.some(({ onto }) => onto.kind !== 'plate');
 }
 
 /** Which of them are printed and how each lies is on their cards. */
-function footprintWords({ words }: Piece, landing: NamedEnd, other: NamedEnd | undefined): Said {
-  const ends = [landing, ...(other ? [other] : [])];
+function printedWords({ words }: Piece, ends: readonly NamedEnd[]): Said {
+  const [end, other] = ends;
   const flat = ends.some(({ cope }) => cope.end.parts.some(({ onto }) => onto.kind === 'plate'));
   const several = ends.some(({ cope }) => cope.end.parts.length > 1);
   const { finish } = words.steps;
-  if (other) return finish.footprints(flat, several);
-  return finish.footprintsOf(landing.name, landingName(landing, words), flat, several);
+  if (!end || other) return finish.footprints(flat, several);
+  return finish.footprintsOf(end.name, landingName(end, words), flat, several);
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later, but for an end that goes on in another tube. */

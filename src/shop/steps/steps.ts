@@ -1,10 +1,11 @@
+import { hollowLanding } from '../../fit/vent.ts';
 import { bendJobOf } from '../bend-pieces.ts';
 import { copedEnds, type NamedEnd, type Piece } from '../piece.ts';
 import { bendSteps, elbowSteps } from './bend-steps.ts';
 import { blankStep, scrapStep, squareSteps } from './blank-steps.ts';
 import { firstCutStep, firstLayStep, secondCutStep, secondLayStep } from './cope-steps.ts';
 import { facingStep, firstFacingStep } from './facing-step.ts';
-import { cleanStep, landingStep, setStep, ventStep } from './finishing-steps.ts';
+import { cleanStep, landingSteps, setStep, ventStep } from './finishing-steps.ts';
 import { markSteps } from './mark-steps.ts';
 import { seatStep } from './seat-steps.ts';
 import { spineStep } from './spine-step.ts';
@@ -14,26 +15,30 @@ import type { Step } from './step.ts';
  * What is done to one tube, in the order of the trade and with its own numbers, and only what this tube needs: a try on
  * scrap, blank, spine, the first leaf, which way it faces where that can be wrong, the first end and its seat, the marks of a fit-up, the second leaf, which way it faces, the second
  * end, its seat, landing, vent, clean metal, and the fit. Landings that are printed are marked, and vented, before an end is seated
- * there, unless one is found at the frame.
+ * there, unless one is found at the frame; those that are scribed round the held tube, after.
  */
 export function stepsOf(piece: Piece): readonly Step[] {
   const { first, second, sawn, solution } = piece;
   const bend = bendJobOf(solution);
   if (bend && first) return bendSteps(piece, first, bend);
   const copes = copedEnds(piece);
-  const landings = [...landingStep(piece), ...ventStep(piece)];
-  const marked = piece.footprints && copes.every(({ cope }) => !cope.fitUp);
+  const { printed, held } = landingSteps(piece);
+  const vent = ventStep(piece);
+  const vented = hollowLanding(solution)?.end;
+  const isVentedLate = held.some(({ end }) => end === undefined || end === vented);
+  const isEarly = piece.footprints && copes.every(({ cope }) => !cope.fitUp);
+  const marked = isEarly ? [...printed, ...(isVentedLate ? [] : vent)] : [];
   return [
     ...scrapStep(piece),
     blankStep(piece),
     ...squareSteps(piece),
     ...spineStep(piece),
-    ...(marked ? landings : []),
+    ...marked,
     ...sawn.flatMap((end) => of(end, [seatStep({ ...piece, first: end }, end)])),
     ...(first ? of(first, firstSteps(piece, first)) : []),
     ...(second ? of(second, secondSteps(piece, second)) : []),
     ...elbowSteps(piece),
-    ...(marked ? [] : landings),
+    ...[...printed, ...held, ...vent].filter((each) => !marked.includes(each)),
     ...cleanStep(piece, copes),
     ...setStep(piece),
   ];

@@ -60,6 +60,9 @@ export const footprint = {
   acuteSide: say`acute side`,
   obtuseSide: say`obtuse side`,
   side: (name: Said, station: Said): Said => say`${name}, ${station}`,
+  /** Of an end that leaves its tube's own outline on a flat. */
+  square: (tube: string, end: 'A' | 'B'): Said =>
+    say`No footprint for ${asWritten(tube)}, end ${end}: it is square, so scribe round the tube itself.`,
   /** Of an end that leaves none. */
   none: (tube: string, end: 'A' | 'B', header: Said): Said =>
     say`No footprint for ${asWritten(tube)}, end ${end}: it lands on the cut end of ${header}, where there is no wall to scribe, vent or clean.`,

@@ -221,9 +221,16 @@ const facing = {
 /** Paper does not go round a header that another one is welded to. */
 const BEFORE_JOINED = say`, before these headers are joined to one another`;
 
+/** `placed` where the ticket of what it lands on says where along that. */
+function held(placed: boolean): Said {
+  return say`Hold the tube in place${placed ? say`, centred where its header’s ticket says,` : NOTHING} and`;
+}
+
 const finish = {
-  scribeBoth: say`Hold the tube in place and scribe both footprints round it.`,
-  scribe: (on: Said): Said => say`Hold the tube in place and scribe its footprint on ${on}.`,
+  scribeBoth: (placed: boolean): Said => say`${held(placed)} scribe both footprints round it.`,
+  /** `end` where the other one's is scribed by its print. */
+  scribe: (on: Said, end: EndName | undefined, placed: boolean): Said =>
+    say`${held(placed)} scribe ${end ? say`round its end ${end}` : say`its footprint`} on ${on}.`,
   /** By printed footprints, of which one may be flat; `several` headers of one end are not joined yet. */
   footprints: (flat: boolean, several: boolean): Said =>
     say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header and scribe by it${several ? BEFORE_JOINED : NOTHING}.`,
