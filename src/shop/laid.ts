@@ -7,6 +7,7 @@ import type { Fact } from '../leaf/card/fact.ts';
 import type { Said } from '../measure/said.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Hand } from '../saddle/solve.ts';
+import type { OnSheet } from '../tiler/front.ts';
 
 /** Marks from a top edge down, and where they end. */
 export interface Laid {
@@ -16,8 +17,8 @@ export interface Laid {
 
 /** What goes down a page whole: drawn under a point, or moved to the next page where it has no room. */
 export interface LaidItem {
-  /** `sheets`: those that its leaves lie on, once that is known; before, it takes as much room as they may. */
-  readonly lay: (at: Point, width: Mm, sheets?: readonly number[]) => Laid;
+  /** `sheets`: where its leaves lie, once that is known; before, it takes as much room as they may. */
+  readonly lay: (at: Point, width: Mm, sheets?: readonly OnSheet[]) => Laid;
   /** It stays with what follows it. */
   readonly heading?: boolean;
 }

@@ -1,5 +1,6 @@
 import { across } from '../draw/boxes.ts';
 import type { Box, Mark, Point } from '../draw/drawing.ts';
+import type { Subject } from '../draw/facts.ts';
 import type { Mm } from '../measure/units.ts';
 
 /** What is read before leaves are cut, and stays whole: a ticket, a row of a list. */
@@ -15,8 +16,14 @@ export interface FrontBox {
   readonly draw: (topLeft: Point, sheetsOf: SheetsOf) => readonly Mark[];
 }
 
-/** The numbers of the sheets that the leaves of a tube lie on, by its name. */
-export type SheetsOf = (tube: string) => readonly number[];
+/** A leaf or footprint, and the number of a sheet that it or a tile of it lies on. */
+export interface OnSheet {
+  readonly of: Subject;
+  readonly sheet: number;
+}
+
+/** Where the leaves and footprints of a tube lie, by its name. */
+export type SheetsOf = (tube: string) => readonly OnSheet[];
 
 /** The boxes that come before the leaves, made for the room that a sheet's furniture leaves. */
 export type FrontPages = (room: Box) => readonly FrontBox[];

@@ -4,7 +4,7 @@ import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Size, takes } from '../../tiler/free-room.ts';
-import { type FrontBox, halfOf } from '../../tiler/front.ts';
+import { type FrontBox, halfOf, type OnSheet } from '../../tiler/front.ts';
 import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
 import { type Step, step } from '../steps/step.ts';
 import { layHead, ruled } from './head.ts';
@@ -92,7 +92,7 @@ function rowsOf(
   const last = panels.at(-1);
   const head: LaidItem = {
     heading: true,
-    lay: (at, wide, sheets) => ruled(layHead(ticket, at, wide, sheets), at, wide),
+    lay: (at, wide, sheets = widest(ticket, room)) => ruled(layHead(ticket, at, wide, sheets), at, wide),
   };
   const pictures = panels.map((row) =>
     row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
@@ -129,10 +129,28 @@ function isFollowed([goes]: readonly Fact[], [next]: readonly Fact[] = []): bool
 
 /** Of a leaf that no sheet takes whole. */
 function tapeStep({ ends, words }: Ticket, room: Box): Step[] {
-  const whole = ({ width, height }: Size): boolean =>
-    takes(room, { width, height }) || takes(room, { width: height, height: width });
-  if (ends.every(({ wrap }) => !wrap || whole(wrap))) return [];
+  if (ends.every(({ wrap }) => !wrap || isWhole(wrap, room))) return [];
   return [{ ...step('step:tape', words.steps.blank.tape), once: true }];
+}
+
+function isWhole({ width, height }: Size, room: Box): boolean {
+  return takes(room, { width, height }) || takes(room, { width: height, height: width });
+}
+
+/** A set of so many tickets for each of its sheets would be of large tubes alone. */
+const SHEETS_OF_ONE = 8;
+
+/** Before sheets are known, as many and as wide as they may be: the first and the last of what may not fit one. */
+function widest({ of: tickets, ends, hands }: Ticket, room: Box): readonly OnSheet[] {
+  const last = Number('8'.repeat(`${SHEETS_OF_ONE * tickets}`.length));
+  const drawn = ends.flatMap(({ name: end, wrap, footprints }) => {
+    const leaves = wrap ? hands.length * (isWhole(wrap, room) ? 1 : 2) : 0;
+    return [
+      ...Array.from({ length: leaves }, () => ({ place: 'leaf', end }) as const),
+      ...Array.from({ length: 2 * hands.length * footprints }, () => ({ place: 'footprint', end }) as const),
+    ];
+  });
+  return drawn.map((of, i) => ({ of, sheet: last - 2 * i }));
 }
 
 /** Rows in two columns, the first the shortest that is as high as the second. */
@@ -147,7 +165,7 @@ function inTwo(rows: readonly LaidItem[], at: Point, width: Mm): Laid {
   return { marks: [...one.marks, ...other.marks], foot: Math.min(one.foot, other.foot) };
 }
 
-function stacked(rows: readonly LaidItem[], at: Point, width: Mm, sheets?: readonly number[]): Laid {
+function stacked(rows: readonly LaidItem[], at: Point, width: Mm, sheets?: readonly OnSheet[]): Laid {
   const marks: Mark[] = [];
   let foot = at.y;
   for (const row of rows) {

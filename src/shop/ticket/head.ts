@@ -6,13 +6,17 @@ import { line } from '../../draw/strokes.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import { partOf } from '../../measure/said.ts';
 import type { Mm } from '../../measure/units.ts';
+import type { OnSheet } from '../../tiler/front.ts';
+import type { Language } from '../../words/language.ts';
 import { furtherOn, type Laid, layText, toldOf } from '../laid.ts';
 import type { Ticket } from './ticket.ts';
 
+type PrintedOn = Parameters<Language['ticket']['about']>[4][number];
+
 /** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
-export function layHead(ticket: Ticket, at: Point, width: Mm, sheets?: readonly number[]): Laid {
+export function layHead(ticket: Ticket, at: Point, width: Mm, sheets: readonly OnSheet[]): Laid {
   const { name, make, words: language } = ticket;
-  const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark, leavesOn(ticket, sheets));
+  const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark, sheetsOn(ticket, sheets));
   const beside = widthOf(about, TEXT);
   const least = Math.min(LEAST_NAME, widthOf(spelled(name), TITLE));
   const room = width - beside - 6 > least ? width - beside - 6 : width;
@@ -29,14 +33,15 @@ export function layHead(ticket: Ticket, at: Point, width: Mm, sheets?: readonly 
   return { marks: [...title.marks, ...aside.marks, ...tube.marks, ...saw.marks], foot: saw.foot - AIR };
 }
 
-/** A set of so many tickets for each of its sheets would be of large tubes alone. */
-const SHEETS_OF_ONE = 8;
-
-/** The sheets of its leaves, before they are known as wide as they may be; of one tube alone all other sheets are. */
-function leavesOn({ of, ends }: Ticket, sheets?: readonly number[]): readonly number[] {
-  if (of === 1 || !ends.some(({ wrap }) => wrap)) return [];
-  const widest = Number('8'.repeat(`${SHEETS_OF_ONE * of}`.length));
-  return sheets ?? [widest, widest];
+/** What is printed of its ends, and on which sheets; of one tube alone these are all others. */
+function sheetsOn({ of: tickets, ends }: Ticket, sheets: readonly OnSheet[]): readonly PrintedOn[] {
+  if (tickets === 1) return [];
+  return (['leaf', 'footprint'] as const).flatMap((place) =>
+    ends.flatMap(({ name: end }) => {
+      const on = sheets.flatMap(({ of, sheet }) => (of.place === place && of.end === end ? [sheet] : []));
+      return on.length > 0 ? [{ place, end, on: [...new Set(on)].toSorted((a, b) => a - b) }] : [];
+    }),
+  );
 }
 
 /** A shorter name would be cut short for what stands beside it. */

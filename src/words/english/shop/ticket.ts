@@ -3,27 +3,29 @@ import type { Mm, Radians } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
+/** What of an end lies on these sheets, in their order. */
+interface PrintedOn {
+  readonly place: 'leaf' | 'footprint';
+  readonly end: 'A' | 'B';
+  readonly on: readonly number[];
+}
+
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];
 
 /** The page for one tube: what stands over its steps. */
 export const ticket = {
-  /** Beside a tube's name: which ticket, how many of what, and on which sheets its leaves lie, in their order. */
+  /** Beside a tube's name: which ticket, how many of what, and on which sheets each of its leaves and footprints lies. */
   about: (
     number: number,
     of: number,
     make: Said,
     mark: Said | undefined,
-    [first, ...others]: readonly number[],
+    printed: readonly PrintedOn[],
   ): Said => {
     const which = of > 1 ? say`Ticket ${number} of ${of}` : say`Ticket`;
     const named = mark ? [say`${which} (${mark})`] : of > 1 ? [which] : [];
-    const last = others.at(-1);
-    const sheets =
-      last === undefined
-        ? say`sheet ${first ?? 0}`
-        : say`sheets ${first ?? 0}${others.length > 1 ? say` to ` : say`, `}${last}`;
-    const leaves = first === undefined ? [] : [say`leaves: ${sheets}`];
-    return joined([...named, make, ...leaves], '  ·  ');
+    const [first, ...others] = [...placesOn('leaf', printed), ...placesOn('footprint', printed)];
+    return joined([...named, make, ...(first ? [say`sheets: ${first}`, ...others] : [])], '  ·  ');
   },
   make: (copies: number, pair: boolean, pieces: Said | undefined): Said => {
     const what = pieces ? say`: ${pieces}${copies > 1 ? say` each` : say``}` : say``;
@@ -88,6 +90,35 @@ export const ticket = {
   ofHand: (hand: 'as-drawn' | 'opposite', step: Said): Said =>
     say`${hand === 'opposite' ? say`Opposite hand` : say`As drawn`}: ${step}`,
 };
+
+/** `leaf A 16; B 26`, where there is one. */
+function placesOn(place: PrintedOn['place'], printed: readonly PrintedOn[]): Said[] {
+  const own = printed.filter((each) => each.place === place);
+  const many = own.length > 1 || own.some(({ on }) => on.length > 1);
+  const which = place === 'leaf' ? say`leaf` : many ? say`footprints` : say`footprint`;
+  const places = own.map(({ end, on }) => say`${end} ${runsOf(on)}`);
+  return own.length > 0 ? [say`${which} ${joined(places, '; ')}`] : [];
+}
+
+/** `16–19, 23`: of three and more that follow one another the first and the last. */
+function runsOf(numbers: readonly number[]): Said {
+  const runs: number[][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === number - 1) run.push(number);
+    else runs.push([number]);
+  }
+  const said = runs.map((run) => {
+    const [first = 0, ...others] = run;
+    return others.length > 1
+      ? say`${first}–${others.at(-1) ?? first}`
+      : joined(
+          run.map((each) => say`${each}`),
+          ', ',
+        );
+  });
+  return joined(said, ', ');
+}
 
 function pieceName(kind: 'middle' | 'end', count: number): Said {
   const piece = count > 1 ? say`pieces` : say`piece`;
