@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { isWithin } from '../../src/draw/boxes.ts';
 import { contextOf, leavesOf } from '../../src/leaf/leaves-of.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
 import { pieceOf } from '../../src/shop/piece.ts';
 import { stepsOf } from '../../src/shop/steps/steps.ts';
+import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
+import { onSheet } from '../tiler/ink-boxes.ts';
 import { textsOf } from './collisions.ts';
 
 const ROUND = '{ onto: { od: 60.3 }, angle: 60 }';
@@ -55,3 +58,35 @@ it('where the dashes are open, a vent keeps away from their ends', () => {
   expect(first).toContain('off the open ends');
   expect(closed).not.toContain('open ends');
 });
+
+it.each([90, 60])(
+  'a vent is drawn on one tile, not in an overlap too: two would be drilled, at %d°',
+  (angle) => {
+    let tiled = 0;
+    for (let od = 100; od <= 240; od += 20) {
+      const job = readSample(
+        `copeleaf: 1\nunits: mm\npaper: A4\ntube: { od: ${od}, wall: 4, between: 900, ends: { A: { onto: { od: ${1.25 * od} }, angle: ${angle} }, B: ${PLATE} } }\n`,
+      );
+      const [solution] = solveHands(job);
+      const printed = solution ? leavesOf(solution, { ...contextOf(job), ticketed: true }, true) : [];
+      const [leaf] = printed.filter(({ title }) => title === 'tube 1, end A, footprint');
+      if (!leaf) throw new Error('a footprint at end A');
+      // The dot at the end of the leader from these words is the one that lies in the hole, nearest its middle.
+      const [dot] = leaf.wrap.marks
+        .flatMap((mark) => (mark.kind === 'fill' && mark.path.pieces.length === 7 ? [mark.path.start] : []))
+        .sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y));
+      if (!dot) throw new Error('a dot');
+      const sheets = [...laySheets([leaf], job.sheet, { job: 'vents', words: ENGLISH }).sheets];
+      const tiles = sheets.flatMap(({ placements }) =>
+        placements.filter(({ drawing }) => drawing === leaf.wrap),
+      );
+      if (tiles.length > 1) tiled++;
+      const shown = tiles.filter(({ at, turn, clip }) => {
+        const there = onSheet({ at, turn }, dot);
+        return clip === undefined || isWithin(there, clip);
+      });
+      expect(shown, `${od} mm in ${tiles.length} tiles`).toHaveLength(1);
+    }
+    expect(tiled).toBeGreaterThan(3);
+  },
+);

@@ -123,7 +123,7 @@ export function drawFootprint(
       of: { ...of, place: 'card' },
     },
     beside: told.length + sheet.beside.length > 0,
-    keepWhole: [],
+    keepWhole: sheet.keepWhole,
   };
 }
 

@@ -130,7 +130,8 @@ function holeNote(
   const text = vented
     ? footprint.ventHere(footprint.vent(cope.thickness !== undefined, open.length === 0))
     : footprint.inside;
-  return [{ text, near, where: (at) => pointInPolygon(at, hole), leader: vented ? 'always' : 'elsewhere' }];
+  const where = (at: Point): boolean => pointInPolygon(at, hole);
+  return [{ text, near, where, leader: vented ? 'always' : 'elsewhere', whole: vented }];
 }
 
 const ROWS = 24;

@@ -13,7 +13,7 @@ import { outlineStrokes } from './flat.ts';
 import { arrowOf, type Landed, notesOf, type OpenEnd } from './notes.ts';
 import { type Note, placeNotes } from './words.ts';
 
-/** Round the clean-to line, mm. */
+/** Round the clean-to line, and round a place that a tile's seam keeps off, mm. */
 const ROOM: Mm = 9;
 
 /** The sheet that is laid on the header: its lines, then the words where they are free of them, and what found no room. */
@@ -22,13 +22,14 @@ export function drawSheet(
   landed: Landed,
   footprint: Outline,
   title: Pick<Note, 'heading' | 'text'>,
-): { drawing: Drawing; beside: readonly Said[] } {
+): { drawing: Drawing; beside: readonly Said[]; keepWhole: readonly Box[] } {
   const lines = sheetLines(landed, footprint);
   const { edge, outside, bore, clean, cleaned, crossed, folds, arrow } = lines;
   const field = fieldOf(lines);
   const open = openEnds(outside, footprint);
   const drawn = { edge, shape: shapeOf(outside), bore: shapeOf(bore), clean, open };
-  const { marks, beside } = placeNotes(field, notesOf(landed, drawn, title));
+  const notes = notesOf(landed, drawn, title);
+  const { marks, beside } = placeNotes(field, notes);
   const all: Mark[] = [
     outline(
       'outline',
@@ -45,7 +46,8 @@ export function drawSheet(
     ...outside,
     ...marks,
   ];
-  return { drawing: { name, box: grown(edge, HALF_LINE), marks: all }, beside };
+  const keepWhole = notes.flatMap(({ whole, near }) => (whole ? [grown(boundsOf([near]), ROOM)] : []));
+  return { drawing: { name, box: grown(edge, HALF_LINE), marks: all }, beside, keepWhole };
 }
 
 /** All that is on a sheet before its words. */

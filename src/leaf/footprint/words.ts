@@ -23,6 +23,8 @@ export interface Note {
   readonly where?: (at: Point) => boolean;
   /** How a line leads from the words to the point: always, to a line that they name; or only if they stand elsewhere. */
   readonly leader?: 'always' | 'elsewhere';
+  /** Whether a tile's seam keeps off the point: where tiles overlap it would be drawn twice. */
+  readonly whole?: boolean;
 }
 
 /** Notes where they are free of lines and of each other; what found no room comes back in words. */
