@@ -81,10 +81,9 @@ it.each([90, 60])(
         placements.filter(({ drawing }) => drawing === leaf.wrap),
       );
       if (tiles.length > 1) tiled++;
-      const shown = tiles.filter(({ at, turn, clip }) => {
-        const there = onSheet({ at, turn }, dot);
-        return clip === undefined || isWithin(there, clip);
-      });
+      const shown = tiles.filter(
+        (tile) => tile.clip === undefined || isWithin(onSheet(tile, dot), tile.clip),
+      );
       expect(shown, `${od} mm in ${tiles.length} tiles`).toHaveLength(1);
     }
     expect(tiled).toBeGreaterThan(3);
