@@ -79,6 +79,20 @@ it('each tile says at its head which way the joint lies on it', () => {
   }
 });
 
+it('a tile says its row and its column, but not of a direction that has only one', () => {
+  const letter = PAPERS[0] ?? SMALLEST;
+  const heads = (od: number, paper: Paper) =>
+    sheetsOf(od, 'A', paper).flatMap(({ placements }) =>
+      textsOn(placements).flatMap((text) => /^((?:row|column) .*?) · /.exec(text)?.[1] ?? []),
+    );
+  const strip = heads(139.7, letter);
+  expect(strip).toEqual(strip.map((_, i) => `${strip[0]?.split(' ')[0]} ${i + 1} of ${strip.length}`));
+  expect(strip.length).toBeGreaterThan(1);
+  const grid = heads(139.7, SMALLEST);
+  expect(grid.length).toBeGreaterThan(3);
+  for (const head of grid) expect(head).toMatch(/^row \d+ of ([2-9]|\d\d), column \d+ of ([2-9]|\d\d)$/);
+});
+
 it('a card too large for the smallest sheet comes in pieces that say all of it once, and whose they are', () => {
   const lines = Array.from({ length: 40 }, (_, n) => asWritten(`line ${n} of a card`));
   const block = { fact: 'note' as const, lines, size: 3.2 };

@@ -25,8 +25,15 @@ export const sheets = {
   inchBar: (inches: number, axis: 'across' | 'up'): Said => say`${inches} in ${asWritten(axis)}`,
 
   tile: {
+    /** Where there is only one row or one column, that is not told. */
     place: (row: number, rows: number, column: number, columns: number): Said =>
-      say`row ${row} of ${rows}, column ${column} of ${columns}`,
+      joined(
+        [
+          ...(rows > 1 ? [say`row ${row} of ${rows}`] : []),
+          ...(columns > 1 ? [say`column ${column} of ${columns}`] : []),
+        ],
+        ', ',
+      ),
     /** `arrow` points the way on the sheet. */
     toJoint: (place: Said, arrow: string): Said => say`${place} · ${asWritten(arrow)} to joint`,
     titled: (place: Said, title: Said): Said => say`${place} · ${title}`,
