@@ -43,7 +43,7 @@ export function shopPack(
     stages,
     ticketOf: ({ solution }: { solution: TubeSolution }) => numbers.get(solution) ?? 0,
     ...(stock && { stock }),
-    notes: frame ? notesOf(job, frame) : [],
+    ...(frame && { notes: notesOf(job, frame) }),
   };
   const views = (room: Box): readonly FrontBox[] => (frame && viewed ? viewBoxes(job, frame, room) : []);
   if (tickets.length > 1)

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { firstEnds, orderOfWork } from '../../src/shop/lists/order.ts';
 import { shopPack } from '../../src/shop/pack.ts';
+import { ticketsOf } from '../../src/shop/ticket/ticket.ts';
 import { solvePieces } from '../../src/together/pieces.ts';
 import { readLines } from '../frame/read-lines.ts';
 
@@ -35,4 +37,35 @@ test('only an end that is left open is asked to be vented before it is capped', 
   expect(halves).toContain('meets two');
   expect(halves).not.toContain('If both its ends are capped later');
   expect(halves).toContain('If end A is capped later');
+});
+
+test('no step seats an end before all are cut, for its header may be cut later', () => {
+  const job = readLines(
+    {
+      a: '[0, 0, 0]',
+      b: '[500, 0, 0]',
+      c: '[500, 0, 400]',
+      d: '[0, 0, 400]',
+      low: '[200, 0, 0]',
+      high: '[200, 0, 400]',
+    },
+    [
+      ...['[a, b]', '[b, c]', '[c, d]', '[d, a]'].map(
+        (along, i) => `name: side ${i + 1}, along: ${along}, ${ROUND}`,
+      ),
+      'name: post, along: [low, high], od: 33.7, wall: 2.6',
+    ],
+  );
+  const solutions = solvePieces(job);
+  const stages = orderOfWork(solutions);
+  const tickets = ticketsOf(solutions, firstEnds(stages), false, job.words);
+  const rows = tickets.map(({ steps }) =>
+    steps.map(({ fact }) => fact).filter((fact) => fact === 'step:cut' || fact === 'step:seat'),
+  );
+  expect(rows.length).toBeGreaterThan(1);
+  for (const row of rows) expect(row).toEqual(['step:cut', 'step:cut', 'step:seat', 'step:seat']);
+  const pack = shopPack(job, solutions, false, false)({ left: 0, bottom: 0, right: 190, top: 2000 });
+  const told = pack.flatMap(({ draw }) => draw({ x: 0, y: 0 }, () => []));
+  const said = told.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : [])).join(' ');
+  expect(said.match(/Cut all ends before you seat any/g)).toHaveLength(1);
 });

@@ -632,3 +632,11 @@ test('a rotation mark is made on the heel side; a square joint has none, and it 
   expect(marked(90, 0)).toContain('a side that faces along the header: either side');
   expect(marked(90, 3)).toContain('the side from which the header passes 3 mm to the right');
 });
+
+test('a tube that goes among others has both ends cut before either is seated, unless one is found at the frame', () => {
+  const order = (more: string): string => (stepsFor(more).match(/ut end [AB]|Seat it/g) ?? []).join(', ');
+  const note = '  note: goes between the posts\n';
+  expect(order(BY_NUMBERS)).toBe('ut end A, Seat it, ut end B, Seat it');
+  expect(order(`${BY_NUMBERS}${note}`)).toBe('ut end A, ut end B, Seat it, Seat it');
+  expect(order(`${FITTED}${note}`)).toBe(order(FITTED));
+});

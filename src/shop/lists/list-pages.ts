@@ -24,8 +24,8 @@ export interface Lists {
   /** The number of each tube's ticket, by its solution. */
   readonly ticketOf: (task: EndTask) => number;
   readonly stock?: StockPlan;
-  /** What to know of a frame: its open ends, and what to mend. */
-  readonly notes: readonly Said[];
+  /** What to know of a frame, if it is one: its open ends, and what to mend. */
+  readonly notes?: readonly Said[];
 }
 
 /** Wider lists than this are tiring to read across. */
@@ -40,9 +40,9 @@ export function listBoxes(lists: Lists, room: Box): readonly FrontBox[] {
     heading(cut.title),
     ...cutTable(rows, units, width, words),
     note(cut.note(units)),
-    ...lists.notes.map(note),
+    ...(lists.notes ?? []).map(note),
     ...(stock ? stockItems(stock, units, words) : []),
-    ...orderItems(lists.stages, lists.ticketOf, width, words),
+    ...orderItems(lists.stages, lists.ticketOf, width, lists.notes !== undefined, words),
   ];
   return [...cautionBoxes(words, units, room), ...boxesOf(items, room)];
 }

@@ -24,6 +24,7 @@ export function orderItems(
   stages: readonly Stage[],
   ticketOf: (task: EndTask) => number,
   widest: Mm,
+  framed: boolean,
   words: Language,
 ): readonly LaidItem[] {
   const rows = stages.map(({ tasks }) =>
@@ -38,7 +39,7 @@ export function orderItems(
     {
       lay: (at, width) => {
         const down = rows.some((each) => isReadDown(each, leftOf(boxes), widest));
-        const laid = layText(words.lists.order.note(many, down), 'note', TEXT, at, width);
+        const laid = layText(words.lists.order.note(many, down, framed), 'note', TEXT, at, width);
         return { ...laid, foot: laid.foot - 0.8 };
       },
     },

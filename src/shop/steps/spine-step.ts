@@ -3,7 +3,7 @@ import type { Piece } from '../piece.ts';
 import { type Step, step } from './step.ts';
 
 /** Whether it is said where the tube goes: in its frame, or in the person's own words. */
-function isPlaced({ solution: { places, tube } }: Piece): boolean {
+export function isPlaced({ solution: { places, tube } }: Piece): boolean {
   return places !== undefined || tube.note !== undefined;
 }
 

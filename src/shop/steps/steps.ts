@@ -8,14 +8,15 @@ import { facingStep, firstFacingStep } from './facing-step.ts';
 import { cleanStep, landingSteps, setStep, ventStep } from './finishing-steps.ts';
 import { markSteps } from './mark-steps.ts';
 import { seatStep } from './seat-steps.ts';
-import { spineStep } from './spine-step.ts';
+import { isPlaced, spineStep } from './spine-step.ts';
 import type { Step } from './step.ts';
 
 /**
  * What is done to one tube, in the order of the trade and with its own numbers, and only what this tube needs: a try on
  * scrap, blank, spine, the first leaf, which way it faces where that can be wrong, the first end and its seat, the marks of a fit-up, the second leaf, which way it faces, the second
  * end, its seat, landing, vent, clean metal, and the fit. Landings that are printed are marked, and vented, before an end is seated
- * there, unless one is found at the frame; those that are scribed round the held tube, after.
+ * there, unless one is found at the frame; those that are scribed round the held tube, after. A tube that goes among others, whose header
+ * may be one that is cut later, has both its ends cut before either is seated, unless one is found at the frame.
  */
 export function stepsOf(piece: Piece): readonly Step[] {
   const { first, second, sawn, solution } = piece;
@@ -26,17 +27,21 @@ export function stepsOf(piece: Piece): readonly Step[] {
   const vent = ventStep(piece);
   const vented = hollowLanding(solution)?.end;
   const isVentedLate = held.some(({ end }) => end === undefined || end === vented);
-  const isEarly = piece.footprints && copes.every(({ cope }) => !cope.fitUp);
+  const isFoundAtFrame = copes.some(({ cope }) => cope.fitUp);
+  const isEarly = piece.footprints && !isFoundAtFrame;
   const marked = isEarly ? [...printed, ...(isVentedLate ? [] : vent)] : [];
+  const ends = [
+    ...sawn.flatMap((end) => of(end, [seatStep({ ...piece, first: end }, end)])),
+    ...(first ? of(first, firstSteps(piece, first)) : []),
+    ...(second ? of(second, secondSteps(piece, second)) : []),
+  ];
   return [
     ...scrapStep(piece),
     blankStep(piece),
     ...squareSteps(piece),
     ...spineStep(piece),
     ...marked,
-    ...sawn.flatMap((end) => of(end, [seatStep({ ...piece, first: end }, end)])),
-    ...(first ? of(first, firstSteps(piece, first)) : []),
-    ...(second ? of(second, secondSteps(piece, second)) : []),
+    ...(isPlaced(piece) && !isFoundAtFrame ? seatedLast(ends) : ends),
     ...elbowSteps(piece),
     ...[...printed, ...held, ...vent].filter((each) => !marked.includes(each)),
     ...cleanStep(piece, copes),
@@ -61,6 +66,10 @@ function secondSteps(piece: Piece, second: NamedEnd): readonly Step[] {
     secondCutStep(piece, second),
     seatStep(piece, second),
   ];
+}
+
+function seatedLast(steps: readonly Step[]): readonly Step[] {
+  return [false, true].flatMap((seats) => steps.filter(({ fact }) => (fact === 'step:seat') === seats));
 }
 
 function of({ name }: NamedEnd, steps: readonly Step[]): readonly Step[] {

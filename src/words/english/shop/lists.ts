@@ -128,8 +128,9 @@ const cut = {
 
 const order = {
   title: say`Order of work`,
-  note: (many: boolean, down: boolean): Said => {
-    const all = say`With the blanks cut, work by header: all ends for one header together, so that the saw or the cutter is set once; the steps are on the tickets.`;
+  /** `framed`: the tubes land on one another. */
+  note: (many: boolean, down: boolean, framed: boolean): Said => {
+    const all = say`With the blanks cut, work by header: all ends for one header together, so that the saw or the cutter is set once; the steps are on the tickets.${framed ? say` Cut all ends before you seat any: an end’s header may come later in this list.` : NOTHING}`;
     const boxes = say`A box for each end: tick it when it is cut${many ? say`; one for all where there are many` : say``}.`;
     return say`${all} ${boxes}${down ? say` Read each group down, then across.` : say``}`;
   },
