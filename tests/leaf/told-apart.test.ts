@@ -31,29 +31,32 @@ function wordOf(drawing: Drawing, start: string): Words {
   return found;
 }
 
-it('heel and short point, too near for words between them, each have a name on a line of their own', () => {
+it('of heel and short point, too near for two lines to be told apart, the heel has the line and the other is set off from a tick', () => {
   const { leaf } = endB();
   const [heel, throat] = ['heel', 'short point'].map((name) => boxOfWords(wordOf(leaf.wrap, name)));
   if (!heel || !throat) throw new Error('two names');
-  const lines = strokesOf(leaf.wrap, 'guide').filter(({ path }) => {
-    const [to] = path.pieces;
-    return to && to.to.x === path.start.x && path.start.x > heel.right && path.start.x < throat.left;
-  });
-  const xs = lines.map(({ path }) => path.start.x);
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  expect(right - left).toBeCloseTo((4.4 / 360) * Math.PI * 31.85, 1);
-  expect(left - heel.right).toBeLessThan(1);
-  expect(throat.left - right).toBeLessThan(1);
-  for (const [x, box] of [
-    [left, heel],
-    [right, throat],
-  ] as const) {
-    const lows = lines
-      .filter(({ path }) => path.start.x === x)
-      .flatMap(({ path }) => path.pieces.map(({ to }) => to.y));
-    // The body lies below at end B: the line comes down as far as its name.
-    expect(Math.min(...lows)).toBeLessThan(box.bottom + 0.01);
-  }
+  const lines = strokesOf(leaf.wrap, 'guide').flatMap(({ path: { start, pieces } }) =>
+    pieces.map(({ to }) => ({ start, to, long: Math.hypot(to.x - start.x, to.y - start.y) })),
+  );
+  const upright = lines.filter(
+    ({ start, to }) => start.x === to.x && start.x > heel.right && start.x < throat.left,
+  );
+  const [own] = upright.toSorted((a, b) => b.long - a.long);
+  if (!own) throw new Error('a line at the heel');
+  expect(own.start.x - heel.right).toBeLessThan(1);
+  // The body lies below at end B: the line comes down as far as its name.
+  expect(Math.min(own.start.y, own.to.y)).toBeLessThan(heel.bottom + 0.01);
+  const others = upright.filter(({ start }) => start.x !== own.start.x);
+  expect(others).toHaveLength(1);
+  const [tick] = others;
+  if (!tick) throw new Error('a tick');
+  expect(tick.start.x - own.start.x).toBeCloseTo((4.4 / 360) * Math.PI * 31.85, 1);
+  expect(tick.long).toBeLessThan(2);
+  // From where the tick ends a line leads aslant, away from the heel's, to the name.
+  const foot = Math.min(tick.start.y, tick.to.y);
+  const [leader] = lines.filter(({ start }) => start.x === tick.start.x && start.y === foot);
+  expect(leader?.to.x).toBeGreaterThan(own.start.x + 3 - 0.01);
+  expect(throat.left - (leader?.to.x ?? 0)).toBeLessThan(1);
 });
 
 describe('a fold is told from an edge at a glance', () => {

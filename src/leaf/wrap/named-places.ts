@@ -1,9 +1,11 @@
 import {
   BESIDE,
   inTurn,
+  labelOf,
   liftSteps,
   offLevel,
   type Side,
+  standingAt,
   type Tried,
   waysAt,
   wordsBeside,
@@ -28,7 +30,7 @@ export interface NamedPlace {
   readonly names: readonly Said[];
 }
 
-/** Heel, toe, throat and long point of an end; a union has no heel and no toe. */
+/** Heel, toe, throat and long point of an end, those of more worth first; a union has no heel and no toe. */
 export function namedPlaces(cope: Cope, words: Language): NamedPlace[] {
   const { throat, longPoint, joint, end } = cope;
   const { turn, girth } = joint.section;
@@ -99,7 +101,8 @@ export function placeTicks(body: Body, places: readonly NamedPlace[]): Mark[] {
 
 /**
  * The names at the cut, on the body's side of it: the heel first, in letters of the size `worth`, each of the others under it or at its
- * own place. What found no room comes back in words that say where it is. `lines` are drawn up from the cut already.
+ * own place, set off where its line would lie hard by that of one of more worth. What found no room comes back in words that say where
+ * it is. `lines` are drawn up from the cut already.
  */
 export function placeNames(
   body: Body,
@@ -110,6 +113,10 @@ export function placeNames(
   const { heel } = sideNames(body.cope.end.parts[0], body.words);
   const others = (x: Mm): Mm[] =>
     places.map(({ station }) => xAt(body.flat, station)).filter((each) => each !== x);
+  const worthier = (x: Mm): Mm[] => {
+    const at = places.map(({ station }) => xAt(body.flat, station));
+    return [...lines, ...body.field.guides.map((guide) => guide.x), ...at.slice(0, at.indexOf(x))];
+  };
   const isOnLine = (x: Mm): boolean =>
     isOnGuide(body.flat, x) || lines.some((line) => Math.abs(line - x) < ONE_PLACE);
   const clusters = clustersOf(body.flat, places);
@@ -123,9 +130,12 @@ export function placeNames(
   return placeAll(
     body.field,
     sized.map(({ name, x, sides, sizes }) => ({
-      places: inTurn(sizes, (size) =>
-        besideCut(body, x, { fact: 'heel', lines: [name], size }, sides, isOnLine(x), others(x)),
-      ),
+      places: inTurn(sizes, (size) => {
+        const block: Block = { fact: 'heel', lines: [name], size };
+        const away = isOnLine(x) ? undefined : wayOff(x, worthier(x));
+        const beside = besideCut(body, x, block, sides, isOnLine(x), others(x));
+        return away ? inTurn([setOff(body, x, block, away), beside], (each) => each) : beside;
+      }),
       otherwise: body.words.leaf.fromLeftEdge(name, x),
     })),
   );
@@ -178,4 +188,35 @@ function* besideCut(
   };
   if (offOthers(0).lefts.length < sides.length) yield* offLevel(level, NEAR_CUT, offOthers, foot);
   yield* offLevel(level, AT_CUT, tried, foot);
+}
+
+/** Two lines nearer to one another than this are taken for one at arm's length. */
+const TOLD_APART: Mm = 3;
+
+/** To which side of its place a name is set off whose line would lie too near to others; undefined where none is near, or on both sides. */
+function wayOff(x: Mm, lines: readonly Mm[]): 1 | -1 | undefined {
+  const near = lines.filter((line) => Math.abs(line - x) < TOLD_APART);
+  if (near.length === 0) return undefined;
+  if (near.every((line) => line < x)) return 1;
+  return near.every((line) => line > x) ? -1 : undefined;
+}
+
+/** How far such a name stands aside, and how far off the cut. */
+const ASIDE: Mm = 2.4;
+const SET_OFF = waysAt(liftSteps(TICK + 1.6, 14, 0.8));
+
+/** Places for a name to one side of its place: a line leads aslant to its near corner from the tick at the cut. */
+function* setOff(body: Body, x: Mm, block: Block, away: 1 | -1): Iterable<Candidate> {
+  const { y, up } = offCut(body, x);
+  const foot = point(x, y + up * TICK);
+  for (const { turn, lifts, overGuides } of SET_OFF) {
+    const label = labelOf(block, turn);
+    const left = away === 1 ? x + ASIDE : x - ASIDE - label.width;
+    for (const lift of lifts) {
+      const near = y + up * lift;
+      const corner = point(x + away * (ASIDE - 0.5), near + up * 0.5);
+      const bottom = up === 1 ? near : near - label.height;
+      yield standingAt(label, left, bottom, overGuides, { from: foot, to: corner });
+    }
+  }
 }
