@@ -23,9 +23,10 @@ const blank = {
   /** Proves leaf, scale and tube before a blank is cut. */
   scrap: (edges: readonly Edge[]): Said => {
     const outside = edges.some(reachesOut) ? say`, but outside any dashes in the waste` : NOTHING;
+    const unless = say`if not, measure the bars, then round the tube, and print again by that.`;
     return edges.length > 1
-      ? say`Cut out the leaves (wrap templates) of these codes on the solid line${outside}. On a scrap their seam edges must meet.`
-      : say`Cut out the leaf (wrap template) of this code on the solid line${outside}. On a scrap its seam edges must meet.`;
+      ? say`Cut out the leaves (wrap templates) of these codes on the solid line${outside}. On a scrap their seam edges must meet: ${unless}`
+      : say`Cut out the leaf (wrap template) of this code on the solid line${outside}. On a scrap its seam edges must meet: ${unless}`;
   },
   /** Of a leaf on several sheets. */
   tape: say`Put a leaf or footprint that is on several sheets together first: trim and tape them as their heads say.`,
@@ -57,7 +58,7 @@ const blank = {
   spine: (along: Said | undefined): Said =>
     along
       ? say`Scribe the ${spineExplainedMm} along ${along}.`
-      : say`Scribe the ${spineExplained} along an angle iron that sits on the tube.`,
+      : say`Scribe the ${spineExplained} by an angle iron laid on it.`,
   /** Of a frame, in which many tubes look alike. */
   named: (spine: Said): Said => say`${spine} Write the tube's name, A and B beside it.`,
 };
@@ -125,7 +126,7 @@ const seat = {
   itTouches: say`it touches`,
   asPictured: say`its headers, turned as the picture from end A has them`,
   noRod: (where: 'anywhere' | 'touching', units: Units): Said => fileToRod(where, units),
-  alike: (on: Said, first: EndName): Said => say`Seat it on ${on}: file as at end ${first}.`,
+  alike: (on: Said, first: EndName): Said => say`Seat it on ${on}: file as at ${first}.`,
   /** Of an end that does not sit on its header's middle. */
   beside: (by: Said): Said =>
     say` It sits ${by} beside the header’s middle, as its picture shows: don’t file that away.`,
