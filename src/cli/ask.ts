@@ -1,6 +1,7 @@
 import { basename, extname } from 'node:path';
 import { readFrame } from '../frame/read-frame.ts';
-import { type EndFlags, jobFromFlags } from '../job/flags.ts';
+import type { EndFlags } from '../job/end-flags.ts';
+import { jobFromFlags } from '../job/flags.ts';
 import type { Job } from '../job/job.ts';
 import { type Paper, readPaper } from '../job/paper/paper.ts';
 import type { JobDefaults } from '../job/read-job.ts';

@@ -2,7 +2,7 @@ import { reportsAsData } from '../fit/as-data.ts';
 import { besideIn } from '../fit/beside.ts';
 import { checkReport } from '../fit/check-report.ts';
 import { reportTube } from '../fit/report.ts';
-import type { EndFlags } from '../job/flags.ts';
+import type { EndFlags } from '../job/end-flags.ts';
 import { stockLacking } from '../shop/lists/stock-in-words.ts';
 import { frameAsData } from '../together/frame-as-data.ts';
 import { isWarning, standingFrame } from '../together/frame-notes.ts';

@@ -1,4 +1,4 @@
-import type { EndFlags } from '../job/flags.ts';
+import type { EndFlags } from '../job/end-flags.ts';
 import type { Job } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
 import { readAngle } from '../measure/angle.ts';

@@ -2,7 +2,7 @@ import { missingSigns } from '../draw/letters.ts';
 import { warningsOf } from '../fit/report.ts';
 import { inkDxf } from '../ink/dxf.ts';
 import { inkPdf } from '../ink/pdf.ts';
-import type { EndFlags } from '../job/flags.ts';
+import type { EndFlags } from '../job/end-flags.ts';
 import type { Job } from '../job/job.ts';
 import { tooSmall } from '../job/paper/paper.ts';
 import type { Printer } from '../job/paper/printer.ts';

@@ -1,34 +1,13 @@
 import type { Said } from '../measure/said.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten } from '../words/said.ts';
+import type { EndFlags } from './end-flags.ts';
 import type { Job } from './job.ts';
 import { type JobDefaults, readJobIn } from './read-job.ts';
 import { type Complaint, Refusal } from './text/complaint.ts';
 import type { Dialect } from './text/desk.ts';
 import type { TextPlace } from './text/place.ts';
 import { clipped, onOneLine } from './text/quoting.ts';
-
-/** One end asked for by flags, each in the words of the person. */
-export interface EndFlags {
-  readonly od?: string;
-  readonly wall?: string;
-  /** In place of `od`, and of `wall` where its name says the wall. */
-  readonly pipe?: string;
-  readonly onto?: string;
-  readonly angle?: string;
-  readonly offset?: string;
-  readonly clock?: string;
-  readonly edge?: string;
-  readonly land?: string;
-  /** The land, as it was called before. */
-  readonly blunt?: string;
-  readonly from?: string;
-  readonly root?: string;
-  readonly end?: string;
-  readonly units?: string;
-  readonly paper?: string;
-  readonly margin?: string;
-}
 
 /** A line of the job file that the flags are written out as, and the flag that it comes from. */
 interface Line {
@@ -74,32 +53,25 @@ const AS_FLAGS: Dialect = {
 };
 
 function jobLines(flags: EndFlags, end: 'A' | 'B'): readonly Line[] {
-  const line = (indent: number, key: string, flag: keyof EndFlags): Line[] => {
+  const line = (indent: number, flag: keyof EndFlags, key: string = flag): Line[] => {
     const value = flags[flag];
     return value === undefined ? [] : [{ text: `${' '.repeat(indent)}${key}: ${quoted(value)}`, flag }];
   };
-  const onto = line(8, 'od', 'onto');
+  const linesOf = (indent: number, ...keys: (keyof EndFlags)[]): Line[] =>
+    keys.flatMap((key) => line(indent, key));
+  const onto = line(8, 'onto', 'od');
   const endLines = [
     ...(onto.length > 0 ? [{ text: '      onto:' }, ...onto] : []),
-    ...line(6, 'angle', 'angle'),
-    ...line(6, 'clock', 'clock'),
-    ...line(6, 'offset', 'offset'),
-    ...line(6, 'edge', 'edge'),
-    ...line(6, 'land', 'land'),
+    ...linesOf(6, 'angle', 'clock', 'offset', 'edge', 'land'),
     // Under its own name where both are given, which is an error.
-    ...line(6, flags.land === undefined ? 'land' : 'blunt', 'blunt'),
-    ...line(6, 'from', 'from'),
-    ...line(6, 'root', 'root'),
+    ...line(6, 'blunt', flags.land === undefined ? 'land' : 'blunt'),
+    ...linesOf(6, 'from', 'root'),
   ];
   return [
     { text: 'copeleaf: 1' },
-    ...line(0, 'units', 'units'),
-    ...line(0, 'paper', 'paper'),
-    ...line(0, 'margin', 'margin'),
+    ...linesOf(0, 'units', 'paper', 'margin'),
     { text: 'tube:' },
-    ...line(2, 'od', 'od'),
-    ...line(2, 'pipe', 'pipe'),
-    ...line(2, 'wall', 'wall'),
+    ...linesOf(2, 'od', 'pipe', 'wall'),
     { text: '  ends:' },
     { text: `    ${end}:` },
     // An end is a map even where no flag fills it.

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type EndFlags, jobFromFlags } from '../../src/job/flags.ts';
+import type { EndFlags } from '../../src/job/end-flags.ts';
+import { jobFromFlags } from '../../src/job/flags.ts';
 import { complainAt, locate } from '../../src/job/text/origin.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
