@@ -1,6 +1,7 @@
-import type { Header, RectangularSection, TicketNote, TubeSection } from '../job/job.ts';
-import type { EdgeAsk, Wall } from '../job/preparation.ts';
+import type { Header, RectangularSection, TubeSection } from '../job/job.ts';
+import type { EdgeAsk } from '../job/preparation.ts';
 import type { Spot } from '../job/text/desk.ts';
+import type { TubeAsk } from '../job/tube.ts';
 import type { Angle, Length, Mm } from '../measure/units.ts';
 import type { Vector } from '../space/vector.ts';
 
@@ -40,16 +41,10 @@ export type PointWay =
 /** A point by its name, or by its place written out. */
 export type PointAsk = Named | { readonly place: Vector; readonly spot: Spot };
 
-export interface AskedTube extends Named {
-  readonly along: readonly [PointAsk, PointAsk];
+export interface AskedTube extends Named, TubeAsk {
   readonly section: TubeSection;
-  readonly wall: Wall;
+  readonly along: readonly [PointAsk, PointAsk];
   readonly face?: { readonly way: Vector; readonly spot: Spot };
-  readonly edges: EdgeAsk;
-  readonly root?: Length;
-  readonly toFlat?: true;
-  readonly allowance: Length;
-  readonly note?: TicketNote;
   readonly through: boolean;
   readonly after: readonly Named[];
   readonly ends: { readonly A: AskedEnd; readonly B: AskedEnd };

@@ -1,5 +1,5 @@
 import { isScalar } from 'yaml';
-import { complain, type Desk, isEmpty, type Spot } from '../job/text/desk.ts';
+import { complain, isEmpty, type Spot } from '../job/text/desk.ts';
 import { itemsOf, notA } from '../job/text/fields.ts';
 import { nearest } from '../job/text/nearest.ts';
 import { wordsAt } from '../job/text/values.ts';
@@ -31,29 +31,28 @@ export function plainName(written: string): string {
 }
 
 /** The name that is written here; undefined where it can be none. */
-export function nameAt(desk: Desk, spot: Spot): Named | undefined {
-  const written = wordsAt(desk, spot);
+export function nameAt(spot: Spot): Named | undefined {
+  const written = wordsAt(spot);
   if (written === undefined) return undefined;
-  if (written.includes(',')) return complain(desk, spot, 'name', desk.words.job.frame.commaInName);
+  if (written.includes(',')) return complain(spot, 'name', spot.desk.words.job.frame.commaInName);
   return { name: plainName(written), spot };
 }
 
 /** Names one by one, in a list or alone. */
-export function namesAt(desk: Desk, spot: Spot | undefined, wanted: Said): readonly Named[] {
+export function namesAt(spot: Spot | undefined, wanted: Said): readonly Named[] {
   if (spot === undefined) return [];
-  const spots = isScalar(spot.node) && !isEmpty(spot) ? [spot] : (itemsOf(desk, spot, wanted) ?? []);
-  if (spots.length === 0 && !isScalar(spot.node)) notA(desk, spot, wanted);
-  return spots.flatMap((each) => nameAt(desk, { ...each, key: spot.key }) ?? []);
+  const spots = isScalar(spot.node) && !isEmpty(spot) ? [spot] : (itemsOf(spot, wanted) ?? []);
+  if (spots.length === 0 && !isScalar(spot.node)) notA(spot, wanted);
+  return spots.flatMap((each) => nameAt({ ...each, key: spot.key }) ?? []);
 }
 
 /** Complains of a name that nothing has, with the one that was probably meant. */
 export function unknownName(
-  desk: Desk,
   { name, spot }: Named,
   kind: 'point' | 'tube',
   known: Iterable<string>,
 ): undefined {
   const meant = nearest(name, [...known]);
-  const { frame } = desk.words.job;
-  return complain(desk, spot, 'unknown-name', frame.unknown(asWritten(name), kind, meant));
+  const { frame } = spot.desk.words.job;
+  return complain(spot, 'unknown-name', frame.unknown(asWritten(name), kind, meant));
 }

@@ -1,4 +1,4 @@
-import { complain, type Desk } from '../job/text/desk.ts';
+import { complain } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
 import { type Bounds, boundsRound, isInBounds } from '../space/bounds.ts';
 import { byLine, crossProduct, dot, norm, type Vector } from '../space/vector.ts';
@@ -21,7 +21,7 @@ export interface Node {
 }
 
 /** Every point at which a tube ends, by its place. */
-export function nodesOf(desk: Desk, tubes: readonly Stood[], snap: Mm): ReadonlyMap<string, Node> {
+export function nodesOf(tubes: readonly Stood[], snap: Mm): ReadonlyMap<string, Node> {
   const ends = new Map<string, StoodEnd[]>();
   for (const tube of tubes) {
     for (const end of ['A', 'B'] as const) {
@@ -33,7 +33,7 @@ export function nodesOf(desk: Desk, tubes: readonly Stood[], snap: Mm): Readonly
     const { from, to, outline } = tube;
     return { tube, bounds: boundsRound(from, to, outline.reach + snap) };
   });
-  return new Map([...ends].map(([key, at]) => [key, nodeAt(desk, at, reaching, snap)]));
+  return new Map([...ends].map(([key, at]) => [key, nodeAt(at, reaching, snap)]));
 }
 
 export function nodeKey(end: StoodEnd): string {
@@ -46,7 +46,7 @@ interface Reaching {
   readonly bounds: Bounds;
 }
 
-function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Reaching[], snap: Mm): Node {
+function nodeAt(ends: readonly StoodEnd[], tubes: readonly Reaching[], snap: Mm): Node {
   const [first] = ends;
   const point = first ? pointOf(first) : ([0, 0, 0] as const);
   const others = tubes
@@ -60,10 +60,7 @@ function nodeAt(desk: Desk, ends: readonly StoodEnd[], tubes: readonly Reaching[
   return {
     point,
     passing: [...passing, ...through].sort((a, b) => a.place - b.place),
-    ending: ordered(
-      desk,
-      ends.filter((end) => !spliced.includes(end)),
-    ),
+    ending: ordered(ends.filter((end) => !spliced.includes(end))),
     spliced,
     around: around.filter((tube) => holds(tube, point)),
   };
@@ -106,7 +103,7 @@ function splicesOf(ends: readonly StoodEnd[], passing: readonly Stood[]): readon
 }
 
 /** Those that are `through` first, then in the order of the file, each after those that it is to come after. */
-function ordered(desk: Desk, ends: readonly StoodEnd[]): readonly StoodEnd[] {
+function ordered(ends: readonly StoodEnd[]): readonly StoodEnd[] {
   const left = [...ends].sort(
     (a, b) => Number(b.tube.asked.through) - Number(a.tube.asked.through) || a.tube.place - b.tube.place,
   );
@@ -117,13 +114,13 @@ function ordered(desk: Desk, ends: readonly StoodEnd[]): readonly StoodEnd[] {
     );
     const [taken] = left.splice(Math.max(0, next), 1);
     if (!taken) break;
-    if (next < 0) complainOfCircle(desk, taken, left);
+    if (next < 0) complainOfCircle(taken, left);
     order.push(taken);
   }
   return order;
 }
 
-function complainOfCircle(desk: Desk, first: StoodEnd, others: readonly StoodEnd[]): void {
+function complainOfCircle(first: StoodEnd, others: readonly StoodEnd[]): void {
   const names = [first.tube.name];
   for (let at: StoodEnd | undefined = first; at; ) {
     const next: StoodEnd | undefined = [first, ...others].find(({ tube }) =>
@@ -135,5 +132,5 @@ function complainOfCircle(desk: Desk, first: StoodEnd, others: readonly StoodEnd
     at = next;
   }
   const spot = first.tube.asked.after[0]?.spot ?? first.tube.asked.spot;
-  complain(desk, spot, 'circle', desk.words.job.frame.circle(names.map(asWritten)));
+  complain(spot, 'circle', spot.desk.words.job.frame.circle(names.map(asWritten)));
 }

@@ -1,5 +1,5 @@
 import { tubeFactsOf } from '../job/sections.ts';
-import { complain, type Desk, type Spot } from '../job/text/desk.ts';
+import { complain, type Spot } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
 import { crossProduct, dot, norm, plusTimes, squareTo, unitOf, type Vector, wayTo } from '../space/vector.ts';
 import { asWritten } from '../words/said.ts';
@@ -20,8 +20,8 @@ export interface Places {
  * Works out every point, with its other half where the frame has a mirror plane, and joins those that are nearer than the
  * snap to the first one, in the order of the file. Circles and unknown names are complained about.
  */
-export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
-  const found = finderOf(desk, asked);
+export function placesOfFrame(asked: AskedFrame): Places {
+  const found = finderOf(asked);
   const written = new Set(asked.points.map(({ name }) => name));
   const all = new Map<string, Vector>();
   for (const { name } of asked.points) {
@@ -45,7 +45,7 @@ export function placesOfFrame(desk: Desk, asked: AskedFrame): Places {
     }
     const place = points.get(ask.name);
     if (place) return { place, name: ask.name };
-    if (!written.has(ask.name)) unknownName(desk, ask, 'point', points.keys());
+    if (!written.has(ask.name)) unknownName(ask, 'point', points.keys());
     return undefined;
   };
   return { points, joined, end };
@@ -65,7 +65,6 @@ export function mirroredWay(way: Vector, { axis }: MirrorPlane): Vector {
 
 /** What each point is looked for among; the points that were worked out, and those and the tubes that are being worked out. */
 interface Search {
-  readonly desk: Desk;
   readonly plane: MirrorPlane | undefined;
   readonly points: ReadonlyMap<string, AskedPoint>;
   readonly tubes: ReadonlyMap<string, AskedTube>;
@@ -75,9 +74,8 @@ interface Search {
 }
 
 /** Each point when it is first asked for, and those that it rests on before it. */
-function finderOf(desk: Desk, { points, tubes, plane }: AskedFrame): (name: string) => Vector | undefined {
+function finderOf({ points, tubes, plane }: AskedFrame): (name: string) => Vector | undefined {
   const search: Search = {
-    desk,
     plane,
     points: new Map(points.map((point) => [point.name, point])),
     tubes: new Map(tubes.map((tube) => [tube.name, tube])),
@@ -102,10 +100,10 @@ function find(search: Search, point: AskedPoint): Vector | undefined {
   return place;
 }
 
-function circle({ desk, under }: Search, { spot, name }: AskedPoint): undefined {
+function circle({ under }: Search, { spot, name }: AskedPoint): undefined {
   const from = under.findIndex(({ point }) => point === name);
   const members = under.slice(from).map(({ label }) => label);
-  complain(desk, spot, 'circle', desk.words.job.frame.circle([...members, name].map(asWritten)));
+  complain(spot, 'circle', spot.desk.words.job.frame.circle([...members, name].map(asWritten)));
 }
 
 function work(search: Search, { way, spot }: AskedPoint): Vector | undefined {
@@ -126,22 +124,22 @@ function work(search: Search, { way, spot }: AskedPoint): Vector | undefined {
 }
 
 function pointAt(search: Search, named: Named): Vector | undefined {
-  const { desk, plane, points } = search;
+  const { plane, points } = search;
   const point = points.get(named.name);
   if (point) return find(search, point);
   const original = plane && points.get(unprimed(named.name));
   const place = original && find(search, original);
   if (place) return mirroredPlace(place, plane);
-  return original ? undefined : unknownName(desk, named, 'point', points.keys());
+  return original ? undefined : unknownName(named, 'point', points.keys());
 }
 
 type OnTube = Extract<AskedPoint['way'], { readonly kind: 'on' }>;
 
 function onNamedTube(search: Search, way: OnTube, spot: Spot): Vector | undefined {
-  const { desk, plane, tubes, under } = search;
+  const { plane, tubes, under } = search;
   const tube = tubes.get(way.tube.name);
   const original = tube ?? (plane && tubes.get(unprimed(way.tube.name)));
-  if (!original) return unknownName(desk, way.tube, 'tube', tubes.keys());
+  if (!original) return unknownName(way.tube, 'tube', tubes.keys());
   under.push({ label: original.name, point: '' });
   // On a mirror image it is as far along the original, seen in the mirror.
   const out = way.out && !tube && plane ? mirroredWay(way.out, plane) : way.out;
@@ -157,19 +155,17 @@ interface PlaceOnTube {
 }
 
 function onTube(search: Search, tube: AskedTube, { at, out, spot }: PlaceOnTube): Vector | undefined {
-  const { desk } = search;
   const [from, to] = tube.along.map((end) => ('place' in end ? end.place : pointAt(search, end)));
   const axis = from && to && unitOf(wayTo(from, to));
   if (!axis) return undefined;
-  const { frame } = desk.words.job;
+  const { words, bareUnit } = spot.desk;
+  const { frame } = words.job;
   const long = norm(wayTo(from, to));
-  if (at > long + 1e-6) {
-    return complain(desk, spot, 'beyond', frame.beyond(asWritten(tube.name), long, desk.bareUnit));
-  }
+  if (at > long + 1e-6) return complain(spot, 'beyond', frame.beyond(asWritten(tube.name), long, bareUnit));
   const place = plusTimes(from, at, axis);
   if (!out) return place;
   const square = squareTo(axis, out);
-  if (!square) return complain(desk, spot, 'out', frame.outAlong(asWritten(tube.name)));
+  if (!square) return complain(spot, 'out', frame.outAlong(asWritten(tube.name)));
   return plusTimes(place, reachOf(tube, axis, square), square);
 }
 

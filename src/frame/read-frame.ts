@@ -31,21 +31,21 @@ export function readFrame(source: string, file: string, defaults: JobDefaults): 
 
 /** The same, with messages that name keys in another way. */
 export function readFrameIn(say: Dialect, source: string, file: string, defaults: JobDefaults): Job {
-  return readJobIn(say, source, file, defaults, (desk, root, fields) =>
-    fields.has('frame') ? readFramed(desk, fields) : readTubes(desk, root, fields),
+  return readJobIn(say, source, file, defaults, (fields) =>
+    fields.has('frame') ? readFramed(fields) : readTubes(fields),
   );
 }
 
-function readFramed(desk: Desk, fields: Fields): FileBody {
+function readFramed(fields: Fields): FileBody {
+  const { desk } = fields;
   const { frame: words } = desk.words.job;
   for (const key of ['tube', 'tubes', 'pair']) {
     const spot = fields.get(key);
-    if (spot)
-      complain(desk, spot, 'frame-key', key === 'pair' ? words.noCopies('pair') : words.noTubesBeside);
+    if (spot) complain(spot, 'frame-key', key === 'pair' ? words.noCopies('pair') : words.noTubesBeside);
   }
-  const copies = copiesAt(desk, fields.get('copies')) ?? 1;
+  const copies = copiesAt(fields.get('copies')) ?? 1;
   const spot = fields.get('frame');
-  const asked = spot && readAsked(desk, spot);
+  const asked = spot && readAsked(spot);
   // What is half read would make more mistakes than the person did.
   if (!asked || desk.complaints.size > 0) return { tubes: [] };
   return built(desk, asked, copies);
@@ -53,60 +53,61 @@ function readFramed(desk: Desk, fields: Fields): FileBody {
 
 const STEEL = 7.85;
 
-function readAsked(desk: Desk, spot: Spot): AskedFrame | undefined {
-  const { frame: words } = desk.words.job;
-  const fields = fieldsOf(desk, spot, 'frame');
+function readAsked(spot: Spot): AskedFrame | undefined {
+  const { frame: words } = spot.desk.words.job;
+  const fields = fieldsOf(spot, 'frame');
   if (fields === undefined) return undefined;
   const tapes = fields.get('tapes');
-  if (tapes) complain(desk, tapes, 'not-yet', words.notYet);
+  if (tapes) complain(tapes, 'not-yet', words.notYet);
   const list = fields.get('tubes');
-  if (!list) return missing(desk, spot, 'tubes', words.noTubes);
-  const [points, plane] = [fields.get('points'), readMirror(desk, fields.get('mirror'))];
-  const snap = lengthAt(desk, fields.get('snap'), 'zero-or-more');
+  if (!list) return missing(spot, 'tubes', words.noTubes);
+  const [points, plane] = [fields.get('points'), readMirror(fields.get('mirror'))];
+  const snap = lengthAt(fields.get('snap'), 'zero-or-more');
   return {
-    points: points ? readPoints(desk, points) : [],
-    tubes: readFrameTubes(desk, list),
+    points: points ? readPoints(points) : [],
+    tubes: readFrameTubes(list),
     ...(plane && { plane }),
     snap: snap?.mm ?? USUAL_SNAP,
-    density: densityAt(desk, fields.get('density')) ?? STEEL,
+    density: densityAt(fields.get('density')) ?? STEEL,
   };
 }
 
-function readMirror(desk: Desk, spot: Spot | undefined): MirrorPlane | undefined {
-  const fields = spot && fieldsOf(desk, spot, 'mirror');
+function readMirror(spot: Spot | undefined): MirrorPlane | undefined {
+  const fields = spot && fieldsOf(spot, 'mirror');
   if (!spot || !fields) return undefined;
   const given = (['x', 'y', 'z'] as const).filter((key) => fields.has(key));
   const [key, another] = given;
   if (key === undefined || another !== undefined) {
-    return fields.strange ? undefined : complain(desk, spot, 'mirror', desk.words.job.frame.onePlane);
+    return fields.strange ? undefined : complain(spot, 'mirror', spot.desk.words.job.frame.onePlane);
   }
-  const at = lengthAt(desk, fields.get(key), 'any');
+  const at = lengthAt(fields.get(key), 'any');
   return at && { axis: ({ x: 0, y: 1, z: 2 } as const)[key], at: at.mm };
 }
 
-function densityAt(desk: Desk, spot: Spot | undefined): number | undefined {
-  const { frame } = desk.words.job;
-  const text = spot && textOf(desk, spot, frame.aDensity)?.trim();
-  if (spot === undefined || text === undefined) return undefined;
+function densityAt(spot: Spot | undefined): number | undefined {
+  if (spot === undefined) return undefined;
+  const { frame } = spot.desk.words.job;
+  const text = textOf(spot, frame.aDensity)?.trim();
+  if (text === undefined) return undefined;
   const density = /^\d{1,2}(\.\d+)?$/.test(text) ? Number(text) : 0;
-  return density > 0 ? density : complain(desk, spot, 'density', frame.noDensity);
+  return density > 0 ? density : complain(spot, 'density', frame.noDensity);
 }
 
 function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
-  const places = placesOfFrame(desk, asked);
-  const standing = standingsOf(desk, asked, places);
+  const places = placesOfFrame(asked);
+  const standing = standingsOf(asked, places);
   if (desk.complaints.size > 0) return { tubes: [] };
-  complainOfUnknownAfter(desk, standing);
-  const nodes = nodesOf(desk, standing, asked.snap);
-  if (askUnitOfPoints(desk, asked, standing, nodes)) return { tubes: [] };
-  const find = endsOf(desk, standing, nodes);
+  complainOfUnknownAfter(standing);
+  const nodes = nodesOf(standing, asked.snap);
+  if (askUnitOfPoints(asked, standing, nodes)) return { tubes: [] };
+  const find = endsOf(standing, nodes);
   const tubes = standing.flatMap((tube) => {
     const [A, B] = [find({ tube, end: 'A' }), find({ tube, end: 'B' })];
-    const made = A && B && tubeOf(desk, tube, A, B, copies);
+    const made = A && B && tubeOf(tube, A, B, copies);
     return A && B && made ? [{ tube, A, B, made }] : [];
   });
   if (desk.complaints.size > 0) return { tubes: [] };
-  for (const { tube } of tubes) keepPlaces(desk, tube);
+  for (const { tube } of tubes) keepPlaces(tube);
   const frame: Frame = {
     points: places.points,
     seats: tubes.map(({ tube, A, B }) => seatOf(tube, A, B)),
@@ -121,27 +122,26 @@ function built(desk: Desk, asked: AskedFrame, copies: number): FileBody {
   return { tubes: tubes.map(({ made }) => made), frame };
 }
 
-function complainOfUnknownAfter(desk: Desk, standing: readonly Stood[]): void {
+function complainOfUnknownAfter(standing: readonly Stood[]): void {
   const names = new Set(standing.map(({ name }) => name));
   for (const named of standing.flatMap(({ asked }) => asked.after)) {
-    if (!names.has(named.name)) unknownName(desk, named, 'tube', names);
+    if (!names.has(named.name)) unknownName(named, 'tube', names);
   }
 }
 
-function tubeOf(desk: Desk, tube: Stood, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
+function tubeOf(tube: Stood, A: CutEnd, B: CutEnd, copies: number): Tube | undefined {
   const { asked, name } = tube;
+  const { words, bareUnit } = asked.spot.desk;
   const between = B.workPoint - A.workPoint;
-  if (between <= 0) {
-    const objection = desk.words.job.frame.nothingBetween(between, desk.bareUnit);
-    return complain(desk, asked.spot, 'too-short', objection);
-  }
+  if (between <= 0)
+    return complain(asked.spot, 'too-short', words.job.frame.nothingBetween(between, bareUnit));
   const preparations = [A, B].flatMap(({ end }) => (end.kind === 'coped' ? [end.preparation] : []));
-  complainOfIdleAsk(desk, asked.edges, preparations);
+  complainOfIdleAsk(asked.edges, preparations);
   return {
     name,
     section: asked.section,
     ...(typeof asked.wall !== 'string' && { wall: asked.wall }),
-    between: lengthOf(between, desk.bareUnit),
+    between: lengthOf(between, bareUnit),
     allowance: asked.allowance,
     pair: false,
     copies,
@@ -151,12 +151,12 @@ function tubeOf(desk: Desk, tube: Stood, A: CutEnd, B: CutEnd, copies: number): 
 }
 
 /** What later stages have to say of a tube is told at its place in the frame's file. */
-function keepPlaces(desk: Desk, { asked, place }: Stood): void {
+function keepPlaces({ asked, place }: Stood): void {
+  const { places, text } = asked.spot.desk;
   const at = (spot: Spot) =>
-    placeOf(desk.text.lines, isMap(spot.node) ? (spot.node.range?.[0] ?? spot.at) : spot.at);
-  desk.places.set(`tubes[${place}]`, at(asked.spot));
-  for (const end of ['A', 'B'] as const)
-    desk.places.set(`tubes[${place}].ends.${end}`, at(asked.ends[end].spot));
+    placeOf(text.lines, isMap(spot.node) ? (spot.node.range?.[0] ?? spot.at) : spot.at);
+  places.set(`tubes[${place}]`, at(asked.spot));
+  for (const end of ['A', 'B'] as const) places.set(`tubes[${place}].ends.${end}`, at(asked.ends[end].spot));
 }
 
 function seatOf(tube: Stood, A: CutEnd, B: CutEnd): Seat {

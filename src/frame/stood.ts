@@ -1,6 +1,6 @@
 import type { EndName } from '../job/job.ts';
 import { tubeFactsOf } from '../job/sections.ts';
-import { complain, type Desk } from '../job/text/desk.ts';
+import { complain } from '../job/text/desk.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Section } from '../space/section.ts';
 import { byLine, norm, scaledBy, unitOf, type Vector, wayTo } from '../space/vector.ts';
@@ -42,14 +42,14 @@ export function askedEnd({ tube, end }: StoodEnd): AskedEnd {
 }
 
 /** Every tube of a frame where it stands, each mirror image right after its original. */
-export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): readonly Stood[] {
+export function standingsOf(asked: AskedFrame, places: Places): readonly Stood[] {
   const written = new Set(asked.tubes.map(({ name }) => name));
   const pairs = asked.tubes.flatMap((tube) => {
-    const own = stand(desk, tube, places);
+    const own = stand(tube, places);
     if (!own) return [];
     const { name } = tube;
     const hasOther = otherHalf(name, (each) => written.has(each)) !== name;
-    const twin = hasOther ? undefined : twinOf(desk, own, asked, places);
+    const twin = hasOther ? undefined : twinOf(own, asked, places);
     return [{ own, twin }];
   });
   const names = new Set(pairs.flatMap(({ own, twin }) => (twin ? [own.name, twin.name] : [own.name])));
@@ -58,15 +58,15 @@ export function standingsOf(desk: Desk, asked: AskedFrame, places: Places): read
     .map((each, place) => ({ ...each, place }));
 }
 
-function stand(desk: Desk, asked: AskedTube, places: Places): Unplaced | undefined {
+function stand(asked: AskedTube, places: Places): Unplaced | undefined {
   const [from, to] = asked.along.map((ask) => places.end(ask));
   if (!from || !to) return undefined;
-  const { frame } = desk.words.job;
+  const { frame } = asked.spot.desk.words.job;
   const axis = unitOf(wayTo(from.place, to.place));
   const length = norm(wayTo(from.place, to.place));
-  if (!axis || length < 1) return complain(desk, asked.along[1].spot, 'no-length', frame.noLength);
+  if (!axis || length < 1) return complain(asked.along[1].spot, 'no-length', frame.noLength);
   const spine = spineOf(axis, asked.face?.way);
-  if (!spine) return complain(desk, asked.face?.spot ?? asked.spot, 'face', frame.faceAlong);
+  if (!spine) return complain(asked.face?.spot ?? asked.spot, 'face', frame.faceAlong);
   return {
     asked,
     name: asked.name,
@@ -81,7 +81,7 @@ function stand(desk: Desk, asked: AskedTube, places: Places): Unplaced | undefin
 }
 
 /** The mirror image of a tube; undefined of one that is its own. */
-function twinOf(desk: Desk, own: Unplaced, { plane }: AskedFrame, places: Places): Unplaced | undefined {
+function twinOf(own: Unplaced, { plane }: AskedFrame, places: Places): Unplaced | undefined {
   if (!plane) return undefined;
   const { asked } = own;
   const reflect = (ask: PointAsk): PointAsk => {
@@ -96,10 +96,11 @@ function twinOf(desk: Desk, own: Unplaced, { plane }: AskedFrame, places: Places
     ...(asked.face && { face: { ...asked.face, way: mirroredWay(asked.face.way, plane) } }),
     ends: { A: mirroredAsk(asked.ends.A, plane), B: mirroredAsk(asked.ends.B, plane) },
   };
-  const stood = stand(desk, twin, places);
+  const stood = stand(twin, places);
   if (!stood || isSame(own, stood)) return undefined;
   if (liesAlong(own, stood)) {
-    return complain(desk, asked.spot, 'mirror', desk.words.job.frame.alongTwin(asWritten(own.name)));
+    const { frame } = asked.spot.desk.words.job;
+    return complain(asked.spot, 'mirror', frame.alongTwin(asWritten(own.name)));
   }
   return stood;
 }

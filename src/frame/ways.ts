@@ -1,5 +1,5 @@
 import { isScalar, isSeq } from 'yaml';
-import { complain, type Desk, type Spot } from '../job/text/desk.ts';
+import { complain, type Spot } from '../job/text/desk.ts';
 import { itemsOf, notA, wordOf } from '../job/text/fields.ts';
 import { lengthAt } from '../job/text/values.ts';
 import { unitOf, type Vector } from '../space/vector.ts';
@@ -18,25 +18,25 @@ const WAYS: ReadonlyMap<string, Vector> = new Map([
 ]);
 
 /** A way in space, of length 1: a word for it, or three numbers. */
-export function directionAt(desk: Desk, spot: Spot | undefined): Vector | undefined {
+export function directionAt(spot: Spot | undefined): Vector | undefined {
   if (spot === undefined) return undefined;
-  const { frame } = desk.words.job;
+  const { frame } = spot.desk.words.job;
   if (isSeq(spot.node)) {
-    const place = placeAt(desk, spot);
-    return place && (unitOf(place) ?? complain(desk, spot, 'way', frame.noWay));
+    const place = placeAt(spot);
+    return place && (unitOf(place) ?? complain(spot, 'way', frame.noWay));
   }
-  if (!isScalar(spot.node)) return notA(desk, spot, frame.aWay);
-  return WAYS.get(wordOf(spot) ?? '') ?? complain(desk, spot, 'way', frame.noWay);
+  if (!isScalar(spot.node)) return notA(spot, frame.aWay);
+  return WAYS.get(wordOf(spot) ?? '') ?? complain(spot, 'way', frame.noWay);
 }
 
 /** A place, or a way from one, by its three lengths. */
-export function placeAt(desk: Desk, spot: Spot): Vector | undefined {
-  const { frame } = desk.words.job;
-  const items = itemsOf(desk, spot, frame.aPlace);
+export function placeAt(spot: Spot): Vector | undefined {
+  const { frame } = spot.desk.words.job;
+  const items = itemsOf(spot, frame.aPlace);
   if (items === undefined) return undefined;
   if (items.length !== 3) {
-    return complain(desk, spot, 'point', items.length > 3 ? frame.tooManyNumbers : frame.tooFewNumbers);
+    return complain(spot, 'point', items.length > 3 ? frame.tooManyNumbers : frame.tooFewNumbers);
   }
-  const [x, y, z] = items.map((item) => lengthAt(desk, { ...item, key: spot.key }, 'any'));
+  const [x, y, z] = items.map((item) => lengthAt({ ...item, key: spot.key }, 'any'));
   return x && y && z && [x.mm, y.mm, z.mm];
 }

@@ -1,5 +1,5 @@
 import { isScalar, isSeq } from 'yaml';
-import { complain, type Desk, type Spot } from '../job/text/desk.ts';
+import { complain, type Spot } from '../job/text/desk.ts';
 import type { AskedFrame } from './asked.ts';
 import { type Node, nodeKey } from './nodes.ts';
 import type { Stood, StoodEnd } from './stood.ts';
@@ -14,7 +14,6 @@ const FEWEST = 3;
  * its unit is enough to be taken at its word; so are stubs that are drawn for the joint at one of their ends. Whether it asked.
  */
 export function askUnitOfPoints(
-  desk: Desk,
   { points, tubes }: AskedFrame,
   standing: readonly Stood[],
   nodes: ReadonlyMap<string, Node>,
@@ -33,7 +32,8 @@ export function askUnitOfPoints(
   const closed = standing.filter((tube) => isMet({ tube, end: 'A' }) && isMet({ tube, end: 'B' }));
   if (closed.length < FEWEST) return false;
   const longest = Math.max(...standing.map(({ length }) => length));
-  complain(desk, first, 'which-unit', desk.words.job.frame.stubby(longest, desk.bareUnit));
+  const { words, bareUnit } = first.desk;
+  complain(first, 'which-unit', words.job.frame.stubby(longest, bareUnit));
   return true;
 }
 

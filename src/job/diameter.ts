@@ -2,7 +2,7 @@ import { isScalar } from 'yaml';
 import { diameterOfGirth } from '../measure/girth.ts';
 import { namesPipe, readPipe } from '../measure/pipe.ts';
 import type { Length } from '../measure/units.ts';
-import { complain, type Desk, IN_A_FILE, type Spot } from './text/desk.ts';
+import { complain, IN_A_FILE, type Spot } from './text/desk.ts';
 import { isMapAt } from './text/fields.ts';
 import { unusual } from './text/usual.ts';
 import { askUnit, lengthAt } from './text/values.ts';
@@ -14,16 +14,13 @@ import { givenAt, measuredAt, type Way } from './ways/ways.ts';
  * An outside diameter: plain, by the way round it, or a list of such that has to agree. The name of a pipe in its place
  * is told what it comes to and where it may stand.
  */
-export function diameterAt(desk: Desk, spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
+export function diameterAt(spot: Spot | undefined, of: 'tube' | 'header'): Length | undefined {
   if (spot === undefined) return undefined;
   const read = (way: Spot): Length | undefined =>
-    isMapAt(way) ? measuredAt(desk, way, 'girth', [girthOf(of)]) : plainDiameterAt(desk, way, of);
-  return agreed(
-    desk,
-    spot,
-    givenAt(desk, spot, desk.words.job.ways.diameter, read),
-    comparedLengths(desk.bareUnit, desk.words),
-  );
+    isMapAt(way) ? measuredAt(way, 'girth', [girthOf(of)]) : plainDiameterAt(way, of);
+  const { words, bareUnit } = spot.desk;
+  const readings = givenAt(spot, words.job.ways.diameter, read);
+  return agreed(spot, readings, comparedLengths(bareUnit, words));
 }
 
 /** From the way round it by a tape, which is taken to be without thickness unless that is told. */
@@ -31,14 +28,14 @@ function girthOf(of: 'tube' | 'header'): Way<Length> {
   return {
     key: 'girth',
     options: ['tape'],
-    read(desk, at, fields) {
-      const girth = lengthAt(desk, at('girth'), 'positive');
-      const tape = fields.has('tape') ? lengthAt(desk, fields.get('tape'), 'zero-or-more', 'tape') : NO_TAPE;
+    read(fields) {
+      const girth = lengthAt(fields.at('girth'), 'positive');
+      const tape = fields.has('tape') ? lengthAt(fields.get('tape'), 'zero-or-more', 'tape') : NO_TAPE;
       if (!girth || !tape) return undefined;
       const mm = diameterOfGirth(girth.mm, tape.mm);
-      const words = desk.words.job.ways;
-      if (mm <= 0) return complain(desk, at('tape'), 'girth', words.tapeOverGirth(tape, girth));
-      if (unusual({ ...girth, mm }, of)) return askUnit(desk, at('girth'), girth, of);
+      const words = fields.desk.words.job.ways;
+      if (mm <= 0) return complain(fields.at('tape'), 'girth', words.tapeOverGirth(tape, girth));
+      if (unusual({ ...girth, mm }, of)) return askUnit(fields.at('girth'), girth, of);
       const wrote = words.girth(girth, tape);
       const bare = girth.bare && { bare: girth.bare };
       return { mm, wrote, unit: girth.unit, ...bare, byName: true, tape: tape.mm };
@@ -48,13 +45,13 @@ function girthOf(of: 'tube' | 'header'): Way<Length> {
 
 const NO_TAPE: Length = { mm: 0, wrote: '0', unit: 'mm' };
 
-function plainDiameterAt(desk: Desk, spot: Spot, of: 'tube' | 'header'): Length | undefined {
+function plainDiameterAt(spot: Spot, of: 'tube' | 'header'): Length | undefined {
   const text = isScalar(spot.node) && typeof spot.node.value === 'string' ? spot.node.value : '';
-  if (spot.misread || !namesPipe(text)) return lengthAt(desk, spot, 'positive', of);
-  const pipe = readPipe(text, desk.bareUnit);
+  if (spot.misread || !namesPipe(text)) return lengthAt(spot, 'positive', of);
+  const pipe = readPipe(text, spot.desk.bareUnit);
   const od = pipe.ok ? pipe.value.od.mm : undefined;
   // No flag names a header by its pipe.
-  const byName = of === 'tube' || desk.say === IN_A_FILE;
-  const inPlace = byName ? desk.say.setting('pipe', text.trim()) : undefined;
-  return complain(desk, spot, 'length', desk.words.tubes.nameInPlace(od, inPlace));
+  const byName = of === 'tube' || spot.desk.say === IN_A_FILE;
+  const inPlace = byName ? spot.desk.say.setting('pipe', text.trim()) : undefined;
+  return complain(spot, 'length', spot.desk.words.tubes.nameInPlace(od, inPlace));
 }

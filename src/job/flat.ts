@@ -1,11 +1,11 @@
 import type { Part } from './job.ts';
-import { complain, type Desk, type Spot } from './text/desk.ts';
+import { complain, type Spot } from './text/desk.ts';
 import type { Fields } from './text/fields.ts';
 import { choiceAt } from './text/values.ts';
 
 /** Whether a tube or an end is cut to the flat of the box that it lands on: `to: flat`. */
-export function toFlatAt(desk: Desk, fields: Fields): true | undefined {
-  return choiceAt(desk, fields.get('to'), ['flat']) && true;
+export function toFlatAt(fields: Fields): true | undefined {
+  return choiceAt(fields.get('to'), ['flat']) && true;
 }
 
 /** Only a box has a flat with corners beside it. */
@@ -14,6 +14,6 @@ export function isOntoBox(parts: readonly Part[]): boolean {
 }
 
 /** Complains of an end that is to be cut to a flat and lands on no box. */
-export function noFlat(desk: Desk, spot: Spot): undefined {
-  return complain(desk, spot, 'no-flat', desk.words.headers.noFlat(desk.say.setting('to', 'flat')));
+export function noFlat(spot: Spot): undefined {
+  return complain(spot, 'no-flat', spot.desk.words.headers.noFlat(spot.desk.say.setting('to', 'flat')));
 }

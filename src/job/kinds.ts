@@ -7,19 +7,35 @@ import { mitreFacts, readMitre } from './kinds/mitre.ts';
 import { plateFacts } from './kinds/plate.ts';
 import { roundFacts, roundOf } from './kinds/round.ts';
 import { pipeAt } from './pipe.ts';
-import type { Desk, Spot } from './text/desk.ts';
+import { complain, type Spot } from './text/desk.ts';
 import { type Fields, fieldsOf } from './text/fields.ts';
 import type { KeyPlace } from './text/keys.ts';
+import { missing } from './text/values.ts';
 
 /** How each kind of header is read, by the key that says which it is. */
-export const KINDS: Readonly<Record<string, (desk: Desk, spot: Spot) => Header | undefined>> = {
-  od: (desk, spot) => roundOf(diameterAt(desk, spot, 'header')),
-  pipe: (desk, spot) => roundOf(pipeAt(desk, spot)?.od),
-  plate: (desk, spot) => inMap(desk, spot, 'plate', () => ({ kind: 'plate' })),
-  mitre: (desk, spot) => inMap(desk, spot, 'mitre', (fields) => readMitre(desk, spot, fields)),
-  box: (desk, spot) => inMap(desk, spot, 'box', (fields) => readBox(desk, spot, fields)),
-  bend: (desk, spot) => inMap(desk, spot, 'bend', (fields) => readBend(desk, spot, fields)),
+const KINDS: Readonly<Record<string, (spot: Spot) => Header | undefined>> = {
+  od: (spot) => roundOf(diameterAt(spot, 'header')),
+  pipe: (spot) => roundOf(pipeAt(spot)?.od),
+  plate: (spot) => inMap(spot, 'plate', () => ({ kind: 'plate' })),
+  mitre: (spot) => inMap(spot, 'mitre', readMitre),
+  box: (spot) => inMap(spot, 'box', readBox),
+  bend: (spot) => inMap(spot, 'bend', readBend),
 };
+
+/** Reads what an end lands on. */
+export function readHeader(spot: Spot): Header | undefined {
+  const fields = fieldsOf(spot, 'onto');
+  if (fields === undefined) return undefined;
+  const [kind, another] = Object.keys(KINDS).filter((key) => fields.has(key));
+  if (another !== undefined) {
+    const objection = spot.desk.words.headers.sizeTwice(spot.desk.say.key(kind ?? ''));
+    return complain(fields.at(another), 'size-twice', objection);
+  }
+  const chosen = kind === undefined ? undefined : fields.get(kind);
+  if (kind !== undefined && chosen) return KINDS[kind]?.(chosen);
+  if (fields.strange) return undefined;
+  return missing(spot, 'od', spot.desk.words.headers.noSize(spot.desk.say.setting('od', '44.5mm')));
+}
 
 /** What is asked of a header, by its kind. */
 export function headerFactsOf(header: Header): HeaderFacts {
@@ -38,11 +54,10 @@ export function headerFactsOf(header: Header): HeaderFacts {
 }
 
 function inMap(
-  desk: Desk,
   spot: Spot,
   place: KeyPlace,
   read: (fields: Fields) => Header | undefined,
 ): Header | undefined {
-  const fields = fieldsOf(desk, spot, place);
+  const fields = fieldsOf(spot, place);
   return fields && read(fields);
 }

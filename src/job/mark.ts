@@ -3,7 +3,7 @@ import type { Language } from '../words/language.ts';
 import type { Objection } from '../words/said.ts';
 import type { End, EndName, TubeSection } from './job.ts';
 import { tubeFactsOf } from './sections.ts';
-import { complain, type Desk, type Spot } from './text/desk.ts';
+import { complain, type Spot } from './text/desk.ts';
 
 /**
  * The clock of an end whose rotation is marked on the tube: stations count from the mark, which is made where the
@@ -26,10 +26,10 @@ export function noMark(
 }
 
 /** End B with its length marked at the frame; complains at `between` where it can't be. */
-export function withLengthMark(desk: Desk, spot: Spot, end: End | undefined): End | undefined {
-  const { noLengthMark } = desk.words.job.ends;
-  if (end === undefined) return complain(desk, spot, 'mark', noLengthMark('no-end'));
-  if (end.kind === 'plain') return complain(desk, spot, 'mark', noLengthMark('plain'));
-  if (end.parts.length > 1) return complain(desk, spot, 'mark', noLengthMark('list'));
+export function withLengthMark(spot: Spot, end: End | undefined): End | undefined {
+  const { noLengthMark } = spot.desk.words.job.ends;
+  if (end === undefined) return complain(spot, 'mark', noLengthMark('no-end'));
+  if (end.kind === 'plain') return complain(spot, 'mark', noLengthMark('plain'));
+  if (end.parts.length > 1) return complain(spot, 'mark', noLengthMark('list'));
   return { ...end, fitUp: { clock: end.fitUp?.clock ?? false, between: true } };
 }

@@ -31,7 +31,7 @@ export function readJob(source: string, file: string, defaults: JobDefaults): Jo
 
 /** What a file holds besides its head: its tubes as they are told or, of a frame, as its reader makes them. */
 export type FileBody = Pick<Job, 'tubes' | 'frame'>;
-export type ReadFileBody = (desk: Desk, root: Spot, fields: Fields) => FileBody;
+export type ReadFileBody = (fields: Fields) => FileBody;
 
 /** The same, with messages that name keys in another way, or of tubes that are told in another way. */
 export function readJobIn(
@@ -44,7 +44,6 @@ export function readJobIn(
   const parsed = parseJobText(source, file);
   if (!parsed.ok) throw new Refusal([parsed.fault(defaults.words)]);
   const text = parsed.value;
-  const root: Spot = { path: '', key: '', node: text.document.contents, at: beginning(text), misread: false };
   const desk: Desk = {
     text,
     say,
@@ -54,17 +53,15 @@ export function readJobIn(
     places: new Map(),
   };
   desk.places.set('', { line: 1, column: 1 });
-  const job = checkVersion(desk, root) ? readWhole(desk, root, defaults, readBody) : undefined;
+  const node = text.document.contents;
+  const root: Spot = { desk, path: '', key: '', node, at: node?.range?.[0] ?? 0, misread: false };
+  const job = checkVersion(root) ? readWhole(root, defaults, readBody) : undefined;
   const [first, ...rest] = [...desk.complaints.values()].sort(
     (a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0),
   );
   if (first !== undefined) throw new Refusal([first, ...rest]);
   if (job === undefined) throw new Error('a job was not read and nothing was said about why');
   return job;
-}
-
-function beginning(text: JobText): number {
-  return text.document.contents?.range?.[0] ?? 0;
 }
 
 /** The unit of bare numbers has to be known before any is read; whether it is well written is checked later. */
@@ -76,7 +73,8 @@ function bareUnitOf({ document: { contents } }: JobText): 'mm' | 'in' {
 const VERSION = '1';
 
 /** Whether the file is of the version that is read here. One of another version is not read any further. */
-function checkVersion(desk: Desk, root: Spot): boolean {
+function checkVersion(root: Spot): boolean {
+  const { desk } = root;
   const words = desk.words.job.text;
   const lineAt = (at: number): Said => asWritten(firstLine(desk.text.source, at)) || words.nothing;
   if (!isMap(root.node)) {
@@ -87,7 +85,7 @@ function checkVersion(desk: Desk, root: Spot): boolean {
   const place = keys.indexOf('copeleaf');
   const pair = root.node.items[place];
   if (pair === undefined) {
-    missing(desk, root, 'copeleaf', words.noVersion);
+    missing(root, 'copeleaf', words.noVersion);
     return true;
   }
   const { key, value } = pair;
@@ -105,78 +103,81 @@ function checkVersion(desk: Desk, root: Spot): boolean {
   return true;
 }
 
-function readWhole(desk: Desk, root: Spot, defaults: JobDefaults, readBody: ReadFileBody): Job | undefined {
-  const fields = fieldsOf(desk, root, 'file');
+function readWhole(root: Spot, defaults: JobDefaults, readBody: ReadFileBody): Job | undefined {
+  const fields = fieldsOf(root, 'file');
   if (fields === undefined) return undefined;
-  choiceAt(desk, fields.get('units'), ['mm', 'in']);
-  const title = wordsAt(desk, fields.get('job'));
-  const sheet = readSheet(desk, root, fields, defaults);
-  const body = readBody(desk, root, fields);
-  const stock = readStock(desk, fields);
-  const origin = { file: desk.text.file, places: desk.places };
+  choiceAt(fields.get('units'), ['mm', 'in']);
+  const title = wordsAt(fields.get('job'));
+  const sheet = readSheet(fields, defaults);
+  const body = readBody(fields);
+  const stock = readStock(fields);
+  const { words, bareUnit, text, places } = root.desk;
   return {
     ...(title !== undefined && { title }),
-    words: desk.words,
-    units: desk.bareUnit,
+    words,
+    units: bareUnit,
     sheet,
     ...body,
     ...(stock && { stock }),
-    source: desk.text.source,
-    origin,
+    source: text.source,
+    origin: { file: text.file, places },
   };
 }
 
 /** The tubes of a job whose ends are told one by one. */
-export function readTubes(desk: Desk, root: Spot, fields: Fields): FileBody {
+export function readTubes(fields: Fields): FileBody {
   const forAll = {
-    pair: yesOrNoAt(desk, fields.get('pair')) ?? false,
-    copies: copiesAt(desk, fields.get('copies')) ?? 1,
+    pair: yesOrNoAt(fields.get('pair')) ?? false,
+    copies: copiesAt(fields.get('copies')) ?? 1,
   };
-  const spots = tubeSpots(desk, root, fields);
-  const tubes = spots.map((spot, i) => readTube(desk, spot, i + 1, forAll));
-  complainOfSameNames(desk, spots, tubes);
+  const spots = tubeSpots(fields);
+  const tubes = spots.map((spot, i) => readTube(spot, i + 1, forAll));
+  complainOfSameNames(spots, tubes);
   return { tubes: tubes.filter((tube) => tube !== undefined) };
 }
 
-function tubeSpots(desk: Desk, root: Spot, fields: Fields): readonly Spot[] {
-  const words = desk.words.job;
+function tubeSpots(fields: Fields): readonly Spot[] {
+  const {
+    places,
+    words: { job: words },
+  } = fields.desk;
   const [one, list] = [fields.get('tube'), fields.get('tubes')];
-  if (one && list) complain(desk, list, 'tube-twice', words.tubeTwice);
+  if (one && list) complain(list, 'tube-twice', words.tubeTwice);
   if (one) {
-    desk.places.set('tubes[0]', desk.places.get('tube') ?? { line: 1, column: 1 });
+    places.set('tubes[0]', places.get('tube') ?? { line: 1, column: 1 });
     return [{ ...one, path: 'tubes[0]' }];
   }
   const frame = fields.get('frame');
   if (frame) {
-    complain(desk, frame, 'frame', words.frame.notRead);
+    complain(frame, 'frame', words.frame.notRead);
     return [];
   }
   if (list === undefined) {
-    missing(desk, root, 'tube', words.noTube);
+    missing(fields.spot, 'tube', words.noTube);
     return [];
   }
-  const items = itemsOf(desk, list, words.tubes);
-  if (items?.length === 0) complain(desk, list, 'no-tube', words.noTubeInList);
+  const items = itemsOf(list, words.tubes);
+  if (items?.length === 0) complain(list, 'no-tube', words.noTubeInList);
   return items ?? [];
 }
 
 /** Two leaves with one name can't be told apart at the bench. */
-function complainOfSameNames(desk: Desk, spots: readonly Spot[], tubes: readonly (Tube | undefined)[]): void {
+function complainOfSameNames(spots: readonly Spot[], tubes: readonly (Tube | undefined)[]): void {
   const seen = new Set<string>();
   for (const [i, tube] of tubes.entries()) {
     const spot = spots[i];
     if (tube === undefined || spot === undefined) continue;
     const name = tube.name.normalize('NFC').replace(/\s+/g, ' ');
-    if (seen.has(name)) sameName(desk, spot, tube.name);
+    if (seen.has(name)) sameName(spot, tube.name);
     seen.add(name);
   }
 }
 
-function sameName(desk: Desk, spot: Spot, name: string): void {
+function sameName(spot: Spot, name: string): void {
   const at = isMap(spot.node)
     ? spot.node.items.map(({ key }) => (isScalar(key) && key.value === 'name' ? key.range?.[0] : undefined))
     : [];
   const place = at.find((each) => each !== undefined) ?? spot.at;
   const mistake = { code: 'same-name', read: asWritten(`name: ${name}`), key: 'name' };
-  complainOf(desk, place, { ...mistake, ...desk.words.job.sameName });
+  complainOf(spot.desk, place, { ...mistake, ...spot.desk.words.job.sameName });
 }

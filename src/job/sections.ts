@@ -4,16 +4,34 @@ import type { TubeSection } from './job.ts';
 import type { TubeFacts, TubeSize } from './section.ts';
 import { readRectangularTube, rectangularTubeFacts } from './sections/rectangular.ts';
 import { readPipeTube, readRoundTube, roundTubeFacts } from './sections/round.ts';
-import type { Desk, Spot } from './text/desk.ts';
+import { complain, type Spot } from './text/desk.ts';
+import type { Fields } from './text/fields.ts';
+import { missing } from './text/values.ts';
+import { readWall } from './wall.ts';
 
 /** How each kind of tube is read, by the key that says its size, and with where its wall is given. */
-export const SECTIONS: Readonly<
-  Record<string, (desk: Desk, spot: Spot, wall: Spot | undefined) => TubeSize>
-> = {
+const SECTIONS: Readonly<Record<string, (spot: Spot, wall: Spot | undefined) => TubeSize>> = {
   section: readRectangularTube,
   od: readRoundTube,
   pipe: readPipeTube,
 };
+
+/** The tube's size, by the one key that says it, and its wall. */
+export function readSize(fields: Fields): TubeSize {
+  const [kind, another] = Object.keys(SECTIONS).filter((key) => fields.has(key));
+  const spot = fields.get(kind ?? '');
+  const wall = fields.get('wall');
+  const { words, say } = fields.desk;
+  if (kind === undefined || !spot) {
+    const section = missing(fields.spot, 'od', words.tubes.noSize(say.setting('pipe', 'NPS 1-1/2')));
+    return { section, wall: readWall(wall, undefined) };
+  }
+  if (another === undefined) return SECTIONS[kind]?.(spot, wall) ?? UNCLEAR;
+  complain(fields.at(another), 'size-twice', words.tubes.sizeTwice(say.key(kind)));
+  return UNCLEAR;
+}
+
+const UNCLEAR: TubeSize = { section: undefined, wall: 'unclear' };
 
 /** What is asked of a tube's section, by its kind. */
 export function tubeFactsOf(section: TubeSection): TubeFacts {

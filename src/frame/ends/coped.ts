@@ -35,39 +35,37 @@ export function coped(
   );
   const kept = landed.filter((_, i) => met[i]);
   const [first] = kept;
-  if (!first) return missed(surroundings, own, candidates, landed);
+  if (!first) return missed(own, candidates, landed);
   const narrow = kept.find(({ meeting }) => meeting.angle < LEAST);
-  if (narrow && asks.kind !== 'onto')
-    return tooFlat(surroundings, own, narrow.candidate.tube, narrow.meeting.angle);
+  if (narrow && asks.kind !== 'onto') return tooFlat(own, narrow.candidate.tube, narrow.meeting.angle);
   const near = kept.flatMap(({ candidate }) => (candidate.near ? [candidate.tube] : []));
   const headers = kept.map(({ candidate }) => candidate.tube);
   const alone =
     kept.length === 1 ? partWith(surroundings, asks, first.meeting, first.candidate, false) : undefined;
   const parts = alone ? [alone] : kept.map(({ part }) => part);
-  const cut = endOf(surroundings, own, parts, headers, alone ? first.meeting.shift : 0);
+  const cut = endOf(own, parts, headers, alone ? first.meeting.shift : 0);
   return cut && { ...cut, near };
 }
 
 function missed(
-  surroundings: Surroundings,
   own: StoodEnd,
   candidates: readonly PossibleHeader[],
   landed: readonly Landed[],
 ): 'untouched' | undefined {
-  const { desk } = surroundings;
   const { cut, spot } = askedEnd(own);
   if (cut.kind === 'onto') {
     const names = candidates.map(({ tube }) => asWritten(tube.name));
-    return complain(desk, spot, 'misses', desk.words.job.frame.missesAll(names));
+    return complain(spot, 'misses', spot.desk.words.job.frame.missesAll(names));
   }
   const unplaced = landed.length < candidates.length;
-  return unplaced ? tooFlat(surroundings, own, candidates[0]?.tube ?? own.tube, 0) : 'untouched';
+  return unplaced ? tooFlat(own, candidates[0]?.tube ?? own.tube, 0) : 'untouched';
 }
 
-function tooFlat({ desk }: Surroundings, own: StoodEnd, header: Stood, angle: number): undefined {
-  const { frame } = desk.words.job;
+function tooFlat(own: StoodEnd, header: Stood, angle: number): undefined {
+  const { spot } = askedEnd(own);
+  const { frame } = spot.desk.words.job;
   const objection = frame.tooFlat(asWritten(own.tube.name), asWritten(header.name), degrees(angle));
-  complain(desk, askedEnd(own).spot, 'angle', objection);
+  complain(spot, 'angle', objection);
 }
 
 function partWith(
@@ -77,7 +75,7 @@ function partWith(
   { tube, end }: PossibleHeader,
   shifted: boolean,
 ): Part | undefined {
-  const part = partOfMeeting(meeting, shifted, surroundings.desk.bareUnit);
+  const part = partOfMeeting(meeting, shifted, meeting.header.asked.spot.desk.bareUnit);
   if (end === undefined) return part;
   const its = surroundings.find({ tube, end });
   const name = asks.kind === 'found' ? { name: tube.name } : {};

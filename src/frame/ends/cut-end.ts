@@ -1,7 +1,7 @@
 import { isOntoBox, noFlat } from '../../job/flat.ts';
 import type { CopedEnd, End, Part } from '../../job/job.ts';
 import { prepare } from '../../job/preparation.ts';
-import { complain, type Desk } from '../../job/text/desk.ts';
+import { complain } from '../../job/text/desk.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Node } from '../nodes.ts';
 import { askedEnd, type Stood, type StoodEnd } from '../stood.ts';
@@ -24,7 +24,6 @@ export type EndFinder = (own: StoodEnd) => CutEnd | undefined;
 
 /** What is known of a frame while its ends are found. */
 export interface Surroundings {
-  readonly desk: Desk;
   readonly byName: ReadonlyMap<string, Stood>;
   readonly nodes: ReadonlyMap<string, Node>;
   readonly find: EndFinder;
@@ -39,7 +38,6 @@ export function workPointAt({ tube, end }: StoodEnd, inwards: Mm): Mm {
 }
 
 export function endOf(
-  { desk }: Surroundings,
   own: StoodEnd,
   parts: readonly Part[],
   headers: readonly Stood[],
@@ -47,13 +45,13 @@ export function endOf(
 ): CutEnd | undefined {
   const ask = askedEnd(own);
   const { asked } = own.tube;
-  const { frame } = desk.words.job;
-  if (ask.cut.kind === 'found' && ask.cut.past) return complain(desk, ask.spot, 'past', frame.noPast);
-  const preparation = prepare(desk, ask.edges, asked.edges, asked.wall);
+  const { frame } = ask.spot.desk.words.job;
+  if (ask.cut.kind === 'found' && ask.cut.past) return complain(ask.spot, 'past', frame.noPast);
+  const preparation = prepare(ask.edges, asked.edges, asked.wall);
   const [first, ...others] = parts;
   if (!first || !preparation) return undefined;
   const onBox = isOntoBox(parts);
-  if (ask.toFlat && !onBox) return noFlat(desk, ask.spot);
+  if (ask.toFlat && !onBox) return noFlat(ask.spot);
   const root = ask.root ?? asked.root;
   const end: CopedEnd = {
     kind: 'coped',

@@ -8,7 +8,7 @@ import type { Node } from '../nodes.ts';
 import { isSameOutside } from '../outside.ts';
 import { stationAngle } from '../places.ts';
 import { askedEnd, bodyOf, type StoodEnd } from '../stood.ts';
-import { type CutEnd, endOf, LEAST, type Surroundings } from './cut-end.ts';
+import { type CutEnd, endOf, LEAST } from './cut-end.ts';
 
 /** The least that two bodies make which are mitred without being asked. */
 const SHARPEST = Math.cos(Math.PI / 3);
@@ -30,30 +30,31 @@ export function partnerOf({ passing, ending }: Node, own: StoodEnd): StoodEnd | 
   return isOwn(first) ? second : first;
 }
 
-export function mitred(surroundings: Surroundings, own: StoodEnd, other: StoodEnd): CutEnd | undefined {
+export function mitred(own: StoodEnd, other: StoodEnd): CutEnd | undefined {
   const [body, its] = [bodyOf(own), bodyOf(other)];
   const between = Math.atan2(norm(crossProduct(body, its)), dot(body, its));
   const u = squareTo(own.tube.axis, its) ?? own.tube.spine;
+  const { bareUnit } = askedEnd(own).spot.desk;
   const part: Part = {
     onto: { kind: 'mitre', turn: angleOf(Math.PI - between) },
     angle: angleOf(between / 2),
     clock: angleOf(clockTo(own, u)),
-    offset: lengthOf(0, surroundings.desk.bareUnit),
-    shift: lengthOf(0, surroundings.desk.bareUnit),
+    offset: lengthOf(0, bareUnit),
+    shift: lengthOf(0, bareUnit),
   };
-  return endOf(surroundings, own, [part], [other.tube], 0);
+  return endOf(own, [part], [other.tube], 0);
 }
 
-export function flat(surroundings: Surroundings, own: StoodEnd, normal: Vector): CutEnd | undefined {
-  const { desk } = surroundings;
+export function flat(own: StoodEnd, normal: Vector): CutEnd | undefined {
+  const { spot } = askedEnd(own);
+  const { words, bareUnit } = spot.desk;
   const body = bodyOf(own);
   const angle = Math.asin(Math.min(1, Math.abs(dot(normal, body))));
   if (angle < LEAST)
     return complain(
-      desk,
-      askedEnd(own).spot,
+      spot,
       'flat',
-      desk.words.job.frame.flatAlong(asWritten(own.tube.name), degrees(angle), acrossAxis(body)),
+      words.job.frame.flatAlong(asWritten(own.tube.name), degrees(angle), acrossAxis(body)),
     );
   // The plane's steepest line, towards the body.
   const steep = squareTo(normal, body);
@@ -62,10 +63,10 @@ export function flat(surroundings: Surroundings, own: StoodEnd, normal: Vector):
     onto: { kind: 'plate' },
     angle: angleOf(u ? angle : Math.PI / 2),
     clock: angleOf(u ? clockTo(own, u) : 0),
-    offset: lengthOf(0, desk.bareUnit),
-    shift: lengthOf(0, desk.bareUnit),
+    offset: lengthOf(0, bareUnit),
+    shift: lengthOf(0, bareUnit),
   };
-  return endOf(surroundings, own, [part], [], 0);
+  return endOf(own, [part], [], 0);
 }
 
 /** A station in [0, 360); a hair below a whole turn is none. */

@@ -5,19 +5,19 @@ import { type HeaderFacts, keyed } from '../kind.ts';
 import { mirroredAngle } from '../mirrored.ts';
 import { pipeAt } from '../pipe.ts';
 import { needed } from '../rectangle.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain } from '../text/desk.ts';
 import type { Fields } from '../text/fields.ts';
 import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
-export function readBend(desk: Desk, spot: Spot, fields: Fields): BendHeader | undefined {
+export function readBend(fields: Fields): BendHeader | undefined {
   const od = fields.has('pipe')
-    ? pipeAt(desk, fields.get('pipe'))?.od
-    : needed(desk, spot, fields, 'od', (at) => diameterAt(desk, at, 'header'), '44.5mm');
-  const radius = needed(desk, spot, fields, 'radius', (at) => lengthAt(desk, at, 'positive'), '150mm');
-  const centre = fields.has('centre') ? angleAt(desk, fields.get('centre')) : NO_ANGLE;
+    ? pipeAt(fields.get('pipe'))?.od
+    : needed(fields, 'od', (at) => diameterAt(at, 'header'), '44.5mm');
+  const radius = needed(fields, 'radius', (at) => lengthAt(at, 'positive'), '150mm');
+  const centre = fields.has('centre') ? angleAt(fields.get('centre')) : NO_ANGLE;
   if (!od || !radius || !centre) return undefined;
   if (radius.mm > od.mm / 2) return { kind: 'bend', od, radius, centre };
-  return complain(desk, fields.get('radius') ?? spot, 'bend', desk.words.headers.bentTooTight(od, radius));
+  return complain(fields.at('radius'), 'bend', fields.desk.words.headers.bentTooTight(od, radius));
 }
 
 export function bendFacts(header: BendHeader): HeaderFacts {

@@ -6,18 +6,17 @@ import type { BoxHeader } from '../job.ts';
 import { type HeaderFacts, type HeaderShape, keyed } from '../kind.ts';
 import { mirroredAngle } from '../mirrored.ts';
 import { readRectangle } from '../rectangle.ts';
-import type { Desk, Spot } from '../text/desk.ts';
 import type { Fields } from '../text/fields.ts';
 import { angleAt, lengthAt, NO_ANGLE } from '../text/values.ts';
 
-export function readBox(desk: Desk, spot: Spot, fields: Fields): BoxHeader | undefined {
-  const size = readRectangle(desk, spot, fields, wallOf(desk, fields), 'header');
-  const roll = fields.has('roll') ? angleAt(desk, fields.get('roll')) : NO_ANGLE;
+export function readBox(fields: Fields): BoxHeader | undefined {
+  const size = readRectangle(fields, wallOf(fields), 'header');
+  const roll = fields.has('roll') ? angleAt(fields.get('roll')) : NO_ANGLE;
   return size && roll && { kind: 'box', ...size, roll };
 }
 
-function wallOf(desk: Desk, fields: Fields): Length | undefined {
-  return lengthAt(desk, fields.get('wall'), 'positive', 'wall');
+function wallOf(fields: Fields): Length | undefined {
+  return lengthAt(fields.get('wall'), 'positive', 'wall');
 }
 
 export function boxFacts(header: BoxHeader): HeaderFacts {

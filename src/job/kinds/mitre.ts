@@ -4,33 +4,33 @@ import { prism } from '../../space/prism.ts';
 import type { MitreHeader } from '../job.ts';
 import type { HeaderFacts } from '../kind.ts';
 import { needed } from '../rectangle.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain, type Spot } from '../text/desk.ts';
 import { type Fields, textOf } from '../text/fields.ts';
 import { angleAt, lengthAt, missing } from '../text/values.ts';
 
-export function readMitre(desk: Desk, spot: Spot, fields: Fields): MitreHeader | undefined {
-  const turn = needed(desk, spot, fields, 'turn', (at) => angleAt(desk, at), '90deg');
+export function readMitre(fields: Fields): MitreHeader | undefined {
+  const turn = needed(fields, 'turn', angleAt, '90deg');
   if (turn && !(degrees(turn.rad) > 1e-9 && degrees(turn.rad) < 180 - 1e-9)) {
-    return complain(desk, fields.get('turn') ?? spot, 'angle-range', desk.words.headers.noTurn);
+    return complain(fields.at('turn'), 'angle-range', fields.desk.words.headers.noTurn);
   }
   const [pieces, radius] = [fields.get('pieces'), fields.get('radius')];
   if (!turn || (!pieces && !radius)) return turn && { kind: 'mitre', turn };
   if (!pieces || !radius) {
     const [has, lacks] = pieces ? ['pieces', 'radius'] : ['radius', 'pieces'];
-    return missing(desk, spot, lacks, desk.words.headers.needsBoth(desk.say.key(has)));
+    return missing(fields.spot, lacks, fields.desk.words.headers.needsBoth(fields.desk.say.key(has)));
   }
-  const count = piecesAt(desk, pieces);
-  const length = lengthAt(desk, radius, 'positive');
+  const count = piecesAt(pieces);
+  const length = lengthAt(radius, 'positive');
   if (count === undefined || length === undefined) return undefined;
   return { kind: 'mitre', turn, segments: { pieces: count, radius: length } };
 }
 
-function piecesAt(desk: Desk, spot: Spot): number | undefined {
-  const text = textOf(desk, spot, desk.words.headers.pieces)?.trim();
+function piecesAt(spot: Spot): number | undefined {
+  const text = textOf(spot, spot.desk.words.headers.pieces)?.trim();
   if (text === undefined) return undefined;
   const count = /^\d{1,3}$/.test(text) ? Number(text) : 0;
   if (count >= 2 && count <= 100) return count;
-  return complain(desk, spot, 'pieces', desk.words.headers.noPieces);
+  return complain(spot, 'pieces', spot.desk.words.headers.noPieces);
 }
 
 export function mitreFacts(header: MitreHeader): HeaderFacts {

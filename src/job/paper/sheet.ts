@@ -2,7 +2,7 @@ import { isMap } from 'yaml';
 import type { Length } from '../../measure/units.ts';
 import { asWritten } from '../../words/said.ts';
 import type { Margins, SheetAsk } from '../job.ts';
-import { complain, complainOf, type Desk, type Spot } from '../text/desk.ts';
+import { complain, complainOf, type Spot } from '../text/desk.ts';
 import { type Fields, fieldsOf, textOf } from '../text/fields.ts';
 import { lengthAt, lengthUpTo } from '../text/values.ts';
 import { PAPER_NAMES, type Paper, readPaper, tooSmall } from './paper.ts';
@@ -31,19 +31,23 @@ export interface PaperDefaults {
 }
 
 /** Reads paper, margins and the paper's thickness. */
-export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: PaperDefaults): SheetAsk {
+export function readSheet(fields: Fields, defaults: PaperDefaults): SheetAsk {
   const insisted = defaults.insistOnPaper;
-  const named = readPaperAt(desk, fields.get('paper'));
-  const margins = readMargins(desk, fields.get('margin'));
-  const thickness = lengthUpTo(desk, fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, 'paper');
+  const named = readPaperAt(fields.get('paper'));
+  const margins = readMargins(fields.get('margin'));
+  const thickness = lengthUpTo(fields.get('paper-thickness'), 'zero-or-more', THICKEST_PAPER, 'paper');
   const chosen = insisted ?? named ?? defaults.paper;
   const unclear = fields.has('paper') && named === undefined && insisted === undefined;
   if (margins !== undefined && !unclear) {
-    const small = tooSmall(chosen, margins)?.(desk.words);
+    const small = tooSmall(chosen, margins)?.(fields.desk.words);
     const spot = fields.get('margin') ?? fields.get('paper');
-    if (small && spot) complain(desk, spot, 'paper-small', small);
+    if (small && spot) complain(spot, 'paper-small', small);
     else if (small)
-      complainOf(desk, file.at, { code: 'paper-small', read: asWritten(chosen.name), ...small });
+      complainOf(fields.desk, fields.spot.at, {
+        code: 'paper-small',
+        read: asWritten(chosen.name),
+        ...small,
+      });
   }
   return {
     paper: chosen,
@@ -52,24 +56,24 @@ export function readSheet(desk: Desk, file: Spot, fields: Fields, defaults: Pape
   };
 }
 
-function readPaperAt(desk: Desk, spot: Spot | undefined): Paper | undefined {
-  const text = spot && textOf(desk, spot, desk.words.paper.wanted(PAPER_NAMES));
+function readPaperAt(spot: Spot | undefined): Paper | undefined {
+  const text = spot && textOf(spot, spot.desk.words.paper.wanted(PAPER_NAMES));
   if (spot === undefined || text === undefined) return undefined;
-  const reading = readPaper(text, desk.bareUnit);
-  return reading.ok ? reading.value : complain(desk, spot, 'paper', reading.fault(desk.words));
+  const reading = readPaper(text, spot.desk.bareUnit);
+  return reading.ok ? reading.value : complain(spot, 'paper', reading.fault(spot.desk.words));
 }
 
 /** One length for all four edges, or a map with some of them; undefined where it can't be read. */
-function readMargins(desk: Desk, spot: Spot | undefined): Margins | undefined {
+function readMargins(spot: Spot | undefined): Margins | undefined {
   if (spot === undefined) return DEFAULT_MARGINS;
   if (!isMap(spot.node)) {
-    const all = lengthAt(desk, spot, 'zero-or-more', 'margin');
+    const all = lengthAt(spot, 'zero-or-more', 'margin');
     return all && { left: all, right: all, top: all, bottom: all };
   }
-  const fields = fieldsOf(desk, spot, 'margin');
+  const fields = fieldsOf(spot, 'margin');
   if (fields === undefined) return undefined;
   const edge = (name: keyof Margins) =>
-    fields.has(name) ? lengthAt(desk, fields.get(name), 'zero-or-more', 'margin') : DEFAULT_MARGINS[name];
+    fields.has(name) ? lengthAt(fields.get(name), 'zero-or-more', 'margin') : DEFAULT_MARGINS[name];
   const [left, right, top, bottom] = [edge('left'), edge('right'), edge('top'), edge('bottom')];
   return left && right && top && bottom && { left, right, top, bottom };
 }

@@ -6,40 +6,40 @@ import { diameterAt } from '../diameter.ts';
 import type { RoundSection } from '../job.ts';
 import { pipeAt } from '../pipe.ts';
 import type { TubeFacts, TubeSize } from '../section.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain, type Spot } from '../text/desk.ts';
 import { isUsual, unusual } from '../text/usual.ts';
 import { readWall, withinTube } from '../wall.ts';
 
 /** By its outside diameter. */
-export function readRoundTube(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
-  if (wall && areSwapped(desk, spot, wall)) {
-    complain(desk, spot, 'which-unit', desk.words.tubes.swapped(written(spot), written(wall)));
+export function readRoundTube(spot: Spot, wall: Spot | undefined): TubeSize {
+  if (wall && areSwapped(spot, wall)) {
+    complain(spot, 'which-unit', spot.desk.words.tubes.swapped(written(spot), written(wall)));
     return { section: undefined, wall: 'unclear' };
   }
-  const od = diameterAt(desk, spot, 'tube');
-  return { section: roundOf(od), wall: readWall(desk, wall, od) };
+  const od = diameterAt(spot, 'tube');
+  return { section: roundOf(od), wall: readWall(wall, od) };
 }
 
 /** By the name of its size, which may say the wall too. */
-export function readPipeTube(desk: Desk, spot: Spot, wall: Spot | undefined): TubeSize {
-  const pipe = pipeAt(desk, spot);
+export function readPipeTube(spot: Spot, wall: Spot | undefined): TubeSize {
+  const pipe = pipeAt(spot);
   const section = roundOf(pipe?.od);
   if (pipe?.wall === undefined) {
-    const own = readWall(desk, wall, pipe?.od);
+    const own = readWall(wall, pipe?.od);
     return { section, wall: pipe === undefined ? 'unclear' : own };
   }
   if (wall) {
-    const { key, setting } = desk.say;
-    const objection = desk.words.tubes.wallTwice(key('pipe'), pipe.wall, setting('pipe', pipe.od.wrote));
-    complain(desk, wall, 'wall-twice', objection);
+    const { key, setting } = spot.desk.say;
+    const objection = spot.desk.words.tubes.wallTwice(key('pipe'), pipe.wall, setting('pipe', pipe.od.wrote));
+    complain(wall, 'wall-twice', objection);
     return { section, wall: 'unclear' };
   }
-  return { section, wall: withinTube(desk, spot, pipe.wall, pipe.od) };
+  return { section, wall: withinTube(spot, pipe.wall, pipe.od) };
 }
 
 /** Whether the diameter is a wall and the wall a diameter. */
-function areSwapped(desk: Desk, spot: Spot, wall: Spot): boolean {
-  const [od, thick] = [spot, wall].map((each) => readLength(written(each), desk.bareUnit));
+function areSwapped(spot: Spot, wall: Spot): boolean {
+  const [od, thick] = [spot, wall].map((each) => readLength(written(each), spot.desk.bareUnit));
   if (!od?.ok || !thick?.ok) return false;
   return unusual(od.value, 'tube') && isUsual(od.value.mm, 'wall') && isUsual(thick.value.mm, 'tube');
 }

@@ -9,6 +9,7 @@ import type { JobText } from './text.ts';
 
 /** One value of the job file: what it is, what it is called, and where it stands. */
 export interface Spot {
+  readonly desk: Desk;
   readonly path: string;
   /** The key as a message names it; empty for the whole file. */
   readonly key: string;
@@ -42,10 +43,10 @@ export interface Desk {
 }
 
 /** Notes a mistake. Gives back undefined, which is what a reader gives back for a value it could not read. */
-export function complain(desk: Desk, spot: Spot, code: string, objection: Objection): undefined {
+export function complain(spot: Spot, code: string, objection: Objection): undefined {
   const key = spot.key === '' ? {} : { key: spot.key };
   const missing = isEmpty(spot) ? ({ missing: true } as const) : {};
-  complainOf(desk, spot.at, { code, read: wording(desk, spot), ...objection, ...key, ...missing });
+  complainOf(spot.desk, spot.at, { code, read: wording(spot), ...objection, ...key, ...missing });
 }
 
 /** Whether nothing is written after a key. */
@@ -72,7 +73,7 @@ export function placeOf(lines: LineCounter, at: number): { line: number; column:
 }
 
 /** The value as it stands in the file, with its key: `angle: 0`. */
-function wording(desk: Desk, { key, node }: Spot): Said {
+function wording({ desk, key, node }: Spot): Said {
   const [begin = 0, end = 0] = node?.range ?? [];
   const value = desk.text.source.slice(begin, Math.min(end, begin + 200)).trim();
   const line = value.split(/[\r\n]/)[0] ?? '';

@@ -9,68 +9,72 @@ import { clipped } from './quoting.ts';
 
 /** The known keys of a map with their values. A value that was misread is there too, as a misread spot. */
 export interface Fields {
+  readonly desk: Desk;
+  /** The map itself. */
+  readonly spot: Spot;
   get(key: string): Spot | undefined;
   has(key: string): boolean;
+  /** What stands at a key, or the map where the key is not there. */
+  at(key: string): Spot;
   /** There are keys, told already, that nobody could make anything of. */
   readonly strange: boolean;
 }
 
 /** Takes a map apart, complaining about keys that are unknown, doubled or no words; undefined where it is no map. */
-export function fieldsOf(desk: Desk, spot: Spot, place: KeyPlace): Fields | undefined {
+export function fieldsOf(spot: Spot, place: KeyPlace): Fields | undefined {
   if (spot.misread) return undefined;
-  if (!isMap(spot.node)) return notA(desk, spot, desk.words.job.text.mapOf(KEYS[place]));
+  if (!isMap(spot.node)) return notA(spot, spot.desk.words.job.text.mapOf(KEYS[place]));
+  const { desk } = spot;
   const found = new Map<string, Spot>();
   const slips = new Map<string, Spot>();
   let strange = false;
   const { items } = spot.node;
   for (const [i, pair] of items.entries()) {
     if (isRestOfNumber(spot.node, items[i - 1], pair)) continue;
-    const key = keyOf(desk, spot, pair);
+    const key = keyOf(spot, pair);
     if (key === undefined) continue;
     const name = presentName(key.name);
     const field = fieldOf(spot, key, pair);
     const known = KEYS[place].some((each) => each === name);
     const first = known ? found.get(name) : undefined;
     if (first) {
-      doubled(desk, field, first);
+      doubled(field, first);
       continue;
     }
-    const value = {
-      ...field,
-      misread: splitAtComma(desk, spot.node, pair, items[i + 1]),
-    };
+    const value = { ...field, misread: splitAtComma(desk, spot.node, pair, items[i + 1]) };
     if (known) {
       found.set(name, value);
       desk.places.set(field.path, placeOf(desk.text.lines, field.at));
       continue;
     }
-    const meant = unknown(desk, field, place);
+    const meant = unknown(field, place);
     if (meant === undefined) strange = true;
     else slips.set(meant, value);
   }
   // What a misspelt key holds is read as what was meant, so that its own mistakes are told in the same go.
   const get = (key: string) => found.get(key) ?? slips.get(key);
-  return { get, has: (key) => get(key) !== undefined, strange };
+  return { desk, spot, get, has: (key) => get(key) !== undefined, at: (key) => get(key) ?? spot, strange };
 }
 
-function doubled(desk: Desk, field: Spot, first: Spot): void {
-  const { keyTwice, twoNames } = desk.words.job.text;
-  const { key } = desk.say;
-  const { line } = placeOf(desk.text.lines, first.at);
+function doubled(field: Spot, first: Spot): void {
+  const { words, say, text } = field.desk;
+  const { keyTwice, twoNames } = words.job.text;
+  const { key } = say;
+  const { line } = placeOf(text.lines, first.at);
   const objection =
     field.key === first.key
       ? keyTwice(field.key, line)
       : twoNames(key(field.key), key(first.key), key(presentName(field.key)));
-  complain(desk, field, 'duplicate-key', objection);
+  complain(field, 'duplicate-key', objection);
 }
 
 /** Complains of a key; gives back the one that was probably meant. */
-function unknown(desk: Desk, field: Spot, place: KeyPlace): string | undefined {
+function unknown(field: Spot, place: KeyPlace): string | undefined {
   const elsewhere = placesOf(presentName(field.key));
   const meant = elsewhere.length > 0 ? undefined : nearest(field.key, KEYS[place]);
   const quoted = asWritten(clipped(field.key));
   const known = { elsewhere, meant, here: KEYS[place] };
-  complain(desk, field, 'unknown-key', desk.words.job.text.unknownKey(quoted, field.key, place, known));
+  complain(field, 'unknown-key', field.desk.words.job.text.unknownKey(quoted, field.key, place, known));
   return meant;
 }
 
@@ -79,13 +83,13 @@ interface Key {
   readonly at: number;
 }
 
-function keyOf(desk: Desk, spot: Spot, pair: Pair): Key | undefined {
+function keyOf(spot: Spot, pair: Pair): Key | undefined {
   const { key } = pair;
   if (isScalar(key) && typeof key.value === 'string' && key.value !== '') {
     return { name: key.value, at: key.range?.[0] ?? spot.at };
   }
   const at = (isScalar(key) || isMap(key) || isSeq(key) ? key.range?.[0] : undefined) ?? spot.at;
-  complainOf(desk, at, { code: 'key', ...desk.words.job.text.keyIsNoWord });
+  complainOf(spot.desk, at, { code: 'key', ...spot.desk.words.job.text.keyIsNoWord });
   return undefined;
 }
 
@@ -94,7 +98,7 @@ function fieldOf(parent: Spot, key: Key, pair: Pair): Spot {
   const node = isScalar(value) || isMap(value) || isSeq(value) ? value : null;
   const name = presentName(key.name);
   const path = parent.path === '' ? name : `${parent.path}.${name}`;
-  return { path, key: key.name, node, at: key.at, misread: false };
+  return { desk: parent.desk, path, key: key.name, node, at: key.at, misread: false };
 }
 
 /** A comma inside { } ends a value in YAML, so `{ od: 38,1 }` comes as `od: 38` and a key `1` with no value. */
@@ -127,26 +131,27 @@ const MOST_TUBES = 20_000;
 const MOST_ITEMS = 2000;
 
 /** The items of a list; undefined where it is none, or one of more than any job has. */
-export function itemsOf(desk: Desk, spot: Spot, wanted: Said): readonly Spot[] | undefined {
+export function itemsOf(spot: Spot, wanted: Said): readonly Spot[] | undefined {
   if (spot.misread) return undefined;
-  if (!isSeq(spot.node)) return notA(desk, spot, wanted);
+  if (!isSeq(spot.node)) return notA(spot, wanted);
   const most = spot.key === 'tubes' ? MOST_TUBES : MOST_ITEMS;
   const { length } = spot.node.items;
-  if (length > most) return complain(desk, spot, 'too-many', desk.words.job.text.tooManyItems(length, most));
+  if (length > most) return complain(spot, 'too-many', spot.desk.words.job.text.tooManyItems(length, most));
+  const { desk } = spot;
   return spot.node.items.map((item, i) => {
     const node = isScalar(item) || isMap(item) || isSeq(item) ? item : null;
     const path = `${spot.path}[${i}]`;
     const at = node?.range?.[0] ?? spot.at;
     desk.places.set(path, placeOf(desk.text.lines, at));
-    return { path, key: '', node, at, misread: false };
+    return { desk, path, key: '', node, at, misread: false };
   });
 }
 
 /** The text of a plain value; undefined where there is none, or a map or list in its place. */
-export function textOf(desk: Desk, spot: Spot, wanted: Said): string | undefined {
+export function textOf(spot: Spot, wanted: Said): string | undefined {
   if (spot.misread) return undefined;
   const { node } = spot;
-  if (!isScalar(node) || typeof node.value !== 'string' || isEmpty(spot)) return notA(desk, spot, wanted);
+  if (!isScalar(node) || typeof node.value !== 'string' || isEmpty(spot)) return notA(spot, wanted);
   return node.value;
 }
 
@@ -162,16 +167,16 @@ export function wordOf({ node, misread }: Spot): string | undefined {
 }
 
 /** Complains that a value has another shape than what is wanted here. */
-export function notA(desk: Desk, spot: Spot, wanted: Said): undefined {
-  complain(desk, spot, 'shape', { why: desk.words.job.text.shape(shapeOf(desk, spot)), instead: wanted });
+export function notA(spot: Spot, wanted: Said): undefined {
+  complain(spot, 'shape', { why: spot.desk.words.job.text.shape(shapeOf(spot)), instead: wanted });
 }
 
-function shapeOf(desk: Desk, spot: Spot): 'map' | 'list' | 'value' | 'nothing' | 'comment' {
+function shapeOf(spot: Spot): 'map' | 'list' | 'value' | 'nothing' | 'comment' {
   const { node, at } = spot;
   if (isMap(node)) return 'map';
   if (isSeq(node)) return 'list';
   if (!isEmpty(spot)) return 'value';
-  const { source } = desk.text;
+  const { source } = spot.desk.text;
   const line = source.slice(at, source.indexOf('\n', at) < 0 ? undefined : source.indexOf('\n', at));
   return /\s#/.test(line) ? 'comment' : 'nothing';
 }

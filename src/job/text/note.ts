@@ -1,6 +1,6 @@
 import { isMap, isSeq } from 'yaml';
 import type { Job, NoteLine, TicketNote } from '../job.ts';
-import { complain, type Desk, type Spot } from './desk.ts';
+import { complain, type Spot } from './desk.ts';
 import { itemsOf } from './fields.ts';
 import { namedSpots } from './named-spots.ts';
 import { oneLine, wordsAt } from './values.ts';
@@ -14,13 +14,13 @@ const MOST_LINES = 2000;
  * What a person wrote for a tube's ticket: one line, or a list of lines; `name: words` sets off what a line is about, and further names
  * beside it are lines that hang under it.
  */
-export function readNote(desk: Desk, spot: Spot | undefined): TicketNote | undefined {
+export function readNote(spot: Spot | undefined): TicketNote | undefined {
   if (spot === undefined || spot.misread) return undefined;
-  const items = isSeq(spot.node) ? (itemsOf(desk, spot, desk.words.job.values.note) ?? []) : [spot];
-  const groups = items.map((item) => linesAt(desk, { ...item, key: spot.key }));
+  const items = isSeq(spot.node) ? (itemsOf(spot, spot.desk.words.job.values.note) ?? []) : [spot];
+  const groups = items.map((item) => linesAt({ ...item, key: spot.key }));
   const count = groups.reduce((sum, lines) => sum + lines.length, 0);
-  const { tooManyItems } = desk.words.job.text;
-  if (count > MOST_LINES) return complain(desk, spot, 'too-many', tooManyItems(count, MOST_LINES));
+  const { tooManyItems } = spot.desk.words.job.text;
+  if (count > MOST_LINES) return complain(spot, 'too-many', tooManyItems(count, MOST_LINES));
   const read = groups.flatMap(([first, ...others]) => (first ? [[first, ...others] as const] : []));
   return read.length > 0 ? read : undefined;
 }
@@ -34,13 +34,13 @@ export function ownWordsOf({ title = '', tubes }: Job): string {
   return [title, ...ofTubes].join('');
 }
 
-function linesAt(desk: Desk, spot: Spot): readonly NoteLine[] {
+function linesAt(spot: Spot): readonly NoteLine[] {
   if (!isMap(spot.node)) {
-    const says = wordsAt(desk, spot, LONGEST);
+    const says = wordsAt(spot, LONGEST);
     return says === undefined ? [] : [{ says }];
   }
-  return namedSpots(desk, spot, (written) => written.trim()).flatMap(({ name, spot: line }): NoteLine[] => {
-    const [of, says] = [oneLine(desk, line, name, LONGEST), wordsAt(desk, line, LONGEST)];
+  return namedSpots(spot, (written) => written.trim()).flatMap(({ name, spot: line }): NoteLine[] => {
+    const [of, says] = [oneLine(line, name, LONGEST), wordsAt(line, LONGEST)];
     return of === undefined || says === undefined ? [] : [{ of, says }];
   });
 }

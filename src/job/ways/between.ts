@@ -4,7 +4,7 @@ import type { Angle, Length } from '../../measure/units.ts';
 import type { Language } from '../../words/language.ts';
 import type { BetweenReading, MeasuredBetween, TubeSection } from '../job.ts';
 import { tubeFactsOf } from '../sections.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain, type Spot } from '../text/desk.ts';
 import { isMapAt, wordOf } from '../text/fields.ts';
 import { angleAt, lengthAt } from '../text/values.ts';
 import { isMark } from './clock.ts';
@@ -15,18 +15,17 @@ import { givenAt, measuredAt, type Way } from './ways.ts';
  * the solved ends are compared once these are.
  */
 export function betweenAt(
-  desk: Desk,
   spot: Spot,
   section: TubeSection | undefined,
 ): Length | MeasuredBetween | undefined {
   const ways = waysOf(section);
   const read = (way: Spot): BetweenReading | undefined => {
-    if (isMark(way)) return complain(desk, way, 'mark', desk.words.job.ways.markAmongReadings);
-    if (isMapAt(way)) return measuredAt(desk, way, 'between', ways);
-    const length = lengthAt(desk, way, 'positive', 'between');
+    if (isMark(way)) return complain(way, 'mark', spot.desk.words.job.ways.markAmongReadings);
+    if (isMapAt(way)) return measuredAt(way, 'between', ways);
+    const length = lengthAt(way, 'positive', 'between');
     return length && { way: 'work-points', length };
   };
-  const readings = givenAt(desk, spot, desk.words.job.ways.between, read);
+  const readings = givenAt(spot, spot.desk.words.job.ways.between, read);
   if (readings === undefined) return undefined;
   const [first, ...others] = readings;
   return others.length === 0 && first.way === 'work-points' ? first.length : { ways: readings };
@@ -45,9 +44,9 @@ function waysOf(section: TubeSection | undefined): readonly Way<BetweenReading>[
     {
       key: 'straightedge',
       companions: ['at'],
-      read(desk, at) {
-        const length = lengthAt(desk, at('straightedge'), 'positive', 'between');
-        const station = stationAt(desk, at('at'), section);
+      read(fields) {
+        const length = lengthAt(fields.at('straightedge'), 'positive', 'between');
+        const station = stationAt(fields.at('at'), section);
         return length && station && { way: 'straightedge', length, at: station };
       },
     },
@@ -59,19 +58,19 @@ function waysOf(section: TubeSection | undefined): readonly Way<BetweenReading>[
 function plainWay(key: 'faces' | 'overall' | 'seated'): Way<BetweenReading> {
   return {
     key,
-    read(desk, at) {
-      const length = lengthAt(desk, at(key), 'positive', 'between');
+    read(fields) {
+      const length = lengthAt(fields.at(key), 'positive', 'between');
       return length && { way: key, length };
     },
   };
 }
 
 /** A station: an angle, or where stations are mm round the outside such a length too. */
-function stationAt(desk: Desk, spot: Spot, section: TubeSection | undefined): Angle | Length | undefined {
+function stationAt(spot: Spot, section: TubeSection | undefined): Angle | Length | undefined {
   const word = wordOf(spot);
   const inMm = section && tubeFactsOf(section).outline().stations === 'mm';
-  if (inMm && word !== undefined && readLength(word, desk.bareUnit).ok) {
-    return lengthAt(desk, spot, 'any');
+  if (inMm && word !== undefined && readLength(word, spot.desk.bareUnit).ok) {
+    return lengthAt(spot, 'any');
   }
-  return angleAt(desk, spot);
+  return angleAt(spot);
 }

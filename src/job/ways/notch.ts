@@ -12,8 +12,8 @@ import { decimalInches, millimetres, writeAngle } from '../../measure/write.ts';
 import { type FoundNotch, notchFrom } from '../../space/notch/found-notch.ts';
 import type { Notch } from '../../space/notch/notch.ts';
 import { oddLengthOf } from '../../space/notch/odd-length.ts';
-import { readHeader } from '../header.ts';
 import type { Part, RoundHeader, TubeSection } from '../job.ts';
+import { readHeader } from '../kinds.ts';
 import { complain, type Desk, type Spot } from '../text/desk.ts';
 import { type Fields, itemsOf } from '../text/fields.ts';
 import { lengthAt, usualSize } from '../text/values.ts';
@@ -32,31 +32,26 @@ type Told = Partial<Omit<Lie, 'onto'> & { readonly onto: RoundHeader }>;
  * How an end lies on a round header, from lengths to the edge of the cope that it has: angle, and clock, offset and the header's size
  * where these are not told. Undefined where the lengths were misread or don't settle it, which is told.
  */
-export function notchedAt(
-  desk: Desk,
-  fields: Fields,
-  spot: Spot,
-  section: TubeSection | undefined,
-): Lie | undefined {
-  const told = toldAt(desk, fields, section);
-  const readings = readingsAt(desk, spot);
+export function notchedAt(fields: Fields, spot: Spot, section: TubeSection | undefined): Lie | undefined {
+  const told = toldAt(fields, section);
+  const readings = readingsAt(spot);
   if (section && section.kind !== 'round') {
-    return complain(desk, spot, 'notch', desk.words.job.ways.notch.ofRoundTube);
+    return complain(spot, 'notch', fields.desk.words.job.ways.notch.ofRoundTube);
   }
   if (!section || !told || !readings) return undefined;
-  const found = foundAt(desk, spot, readings, section.od.mm / 2, told);
-  return found && lieOf(desk, found, told, readings.length);
+  const found = foundAt(spot, readings, section.od.mm / 2, told);
+  return found && lieOf(fields.desk, found, told, readings.length);
 }
 
-function toldAt(desk: Desk, fields: Fields, section: TubeSection | undefined): Told | undefined {
-  const words = desk.words.job.ways.notch;
+function toldAt(fields: Fields, section: TubeSection | undefined): Told | undefined {
+  const words = fields.desk.words.job.ways.notch;
   const [given, angle, clock, beside] = ['onto', 'angle', 'clock', 'offset'].map((key) => fields.get(key));
-  if (angle) return complain(desk, angle, 'two-ways', words.findsAngle);
-  if (clock && isMark(clock)) return complain(desk, clock, 'mark', words.noMark);
+  if (angle) return complain(angle, 'two-ways', words.findsAngle);
+  if (clock && isMark(clock)) return complain(clock, 'mark', words.noMark);
   const header = given && isEmptyMap(given) ? undefined : given;
-  const onto = header && readHeader(desk, header);
-  const [turned, offset] = [clock && clockAt(desk, clock, section), lengthAt(desk, beside, 'any', 'offset')];
-  if (onto && onto.kind !== 'round') return complain(desk, header, 'notch', words.onRoundHeader);
+  const onto = header && readHeader(header);
+  const [turned, offset] = [clock && clockAt(clock, section), lengthAt(beside, 'any', 'offset')];
+  if (onto && onto.kind !== 'round') return complain(header, 'notch', words.onRoundHeader);
   if ((header && !onto) || (clock && !turned) || (beside && !offset)) return undefined;
   return { ...(onto && { onto }), ...(turned && { clock: turned }), ...(offset && { offset }) };
 }
@@ -71,34 +66,33 @@ interface Reading {
   readonly length: Length;
 }
 
-function readingsAt(desk: Desk, spot: Spot): readonly Reading[] | undefined {
-  const words = desk.words.job.ways.notch;
-  const spots = itemsOf(desk, spot, words.lengths);
+function readingsAt(spot: Spot): readonly Reading[] | undefined {
+  const words = spot.desk.words.job.ways.notch;
+  const spots = itemsOf(spot, words.lengths);
   if (spots === undefined) return undefined;
   const { length: count } = spots;
-  if (count < COUNT.least) return complain(desk, spot, 'notch', words.tooFew(count));
-  if (count > COUNT.most) return complain(desk, spot, 'notch', words.tooMany(count, COUNT.most));
+  if (count < COUNT.least) return complain(spot, 'notch', words.tooFew(count));
+  if (count > COUNT.most) return complain(spot, 'notch', words.tooMany(count, COUNT.most));
   const readings = spots.flatMap((each) => {
     const named = { ...each, key: spot.key };
-    const length = lengthAt(desk, named, 'positive');
+    const length = lengthAt(named, 'positive');
     return length ? [{ spot: named, length }] : [];
   });
   if (readings.length < count) return undefined;
   const longest = readings.reduce((a, b) => (b.length.mm > a.length.mm ? b : a));
-  return usualSize(desk, longest.spot, longest.length, 'between') && readings;
+  return usualSize(longest.spot, longest.length, 'between') && readings;
 }
 
 /** Lengths that lie farther from a notch have one among them that is wrong, or are of none. */
 const SCATTER = { odd: 0.7, none: 2 };
 
 function foundAt(
-  desk: Desk,
   spot: Spot,
   readings: readonly Reading[],
   tubeRadius: Mm,
   { onto, clock, offset }: Told,
 ): FoundNotch | undefined {
-  const words = desk.words.job.ways.notch;
+  const words = spot.desk.words.job.ways.notch;
   const lengths = readings.map(({ length }) => length.mm);
   const given: Partial<Notch> = {
     ...(onto && { radius: onto.od.mm / 2 }),
@@ -109,17 +103,17 @@ function foundAt(
   const odd = found.scatter > SCATTER.odd ? oddLengthOf(lengths, tubeRadius, given) : undefined;
   if (odd) {
     const station = (odd.place * 2 * Math.PI) / lengths.length;
-    const objection = words.odd(odd.place + 1, station, odd.instead, desk.bareUnit);
-    return complain(desk, readings[odd.place]?.spot ?? spot, 'odd-length', objection);
+    const objection = words.odd(odd.place + 1, station, odd.instead, spot.desk.bareUnit);
+    return complain(readings[odd.place]?.spot ?? spot, 'odd-length', objection);
   }
-  const open = unsettledOf(desk, found);
-  if (open.length > 0 && isClosedTwice(desk, lengths, tubeRadius, given)) {
-    return complain(desk, spot, 'unsettled', words.closedTwice(lengths.length - 1));
+  const open = unsettledOf(spot.desk, found);
+  if (open.length > 0 && isClosedTwice(spot.desk, lengths, tubeRadius, given)) {
+    return complain(spot, 'unsettled', words.closedTwice(lengths.length - 1));
   }
   if (found.scatter > SCATTER.none) {
-    return complain(desk, spot, 'no-notch', words.noNotch(found.scatter, desk.bareUnit));
+    return complain(spot, 'no-notch', words.noNotch(found.scatter, spot.desk.bareUnit));
   }
-  return open.length > 0 ? complain(desk, spot, 'unsettled', words.unsettled(open)) : found;
+  return open.length > 0 ? complain(spot, 'unsettled', words.unsettled(open)) : found;
 }
 
 /** Whether the last length is the first again, back where they began, and the others settle what all of them do not. */

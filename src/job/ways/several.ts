@@ -1,5 +1,5 @@
 import type { Angle, Length } from '../../measure/units.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain, type Spot } from '../text/desk.ts';
 import { type Comparison, disagreement, readingsInWords } from './agreement.ts';
 
 /**
@@ -7,7 +7,6 @@ import { type Comparison, disagreement, readingsInWords } from './agreement.ts';
  * is told, and there is no value. One that was written as itself has nothing to note.
  */
 export function agreed<Value extends Angle | Length>(
-  desk: Desk,
   spot: Spot,
   readings: readonly [Value, ...Value[]] | undefined,
   comparison: Comparison<Value>,
@@ -15,9 +14,9 @@ export function agreed<Value extends Angle | Length>(
   if (readings === undefined) return undefined;
   const [first, ...others] = readings;
   for (const other of others) {
-    const apart = disagreement(first, other, comparison, desk.words);
-    if (apart) return complain(desk, spot, 'readings-differ', apart);
+    const apart = disagreement(first, other, comparison, spot.desk.words);
+    if (apart) return complain(spot, 'readings-differ', apart);
   }
   if (others.length === 0 && !first.byName) return first;
-  return { ...first, readings: readingsInWords(readings, comparison, desk.words) };
+  return { ...first, readings: readingsInWords(readings, comparison, spot.desk.words) };
 }

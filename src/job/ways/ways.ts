@@ -1,7 +1,7 @@
 import { isSeq } from 'yaml';
 import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
-import { complain, type Desk, type Spot } from '../text/desk.ts';
+import { complain, type Spot } from '../text/desk.ts';
 import { type Fields, fieldsOf, itemsOf } from '../text/fields.ts';
 import type { KeyPlace } from '../text/keys.ts';
 import { missing } from '../text/values.ts';
@@ -13,76 +13,62 @@ export interface Way<Value> {
   readonly companions?: readonly string[];
   /** May stand beside the key. */
   readonly options?: readonly string[];
-  /** Undefined where it was misread, which is told. `at` is where the key or a companion stands. */
-  read(desk: Desk, at: (key: string) => Spot, fields: Fields): Value | undefined;
+  /** Undefined where it was misread, which is told. */
+  read(fields: Fields): Value | undefined;
 }
 
 /** Reads a measuring object: a map with the key of one way. Undefined where it was misread, which is told. */
 export function measuredAt<Value>(
-  desk: Desk,
   spot: Spot,
   place: KeyPlace,
   ways: readonly Way<Value>[],
 ): Value | undefined {
-  const fields = fieldsOf(desk, spot, place);
+  const fields = fieldsOf(spot, place);
   if (fields === undefined) return undefined;
   const [way, another] = ways.filter((each) => keysOf(each).some((key) => fields.has(key)));
-  if (way === undefined) return fields.strange ? undefined : nothingMeasured(desk, spot, ways);
-  if (another !== undefined) return twoWays(desk, spot, fields, way, another);
+  if (way === undefined) return fields.strange ? undefined : nothingMeasured(spot, ways);
+  if (another !== undefined) return twoWays(fields, way, another);
   const lacks = [way.key, ...(way.companions ?? [])].filter((key) => !fields.has(key));
-  if (lacks.length > 0) return fields.strange ? undefined : lacking(desk, spot, fields, way, lacks);
-  return way.read(desk, (key) => fields.get(key) ?? spot, fields);
+  if (lacks.length > 0) return fields.strange ? undefined : lacking(fields, way, lacks);
+  return way.read(fields);
 }
 
 function keysOf({ key, companions = [], options = [] }: Way<unknown>): readonly string[] {
   return [key, ...companions, ...options];
 }
 
-function nothingMeasured(desk: Desk, spot: Spot, ways: readonly Way<unknown>[]): undefined {
+function nothingMeasured(spot: Spot, ways: readonly Way<unknown>[]): undefined {
   const keys = ways.map(({ key }) => key);
-  return complain(desk, spot, 'no-reading', desk.words.job.ways.nothingMeasured(keys));
+  return complain(spot, 'no-reading', spot.desk.words.job.ways.nothingMeasured(keys));
 }
 
-function twoWays(
-  desk: Desk,
-  spot: Spot,
-  fields: Fields,
-  way: Way<unknown>,
-  another: Way<unknown>,
-): undefined {
+function twoWays(fields: Fields, way: Way<unknown>, another: Way<unknown>): undefined {
   const key = keysOf(another).find((each) => fields.has(each));
-  const at = (key === undefined ? undefined : fields.get(key)) ?? spot;
-  return complain(desk, at, 'two-ways', desk.words.job.ways.twoWays(way.key, another.key));
+  const at = key === undefined ? fields.spot : fields.at(key);
+  return complain(at, 'two-ways', fields.desk.words.job.ways.twoWays(way.key, another.key));
 }
 
-function lacking(
-  desk: Desk,
-  spot: Spot,
-  fields: Fields,
-  way: Way<unknown>,
-  lacks: readonly string[],
-): undefined {
+function lacking(fields: Fields, way: Way<unknown>, lacks: readonly string[]): undefined {
   const has = keysOf(way).find((key) => fields.has(key)) ?? way.key;
-  return missing(desk, spot, lacks[0] ?? way.key, desk.words.job.ways.goesWith(has, lacks, way.key));
+  return missing(fields.spot, lacks[0] ?? way.key, fields.desk.words.job.ways.goesWith(has, lacks, way.key));
 }
 
 const MOST_READINGS = 9;
 
 /** One value given once, or in a list as often as it was measured. Undefined where any was misread, which is told. */
 export function givenAt<Value>(
-  desk: Desk,
   spot: Spot,
   wanted: Said,
   read: (way: Spot) => Value | undefined,
 ): readonly [Value, ...Value[]] | undefined {
   if (spot.misread) return undefined;
-  const spots = isSeq(spot.node) ? itemsOf(desk, spot, wanted) : [spot];
+  const spots = isSeq(spot.node) ? itemsOf(spot, wanted) : [spot];
   if (spots === undefined) return undefined;
-  const words = desk.words.job.ways;
+  const words = spot.desk.words.job.ways;
   if (spots.length > MOST_READINGS) {
-    return complain(desk, spot, 'shape', words.tooMany(spots.length, MOST_READINGS));
+    return complain(spot, 'shape', words.tooMany(spots.length, MOST_READINGS));
   }
-  if (spots.length === 0) return complain(desk, spot, 'no-reading', words.emptyList(wanted));
+  if (spots.length === 0) return complain(spot, 'no-reading', words.emptyList(wanted));
   // A message about one of a list names the key that the list belongs to.
   const values = spots.map((each) => read({ ...each, key: spot.key }));
   const [first, ...others] = values.filter((value) => value !== undefined);
