@@ -189,7 +189,7 @@ test('a card tells the side of such a header that the picture shows', () => {
     for (const end of ['A', 'B'] as const) {
       const cope = piece.ends[end];
       if (cope?.kind !== 'coped' || cope.end.parts.length < 2) continue;
-      const told = headerFacts(cope.end, 'mm', ENGLISH).filter(({ fact }) => fact === 'clocking');
+      const told = headerFacts(cope, 'mm', ENGLISH).filter(({ fact }) => fact === 'clocking');
       const own = lines.filter((line) => line.end === end);
       for (const { part = 0, text } of told) {
         const tip = own[part]?.line[1];

@@ -43,12 +43,12 @@ export function jobFacts(job: string | undefined, { card }: Language): Fact[] {
   return job ? [factOf('job', card.labels.job, shortened(spelled(asWritten(job)), TEXT, JOB_NAME))] : [];
 }
 
-function sizeFacts({ tube }: TubeSolution, { end }: Cope, units: 'mm' | 'in', words: Language): Fact[] {
+function sizeFacts({ tube }: TubeSolution, cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
   const { labels } = words.card;
   return [
     factOf('tube', labels.tube, spelled(tubeFactsOf(tube.section).said(words).words)),
     ...(tube.wall ? [factOf('wall', labels.wall, spelled(words.quantities.sized(tube.wall)))] : []),
-    ...headerFacts(end, units, words),
+    ...headerFacts(cope, units, words),
   ];
 }
 

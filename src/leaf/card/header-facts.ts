@@ -1,19 +1,21 @@
 import { spelled } from '../../draw/letters.ts';
-import type { CopedEnd, Part } from '../../job/job.ts';
+import type { Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import type { Said } from '../../measure/said.ts';
+import type { Cope } from '../../saddle/cope.ts';
 import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 import { endPieceLength } from '../bend-pieces.ts';
-import { sideOfStop } from '../wrap/sides.ts';
+import { type HeaderSide, sideOfPart } from '../wrap/sides.ts';
 import { type Fact, factOf } from './fact.ts';
 
 /** What an end lands on and how; several headers are numbered in the order of the job. */
-export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', words: Language): Fact[] {
+export function headerFacts(cope: Cope, units: 'mm' | 'in', words: Language): Fact[] {
+  const { parts, fitUp } = cope.end;
   const name = (i: number): Said | undefined => (parts.length > 1 ? words.card.headerName(i + 1) : undefined);
   const datum = fitUp?.clock ? 'mark' : 'spine';
   return parts.flatMap((part, i) =>
-    partFacts(part, name(i), units, words, datum).map((fact) =>
+    partFacts(part, name(i), sideOfPart(cope, i), units, words, datum).map((fact) =>
       parts.length > 1 ? { ...fact, part: i } : fact,
     ),
   );
@@ -23,6 +25,7 @@ export function headerFacts({ parts, fitUp }: CopedEnd, units: 'mm' | 'in', word
 export function partFacts(
   part: Part,
   name: Said | undefined,
+  side: HeaderSide | undefined,
   units: 'mm' | 'in',
   words: Language,
   datum: 'spine' | 'mark' = 'spine',
@@ -35,16 +38,12 @@ export function partFacts(
       name ?? card.labels.header,
       card.degreeSigns(spelled(headerFactsOf(part.onto).said(words).brief)),
     ),
-    ...angleFacts(part, standsBehind(part, name !== undefined), units, words),
-    ...placeFacts(part, ofHeader, name !== undefined, datum, words),
+    ...angleFacts(part, side === -1, units, words),
+    ...placeFacts(part, ofHeader, name === undefined ? undefined : (side ?? 1), datum, words),
   ];
 }
 
-/** Whether a header ends at the joint and stands where the heel is not: it is told and drawn on its own side, where a gauge is held. */
-function standsBehind(part: Part, several: boolean): boolean {
-  return sideOfStop(part, several) === -1;
-}
-
+/** `behind` where it is told on the side of the tube that its clock does not have: there a gauge is held. */
 function angleFacts(
   { onto, angle }: Part,
   behind: boolean,
@@ -65,29 +64,28 @@ function angleFacts(
 /** An angle this little over 90 degrees is square. */
 const SQUARE = Math.PI / 2 + 1e-9;
 
-/** `ofHeader` names the header where an end has several. */
+/** `ofHeader` names the header where an end has several, each told on a side of its own. */
 function placeFacts(
   part: Part,
   ofHeader: (phrase: Said) => Said,
-  several: boolean,
+  told: HeaderSide | undefined,
   datum: 'spine' | 'mark',
   { card }: Language,
 ): Fact[] {
   const { onto, angle, clock, offset, shift } = part;
   const { labels } = card;
   const facts: Fact[] = [];
-  const stands = standsBehind(part, several) ? Math.PI : 0;
-  const side = wrapStation(clock.rad + stands, 2 * Math.PI);
+  const side = wrapStation(clock.rad + (told === -1 ? Math.PI : 0), 2 * Math.PI);
   const turned = card.turned(side);
   if (onto.kind === 'mitre') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     facts.push(factOf('clocking', labels.clock, card.insideOfCorner(where)));
-  } else if (!several && angle.rad > SQUARE && datum === 'spine') {
+  } else if (!told && angle.rad > SQUARE && datum === 'spine') {
     const where = clock.rad === 0 ? card.onTheSpine : turned;
     const heel = wrapStation(clock.rad + Math.PI, 2 * Math.PI);
     const text = card.obtuse(angle, where, heel === 0 ? card.onTheSpine : card.turned(heel));
     facts.push(factOf('clocking', labels.clock, spelled(text)));
-  } else if ((clock.rad !== 0 || several) && datum === 'spine') {
+  } else if ((clock.rad !== 0 || told) && datum === 'spine') {
     const where = side === 0 ? card.onTheSpine : turned;
     facts.push(factOf('clocking', labels.clock, ofHeader(where)));
   }

@@ -24,6 +24,7 @@ import { drawingKey } from '../key.ts';
 import type { CardedLeaf } from '../leaf.ts';
 import { namesOf, subjectOf } from '../names.ts';
 import { footprintNumbers, markOf } from '../numbers.ts';
+import { sideOfPart } from '../wrap/sides.ts';
 import { type HeaderFlat, headerFlat } from './flat.ts';
 import { drawSheet } from './sheet.ts';
 
@@ -80,7 +81,7 @@ export function drawFootprint(
   const lay = factOf('footprint', card.labels.lay, isPlaced ? say.lay.onCross : layWords(shape, words));
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
-    ...partFacts(asked, header, units, words),
+    ...partFacts(asked, header, sideOfPart(cope, part), units, words),
     factOf('tube', card.labels.tube, spelled(tubeFactsOf(solution.tube.section).said(words).words)),
     factOf('footprint', card.labels.outline, lengthWords(shape, outline, length, units, words)),
     lay,

@@ -9,7 +9,7 @@ import type { TubeSolution } from '../../saddle/solve.ts';
 import { exactCosine } from '../../space/round.ts';
 import type { Language } from '../../words/language.ts';
 import { joined } from '../../words/said.ts';
-import { sideOfStop } from '../wrap/sides.ts';
+import { type HeaderSide, sideOfPart } from '../wrap/sides.ts';
 import { drawn, lineOf, type Picture, type PictureWord } from './picture.ts';
 
 const STEPS = 72;
@@ -18,8 +18,8 @@ const STEPS = 72;
 const OUT = { heel: 1.5, toe: 1.25 } as const;
 
 /**
- * The tube seen from end A along its axis, its spine up, and each header as it runs across it, solid on the heel's side with the end's
- * letter: a turn to the right is one to the right in it too, so that a tube and its opposite hand can't be taken for one another.
+ * The tube seen from end A along its axis, its spine up, and each header as it runs across it, solid with the end's letter on the heel's
+ * side, of several on that of its stretch of the cut: a turn to the right is one to the right in it too, so that a tube and its opposite hand can't be taken for one another.
  * Undefined where there is nothing to tell: of one header alone without a twin, or where no header's clocking is known.
  */
 export function heelsPicture(solution: TubeSolution, words: Language): ((box: Box) => Mark[]) | undefined {
@@ -48,7 +48,7 @@ export function linesAcross(solution: TubeSolution, words: Language): HeaderAcro
     const { parts } = own.end;
     return parts.flatMap((part, i) => {
       const letter = words.picture.letter(end, parts.length > 1 ? i + 1 : undefined);
-      return headerAcross(part, section.reach, letter, end, sideOfStop(part, parts.length > 1));
+      return headerAcross(part, section.reach, letter, end, sideOfPart(own, i));
     });
   });
 }
@@ -83,13 +83,13 @@ interface HeaderAcross {
 /**
  * A header's way across the tube, through the middle, so that it meets the rim at the station of the heel, where the leaf has it: how far
  * it lies beside is another picture's. Of a plate and a mitre, which have no axis, the heel's side alone, where they lean; of one of several
- * that ends at the joint the side on which it `stands`.
+ * the side on which the cut meets it, and that alone where it ends at the joint.
  */
-function headerAcross(part: Part, reach: Mm, text: Said, end: EndName, stands?: 1 | -1): HeaderAcross[] {
-  const { onto, angle, clock } = part;
+function headerAcross(part: Part, reach: Mm, text: Said, end: EndName, met?: HeaderSide): HeaderAcross[] {
+  const { onto, angle, clock, stops } = part;
   const flat = headerFactsOf(onto).shape().kind === 'plane';
   if (flat && angle.rad === Math.PI / 2) return [];
-  const side = stands ?? (angle.rad <= Math.PI / 2 ? 1 : -1);
+  const side = met ?? (angle.rad <= Math.PI / 2 ? 1 : -1);
   const [c, s] = [exactCosine(clock.rad), Math.sin(clock.rad)];
   const at = (out: Mm): Point => {
     const along = out * side;
@@ -100,7 +100,7 @@ function headerAcross(part: Part, reach: Mm, text: Said, end: EndName, stands?: 
     {
       end,
       line: [at(reach), tip],
-      axis: flat || stands ? [] : [{ from: at(-OUT.toe * reach), to: at(reach) }],
+      axis: flat || (met && stops) ? [] : [{ from: at(-OUT.toe * reach), to: at(reach) }],
       word: { text, fact: 'picture', at: tip, way: point(tip.x, tip.y) },
     },
   ];

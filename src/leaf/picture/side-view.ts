@@ -7,7 +7,7 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
-import { sideNames } from '../wrap/sides.ts';
+import { sideNames, sideOfPart } from '../wrap/sides.ts';
 import { headerExtent, headerLines } from './header-picture.ts';
 import { visibleParts } from './hidden.ts';
 import { drawn, lineOf, type Picture, type PictureLine } from './picture.ts';
@@ -112,7 +112,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
   };
 }
 
-/** Several headers at once, each with its number. */
+/** Several headers at once, each with its number on the side where the cut meets it. */
 function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: Language): Picture {
   const { parts } = cope.end;
   const clock = parts[0].clock.rad;
@@ -121,7 +121,8 @@ function unionPicture(cope: Cope, view: View, k: BodyWay, end: EndName, words: L
   const tube = tubeLines(cope, clock, view, body);
   const headers = parts.map((part, i) => {
     const axes = axesOf(part, clock);
-    const at = view.project(axes.at(headerExtent(part, reach).fore, 0, 0));
+    const { fore, aft } = headerExtent(part, reach);
+    const at = view.project(axes.at(sideOfPart(cope, i) === -1 ? -aft : fore, 0, 0));
     return {
       ...headerLines(part, axes, view, reach),
       word: { text: words.picture.number(i + 1), at, way: at },

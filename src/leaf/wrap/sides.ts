@@ -1,6 +1,7 @@
 import type { Part } from '../../job/job.ts';
 import type { Said } from '../../measure/said.ts';
 import type { Cope } from '../../saddle/cope.ts';
+import { towardsClock } from '../../space/landing.ts';
 import { wrapStation } from '../../space/section.ts';
 import type { Language } from '../../words/language.ts';
 
@@ -17,9 +18,35 @@ export function sidesOf({ heel, joint: { section } }: Pick<Cope, 'heel' | 'joint
   return { heel: at(0), toe: at(Math.PI) };
 }
 
-/** On which side of the tube one of several headers stands that ends at the joint: 1 for its clock's, -1 for the other; undefined of one that goes on. */
-export function sideOfStop({ stops }: Part, several: boolean): 1 | -1 | undefined {
-  return several ? stops?.ahead : undefined;
+/** A side of a tube on which a header lies: 1 for its clock's, -1 for the other. */
+export type HeaderSide = 1 | -1;
+
+/**
+ * On which side of the tube one of an end's headers is told and drawn, so that its stretch of the cut is found by it: where it stands that
+ * ends at the joint, and where the cut meets it that goes on. Undefined of a header alone, and of one that is met on both sides alike.
+ */
+export function sideOfPart(cope: Cope, part: number): HeaderSide | undefined {
+  const { parts } = cope.end;
+  return parts.length > 1 ? (parts[part]?.stops?.ahead ?? sideMet(cope, part)) : undefined;
+}
+
+const LOOKS = 90;
+
+/** The middle of a stretch that lies nearer to the tube's axis than this part of its reach is on neither side. */
+const EVEN = 0.2;
+
+function sideMet({ joint: { section, landings }, touching }: Cope, part: number): HeaderSide | undefined {
+  const landing = landings[part];
+  const stations = Array.from({ length: LOOKS }, (_, i) => ((i + 0.5) * section.turn) / LOOKS);
+  const heights = stations.flatMap((station) => {
+    const met = touching(station);
+    if (!landing || !met.contact || met.part !== part) return [];
+    const { x, y } = section.at(station);
+    return [towardsClock(landing, x, y)];
+  });
+  const middle = heights.reduce((sum, height) => sum + height, 0) / Math.max(1, heights.length);
+  if (Math.abs(middle) < EVEN * section.reach) return undefined;
+  return middle > 0 ? 1 : -1;
 }
 
 /** What the side is called that lies at the clock. */

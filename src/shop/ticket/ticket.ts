@@ -272,17 +272,17 @@ function isRotation({ solution: { tube, twist }, second }: Piece, name: EndName)
 /** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere; how an edge is made, with its cut. */
 function endFacts(piece: Piece, name: EndName): Fact[] {
   const { solution, words } = piece;
-  const end = solution.tube.ends[name];
+  const cope = solution.ends[name];
   const { labels } = words.ticket;
-  if (end?.kind !== 'coped') return [];
-  const { root, parts, toFlat } = end;
+  if (cope?.kind !== 'coped') return [];
+  const { root, parts, toFlat } = cope.end;
   const single = parts.length === 1;
   const freelyTurned = bendJobOf(solution) !== undefined || !(hasSpine(piece) || solution.tube.pair);
   const isTold = freelyTurned || isRotation(piece, name);
   const shown = (fact: FactName): boolean =>
     single && (fact === 'mitre' || fact === 'pieces' || (isTold && fact === 'clocking'));
   return [
-    ...headerFacts(end, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
+    ...headerFacts(cope, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
     ...(toFlat ? [factOf('edge', labels.edge, words.check.toFlat)] : []),
     ...(root && root.mm > 0 ? [factOf('root', labels.rootGap, words.quantities.own(root))] : []),
   ];
