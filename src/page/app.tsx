@@ -1,9 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import { Notice } from './bar/notice.tsx';
-import { PrinterSetUp } from './bar/printer-set-up.tsx';
+import { PrinterDialog } from './bar/printer-dialog.tsx';
 import { TopBar } from './bar/top-bar.tsx';
-import { BenchContext } from './bench.ts';
-import { benchOf } from './bench-of.ts';
+import { BenchContext, benchOf } from './bench.ts';
 import { Board } from './form/board.tsx';
 import { FrameDesk } from './form/frame-desk.tsx';
 import { JobFields } from './form/job-row.tsx';
@@ -32,70 +31,46 @@ export function App({ start, aside }: { readonly start: Start; readonly aside: A
   const [printing, setPrinting] = useState<Printing>({ footprints: false });
   const [printed, setPrinted] = useState(false);
   const [settingUp, setSettingUp] = useState(false);
-  const { text, doc, outcome, place, shown, last, change } = job;
+  const { text, doc, place, shown, last } = job;
   const notes = useNotes(aside.check, text, place, shown !== undefined);
   const warnings = useWarningCount(aside.count, text, shown !== undefined);
-  const tube = job.tubes[place] ?? ['tube'];
-  const example = exampleOf(doc, tube);
+  const example = exampleOf(doc, job.tube);
   const ghost = useMemo(() => ghostTube(example, words), [example, words]);
-  useUndoKeys(change);
+  useUndoKeys(job.change);
   useKeptFocus();
   const dropping = useFiles(arrivals.open);
-  const bench = useMemo(() => benchOf({ doc, outcome, text, change, pointAt }), [doc, outcome, text]);
-  const pictured = last ? { solution: last.solution, ghost: false } : { solution: ghost, ghost: true };
+  const bench = benchOf({ ...job, notes, printing, setPrinting, tell: arrivals.tell, part, pointAt });
   return (
     <BenchContext.Provider value={bench}>
       <TopBar
-        history={job.history}
-        change={change}
-        shown={shown}
-        printing={printing}
         makePdf={aside.makePdf}
         onPrinted={() => setPrinted(true)}
         warnings={warnings}
         onOpen={arrivals.open}
         onNew={() => job.replace(start.empty)}
         onPrinter={() => setSettingUp(true)}
-        onFootprints={(footprints) => setPrinting({ ...printing, footprints })}
-        tell={arrivals.tell}
       />
-      <Notice
-        notice={arrivals.notice}
-        guest={arrivals.guest}
-        onClose={arrivals.hush}
-        onBack={arrivals.goBack}
-        onKeep={arrivals.keepGuest}
-      />
+      <Notice {...arrivals} />
       <p class="unseen" role="status">
-        {statusOf(outcome, notes, words)}
+        {statusOf(job.outcome, notes, words)}
       </p>
       <main class={dropping ? 'is-dropping' : ''}>
-        <div class="desk">
+        <div class="desk stack">
           {isFrame(doc) ? (
-            <FrameDesk {...job} />
+            <FrameDesk />
           ) : (
             <>
-              <Tubes place={place} onPlace={job.lookAt} />
-              <Board tube={tube} shown={pictured} notes={notes} part={part} />
+              <Tubes />
+              <Board solution={last?.solution ?? ghost} ghost={!last} />
               <JobFields />
             </>
           )}
         </div>
-        <Views
-          shown={last}
-          stale={shown === undefined}
-          notes={notes}
-          text={text}
-          printing={printing}
-          printed={printed}
-          onWrite={job.write}
-        />
+        <Views printed={printed} />
       </main>
-      <PrinterSetUp
+      <PrinterDialog
         open={settingUp}
         sheet={last?.job.sheet ?? start.sheet}
-        printing={printing}
-        onPrinting={setPrinting}
         onClose={() => setSettingUp(false)}
       />
     </BenchContext.Provider>

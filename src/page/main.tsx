@@ -3,7 +3,7 @@ import { ENGLISH } from '../words/english.ts';
 import { App } from './app.tsx';
 import { loadFont } from './font.ts';
 import { answerAsks, checkerOf, counterOf } from './job/asker.ts';
-import { cameToShow, heldUpBy, keptJob } from './job/keep.ts';
+import { cameToShow, heldUpBy, kept } from './job/keep.ts';
 import { jobInFragment } from './job/link.ts';
 import { pdfMakerOf } from './job/pdf-maker.ts';
 import { startOf } from './job/start.ts';
@@ -20,7 +20,7 @@ function begin(): void {
   const room = document.getElementById('page');
   const { hash } = location;
   const linked = hash !== '' && heldUpBy(hash) ? 'held-up' : jobInFragment(hash);
-  const start = startOf(linked, keptJob(), navigator.language, ENGLISH);
+  const start = startOf(linked, kept('job'), navigator.language, ENGLISH);
   const page = (
     <WordsContext.Provider value={ENGLISH}>
       <App start={start} aside={aside} />

@@ -1,36 +1,21 @@
-import type { Said } from '../../measure/said.ts';
 import { Action } from '../action.tsx';
+import type { Arrivals } from '../job/use-arrivals.ts';
 import { useWords } from '../words.ts';
 
-export interface NoticeWords {
-  readonly words: Said;
-  /** Something did not come off. */
-  readonly bad: boolean;
-}
-
-interface NoticeProps {
-  readonly notice: NoticeWords | undefined;
-  /** The job came by a link, and there is another one that is kept. */
-  readonly guest: boolean;
-  readonly onClose: () => void;
-  readonly onBack: () => void;
-  readonly onKeep: () => void;
-}
-
 /** What was just done, and what a job that came by a link asks. */
-export function Notice({ notice, guest, onClose, onBack, onKeep }: NoticeProps) {
+export function Notice({ notice, guest, hush, goBack, keepGuest }: Arrivals) {
   const { close, guest: words } = useWords().page.bar;
   return (
     <div class={`notice${notice?.bad ? ' is-bad' : ''}`} role="status">
       {guest && (
-        <p>
+        <p class="beside">
           {words.came}
-          <Action words={words.back} onAct={onBack} /> <Action words={words.keep} onAct={onKeep} />
+          <Action words={words.back} onAct={goBack} /> <Action words={words.keep} onAct={keepGuest} />
         </p>
       )}
       {notice && (
-        <p>
-          {notice.words} <Action words={close} onAct={onClose} kind="quiet" />
+        <p class="beside">
+          {notice.words} <Action words={close} onAct={hush} kind="quiet" />
         </p>
       )}
     </div>

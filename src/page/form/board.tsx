@@ -3,8 +3,6 @@ import type { Mm } from '../../measure/units.ts';
 import type { Cope } from '../../saddle/cope.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
 import { useBench } from '../bench.ts';
-import type { DocPath } from '../job/job-doc.ts';
-import type { Notes } from '../job/notes.ts';
 import { halfShown, type JointLines, JointPicture, jointLines } from '../views/joint-picture.tsx';
 import { TubeBody } from '../views/tube-body.tsx';
 import { useWords } from '../words.ts';
@@ -15,11 +13,9 @@ import { TubeFields } from './tube-row.tsx';
 import { Watch } from './watch.tsx';
 
 interface BoardProps {
-  readonly tube: DocPath;
   /** What is drawn; a ghost where nothing was understood yet. */
-  readonly shown: { readonly solution: TubeSolution; readonly ghost: boolean };
-  readonly notes: Notes;
-  readonly part: string | undefined;
+  readonly solution: TubeSolution;
+  readonly ghost: boolean;
 }
 
 interface Drawn {
@@ -29,10 +25,9 @@ interface Drawn {
 
 /** The tube as it stands on its leaves, B up: each joint's picture beside what is asked about it. */
 export function Board(props: BoardProps) {
-  const { tube, shown, notes, part } = props;
-  const { doc } = useBench();
+  const { solution, ghost } = props;
+  const { doc, tube, notes, part } = useBench();
   const words = useWords();
-  const { solution, ghost } = shown;
   const drawn = (name: EndName): Drawn | undefined => {
     const end = solution.ends[name];
     return end?.kind === 'coped' ? { cope: end, lines: jointLines(end, name, words) } : undefined;
@@ -43,15 +38,15 @@ export function Board(props: BoardProps) {
   const body = { across: (A ?? B)?.lines.across ?? [-reach, reach], half, ghost };
   const hasB = endKindAt(doc, [...tube, 'ends', 'B']) !== 'none';
   return (
-    <div class="board" data-part={part?.split('.').at(-1)} data-end={part?.split('.')[0]}>
+    <div class="board" data-part={aspectOf('tube', part)}>
       {hasB && <EndRow {...props} name="B" drawn={B} body={body} />}
       <section class="row tube" aria-label={words.page.form.board.tube}>
         <div class="picture">
           <TubeBody {...body} end={hasB ? undefined : { at: 'top', cut: false }} />
         </div>
-        <div class="asks">
-          {!hasB && <EndFields tube={tube} name="B" />}
-          <TubeFields tube={tube} />
+        <div class="asks stack">
+          {!hasB && <EndFields name="B" />}
+          <TubeFields />
           <Watch warnings={notes.warnings.filter(({ end }) => end === undefined)} />
         </div>
       </section>
@@ -68,12 +63,12 @@ interface EndRowProps extends BoardProps {
 }
 
 /** One end: how it is turned, its joint, and what is asked about it. */
-function EndRow({ tube, shown, notes, name, drawn, body }: EndRowProps) {
+function EndRow({ solution, ghost, name, drawn, body }: EndRowProps) {
+  const { notes, part } = useBench();
   const words = useWords().page.form.board;
-  const { solution, ghost } = shown;
   const open = { at: name === 'A' ? 'bottom' : 'top', cut: solution.ends[name] !== undefined } as const;
   return (
-    <section class={`row end-${name}`} aria-label={words.end(name)}>
+    <section class={`row end-${name}`} data-part={aspectOf(name, part)} aria-label={words.end(name)}>
       <div class="picture">
         <div class="strip">
           <span class="letter" aria-hidden="true">
@@ -99,10 +94,16 @@ function EndRow({ tube, shown, notes, name, drawn, body }: EndRowProps) {
         )}
         <TubeBody {...body} across={drawn?.lines.across ?? body.across} end={drawn ? undefined : open} />
       </div>
-      <div class="asks">
-        <EndFields tube={tube} name={name} />
+      <div class="asks stack">
+        <EndFields name={name} />
         <Watch warnings={notes.warnings.filter(({ end }) => end === name)} />
       </div>
     </section>
   );
+}
+
+/** What of the tube or of an end the person is at; undefined while it is another's. */
+function aspectOf(whose: 'tube' | EndName, part: string | undefined): string | undefined {
+  const [own, aspect] = part?.split('.') ?? [];
+  return own === whose ? aspect : undefined;
 }

@@ -11,14 +11,9 @@ import type { KeyAt } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { EDGE, FROM, LAND, ROOT, SEAM, TO } from './measures.ts';
 
-interface EndRowProps {
-  readonly tube: DocPath;
-  readonly name: EndName;
-}
-
 /** All that is asked about one end: what it lands on, how it is turned, how its edge is made. */
-export function EndFields({ tube, name }: EndRowProps) {
-  const { doc } = useBench();
+export function EndFields({ name }: { readonly name: EndName }) {
+  const { doc, tube } = useBench();
   const end = [...tube, 'ends', name];
   const kind = endKindAt(doc, end);
   return (
@@ -48,7 +43,7 @@ function EndKindChoice({ end, name, kind }: { end: DocPath; name: EndName; kind:
     if (to === 'several') write([[end, [kept, {}]]]);
   };
   return (
-    <div class="end-kind">
+    <div class="end-kind beside">
       <label for={`kind-${name}`}>{words.board.end(name)}</label>
       <select
         id={`kind-${name}`}

@@ -36,7 +36,7 @@ export function Entry(props: EntryProps) {
 
 /** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
 export function EntryField({ base, blank, part, label, of, fullName }: EntryProps) {
-  const { doc, units, write, settle, pointAt } = useBench();
+  const { doc, units, write, change, pointAt } = useBench();
   const problemsOf = useProblems();
   const [typed, setTyped] = useState('');
   const { form, measures } = useWords().page;
@@ -54,13 +54,13 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
     onFocus: () => pointAt(part),
     onBlur: () => {
       pointAt(undefined);
-      settle();
+      change({ kind: 'settle' });
     },
     'aria-invalid': wrong ? ('true' as const) : undefined,
     'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-unit ${id}-echo` : undefined,
     'aria-label': fullName ?? (of && form.fieldOf(shown, of)),
   };
-  const change = (next: string): void => {
+  const type = (next: string): void => {
     setTyped(next);
     const value = blank.reads === 'lengths' ? listOf(next) : next;
     write([[path, value === '' && removable ? undefined : value]], keyOf(path));
@@ -79,12 +79,12 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
             autocapitalize="off"
             maxLength={blank.reads === 'lengths' ? undefined : 95}
             spellcheck={false}
-            onInput={(event) => change(event.currentTarget.value)}
+            onInput={(event) => type(event.currentTarget.value)}
           />
           <Unit id={`${id}-unit`} text={text} reads={blank.reads} />
         </span>
       ) : (
-        <select {...common} onChange={(event) => change(event.currentTarget.value)}>
+        <select {...common} onChange={(event) => type(event.currentTarget.value)}>
           <Choices choices={blank.reads} chosen={text} />
         </select>
       )}

@@ -22,8 +22,8 @@ const NOTE: BlankOf<KeyAt<'tube'>> = { at: ['note'], name: 'note', reads: 'words
 const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance', 'note'];
 
 /** All that is asked about the tube between its ends. */
-export function TubeFields({ tube }: { readonly tube: DocPath }) {
-  const { doc } = useBench();
+export function TubeFields() {
+  const { doc, tube } = useBench();
   const { tube: words, of } = useWords().page.form;
   const kind = sectionKindAt(doc, tube);
   const { within, measures } = SECTION_FIELDS[kind];
@@ -36,9 +36,9 @@ export function TubeFields({ tube }: { readonly tube: DocPath }) {
       <div class="fields naming">
         <Entry base={tube} blank={NAME} part="tube" fullName={words.name} />
         <Entry base={tube} blank={COPIES} part="tube" fullName={words.copies} />
-        <PairBox tube={tube} />
+        <PairBox />
       </div>
-      <TubeShapes tube={tube} kind={kind} />
+      <TubeShapes kind={kind} />
       <div class="fields">
         {measures.map((measure) => (
           <MeasureRow
@@ -76,14 +76,9 @@ function isLine(doc: JobDoc, path: DocPath): boolean {
   return countAt(doc, path) === 0 && keysAt(doc, path).length === 0;
 }
 
-interface TubeShapesProps {
-  readonly tube: DocPath;
-  readonly kind: SectionKind;
-}
-
 /** What kind of tube it is, and how its edges are made. */
-function TubeShapes({ tube, kind }: TubeShapesProps) {
-  const { doc, write } = useBench();
+function TubeShapes({ kind }: { readonly kind: SectionKind }) {
+  const { doc, tube, write } = useBench();
   const words = useWords().page.form.tube;
   const edge =
     docWordsAt(doc, [...tube, 'edge'])
@@ -126,13 +121,13 @@ function TubeShapes({ tube, kind }: TubeShapesProps) {
 }
 
 /** Also the opposite hand. What the head of the file says holds where the tube says nothing. */
-function PairBox({ tube }: { readonly tube: DocPath }) {
-  const { doc, write } = useBench();
+function PairBox() {
+  const { doc, tube, write } = useBench();
   const words = useWords().page.form.tube;
   const path = hasAt(doc, [...tube, 'pair']) ? [...tube, 'pair'] : ['pair'];
   const checked = /^\s*(true|yes)\s*$/i.test(docWordsAt(doc, path));
   return (
-    <label class="tick">
+    <label class="tick beside">
       <input
         type="checkbox"
         checked={checked}

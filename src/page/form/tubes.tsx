@@ -2,19 +2,13 @@ import { KEYS } from '../../job/text/keys.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import { type DocPath, docWordsAt, keysAt, tubePaths, type Value, valueAt } from '../job/job-doc.ts';
+import { type DocPath, docWordsAt, keysAt, type Value, valueAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 
-interface TubesProps {
-  readonly place: number;
-  readonly onPlace: (place: number) => void;
-}
-
 /** Which tube of the job is looked at, and tubes added and taken away. */
-export function Tubes({ place, onPlace }: TubesProps) {
-  const { doc, write } = useBench();
+export function Tubes() {
+  const { doc, tubes, place, tube: shown, lookAt, write } = useBench();
   const words = useWords().page.form.tubes;
-  const tubes = tubePaths(doc);
   const names = tubes.map(
     (tube, i) => asWritten(docWordsAt(doc, [...tube, 'name']).trim()) || words.unnamed(i + 1),
   );
@@ -27,19 +21,18 @@ export function Tubes({ place, onPlace }: TubesProps) {
         [['tube'], undefined],
       ]);
     else write([[['tubes', tubes.length], tube]]);
-    onPlace(tubes.length);
+    lookAt(tubes.length);
   };
-  const shown = tubes[place] ?? ['tube'];
   const remove = (): void => {
     write([[shown, undefined]]);
-    onPlace(Math.max(0, place - 1));
+    lookAt(Math.max(0, place - 1));
   };
   return (
-    <div class="tubes">
+    <div class="tubes beside">
       {tubes.length > 1 && (
-        <label>
+        <label class="beside">
           <span>{words.choice}</span>
-          <select value={place} onChange={(event) => onPlace(Number(event.currentTarget.value))}>
+          <select value={place} onChange={(event) => lookAt(Number(event.currentTarget.value))}>
             {names.map((name, i) => (
               <option key={`${i}-${name}`} value={i}>
                 {name}

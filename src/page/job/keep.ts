@@ -1,41 +1,19 @@
-/** What this browser keeps of the page; a browser that keeps nothing is no mistake. */
-function kept(key: string): string | undefined {
+/** What this browser keeps of the page: the last job as it was left, and the saved printers in the words of `printers.ts`. */
+type What = 'job' | 'printers';
+
+/** What was kept, if anything was; a browser that keeps nothing is no mistake. */
+export function kept(what: What): string | undefined {
   try {
-    return localStorage.getItem(key) ?? undefined;
+    return localStorage.getItem(`copeleaf.${what}`) ?? undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Gives whether it was kept. */
-function keep(key: string, text: string): boolean {
+export function keep(what: What, text: string): void {
   try {
-    localStorage.setItem(key, text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-const JOB = 'copeleaf.job';
-const PRINTERS = 'copeleaf.printers';
-
-/** The last job, as it was left. */
-export function keptJob(): string | undefined {
-  return kept(JOB);
-}
-
-export function keepJob(text: string): boolean {
-  return keep(JOB, text);
-}
-
-/** The saved printers, in the words in which `printers.ts` writes them. */
-export function keptPrinters(): string | undefined {
-  return kept(PRINTERS);
-}
-
-export function keepPrinters(text: string): boolean {
-  return keep(PRINTERS, text);
+    localStorage.setItem(`copeleaf.${what}`, text);
+  } catch {}
 }
 
 const LINK = 'copeleaf.link';

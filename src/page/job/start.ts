@@ -1,10 +1,17 @@
 import type { SheetAsk } from '../../job/job.ts';
 import { paperOfRegion } from '../../job/paper/regional-paper.ts';
 import { DEFAULT_MARGINS, DEFAULT_THICKNESS } from '../../job/paper/sheet.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
-import type { NoticeWords } from '../bar/notice.tsx';
 import { emptyJob } from './edit.ts';
 import { takeJob } from './opened.ts';
+
+/** What is told at the top of the page. */
+export interface NoticeWords {
+  readonly words: Said;
+  /** Something did not come off. */
+  readonly bad: boolean;
+}
 
 /** What the page begins with. */
 export interface Start {

@@ -1,12 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Said } from '../../measure/said.ts';
 import { asWritten } from '../../words/said.ts';
-import type { NoticeWords } from '../bar/notice.tsx';
 import { useWords } from '../words.ts';
-import { keepJob } from './keep.ts';
+import { keep } from './keep.ts';
 import { openFile } from './opened.ts';
 import { workOut } from './outcome.ts';
-import type { Start } from './start.ts';
+import type { NoticeWords, Start } from './start.ts';
 import type { JobAtHand } from './use-job.ts';
 
 /** How jobs come to the page by file or link, what is said of it, and whether they are kept. */
@@ -33,7 +32,7 @@ export function useArrivals(start: Start, { text, replace }: JobAtHand): Arrival
   // At once, and not after the next picture: the window may be shut before that.
   useLayoutEffect(() => {
     if (text !== start.text) own.current = true;
-    if (own.current && !guest) keepJob(text);
+    if (own.current && !guest) keep('job', text);
   }, [text, guest]);
   /** What is said of a text stands until it is changed. */
   const tell = (told: Said, of = text, bad = false): void => setNotice({ words: told, bad, of });

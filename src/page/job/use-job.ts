@@ -11,16 +11,17 @@ export interface JobAtHand {
   readonly text: string;
   readonly doc: JobDoc;
   readonly outcome: Outcome;
-  /** Where each of its tubes stands, and which of them is looked at, counted from 0. */
+  /** Where each of its tubes stands, which of them is looked at, counted from 0, and where that one stands. */
   readonly tubes: readonly DocPath[];
   readonly place: number;
+  readonly tube: DocPath;
   /** What there is to show of that tube; undefined while the job can't be read. */
   readonly shown: Shown | undefined;
   /** The same of the last text that could be read. */
   readonly last: Shown | undefined;
   readonly change: (change: Change) => void;
   /** Writes the whole text; `typing` names the field where it is typed. */
-  readonly write: (text: string, typing?: string) => void;
+  readonly writeWhole: (text: string, typing?: string) => void;
   /** Takes another job in place of this one. */
   readonly replace: (text: string) => void;
   readonly lookAt: (place: number) => void;
@@ -41,12 +42,12 @@ export function useJob(beginning: string): JobAtHand {
   const shown = useMemo(() => shownOf(outcome, place), [outcome, place]);
   const last = useRef<Shown | undefined>(undefined);
   if (shown) last.current = shown;
-  const write = (next: string, typing?: string): void =>
+  const writeWhole = (next: string, typing?: string): void =>
     change({ kind: 'write', text: next, ...(typing !== undefined && { touched: typing }) });
   const replace = (next: string): void => {
     last.current = undefined;
     lookAt(undefined);
-    write(next);
+    writeWhole(next);
   };
   return {
     history,
@@ -55,10 +56,11 @@ export function useJob(beginning: string): JobAtHand {
     outcome,
     tubes,
     place,
+    tube: tubes[place] ?? ['tube'],
     shown,
     last: last.current,
     change,
-    write,
+    writeWhole,
     replace,
     lookAt,
   };

@@ -1,16 +1,11 @@
 import { useState } from 'preact/hooks';
+import { useBench } from '../bench.ts';
 import { takeJob } from '../job/opened.ts';
 import { useWords } from '../words.ts';
 
-interface TextViewProps {
-  /** Where it stands twice each has its own. */
-  readonly id?: string;
-  readonly text: string;
-  readonly onWrite: (text: string, typing: string) => void;
-}
-
-/** The job file itself. What is typed is taken as soon as it can be read as one. */
-export function TextView({ id = 'job-text', text, onWrite }: TextViewProps) {
+/** The job file itself. What is typed is taken as soon as it can be read as one. Where it stands twice each has its own id. */
+export function TextView({ id = 'job-text' }: { readonly id?: string }) {
+  const { text, writeWhole } = useBench();
   const words = useWords();
   const [draft, setDraft] = useState<string | undefined>(undefined);
   const { label, wrong } = words.page.views.file;
@@ -29,7 +24,7 @@ export function TextView({ id = 'job-text', text, onWrite }: TextViewProps) {
           const written = event.currentTarget.value;
           const read = takeJob(written, words);
           setDraft(read.ok ? undefined : written);
-          if (read.ok) onWrite(written, 'job-text');
+          if (read.ok) writeWhole(written, 'job-text');
         }}
       />
       <p class="wrong" id={`${id}-wrong`}>

@@ -5,9 +5,7 @@ import { asWritten } from '../../words/said.ts';
 import { useBench } from '../bench.ts';
 import { Lacking } from '../form/lacking.tsx';
 import { nameOf } from '../job/job-name.ts';
-import type { Notes } from '../job/notes.ts';
 import { sheetsOfJob } from '../job/printed.ts';
-import type { Printing } from '../job/printing.ts';
 import type { Shown } from '../job/shown.ts';
 import { useWords } from '../words.ts';
 import { Cautions } from './cautions.tsx';
@@ -18,48 +16,30 @@ import { SpaceView } from './space-view.tsx';
 import { Tabs } from './tabs.tsx';
 import { TextView } from './text-view.tsx';
 
-interface ViewsProps {
-  /** The last job that could be read. */
-  readonly shown: Shown | undefined;
-  /** What is in the form now can't be read. */
-  readonly stale: boolean;
-  readonly notes: Notes;
-  readonly text: string;
-  readonly printing: Printing;
-  /** Whether something was printed or saved to cut by. */
-  readonly printed: boolean;
-  readonly onWrite: (text: string, typing: string) => void;
-}
-
 const NAMES = ['leaf', 'sheets', 'space', 'numbers', 'file'] as const;
 
-/** What comes of the job, one view at a time. */
-export function Views(props: ViewsProps) {
-  const { shown, stale, text, onWrite } = props;
+/** What comes of the last job that could be read, one view at a time; `printed` once something was made of it to cut by. */
+export function Views({ printed }: { readonly printed: boolean }) {
+  const { shown: current, last: shown } = useBench();
+  const stale = current === undefined;
   const words = useWords().page.views;
   const [name, setName] = useState<(typeof NAMES)[number]>('leaf');
   return (
-    <section class={`views${stale && shown ? ' is-stale' : ''}`} aria-label={words.name}>
+    <section class={`views stack${stale && shown ? ' is-stale' : ''}`} aria-label={words.name}>
       <Tabs label={words.name} names={NAMES} words={words.tabs} chosen={name} onChoose={setName}>
         <Lacking />
         <StrangeSigns shown={shown} />
         {stale && shown && <p class="aside">{words.stale}</p>}
         {!shown && name !== 'file' && <p class="opening">{words.opening}</p>}
-        {name === 'file' ? (
-          <TextView text={text} onWrite={onWrite} />
-        ) : (
-          shown && <ShownView {...props} shown={shown} name={name} />
-        )}
-        <Cautions printed={props.printed} />
+        {name === 'file' ? <TextView /> : shown && <ShownView shown={shown} name={name} />}
+        <Cautions printed={printed} />
       </Tabs>
     </section>
   );
 }
 
-type ShownViewProps = ViewsProps & { readonly shown: Shown; readonly name: (typeof NAMES)[number] };
-
-function ShownView({ shown, notes, printing, name }: ShownViewProps) {
-  const { doc } = useBench();
+function ShownView({ shown, name }: { shown: Shown; name: (typeof NAMES)[number] }) {
+  const { doc, notes, printing } = useBench();
   const { footprints, printer } = printing;
   const called = nameOf(doc);
   const lay = useCallback(
