@@ -16,8 +16,8 @@ export function Dialog({ title, onClose, children }: DialogProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   useLayoutEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} onClose={onClose} aria-labelledby="dialog-title">
-      <div class="dialog-head">
+    <dialog class="stack" ref={dialog} onClose={onClose} aria-labelledby="dialog-title">
+      <div class="dialog-head beside">
         <h2 id="dialog-title">{title}</h2>
         <Action words={close} onAct={() => dialog.current?.close()} />
       </div>

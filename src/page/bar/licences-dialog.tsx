@@ -10,7 +10,7 @@ export function LicencesDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog title={words.title} onClose={onClose}>
       <p>{words.ours}</p>
-      <pre class="licences">{asWritten(text ?? '')}</pre>
+      <pre>{asWritten(text ?? '')}</pre>
     </Dialog>
   );
 }

@@ -34,9 +34,9 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
   const whose = of > 1 ? words.of.header(name, place + 1) : words.of.end(name);
   const base = [...part, 'onto', ...within];
   return (
-    <div class="header-fields">
+    <div class="stack">
       {of > 1 && (
-        <p class="numbered">
+        <p class="beside">
           <strong>{words.header.title(place + 1)}</strong>
           <Action
             words={words.header.remove}

@@ -26,7 +26,7 @@ export function ReadingsList(props: ReadingsListProps) {
   const told = readingsTold(outcome, [...base, measure.keys[0]]);
   return (
     <>
-      <ol class="readings">
+      <ol class="readings stack">
         {places.map((place) => (
           <Reading key={place} {...props} place={place} told={told[place]} />
         ))}
@@ -66,7 +66,7 @@ function Reading({ base, measure, place, part, of, told }: ReadingProps) {
         aria-label={form.fieldOf(label, whose)}
         aria-describedby={told === undefined ? undefined : id}
       >
-        <div class="reading-way">
+        <div class="reading-way beside">
           <WayChoice
             label={readings.measured(label, name, of)}
             ways={reading.ways.map((each) => each.name)}

@@ -6,9 +6,9 @@ export function Watch({ warnings }: { readonly warnings: readonly Warning[] }) {
   const words = useWords().page.form.warnings;
   if (warnings.length === 0) return null;
   return (
-    <ul class="watch">
+    <ul class="watch stack">
       {warnings.map(({ code, text }) => (
-        <li key={text}>
+        <li class="beware" key={text}>
           <strong>{words[code]}</strong> {text}
         </li>
       ))}

@@ -7,7 +7,7 @@ export function Cautions({ printed }: { readonly printed: boolean }) {
   const [open, setOpen] = useState(false);
   useEffect(() => setOpen(printed), [printed]);
   return (
-    <details class="cautions" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="cautions beware" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{summary}</summary>
       <p>{all}</p>
     </details>

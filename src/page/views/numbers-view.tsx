@@ -10,7 +10,7 @@ const SPACING = { perTurn: 24, apart: 10 };
 export function NumbersView({ shown, notes }: { readonly shown: Shown; readonly notes: Notes }) {
   const { job, solution } = shown;
   return (
-    <div class="numbers">
+    <div class="numbers stack">
       {notes.aloud !== undefined && (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by keys.
         <pre tabIndex={0}>{notes.aloud}</pre>

@@ -19,7 +19,7 @@ export function SpaceView({ solution }: { readonly solution: TubeSolution }) {
   };
   if (trouble) return <p class="aside">{space.none}</p>;
   return (
-    <div class="space">
+    <div class="stack">
       <SpaceTools
         ends={(['A', 'B'] as const).filter((name) => solution.ends[name]?.kind === 'coped')}
         onAct={act}

@@ -43,7 +43,7 @@ export function Tabs<Name extends string>(props: TabsProps<Name>) {
           </button>
         ))}
       </div>
-      <div class="view" role="tabpanel" id="view" aria-labelledby={idOf(chosen)}>
+      <div class="view stack" role="tabpanel" id="view" aria-labelledby={idOf(chosen)}>
         {children}
       </div>
     </>
