@@ -609,9 +609,9 @@ const NODE =
   '  ends:\n    A:\n      - { onto: { od: 42.4 }, angle: 60 }\n      - { onto: { od: 42.4 }, angle: 50, clock: 180, offset: 2 }\n';
 
 test('of several headers it is said whose clock and offset are told', () => {
-  const [ticket] = ticketsFor(`tube:\n  od: 30\n${NODE}`);
+  const [ticket] = ticketsFor(`tube:\n  od: 30\n${NODE.replace('clock: 180', 'clock: 160')}`);
   const facts = ticket?.ends[0]?.facts.map(({ label, text }) => `${label} ${text}`) ?? [];
-  expect(facts).toContain('clocking header 2: opposite the spine');
+  expect(facts).toContain('clocking header 2: 160° right of the spine');
   expect(facts.filter((text) => text.startsWith('offset header 2: 2 mm'))).toHaveLength(1);
   const one = ticketsFor(`tube:\n  od: 30\n${BY_NUMBERS}`)[0]?.ends[1]?.facts;
   // Where end A's heel lies on the spine, that is the tube's rotation.
@@ -620,6 +620,25 @@ test('of several headers it is said whose clock and offset are told', () => {
   expect(turned).not.toBe(BY_NUMBERS);
   const other = ticketsFor(`tube:\n  od: 30\n${turned}`)[0]?.ends[1]?.facts;
   expect(other?.find(({ label }) => label === 'clocking')?.text).toBe('35° right of the spine');
+});
+
+test('what a picture shows is not told in words too: a turn by quarters, and how far a mitre turns', () => {
+  const told = (tube: string): readonly string[] =>
+    ticketsFor(`tube:\n  od: 30\n${tube}`).flatMap(({ ends }) =>
+      ends.flatMap(({ name, facts }) =>
+        facts
+          .filter(({ fact }) => fact === 'clocking' || fact === 'header')
+          .map(({ fact }) => `${name} ${fact}`),
+      ),
+    );
+  expect(told(NODE)).toEqual(['A header', 'A header']);
+  expect(told(NODE.replace('clock: 180', 'clock: 179'))).toEqual(['A header', 'A header', 'A clocking']);
+  expect(told(MITRED)).toEqual([]);
+  // No picture of both ends stands where one end has one header.
+  expect(told(`  note: leans back\n${ONE_END.replace('60 }', '60, clock: 90 }')}`)).toEqual([
+    'A header',
+    'A clocking',
+  ]);
 });
 
 test('a rotation mark is made on the heel side; a square joint has none, and it is said which side serves', () => {

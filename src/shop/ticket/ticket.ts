@@ -1,10 +1,10 @@
-import type { FactName } from '../../draw/facts.ts';
 import { headersApart } from '../../fit/headers-apart.ts';
-import type { EndName } from '../../job/job.ts';
+import type { CopedEnd, EndName, Part } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import { type Fact, factOf } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
 import { landings } from '../../leaf/footprint/leaf.ts';
+import { heelsPicture, linesAcross } from '../../leaf/picture/heels-picture.ts';
 import { baseEdgeOf } from '../../leaf/wrap/base-edge.ts';
 import { TAB } from '../../leaf/wrap/seam-edges.ts';
 import { WASTE_ROOM } from '../../leaf/wrap/waste.ts';
@@ -269,7 +269,26 @@ function isRotation({ solution: { tube, twist }, second }: Piece, name: EndName)
   return name === 'B' && twist !== undefined && second !== undefined && isOnSpine;
 }
 
-/** The angle of a mitre stands with the numbers for the saw, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere; how an edge is made, with its cut. */
+/**
+ * Whether the picture of both ends shows how a header is turned as exactly as words would: by quarters; of an angle over 90 degrees
+ * there is more to tell.
+ */
+function isPictured(
+  { solution, words }: Piece,
+  name: EndName,
+  { parts }: CopedEnd,
+  { clock, angle }: Part,
+): boolean {
+  const isOnQuarter = Math.abs(Math.sin(2 * clock.rad)) < 1e-9;
+  const isPlain = parts.length > 1 || angle.rad < Math.PI / 2 + 1e-9;
+  if (!isOnQuarter || !isPlain || !heelsPicture(solution, words)) return false;
+  return linesAcross(solution, words).filter(({ end }) => end === name).length === parts.length;
+}
+
+/**
+ * The angle of a mitre stands with the numbers for the saw and how far it turns in its picture, a bend's pieces with its lengths, which of its lines is inside in a step, and where a heel lies is nothing to one whose spine may lie anywhere;
+ * how an edge is made, with its cut.
+ */
 function endFacts(piece: Piece, name: EndName): Fact[] {
   const { solution, words } = piece;
   const cope = solution.ends[name];
@@ -279,10 +298,14 @@ function endFacts(piece: Piece, name: EndName): Fact[] {
   const single = parts.length === 1;
   const freelyTurned = bendJobOf(solution) !== undefined || !(hasSpine(piece) || solution.tube.pair);
   const isTold = freelyTurned || isRotation(piece, name);
-  const shown = (fact: FactName): boolean =>
-    single && (fact === 'mitre' || fact === 'pieces' || (isTold && fact === 'clocking'));
+  const shown = ({ fact, part = 0 }: Fact): boolean => {
+    const own = parts[part] ?? parts[0];
+    if (fact === 'clocking') return (single && isTold) || isPictured(piece, name, cope.end, own);
+    if (fact === 'header') return single && own.onto.kind === 'mitre' && !own.onto.segments;
+    return single && (fact === 'mitre' || fact === 'pieces');
+  };
   return [
-    ...headerFacts(cope, unitsOfTube(solution.tube), words).filter(({ fact }) => !shown(fact)),
+    ...headerFacts(cope, unitsOfTube(solution.tube), words).filter((each) => !shown(each)),
     ...(toFlat ? [factOf('edge', labels.edge, words.check.toFlat)] : []),
     ...(root && root.mm > 0 ? [factOf('root', labels.rootGap, words.quantities.own(root))] : []),
   ];
