@@ -48,9 +48,10 @@ export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: L
   const spine = placeOfLine(raster, 'across', rough.spine, downSpine);
   const most = Math.round(FURTHEST / step);
   const bases = steps(1, most, most).map((times) => times * step);
+  const known = reckonedOnce(line);
   const found = bases.map((baseSetback) => {
     const lie = { end, spine, baseEdge, baseSetback };
-    return { lie, strays: straysOf(raster, lie, landing, line, [left, right], 60) };
+    return { lie, strays: straysOf(raster, lie, landing, known, [left, right], 60) };
   });
   const clear = Math.max(...found.map(({ strays }) => strays.each.length));
   const [best] = found
@@ -58,6 +59,16 @@ export function lieOf(raster: Raster, rough: RoughLie, landing: Landing, line: L
     .sort((a, b) => a.strays.worst - b.strays.worst);
   if (!best || clear < 20) throw new Error(`No cut line is found for ${rough.leaf.title}.`);
   return best.lie;
+}
+
+/** The line of one landing, reckoned once a station. */
+function reckonedOnce(line: Line): Line {
+  const known = new Map<number, number>();
+  return (landing, station) => {
+    const setback = known.get(station) ?? line(landing, station);
+    known.set(station, setback);
+    return setback;
+  };
 }
 
 /** No base edge of the samples is further from its work point, mm. */
