@@ -29,9 +29,15 @@ export function layText(text: Said, fact: FactName, size: Mm, at: Point, width: 
   return { marks: setLines(lines, at, 'close'), foot: at.y - heightOf(lines, 'close') };
 }
 
-/** Facts one under the other, their values in line. */
-export function layFacts(facts: readonly Fact[], size: Mm, at: Point, width: Mm): Laid {
-  const labels = Math.max(0, ...facts.map(({ label }) => widthOf(label, size))) + 1.5;
+/** Facts one under the other, their values in line with those of all that they stand among. */
+export function layFacts(
+  facts: readonly Fact[],
+  size: Mm,
+  at: Point,
+  width: Mm,
+  among: readonly Fact[] = facts,
+): Laid {
+  const labels = Math.max(0, ...among.map(({ label }) => widthOf(label, size))) + 1.5;
   const marks: Mark[] = [];
   let foot = at.y;
   for (const each of facts) {

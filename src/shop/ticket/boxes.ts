@@ -113,10 +113,11 @@ function rowsOf(
 
 /** Where the tubes go, and what lands on each: one under the other, ruled off. */
 function placeRows({ places }: Ticket): readonly LaidItem[] {
+  const all = places.flat();
   return places.map((facts, i) => ({
     ...(isFollowed(facts, places[i + 1]) && { heading: true }),
     lay: (at, wide) => {
-      const laid = layFacts(facts, TEXT, at, wide);
+      const laid = layFacts(facts, TEXT, at, wide, all);
       return i === places.length - 1 ? ruled(laid, at, wide) : laid;
     },
   }));
