@@ -88,8 +88,10 @@ export function leafRaster(leaf: CardedLeaf): Promise<Raster> {
   return small(leafSet(leaf), 0);
 }
 
+/** Only the sheet that is shown is inked. */
 async function small(set: LaidSheets, page: number): Promise<Raster> {
-  return shrunk(await rasterOf(await pdfOf(set), page, DPI * LARGER), LARGER);
+  const sheets = [...set.sheets].slice(page, page + 1);
+  return shrunk(await rasterOf(await pdfOf({ ...set, sheets }), 0, DPI * LARGER), LARGER);
 }
 
 function pdfOf(set: LaidSheets): Promise<Uint8Array> {

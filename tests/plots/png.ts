@@ -18,6 +18,7 @@ export function pngOf(raster: Raster): Buffer {
 
 /** A picture set at the top left of a larger one, which is else of a blue that no plot has. */
 export function padded(picture: PNG, width: number, height: number): PNG {
+  if (picture.width === width && picture.height === height) return picture;
   const larger = new PNG({ width, height });
   for (let i = 0; i < larger.data.length; i += 4) larger.data.set([160, 180, 255, 255], i);
   PNG.bitblt(picture, larger, 0, 0, picture.width, picture.height, 0, 0);
