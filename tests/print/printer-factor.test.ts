@@ -33,23 +33,29 @@ const STAY: Landing = { radius: 19.05, wall: 2.4, header: 22.25, angle: 60 * DEG
 /** What the printer puts on paper: the page drawn smaller or larger about its middle, resampled to the same dots. */
 function printedBy(drawn: Raster, across: number, up: number): Raster {
   const { width, height } = drawn;
-  const data = new Uint8Array(width * height);
+  const data = new Uint8Array(width * height).fill(255);
   const levels = (count: number, factor: number) =>
     Array.from({ length: count }, (_, dot) => count / 2 + (dot + 0.5 - count / 2) / factor - 0.5);
   const [columns, rows] = [levels(width, across), levels(height, up)];
   // Beyond the page's edge there is the margin of its other side, as white.
-  const level = (column: number, row: number) => drawn.data[row * width + column] ?? 255;
-  rows.forEach((row, down) => {
+  const level = (dot: number) => drawn.data[dot] ?? 255;
+  for (const [down, row] of rows.entries()) {
     const top = Math.floor(row);
     const low = row - top;
-    columns.forEach((column, along) => {
+    for (let along = 0; along < width; along++) {
+      const column = columns[along] ?? 0;
       const left = Math.floor(column);
       const right = column - left;
-      const upper = (1 - right) * level(left, top) + right * level(left + 1, top);
-      const lower = (1 - right) * level(left, top + 1) + right * level(left + 1, top + 1);
+      const above = top * width + left;
+      const below = above + width;
+      const [a, b, c, d] = [level(above), level(above + 1), level(below), level(below + 1)];
+      // Most of a page is white.
+      if (a + b + c + d === 4 * 255) continue;
+      const upper = (1 - right) * a + right * b;
+      const lower = (1 - right) * c + right * d;
       data[down * width + along] = Math.round((1 - low) * upper + low * lower);
-    });
-  });
+    }
+  }
   return { ...drawn, data };
 }
 
