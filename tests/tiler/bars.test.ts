@@ -39,7 +39,8 @@ function read(
 }
 
 it.each([...PAPERS, SMALLEST])('every sheet of $name has bars of 100 mm and 4 in, across and up', (paper) => {
-  const leaves = [leafOf('mast foot', [1400, 1250], [50, 35]), leafOf('rung', [70, 40], [50, 35])];
+  const inTiles = [2.5 * paper.width, 1.5 * paper.height] as const;
+  const leaves = [leafOf('mast foot', inTiles, [50, 35]), leafOf('rung', [70, 40], [50, 35])];
   const sheets = [...laySheets(leaves, ask(paper), { job: 'Trailer', words: ENGLISH }).sheets];
   expect(sheets.length).toBeGreaterThan(1);
   for (const { placements } of sheets) {
