@@ -1,10 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { extentOf, lettered } from '../../src/draw/lettering.ts';
+import { extentOf, lettered, wordsBox } from '../../src/draw/lettering.ts';
 import { PAPERS, type Paper } from '../../src/job/paper/paper.ts';
+import { drawCard } from '../../src/leaf/card/card.ts';
+import { drawFootprint } from '../../src/leaf/footprint/leaf.ts';
+import { contextOf } from '../../src/leaf/leaves-of.ts';
+import { namesOf } from '../../src/leaf/names.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
 import { laySheets } from '../../src/tiler/lay-sheets.ts';
 import type { Placement } from '../../src/tiler/sheets.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { asWritten } from '../../src/words/said.ts';
+import { readSample } from '../job/sample.ts';
 import { leavesOf } from '../print/laid-wraps.ts';
 import { shownBox } from './ink-boxes.ts';
 import { printerOf } from './measured-printer.ts';
@@ -110,4 +116,39 @@ it('a card too large for the smallest sheet comes in pieces that say all of it o
     const { left, bottom, right, top } = shownBox(piece);
     expect(Math.max(right - left, top - bottom)).toBeLessThan(110);
   }
+});
+
+describe('on the smallest sheet the card of a footprint goes, however long what heads it is', () => {
+  /** As long as a name may be, in words and in one. */
+  const NAMES = ['Wide mast foot brace '.repeat(5).slice(0, 80).trim(), 'W'.repeat(80)];
+
+  it.each(NAMES)('%s', (name) => {
+    const job = readSample(
+      `copeleaf: 1\npair: true\ntube:\n  name: ${name}\n  od: 42.4\n  wall: 3\n  ends:\n` +
+        '    A: [{ onto: { od: 60 }, angle: 60, clock: 20 }, { onto: { od: 48 }, angle: 50, clock: 210 }]\n',
+    );
+    for (const solution of solveHands(job)) {
+      const cope = solution.ends.A;
+      if (cope?.kind !== 'coped') throw new Error('one end');
+      const leaf = drawFootprint(solution, 'A', 0, contextOf(job));
+      // What a footprint is for may be said in more words than there is room for beside the hand.
+      const use = asWritten('footprint: scribe by it and cut no hole in the header that it is laid on');
+      const names = { ...namesOf(solution, 'A', ENGLISH, false), use };
+      const card = drawCard('card', names, [], [], cope, ENGLISH, false);
+      for (const each of [leaf.card, card]) {
+        const { sheets } = laySheets([{ ...leaf, card: each }], ask(SMALLEST), {
+          job: 'trailer',
+          words: ENGLISH,
+        });
+        const laid = [...sheets].flatMap(({ placements }) => placements);
+        const said = textsOn(laid.filter(({ drawing }) => drawing.name.startsWith(each.name))).join('');
+        for (const mark of each.marks) {
+          if (mark.kind !== 'words') continue;
+          expect(said).toContain(mark.text);
+          expect(wordsBox(mark).right, mark.text).toBeLessThanOrEqual(each.box.right);
+        }
+        expect(said.replace(/\s/g, '')).toContain(name.replace(/\s/g, ''));
+      }
+    }
+  });
 });

@@ -77,11 +77,14 @@ function besideCard(name: string, head: Laid, facts: readonly Fact[], listed: re
 
 function layHead({ tube, end, hand, handName, paired, made, use }: Names, words: Language): Laid {
   const letterRoom = 9;
-  const size = widthOf(tube, TITLE) <= WIDTH - letterRoom - 0.4 ? TITLE : TEXT;
-  const name: Block = { fact: 'name', lines: broken(tube, size, WIDTH - letterRoom - 0.4), size };
+  const room = WIDTH - letterRoom - 0.4;
+  const size = widthOf(tube, TITLE) <= room ? TITLE : TEXT;
+  const name: Block = { fact: 'name', lines: broken(tube, size, room), size };
   const what = use ? [use] : [...(hand === 'both' ? [] : [made]), words.card.printedSideOut];
   const about = [...(paired ? [handName] : []), ...what];
-  const second: Block = { fact: 'copies', lines: [joined(about, '  ·  ')], size: TEXT };
+  const told = joined(about, '  ·  ');
+  const lines = widthOf(told, TEXT) <= room ? [told] : broken(told, TEXT, room);
+  const second: Block = { fact: 'copies', lines, size: TEXT };
   const nameFoot = -0.6 - extentOf(name).height;
   const letter: Block = { fact: 'end', lines: [words.leaf.letter(end)], size: LETTER };
   const letterFoot = -0.4 - extentOf(letter).height;
