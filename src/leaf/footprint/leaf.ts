@@ -4,7 +4,6 @@ import { spelled } from '../../draw/letters.ts';
 import { point } from '../../draw/path.ts';
 import { ventPlaceOf } from '../../fit/vent.ts';
 import type { EndName, Part } from '../../job/job.ts';
-import type { HeaderShape } from '../../job/kind.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { centreOn } from '../../job/landing.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
@@ -14,7 +13,6 @@ import type { Cope } from '../../saddle/cope.ts';
 import { footprintLength, footprintOf, type Outline } from '../../saddle/footprint.ts';
 import { isSquare } from '../../saddle/sawn.ts';
 import type { TubeSolution } from '../../saddle/solve.ts';
-import type { Language } from '../../words/language.ts';
 import { drawCard } from '../card/card.ts';
 import { type Fact, factOf } from '../card/fact.ts';
 import { jobFacts } from '../card/facts.ts';
@@ -26,6 +24,7 @@ import { namesOf, subjectOf } from '../names.ts';
 import { footprintNumbers, markOf } from '../numbers.ts';
 import { sideOfPart } from '../wrap/sides.ts';
 import { type HeaderFlat, headerFlat } from './flat.ts';
+import type { Landed } from './notes.ts';
 import { drawSheet } from './sheet.ts';
 
 /**
@@ -57,75 +56,80 @@ export function drawFootprint(
   part: number,
   context: LeafContext,
 ): CardedLeaf {
-  const cope = solution.ends[endName];
-  if (cope?.kind !== 'coped') throw new RangeError(`End ${endName} of ${solution.tube.name} is not coped.`);
-  const asked = cope.end.parts[part];
-  if (!asked || !headerFactsOf(asked.onto).wall)
-    throw new RangeError(
-      `End ${endName} of ${solution.tube.name} has no header ${part + 1} with a wall to land on.`,
-    );
-  const units = unitsOfTube(solution.tube);
-  const { words } = context;
-  const { card, footprint: say } = words;
-  const shape = headerFactsOf(asked.onto).shape();
-  const outline = footprintOf(cope, 0, part);
-  const length = footprintLength(cope, 0, part);
-  const vent = ventPlaceOf(solution);
-  const vented = vent?.end === endName && vent.part === part;
-  const header = cope.end.parts.length > 1 ? card.headerName(part + 1) : undefined;
-  const shared = !context.placeOf && isShared(solution, endName, context);
-  const names = { ...namesOf(solution, endName, words, shared), use: say.use };
-  const title = say.title(words.leaf.title(names.tube, endName, names.hand === 'opposite'), header);
+  const { words, ticketed = false } = context;
   const place = context.placeOf?.(solution, endName, part) ?? [];
-  const isPlaced = place.length > 0;
-  const lay = factOf('footprint', card.labels.lay, isPlaced ? say.lay.onCross : layWords(shape, words));
+  const numbers = numbersOfFootprint(solution, endName, part, context);
+  const landed = landedOf(solution, endName, part, context, markOf(numbers), place.length > 0);
+  const { asked, cope } = landed;
+  const [outline, length] = [footprintOf(cope, 0, part), footprintLength(cope, 0, part)];
+  const header = cope.end.parts.length > 1 ? words.card.headerName(part + 1) : undefined;
+  const shared = !context.placeOf && isShared(solution, endName, context);
+  const names = { ...namesOf(solution, endName, words, shared), use: words.footprint.use };
+  const leaf = words.leaf.title(names.tube, endName, names.hand === 'opposite');
+  const title = words.footprint.title(leaf, header);
   const facts: Fact[] = [
     ...jobFacts(context.job, words),
-    ...partFacts(asked, header, sideOfPart(cope, part), units, words),
-    factOf('tube', card.labels.tube, spelled(tubeFactsOf(solution.tube.section).said(words).words)),
-    factOf('footprint', card.labels.outline, lengthWords(shape, outline, length, units, words)),
-    lay,
-    factOf('footprint', card.labels.scribe, say.scribe),
-    ...holeFacts(cope, vented, outline, words),
-    factOf('footprint', card.labels.clean, say.clean),
+    ...partFacts(asked, header, sideOfPart(cope, part), unitsOfTube(solution.tube), words),
+    ...sheetFacts(solution, landed, outline, length),
   ];
-  const numbers = numbersOfFootprint(solution, endName, part, context);
   const key = drawingKey(title, [part, length], [...facts, ...place]);
-  const flat = headerFlat(shape, endName === 'A' ? 1 : -1, context.paperThickness);
-  const sheet = drawSheet(
-    `footprint:${key}`,
-    {
-      cope,
-      asked,
-      part,
-      flat,
-      vented,
-      words,
-      mark: words.leaf.mark(markOf(numbers)),
-      cross: (isPlaced && crossOf(asked, flat)) || point(0, 0),
-      isPlaced,
-    },
-    outline,
-    {
-      heading: names.tube,
-      text: say.heading(endName, names.paired ? names.handName : undefined, header),
-    },
-  );
-  const { ticketed = false } = context;
+  const sheet = drawSheet(`footprint:${key}`, landed, outline, {
+    heading: names.tube,
+    text: words.footprint.heading(endName, names.paired ? names.handName : undefined, header),
+  });
   // No ticket says how near the truth a footprint on a bend is.
-  const told = [...(ticketed ? [lay].filter(() => shape.kind === 'bent') : facts), ...place];
+  const isTold = ({ label }: Fact) =>
+    !ticketed || (asked.onto.kind === 'bend' && label === words.card.labels.lay);
+  const told = [...facts.filter(isTold), ...place];
+  const card = drawCard(`card:${key}`, names, told, sheet.beside, cope, words, ticketed);
   const of: Subject = { ...subjectOf(solution, endName), place: 'footprint', part };
   return {
     title,
     numbers,
     wrap: { ...sheet.drawing, of },
-    card: {
-      ...drawCard(`card:${key}`, names, told, sheet.beside, cope, words, ticketed),
-      of: { ...of, place: 'card' },
-    },
+    card: { ...card, of: { ...of, place: 'card' } },
     beside: told.length + sheet.beside.length > 0,
     keepWhole: sheet.keepWhole,
   };
+}
+
+/** The end on this header, laid flat; `isPlaced` where its card tells where it goes. */
+function landedOf(
+  solution: TubeSolution,
+  end: EndName,
+  part: number,
+  { paperThickness, words }: LeafContext,
+  mark: Said,
+  isPlaced: boolean,
+): Landed {
+  const { name } = solution.tube;
+  const cope = solution.ends[end];
+  if (cope?.kind !== 'coped') throw new RangeError(`End ${end} of ${name} is not coped.`);
+  const asked = cope.end.parts[part];
+  if (!asked || !headerFactsOf(asked.onto).wall)
+    throw new RangeError(`End ${end} of ${name} has no header ${part + 1} with a wall to land on.`);
+  const flat = headerFlat(headerFactsOf(asked.onto).shape(), end === 'A' ? 1 : -1, paperThickness);
+  const vent = ventPlaceOf(solution);
+  const vented = vent?.end === end && vent.part === part;
+  const cross = (isPlaced && crossOf(asked, flat)) || point(0, 0);
+  return { cope, asked, part, flat, vented, words, mark: words.leaf.mark(mark), cross, isPlaced };
+}
+
+/** What its card says of the sheet itself. */
+function sheetFacts(solution: TubeSolution, landed: Landed, outline: Outline, length: Mm): Fact[] {
+  const { section } = solution.tube;
+  const { words } = landed;
+  const { labels } = words.card;
+  const { scribe, clean } = words.footprint;
+  const long = lengthWords(landed, outline, length, unitsOfTube(solution.tube));
+  return [
+    factOf('tube', labels.tube, spelled(tubeFactsOf(section).said(words).words)),
+    factOf('footprint', labels.outline, long),
+    factOf('footprint', labels.lay, layWords(landed)),
+    factOf('footprint', labels.scribe, scribe),
+    ...holeFacts(landed, outline),
+    factOf('footprint', labels.clean, clean),
+  ];
 }
 
 /** Where the tube's centre line comes out of a header that runs on; undefined where it passes beside. */
@@ -135,35 +139,25 @@ function crossOf(asked: Part, flat: HeaderFlat): Point | undefined {
 }
 
 /** What the hole in the outline is for. */
-function holeFacts(
-  cope: Cope,
-  vented: boolean,
-  { closed }: Outline,
-  { card: { labels }, footprint }: Language,
-): Fact[] {
+function holeFacts({ cope, vented, words }: Landed, { closed }: Outline): Fact[] {
+  const { labels } = words.card;
+  const { shortDashes, vent, ventHere } = words.footprint;
   const dashed = cope.thickness !== undefined;
-  if (vented) return [factOf('footprint', labels.vent, footprint.ventHere(footprint.vent(dashed, closed)))];
-  return dashed ? [factOf('edge', labels.dashes, footprint.shortDashes)] : [];
+  if (vented) return [factOf('footprint', labels.vent, ventHere(vent(dashed, closed)))];
+  return dashed ? [factOf('edge', labels.dashes, shortDashes)] : [];
 }
 
-function lengthWords(
-  shape: HeaderShape,
-  { closed }: Outline,
-  length: Mm,
-  units: 'mm' | 'in',
-  { footprint: { long } }: Language,
-): Said {
-  if (shape.kind === 'bent') return long.bent(length, units);
+function lengthWords({ asked, words }: Landed, { closed }: Outline, length: Mm, units: 'mm' | 'in'): Said {
+  const { long } = words.footprint;
+  if (asked.onto.kind === 'bend') return long.bent(length, units);
   return closed ? long.closed(length, units) : long.open(length, units);
 }
 
-function layWords(shape: HeaderShape, { footprint: { lay } }: Language): Said {
-  switch (shape.kind) {
-    case 'plane':
-      return lay.plane;
-    case 'bent':
-      return lay.bent;
-    case 'bar':
-      return lay.bar(shape.folds !== undefined);
-  }
+/** How it is laid on its header. */
+function layWords({ asked, isPlaced, words }: Landed): Said {
+  const { lay } = words.footprint;
+  const shape = headerFactsOf(asked.onto).shape();
+  if (isPlaced) return lay.onCross;
+  if (shape.kind === 'plane') return lay.plane;
+  return shape.kind === 'bent' ? lay.bent : lay.bar(shape.folds !== undefined);
 }
