@@ -17,7 +17,7 @@ export interface Laid {
 
 /** What goes down a page whole: drawn under a point, or moved to the next page where it has no room. */
 export interface LaidItem {
-  /** `sheets`: where its leaves lie, once that is known; before, it takes as much room as they may. */
+  /** `sheets`: where its leaves lie or, before that is known, as it takes the most room. */
   readonly lay: (at: Point, width: Mm, sheets?: readonly OnSheet[]) => Laid;
   /** It stays with what follows it. */
   readonly heading?: boolean;

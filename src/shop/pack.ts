@@ -47,11 +47,20 @@ export function shopPack(
   };
   const views = (room: Box): readonly FrontBox[] => (frame && viewed ? viewBoxes(job, frame, room) : []);
   if (tickets.length > 1)
-    return (room) => [...views(room), ...listBoxes(lists, room), ...ticketBoxes(tickets, room)];
-  return (room) => {
+    return (room, widest = () => []) => [
+      ...views(room),
+      ...listBoxes(lists, room),
+      ...ticketBoxes(tickets, room, widest),
+    ];
+  return (room, widest = () => []) => {
     const cautions = cautionBoxes(job.words, job.units, room);
     const above = cautions.reduce((sum, { height }) => sum + height, 0);
-    return [...views(room), ...cautions, ...ticketBoxes(tickets, room, above), ...stockBoxes(lists, room)];
+    return [
+      ...views(room),
+      ...cautions,
+      ...ticketBoxes(tickets, room, widest, above),
+      ...stockBoxes(lists, room),
+    ];
   };
 }
 

@@ -1,7 +1,9 @@
-import { across } from '../draw/boxes.ts';
+import { across, upright } from '../draw/boxes.ts';
 import type { Box, Mark, Point } from '../draw/drawing.ts';
 import type { Subject } from '../draw/facts.ts';
+import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
+import { takes } from './free-room.ts';
 
 /** What is read before leaves are cut, and stays whole: a ticket, a row of a list. */
 export interface FrontBox {
@@ -25,8 +27,41 @@ export interface OnSheet {
 /** Where the leaves and footprints of a tube lie, by its name. */
 export type SheetsOf = (tube: string) => readonly OnSheet[];
 
-/** The boxes that come before the leaves, made for the room that a sheet's furniture leaves. */
-export type FrontPages = (room: Box) => readonly FrontBox[];
+/**
+ * The boxes that come before the leaves, made for the room that a sheet's furniture leaves, and for as much of it as the numbers of the
+ * leaves' sheets may take.
+ */
+export type FrontPages = (room: Box, widest?: SheetsOf) => readonly FrontBox[];
+
+/** Leaves and their sheets by their tubes; of what is on a card the leaf tells. */
+export function byTube(laid: Iterable<OnSheet>): SheetsOf {
+  const found = new Map<string, OnSheet[]>();
+  for (const each of laid) {
+    const { tube, place } = each.of;
+    if (tube === undefined || place === 'card') continue;
+    const own = found.get(tube);
+    if (own) own.push(each);
+    else found.set(tube, [each]);
+  }
+  return (tube) => found.get(tube) ?? [];
+}
+
+/** A set of so many sheets for each of its leaves would be of large tubes alone. */
+const SHEETS_OF_ONE = 8;
+
+/** Before sheets are known, numbers that are as wide as theirs and follow on none: of a leaf that no sheet takes whole, of its first and last. */
+export function widestSheets(leaves: readonly Leaf[], room: Box): SheetsOf {
+  const number = Number('8'.repeat(`${SHEETS_OF_ONE * leaves.length}`.length));
+  const tiles = leaves.flatMap(({ wrap: { of, box } }) => {
+    const [width, height] = [across(box), upright(box)];
+    const isWhole = takes(room, { width, height }) || takes(room, { width: height, height: width });
+    return of ? Array.from({ length: isWhole ? 1 : 2 }, () => of) : [];
+  });
+  return byTube(tiles.map((of, i) => ({ of, sheet: number - 2 * (i % MOST_APART) })));
+}
+
+/** So many numbers of two digits follow on none; no end has more leaves. */
+const MOST_APART = 40;
 
 /** A page of boxes: its marks are drawn when they are asked for. */
 export type FrontPage = (sheetsOf: SheetsOf) => readonly Mark[];

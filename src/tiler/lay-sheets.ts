@@ -5,7 +5,7 @@ import type { Printer } from '../job/paper/printer.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
-import type { FrontPages, OnSheet, SheetsOf } from './front.ts';
+import { byTube, type FrontPages, type SheetsOf } from './front.ts';
 import { fewest, type Layout, type SetNames } from './layout.ts';
 import type { Filling, TileSpot } from './pack.ts';
 import { layOnRoll } from './roll.ts';
@@ -58,16 +58,11 @@ export function laySheets(
 }
 
 function sheetsByTube(numbers: ReadonlyMap<Filling, number>): SheetsOf {
-  const found = new Map<string, OnSheet[]>();
-  for (const [{ placements }, sheet] of numbers) {
-    for (const of of placements.flatMap(({ drawing }) => drawing.of ?? [])) {
-      if (of.tube === undefined || of.place === 'card') continue;
-      const own = found.get(of.tube);
-      if (own) own.push({ of, sheet });
-      else found.set(of.tube, [{ of, sheet }]);
-    }
-  }
-  return (tube) => found.get(tube) ?? [];
+  return byTube(
+    [...numbers].flatMap(([{ placements }, sheet]) =>
+      placements.flatMap(({ drawing: { of } }) => (of ? [{ of, sheet }] : [])),
+    ),
+  );
 }
 
 function frontSheet({ page, furniture }: Layout, marks: readonly Mark[], number: number, of: number): Sheet {

@@ -4,7 +4,7 @@ import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
 import type { Language } from '../words/language.ts';
 import { blocksOf, CardSizeError, type LeafBlock, type Tiled } from './blocks.ts';
-import { type FrontPage, type FrontPages, layFront } from './front.ts';
+import { type FrontPage, type FrontPages, layFront, widestSheets } from './front.ts';
 import { type Furniture, furnish } from './furniture.ts';
 import { type Filling, type Manner, pack, SEEN_AT_ONCE } from './pack.ts';
 import { type Page, pagesOf } from './page.ts';
@@ -36,6 +36,7 @@ export interface Layout {
 
 /** A page of the set, empty: its furniture, and what comes before the leaves on such pages where that is asked for. */
 export function bare(
+  leaves: readonly Leaf[],
   page: Page,
   ask: SheetAsk,
   set: SetNames,
@@ -43,7 +44,11 @@ export function bare(
 ): Omit<Layout, 'fillings' | 'lift'> {
   const furniture = furnish(page, { ...set, paper: ask.paper.name, cautioned: set.front === undefined });
   const room = furniture.content;
-  return { page, furniture, front: set.front && fronted ? layFront(set.front(room), room) : [] };
+  return {
+    page,
+    furniture,
+    front: set.front && fronted ? layFront(set.front(room, widestSheets(leaves, room)), room) : [],
+  };
 }
 
 /**
@@ -53,7 +58,7 @@ export function bare(
 export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): Layout {
   const many = leaves.length > SEEN_AT_ONCE;
   const tables = pagesOf(ask, set.printer).map((page) =>
-    table(leaves, bare(page, ask, set, !many), set.words),
+    table(leaves, bare(leaves, page, ask, set, !many), set.words),
   );
   const usable = tables.flatMap((each) => ('blocks' in each ? [each] : []));
   const tiled = usable.some(({ blocks }) => blocks.some((block) => 'tilings' in block));
@@ -66,7 +71,7 @@ export function fewest(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): L
   const [best] = layouts.sort(
     (a, b) => sheets(a) - sheets(b) || tiles(a) - tiles(b) || seamCost(a) - seamCost(b),
   );
-  if (best !== undefined) return many ? { ...best, ...bare(best.page, ask, set) } : best;
+  if (best !== undefined) return many ? { ...best, ...bare(leaves, best.page, ask, set) } : best;
   throw tables.flatMap((each) => ('error' in each ? [each.error] : []))[0];
 }
 

@@ -17,9 +17,9 @@ const ROOM_FOR_FRONT: Mm = 240;
  */
 export function layOnRoll(leaves: readonly Leaf[], ask: SheetAsk, set: SetNames): Layout {
   const handy = fewest(leaves, ofLength(ask, HANDY), set);
-  if (tiles(handy) === 0) return cutOff(handy, ask, set);
+  if (tiles(handy) === 0) return cutOff(leaves, handy, ask, set);
   const longest = fewest(leaves, ask, set);
-  return cutOff(tiles(longest) < tiles(handy) ? longest : handy, ask, set);
+  return cutOff(leaves, tiles(longest) < tiles(handy) ? longest : handy, ask, set);
 }
 
 function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
@@ -27,14 +27,14 @@ function ofLength(ask: SheetAsk, height: Mm): SheetAsk {
 }
 
 /** The same layout on pages that end under what lies lowest, and leave room for the bars to read up. */
-function cutOff(layout: Layout, ask: SheetAsk, set: SetNames): Layout {
+function cutOff(leaves: readonly Leaf[], layout: Layout, ask: SheetAsk, set: SetNames): Layout {
   const least = set.front ? ROOM_FOR_FRONT : BARS_LENGTH;
   const { content, printable, height, stretch } = { ...layout.page, content: layout.furniture.content };
   const lowest = Math.min(...layout.fillings.map(lowestOf));
   const spare = Math.max(0, Math.min(lowest - content.bottom, upright(content) - least));
   const ofPaper = spare / Math.min(1, 1 / (stretch?.up ?? 1));
   const [page] = pagesOf(ofLength(ask, height - Math.floor(ofPaper)), set.printer);
-  return { ...layout, ...bare(page, ask, set), lift: page.printable.top - printable.top };
+  return { ...layout, ...bare(leaves, page, ask, set), lift: page.printable.top - printable.top };
 }
 
 /** How far down a sheet is used. */

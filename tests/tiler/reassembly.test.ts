@@ -60,12 +60,13 @@ function tileOn({ placements }: Sheet, wrap: Placement, raster: Raster): Tile {
   const words = placements.flatMap(({ drawing }) =>
     drawing.marks.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : [])),
   );
-  const place = /row (\d+) of \d+, column (\d+) of/.exec(words.join('\n'));
+  // One that is not told is the only one.
+  const told = (which: RegExp): number => Number(which.exec(words.join('\n'))?.[1] ?? 1);
   return {
     raster,
     turn: wrap.turn,
-    row: Number(place?.[1] ?? 1),
-    column: Number(place?.[2] ?? 1),
+    row: told(/row (\d+) of/),
+    column: told(/column (\d+) of/),
     clip: wrap.clip ?? { left: 0, bottom: 0, right: BIG.width, top: BIG.height },
     origin: wrap.at,
     diamonds: marks.flatMap(({ placement, mark }) => {

@@ -4,7 +4,7 @@ import { TEXT, tellingOf } from '../../draw/lettering.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Size, takes } from '../../tiler/free-room.ts';
-import { type FrontBox, halfOf, type OnSheet } from '../../tiler/front.ts';
+import { type FrontBox, halfOf, type OnSheet, type SheetsOf } from '../../tiler/front.ts';
 import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
 import { type Step, step } from '../steps/step.ts';
 import { layHead, ruled } from './head.ts';
@@ -21,10 +21,15 @@ const GUTTER: Mm = 8;
 /**
  * Tickets, each in one box where a sheet has room for all of it, half as wide as the sheet where two stand beside one another; else in
  * its rows, which go on over as many pages as they need. What is in a box is made and drawn when it is asked for, so that of a
- * thousand tickets the pictures need not all be kept. A ticket that is alone stands under what takes
+ * thousand tickets the pictures need not all be kept. The sheets of leaves take no more room than the `widest`. A ticket that is alone stands under what takes
  * `above` mm of its sheet.
  */
-export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0): readonly FrontBox[] {
+export function ticketBoxes(
+  tickets: readonly Ticket[],
+  room: Box,
+  widest: SheetsOf,
+  above: Mm = 0,
+): readonly FrontBox[] {
   const [width, half, high] = [across(room), halfOf(room), upright(room)];
   const alone = tickets.length === 1;
   const ways = [
@@ -35,10 +40,10 @@ export function ticketBoxes(tickets: readonly Ticket[], room: Box, above: Mm = 0
   return tickets.flatMap((ticket) => {
     for (const way of ways) {
       const rows = (): readonly LaidItem[] => rowsOf(ticket, room, way, way.width >= TWO_COLUMNS);
-      const needed = heightOf(rows(), way.width);
+      const needed = heightOf(rows(), way.width, widest(ticket.name));
       if (needed <= way.high) return [whole(ticket, rows, way.width, needed)];
     }
-    return parted(ticket, rowsOf(ticket, room, { width, pictured: 'shared' }, false), width);
+    return parted(ticket, rowsOf(ticket, room, { width, pictured: 'shared' }, false), width, widest);
   });
 }
 
@@ -67,10 +72,10 @@ function whole(ticket: Ticket, rows: () => readonly LaidItem[], width: Mm, heigh
   };
 }
 
-function parted(ticket: Ticket, rows: readonly LaidItem[], width: Mm): FrontBox[] {
+function parted(ticket: Ticket, rows: readonly LaidItem[], width: Mm, widest: SheetsOf): FrontBox[] {
   return rows.map((row, i) => ({
     width,
-    height: heightOf([row], width),
+    height: heightOf([row], width, widest(ticket.name)),
     ...(i === 0 && { white: BETWEEN }),
     ...(row.heading && { heading: true }),
     draw: (at, sheetsOf) => told(ticket, row.lay(at, width, sheetsOf(ticket.name)).marks),
@@ -92,7 +97,7 @@ function rowsOf(
   const last = panels.at(-1);
   const head: LaidItem = {
     heading: true,
-    lay: (at, wide, sheets = widest(ticket, room)) => ruled(layHead(ticket, at, wide, sheets), at, wide),
+    lay: (at, wide, sheets) => ruled(layHead(ticket, at, wide, sheets), at, wide),
   };
   const pictures = panels.map((row) =>
     row === last ? { ...row, lay: (at: Point, wide: Mm) => ruled(row.lay(at, wide), at, wide) } : row,
@@ -130,28 +135,10 @@ function isFollowed([goes]: readonly Fact[], [next]: readonly Fact[] = []): bool
 
 /** Of a leaf that no sheet takes whole. */
 function tapeStep({ ends, words }: Ticket, room: Box): Step[] {
-  if (ends.every(({ wrap }) => !wrap || isWhole(wrap, room))) return [];
+  const whole = ({ width, height }: Size): boolean =>
+    takes(room, { width, height }) || takes(room, { width: height, height: width });
+  if (ends.every(({ wrap }) => !wrap || whole(wrap))) return [];
   return [{ ...step('step:tape', words.steps.blank.tape), once: true }];
-}
-
-function isWhole({ width, height }: Size, room: Box): boolean {
-  return takes(room, { width, height }) || takes(room, { width: height, height: width });
-}
-
-/** A set of so many tickets for each of its sheets would be of large tubes alone. */
-const SHEETS_OF_ONE = 8;
-
-/** Before sheets are known, as many and as wide as they may be: the first and the last of what may not fit one. */
-function widest({ of: tickets, ends, hands }: Ticket, room: Box): readonly OnSheet[] {
-  const last = Number('8'.repeat(`${SHEETS_OF_ONE * tickets}`.length));
-  const drawn = ends.flatMap(({ name: end, wrap, footprints }) => {
-    const leaves = wrap ? hands.length * (isWhole(wrap, room) ? 1 : 2) : 0;
-    return [
-      ...Array.from({ length: leaves }, () => ({ place: 'leaf', end }) as const),
-      ...Array.from({ length: 2 * hands.length * footprints }, () => ({ place: 'footprint', end }) as const),
-    ];
-  });
-  return drawn.map((of, i) => ({ of, sheet: last - 2 * i }));
 }
 
 /** Rows in two columns, the first the shortest that is as high as the second. */
@@ -177,6 +164,6 @@ function stacked(rows: readonly LaidItem[], at: Point, width: Mm, sheets?: reado
   return { marks, foot };
 }
 
-function heightOf(rows: readonly LaidItem[], width: Mm): Mm {
-  return -stacked(rows, { x: 0, y: 0 }, width).foot;
+function heightOf(rows: readonly LaidItem[], width: Mm, sheets?: readonly OnSheet[]): Mm {
+  return -stacked(rows, { x: 0, y: 0 }, width, sheets).foot;
 }

@@ -14,7 +14,7 @@ import type { Ticket } from './ticket.ts';
 type PrintedOn = Parameters<Language['ticket']['about']>[4][number];
 
 /** Which tube and how many, what it is made of, and the numbers that are read from afar while it is cut. */
-export function layHead(ticket: Ticket, at: Point, width: Mm, sheets: readonly OnSheet[]): Laid {
+export function layHead(ticket: Ticket, at: Point, width: Mm, sheets: readonly OnSheet[] = []): Laid {
   const { name, make, words: language } = ticket;
   const about = language.ticket.about(ticket.number, ticket.of, make, ticket.mark, sheetsOn(ticket, sheets));
   const beside = widthOf(about, TEXT);

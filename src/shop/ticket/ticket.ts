@@ -3,7 +3,6 @@ import type { CopedEnd, EndName, Part } from '../../job/job.ts';
 import { tubeFactsOf, unitsOfTube } from '../../job/sections.ts';
 import { type Fact, factOf } from '../../leaf/card/fact.ts';
 import { headerFacts } from '../../leaf/card/header-facts.ts';
-import { landings } from '../../leaf/footprint/leaf.ts';
 import { heelsPicture, linesAcross } from '../../leaf/picture/heels-picture.ts';
 import { baseEdgeOf } from '../../leaf/wrap/base-edge.ts';
 import { TAB } from '../../leaf/wrap/seam-edges.ts';
@@ -53,8 +52,6 @@ export interface TicketEnd {
   readonly cope: Cope;
   /** What its leaf takes of a sheet, where it has one. */
   readonly wrap?: Size;
-  /** How many footprints of each hand are printed. */
-  readonly footprints: number;
   readonly facts: readonly Fact[];
 }
 
@@ -115,8 +112,7 @@ export function ticketsOf(
         const cope = drawn.ends[name];
         if (cope?.kind !== 'coped') return [];
         const leaf = sawnAt(drawn, name) === undefined && { wrap: wrapSize(drawn, name, cope) };
-        const marked = footprints ? landings(cope).length : 0;
-        return [{ name, cope, ...leaf, footprints: marked, facts: alike(own) }];
+        return [{ name, cope, ...leaf, facts: alike(own) }];
       }),
       hands: all.map((solution, i) => ({
         solution,
