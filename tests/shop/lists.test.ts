@@ -9,8 +9,11 @@ import {
 } from '../../src/shop/lists/cut-list.ts';
 import { stockPlan } from '../../src/shop/lists/stock.ts';
 import { stockAsData, stockAsText } from '../../src/shop/lists/stock-in-words.ts';
+import { shopPack } from '../../src/shop/pack.ts';
+import { layFront } from '../../src/tiler/front.ts';
 import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
+import { textsOf } from '../leaf/collisions.ts';
 
 // Square onto round headers: each end's heel line is the header's radius deep, so overall lengths follow by hand.
 const JOB = `copeleaf: 1
@@ -153,4 +156,21 @@ describe('the stock plan', () => {
     const without = readSample(JOB.replace('stock: [2m, 1m x 2]\n', ''));
     expect(stockPlan(without, solveHands(without))).toBeUndefined();
   });
+});
+
+test('how many lengths a size takes stands under its bars, never at the head of the next page', () => {
+  const tubes = [20, 25, 30, 35, 40, 45, 50].map(
+    (od) => `  - { name: rail ${od}, od: ${od}, wall: 2, between: 700, ends: { A: plain, B: plain } }\n`,
+  );
+  const job = readSample(`copeleaf: 1\nstock: [1m]\ntubes:\n${tubes.join('')}`);
+  const pack = shopPack(job, solveHands(job), false);
+  const heads = Array.from({ length: 40 }, (_, i) => {
+    const room = { left: 0, bottom: 0, right: 180, top: 150 + 2 * i };
+    return layFront(pack(room), room).flatMap(
+      (draw) => textsOf({ name: '', box: room, marks: draw(() => []) })[0] ?? [],
+    );
+  }).flat();
+  // Wherever the pages end, some begin within the stock.
+  expect(heads.some((text) => /^1m no\. 1$/.test(text) || /wall 2 mm$/.test(text))).toBe(true);
+  expect(heads.filter((text) => /in all/.test(text))).toEqual([]);
 });

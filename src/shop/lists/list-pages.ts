@@ -95,7 +95,10 @@ function stockItems(plan: StockPlan, units: 'mm' | 'in', words: Language): LaidI
     const left = leftInWords(size, units, words);
     return [
       { ...note(size.size), heading: true },
-      ...stockBars(size, scale, units, words),
+      ...stockBars(size, scale, units, words).map((bar, i, { length }) => ({
+        ...bar,
+        heading: i === length - 1,
+      })),
       note(boundInWords(size, units, words)),
       ...(left ? [note(left)] : []),
     ];
