@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { headerSign } from '../../src/leaf/picture/header-sign.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
 import {
   cutList,
@@ -173,4 +174,14 @@ test('how many lengths a size takes stands under its bars, never at the head of 
   // Wherever the pages end, some begin within the stock.
   expect(heads.some((text) => /^1m no\. 1$/.test(text) || /wall 2 mm$/.test(text))).toBe(true);
   expect(heads.filter((text) => /in all/.test(text))).toEqual([]);
+});
+
+test('the sign of a setting shows headers that are alike once', () => {
+  const { tubes } = readSample(
+    'copeleaf: 1\ntube: { od: 25, between: 900, ends: { A: [{ onto: { od: 42.4 }, angle: 60 }, { onto: { od: 42.4 }, angle: 60, clock: 90 }], B: [{ onto: { od: 42.4 }, angle: 60 }, { onto: { od: 48.3 }, angle: 60, clock: 90 }] } }\n',
+  );
+  const box = { left: 0, right: 6, bottom: 0, top: 6 };
+  expect(
+    tubes.flatMap(({ ends: { A, B } }) => [A, B].map((end) => end && headerSign(end, box).length)),
+  ).toEqual([1, 2]);
 });

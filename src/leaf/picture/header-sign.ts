@@ -2,14 +2,14 @@ import { across, boundsOf, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { point } from '../../draw/path.ts';
 import { line } from '../../draw/strokes.ts';
-import type { End, Header } from '../../job/job.ts';
+import type { End, Header, Part } from '../../job/job.ts';
 import { headerFactsOf } from '../../job/kinds.ts';
 import { circleRing } from '../../space/outline.ts';
 import { lineOf, type PictureLine } from './picture.ts';
 
-/** What an end lands on, seen end on, as a small sign: a ring, a box, a plate edge on; a square cut as a stump. Several beside one another. */
+/** What an end lands on, seen end on, as a small sign: a ring, a box, a plate edge on; a square cut as a stump. Several beside one another, those alike once, as the setting's name has them. */
 export function headerSign(end: End, box: Box): Mark[] {
-  const outlines = end.kind === 'plain' ? [STUMP] : end.parts.map(({ onto }) => linesOf(onto));
+  const outlines = end.kind === 'plain' ? [STUMP] : unlike(end.parts).map(linesOf);
   const share = across(box) / outlines.length;
   return outlines.flatMap((lines, i) => {
     const bounds = boundsOf(lines.flat());
@@ -25,6 +25,10 @@ export function headerSign(end: End, box: Box): Mark[] {
       return line('picture', first, ...others);
     });
   });
+}
+
+function unlike(parts: readonly Part[]): readonly Header[] {
+  return [...new Map(parts.map(({ onto }) => [headerFactsOf(onto).setting, onto])).values()];
 }
 
 const STUMP: readonly PictureLine[] = [[point(-1, -2), point(-1, 0), point(1, 0), point(1, -2)]];
