@@ -36,18 +36,15 @@ export function Entry(props: EntryProps) {
 
 /** One text to fill in: its label, and what was understood of it. What is wrong with it has to be shown beside, by `WrongAt`. */
 export function EntryField({ base, blank, part, label, of, fullName }: EntryProps) {
-  const { doc, units, write, change, pointAt } = useBench();
-  const problemsOf = useProblems();
-  const [typed, setTyped] = useState('');
+  const { doc, units, change, pointAt } = useBench();
   const { form, measures } = useWords().page;
   const path = [...base, ...blank.at];
   const id = idOf(path);
-  const text = blank.reads === 'lengths' ? listedAt(doc, path, typed) : docWordsAt(doc, path);
+  const [text, write] = useText(path, blank);
   const field = measures.fields[blank.name];
   const shown = label ?? field.label;
-  const problems = problemsOf(path);
+  const problems = useProblems()(path);
   const wrong = problems.some(({ missing: lacking }) => !lacking);
-  const removable = (blank.at.length === 1 && blank.reads !== 'lengths') || blank.optional === true;
   const common = {
     id,
     value: text,
@@ -59,11 +56,6 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
     'aria-invalid': wrong ? ('true' as const) : undefined,
     'aria-describedby': wrong ? `${id}-wrong` : isEchoed(blank.reads) ? `${id}-unit ${id}-echo` : undefined,
     'aria-label': fullName ?? (of && form.fieldOf(shown, of)),
-  };
-  const type = (next: string): void => {
-    setTyped(next);
-    const value = blank.reads === 'lengths' ? listOf(next) : next;
-    write([[path, value === '' && removable ? undefined : value]], keyOf(path));
   };
   return (
     <div class={`entry${wrong ? ' is-wrong' : ''}${isLacking(doc, path, problems) ? ' is-lacking' : ''}`}>
@@ -79,12 +71,12 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
             autocapitalize="off"
             maxLength={blank.reads === 'lengths' ? undefined : 95}
             spellcheck={false}
-            onInput={(event) => type(event.currentTarget.value)}
+            onInput={(event) => write(event.currentTarget.value)}
           />
           <Unit id={`${id}-unit`} text={text} reads={blank.reads} />
         </span>
       ) : (
-        <select {...common} onChange={(event) => type(event.currentTarget.value)}>
+        <select {...common} onChange={(event) => write(event.currentTarget.value)}>
           <Choices choices={blank.reads} chosen={text} />
         </select>
       )}
@@ -95,6 +87,23 @@ export function EntryField({ base, blank, part, label, of, fullName }: EntryProp
       )}
     </div>
   );
+}
+
+/** The text at a path, and how another is written in its place. */
+function useText(
+  path: DocPath,
+  { at, reads, optional }: BlankField,
+): readonly [text: string, write: (next: string) => void] {
+  const { doc, write } = useBench();
+  const [typed, setTyped] = useState('');
+  const isList = reads === 'lengths';
+  const removable = optional || (at.length === 1 && !isList);
+  const take = (next: string): void => {
+    setTyped(next);
+    const value = isList ? listOf(next) : next;
+    write([[path, value === '' && removable ? undefined : value]], keyOf(path));
+  };
+  return [isList ? listedAt(doc, path, typed) : docWordsAt(doc, path), take];
 }
 
 /** In what a number is that has no unit of its own. */

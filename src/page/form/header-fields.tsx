@@ -5,7 +5,17 @@ import { type DocPath, hasAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { idOf } from './entry.tsx';
 import { HEADER_SIGNS, KindChoice } from './kind-choice.tsx';
-import { asksAngle, asksOffset, HEADER_KINDS, HEADERS, headerKindAt, newHeader, partPaths } from './kinds.ts';
+import {
+  asksAngle,
+  asksOffset,
+  HEADER_KINDS,
+  HEADERS,
+  type HeaderKind,
+  headerKindAt,
+  newHeader,
+  partPaths,
+} from './kinds.ts';
+import type { Measure } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ANGLE, ANGLE_OR_NOTCH, CLOCK, CLOCK_AT_B, OFFSET, SHIFT } from './measures.ts';
 
@@ -30,9 +40,14 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
   const { doc, write } = useBench();
   const words = useWords().page.form;
   const kind = headerKindAt(doc, part);
-  const { within, measures } = HEADERS[kind];
   const whose = of > 1 ? words.of.header(name, place + 1) : words.of.end(name);
-  const base = [...part, 'onto', ...within];
+  const turn = (to: HeaderKind): void => {
+    const dropped = droppedBy(to).filter((key) => hasAt(doc, [...part, key]));
+    write([
+      [[...part, 'onto'], newHeader(to)],
+      ...dropped.map((key) => [[...part, key], undefined] as const),
+    ]);
+  };
   return (
     <div class="stack">
       {of > 1 && (
@@ -53,39 +68,48 @@ export function HeaderFields({ part, name, place, of }: HeaderFieldsProps) {
         chosen={kind}
         labels={words.header.kinds}
         signs={HEADER_SIGNS}
-        onChoose={(chosen) => write([[[...part, 'onto'], newHeader(chosen)], ...droppedBy(part, chosen)])}
+        onChoose={turn}
       />
       <div class="fields">
-        {measures.map((measure) => (
-          <MeasureRow key={measure.name} base={base} measure={measure} part={`${name}.header`} of={whose} />
-        ))}
-        {asksAngle(kind) && (
+        {askedOf(kind, name, of === 1).map(({ measure, within, aspect }) => (
           <MeasureRow
-            base={part}
-            measure={of === 1 && kind === 'round' ? ANGLE_OR_NOTCH : ANGLE}
-            part={`${name}.angle`}
+            key={measure.name}
+            base={[...part, ...within]}
+            measure={measure}
+            part={`${name}.${aspect}`}
             of={whose}
           />
-        )}
-        <MeasureRow
-          base={part}
-          measure={name === 'B' && of === 1 ? CLOCK_AT_B : CLOCK}
-          part={`${name}.clock`}
-          of={whose}
-        />
-        {asksOffset(kind) && <MeasureRow base={part} measure={OFFSET} part={`${name}.offset`} of={whose} />}
-        {of > 1 && <MeasureRow base={part} measure={SHIFT} part={`${name}.offset`} of={whose} />}
+        ))}
       </div>
     </div>
   );
+}
 
-  /** What the chosen kind can't have. */
-  function droppedBy(at: DocPath, chosen: (typeof HEADER_KINDS)[number]): [DocPath, undefined][] {
-    const keys = [
-      ...(asksOffset(chosen) ? [] : OFFSET.keys),
-      ...(asksAngle(chosen) ? [] : ANGLE.keys),
-      ...(chosen === 'round' ? [] : ['notch']),
-    ];
-    return keys.filter((key) => hasAt(doc, [...at, key])).map((key) => [[...at, key], undefined]);
-  }
+/** A value, where it stands, and what of the end's picture it belongs to. */
+interface Asked {
+  readonly measure: Measure;
+  readonly within: DocPath;
+  readonly aspect: 'header' | 'angle' | 'clock' | 'offset';
+}
+
+/** What is asked of a header of this kind, one of several or alone. */
+function askedOf(kind: HeaderKind, name: EndName, alone: boolean): readonly Asked[] {
+  const { within, measures } = HEADERS[kind];
+  const own = (measure: Measure, aspect: Asked['aspect']): Asked => ({ measure, within: [], aspect });
+  return [
+    ...measures.map((measure) => ({ measure, within: ['onto', ...within], aspect: 'header' as const })),
+    ...(asksAngle(kind) ? [own(alone && kind === 'round' ? ANGLE_OR_NOTCH : ANGLE, 'angle')] : []),
+    own(name === 'B' && alone ? CLOCK_AT_B : CLOCK, 'clock'),
+    ...(asksOffset(kind) ? [own(OFFSET, 'offset')] : []),
+    ...(alone ? [] : [own(SHIFT, 'offset')]),
+  ];
+}
+
+/** The keys that a header of this kind can't have. */
+function droppedBy(kind: HeaderKind): readonly string[] {
+  return [
+    ...(asksOffset(kind) ? [] : OFFSET.keys),
+    ...(asksAngle(kind) ? [] : ANGLE.keys),
+    ...(kind === 'round' ? [] : ['notch']),
+  ];
 }

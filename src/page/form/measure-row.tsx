@@ -1,24 +1,15 @@
 import type { Said } from '../../measure/said.ts';
 import { useBench } from '../bench.ts';
-import type { DocPath } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, EntryField, idOf, Wrong, WrongAt } from './entry.tsx';
-import { type Measure, wayAt } from './measure.ts';
+import { type MeasureProps, wayAt } from './measure.ts';
 import { isSeveral, SEVERAL, turnedReading } from './readings.ts';
 import { ReadingsList } from './readings-list.tsx';
 import { notchTold } from './readings-told.ts';
 import { WayChoice } from './way-choice.tsx';
 
-interface MeasureRowProps {
-  readonly base: DocPath;
-  readonly measure: Measure;
-  readonly part: string;
-  /** Whose it is, for those who hear the form: `end A`. */
-  readonly of: Said;
-}
-
 /** One value: how it was measured, as a choice where there is one, and what to fill in for that. */
-export function MeasureRow({ base, measure, part, of }: MeasureRowProps) {
+export function MeasureRow({ base, measure, part, of }: MeasureProps) {
   const { doc, write, problemsAt, outcome } = useBench();
   const { form, measures } = useWords().page;
   const { fields } = measures;

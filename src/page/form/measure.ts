@@ -1,5 +1,6 @@
 import { isMap, isScalar, isSeq } from 'yaml';
 import type { KEYS, KeyPlace } from '../../job/text/keys.ts';
+import type { Said } from '../../measure/said.ts';
 import type { Language } from '../../words/language.ts';
 import { type DocPath, docWordsAt, type JobDoc, nodeAt } from '../job/job-doc.ts';
 
@@ -64,6 +65,14 @@ export interface Measure<Key extends string = string, At extends DocPath = DocPa
 /** A value under one of these keys. */
 export type MeasureOf<Key extends string> = Measure<Key, To<Key>>;
 export type WayOf<Key extends string> = FormWay<Key, To<Key>>;
+
+/** A value of the form: where it stands, what of the picture it belongs to, and whose it is for those who hear the form, as `end A`. */
+export interface MeasureProps {
+  readonly base: DocPath;
+  readonly measure: Measure;
+  readonly part: string;
+  readonly of: Said;
+}
 
 /** The way in which a value is written in the file, the first where nothing is. */
 export function wayAt(doc: JobDoc, base: DocPath, { ways }: Measure): FormWay {

@@ -1,23 +1,15 @@
 import type { Said } from '../../measure/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
-import type { DocPath } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Entry, idOf } from './entry.tsx';
-import { type Measure, wayAt } from './measure.ts';
+import { type MeasureProps, wayAt } from './measure.ts';
 import { placesAt, readingAdded, readingOf, readingRemoved, readingTurned } from './readings.ts';
 import { readingsTold } from './readings-told.ts';
 import { WayChoice } from './way-choice.tsx';
 
-interface ReadingsListProps {
-  readonly base: DocPath;
-  readonly measure: Measure;
-  readonly part: string;
-  readonly of: Said;
-}
-
 /** A value that was measured in several ways: each with its fields, what it came to, and how it differs from the first. */
-export function ReadingsList(props: ReadingsListProps) {
+export function ReadingsList(props: MeasureProps) {
   const { base, measure, of } = props;
   const { doc, write, outcome } = useBench();
   const { form, measures } = useWords().page;
@@ -41,7 +33,7 @@ export function ReadingsList(props: ReadingsListProps) {
   );
 }
 
-interface ReadingProps extends ReadingsListProps {
+interface ReadingProps extends MeasureProps {
   readonly place: number;
   readonly told: Said | undefined;
 }
