@@ -1,12 +1,10 @@
 import { partOf, type Said } from '../measure/said.ts';
-import { MM_PER_INCH, type Mm } from '../measure/units.ts';
+import { MM_PER_INCH, type Mm, type Units } from '../measure/units.ts';
 import { inchFraction } from '../measure/write.ts';
 import type { Ordinate, OrdinateTable } from '../saddle/ordinates.ts';
 import type { Section } from '../space/section.ts';
 import type { Language } from '../words/language.ts';
 import { asWritten, endedLines, inColumn, joined } from '../words/said.ts';
-
-type Units = 'mm' | 'in';
 
 /** The tables for a person with tape and marker, in the job's units. */
 export function ordinatesAsText(tables: readonly OrdinateTable[], units: Units, words: Language): Said {

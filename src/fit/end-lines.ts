@@ -1,5 +1,5 @@
 import type { Said } from '../measure/said.ts';
-import { MM_PER_INCH, type Mm, radians } from '../measure/units.ts';
+import { MM_PER_INCH, type Mm, radians, type Units } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { Extreme } from '../saddle/extremes.ts';
 import type { Language } from '../words/language.ts';
@@ -7,7 +7,6 @@ import type { Dihedrals } from './dihedrals.ts';
 import type { EndReport } from './end-report.ts';
 import { wrapped } from './wrapped.ts';
 
-type Units = 'mm' | 'in';
 type Words = Language['check'];
 
 /** Letters on a line. */

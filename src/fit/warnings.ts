@@ -3,7 +3,7 @@ import type { Room } from '../job/kind.ts';
 import { headerFactsOf } from '../job/kinds.ts';
 import { tubeFactsOf, unitsOfTube } from '../job/sections.ts';
 import type { Said } from '../measure/said.ts';
-import { type Mm, type Radians, radians } from '../measure/units.ts';
+import { type Mm, type Radians, radians, type Units } from '../measure/units.ts';
 import type { Cope } from '../saddle/cope.ts';
 import type { TubeSolution } from '../saddle/solve.ts';
 import type { Language } from '../words/language.ts';
@@ -77,8 +77,6 @@ function askedIn({ places }: TubeSolution): 'frame' | 'tubes' {
 export function tooShort({ lengths, tube }: TubeSolution): Mm | undefined {
   return lengths && lengths.throats < tubeFactsOf(tube.section).across.mm ? lengths.throats : undefined;
 }
-
-type Units = 'mm' | 'in';
 
 type Found = Omit<Warning, 'end'> | undefined;
 

@@ -9,6 +9,9 @@ export type Radians = number;
 /** The inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
 export const MM_PER_INCH = 25.4;
 
+/** The units in which lengths are told: those of a job's bare numbers. */
+export type Units = 'mm' | 'in';
+
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 export type AngleUnit = 'deg' | 'rad';
 

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { readLength } from '../../measure/length.ts';
-import type { Length } from '../../measure/units.ts';
+import type { Length, Units } from '../../measure/units.ts';
 import { asWritten } from '../../words/said.ts';
 import { Action } from '../action.tsx';
 import { useBench } from '../bench.ts';
@@ -9,14 +9,12 @@ import type { DocPath, Value } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
 import { Dialog } from './dialog.tsx';
 
-type Unit = 'mm' | 'in';
-
 /** In which unit numbers are that are written without one; where some are, what is to become of them is asked. */
 export function UnitSwitch() {
   const { doc, units, write } = useBench();
   const words = useWords().page.bar.units;
-  const [asked, ask] = useState<Unit | undefined>(undefined);
-  const take = (unit: Unit): void => {
+  const [asked, ask] = useState<Units | undefined>(undefined);
+  const take = (unit: Units): void => {
     if (unit === units) return;
     if (bareLengths(doc).length > 0) ask(unit);
     else write([[['units'], unit]]);
@@ -33,7 +31,7 @@ export function UnitSwitch() {
 }
 
 /** What the sizes are after the switch, either way. */
-function UnitDialog({ to, onClose }: { readonly to: Unit; readonly onClose: () => void }) {
+function UnitDialog({ to, onClose }: { readonly to: Units; readonly onClose: () => void }) {
   const { doc, units, write } = useBench();
   const words = useWords().page.bar.units;
   const bare = bareLengths(doc);
@@ -71,7 +69,7 @@ function UnitDialog({ to, onClose }: { readonly to: Unit; readonly onClose: () =
 }
 
 /** A number in this unit; undefined where it is none. */
-function lengthIn(bare: BareLength, unit: Unit): Length | undefined {
+function lengthIn(bare: BareLength, unit: Units): Length | undefined {
   const [size = ''] = unitWritten(bare, unit).split(/[x×*]/u);
   const reading = readLength(size, unit);
   return reading.ok ? reading.value : undefined;

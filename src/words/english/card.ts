@@ -1,9 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import type { Angle, Length, Mm, Radians } from '../../measure/units.ts';
+import type { Angle, Length, Mm, Radians, Units } from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
-
-type Units = 'mm' | 'in';
 
 const { angle, sawn, writtenAngle } = quantities;
 

@@ -1,11 +1,17 @@
 import type { Said } from '../../measure/said.ts';
-import { type Angle, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
+import {
+  type Angle,
+  type Length,
+  MM_PER_INCH,
+  type Mm,
+  type Radians,
+  type Units,
+} from '../../measure/units.ts';
 import { asWritten, inColumn, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
 const { angle, bothToATenth: both, clocked, wholeAngle, written, writtenAngle } = quantities;
 
-type Units = 'mm' | 'in';
 type End = 'A' | 'B';
 
 type Edge =

@@ -1,9 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { Mm, Units } from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
-
-type Units = 'mm' | 'in';
 
 /** The outline that an end leaves on its header, as a sheet to lay on it. */
 export const footprint = {

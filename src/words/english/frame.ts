@@ -1,9 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { Mm, Units } from '../../measure/units.ts';
 import { asWritten, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
-
-type Units = 'mm' | 'in';
 
 /** To a tenth of a millimetre, or as near in inches. */
 function toATenth(mm: Mm, units: Units): Said {

@@ -1,9 +1,7 @@
 import type { Said } from '../../measure/said.ts';
-import type { Mm } from '../../measure/units.ts';
+import type { Mm, Units } from '../../measure/units.ts';
 import { asWritten, joined, say } from '../said.ts';
 import { quantities } from './quantities.ts';
-
-type Units = 'mm' | 'in';
 
 /** How far along the spine a base edge lies from what it is measured to, mm; below nought it lies back. */
 type FromBase = {

@@ -1,7 +1,15 @@
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import { plainSpelling } from '../../measure/spelling.ts';
-import { type Angle, degrees, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
+import {
+  type Angle,
+  degrees,
+  type Length,
+  MM_PER_INCH,
+  type Mm,
+  type Radians,
+  type Units,
+} from '../../measure/units.ts';
 import {
   decimalInches,
   inchFraction,
@@ -11,8 +19,6 @@ import {
   writeAngle,
 } from '../../measure/write.ts';
 import { asWritten, say } from '../said.ts';
-
-type Units = 'mm' | 'in';
 
 /** Lengths, angles and counts. Lengths in mm, angles in radians; `units` are those of the job. */
 export const quantities = {

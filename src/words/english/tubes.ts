@@ -1,13 +1,11 @@
 import type { Said } from '../../measure/said.ts';
-import type { Length, Mm } from '../../measure/units.ts';
+import type { Length, Mm, Units } from '../../measure/units.ts';
 import { millimetres } from '../../measure/write.ts';
 import { asWritten, joined, type Objection, say } from '../said.ts';
 import { values } from './job/values.ts';
 import { quantities } from './quantities.ts';
 
 const { limit, own, radius, written } = quantities;
-
-type Units = 'mm' | 'in';
 
 /** A tube in the person's words and in the other unit; what such a tube is called. */
 type Spoken = {

@@ -1,12 +1,18 @@
 import type { Said } from '../../measure/said.ts';
 import type { InBoth } from '../../measure/sizes/pipe.ts';
-import { type Angle, type Length, MM_PER_INCH, type Mm, type Radians } from '../../measure/units.ts';
+import {
+  type Angle,
+  type Length,
+  MM_PER_INCH,
+  type Mm,
+  type Radians,
+  type Units,
+} from '../../measure/units.ts';
 import { asWritten, say } from '../said.ts';
 import { quantities } from './quantities.ts';
 
 const { amount, angle, own, writtenAngle } = quantities;
 
-type Units = 'mm' | 'in';
 /** In what a tube is asked for: among others by its numbers, or in a frame by points. */
 type File = 'tubes' | 'frame';
 

@@ -1,5 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Mm } from '../../../measure/units.ts';
+import type { Mm, Units } from '../../../measure/units.ts';
 import { asWritten, joined, type Objection, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
@@ -8,8 +8,6 @@ const TWO_POINTS = say`two points, as in \`[left, right]\``;
 const ALL_OVER_AGAIN = say`points, tubes or ends that do not rest on one another in a circle`;
 const A_WAY = say`up, down, left, right, front, back, or three numbers such as \`[1, 0, 1]\``;
 const MANY_TIMES = say`the cut would be many times as long as the tube is wide`;
-type Units = 'mm' | 'in';
-
 const PLAIN_NAME = say`a name without a comma`;
 
 /** What is wrong with a frame: its points, its tubes, and what follows where they meet. */

@@ -1,9 +1,7 @@
 import type { Said } from '../../../measure/said.ts';
-import { MM_PER_INCH, type Mm } from '../../../measure/units.ts';
+import { MM_PER_INCH, type Mm, type Units } from '../../../measure/units.ts';
 import { inchFraction, millimetres } from '../../../measure/write.ts';
 import { asWritten, say } from '../../said.ts';
-
-type Units = 'mm' | 'in';
 
 /** What follows from a job: leaf, sheets, numbers, the joint in space. */
 export const pageViews = {

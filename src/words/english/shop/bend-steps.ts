@@ -1,11 +1,9 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Mm, Radians } from '../../../measure/units.ts';
+import type { Mm, Radians, Units } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { type Edge, fileToRod, markAndCut, spineExplained } from './step-parts.ts';
 import { ticket } from './ticket.ts';
-
-type Units = 'mm' | 'in';
 
 /** One kind of the pieces of a bend. */
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];

@@ -1,12 +1,11 @@
 import type { Said } from '../../../measure/said.ts';
 import { sawLength, tapeLength } from '../../../measure/saw-length.ts';
-import { type Length, MM_PER_INCH, type Mm, type Radians } from '../../../measure/units.ts';
+import { type Length, MM_PER_INCH, type Mm, type Radians, type Units } from '../../../measure/units.ts';
 import { inchFraction, millimetres } from '../../../measure/write.ts';
 import { asWritten, joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { ticket } from './ticket.ts';
 
-type Units = 'mm' | 'in';
 type Hand = 'as-drawn' | 'opposite';
 type Lengthless = 'marked' | 'unset';
 

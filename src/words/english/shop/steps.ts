@@ -1,5 +1,5 @@
 import type { Said } from '../../../measure/said.ts';
-import type { Length, Mm, Radians } from '../../../measure/units.ts';
+import type { Length, Mm, Radians, Units } from '../../../measure/units.ts';
 import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 import { bend } from './bend-steps.ts';
@@ -14,8 +14,6 @@ import {
 } from './step-parts.ts';
 
 type EndName = 'A' | 'B';
-type Units = 'mm' | 'in';
-
 const { angle, own, tape } = quantities;
 const NOTHING = say``;
 
