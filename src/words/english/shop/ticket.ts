@@ -4,11 +4,11 @@ import { joined, say } from '../../said.ts';
 import { quantities } from '../quantities.ts';
 
 /** What of an end lies on these sheets, in their order. */
-interface PrintedOn {
+type PrintedOn = {
   readonly place: 'leaf' | 'footprint';
   readonly end: 'A' | 'B';
   readonly on: readonly number[];
-}
+};
 
 type Pieces = readonly { readonly kind: 'middle' | 'end'; readonly count: number }[];
 
