@@ -1,8 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { createSVGWindow } from 'svgdom';
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Words } from '../../src/draw/drawing.ts';
+import { widthOf } from '../../src/draw/letters.ts';
 import { inkDxf } from '../../src/ink/dxf.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
+import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
+import { contextOf } from '../../src/leaf/leaves-of.ts';
+import { solveHands } from '../../src/saddle/solve.ts';
+import { readSample } from '../job/sample.ts';
 import { boxOfWords, strokesOf } from './collisions.ts';
 import { kindCasesOf, partOf, rectangle, tubeOnto } from './random-kinds.ts';
 import { type Ask, type Case, casesOf, length } from './random-tubes.ts';
@@ -127,4 +133,24 @@ describe("a joint's picture", () => {
       expect(foot - caption.top).toBeLessThan(1);
     }
   });
+});
+
+it('notes that stand in one row are further apart than words of one note', () => {
+  const job = readSample(readFileSync(new URL('../../samples/brace.yaml', import.meta.url), 'utf8'));
+  let rows = 0;
+  for (const solution of solveHands(job))
+    for (const end of ['A', 'B'] as const) {
+      const { wrap } = drawLeaf(solution, end, contextOf(job));
+      const level = wrap.marks.filter((mark): mark is Words => mark.kind === 'words' && mark.turn === 0);
+      for (const one of level)
+        for (const other of level) {
+          const [left, right] = [boxOfWords(one), boxOfWords(other)];
+          const shared = Math.min(left.top, right.top) - Math.max(left.bottom, right.bottom);
+          if (right.left < left.right || shared < 0.5 * Math.min(one.size, other.size)) continue;
+          rows++;
+          const space = widthOf(' ', Math.max(one.size, other.size));
+          expect(right.left - left.right, `${one.text} and ${other.text}`).toBeGreaterThan(1.2 * space);
+        }
+    }
+  expect(rows).toBeGreaterThan(8);
 });

@@ -31,7 +31,7 @@ const INSET: Mm = 1.3;
 const ROW: Mm = 1.5;
 const DEEPEST: Mm = 70;
 
-/** Between notes in one row where no guide line parts them. */
+/** Between notes in one row where no guide line parts them: with no more than a space between, two read as one. */
 const APART: Mm = 1.3;
 
 /** Wider lines than this are tiring to read at arm's length. */
@@ -45,13 +45,27 @@ export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidat
   return inTurn(spansOf(body, near), (span) => rows(body, span, label));
 }
 
-/** Places for words, folded to the width of the stretch they stand in; turned where none is wide enough; at last with a word in pieces. */
-export function* placesForWords(
+/**
+ * Places for words, folded to the width of the stretch they stand in; turned where none is wide enough; at last with a word in pieces.
+ * Those come first where no other words stand near in the same row.
+ */
+export function placesForWords(
   body: Body,
   near: Mm,
   fact: FactName,
   paragraphs: readonly Said[],
   size: Mm,
+): Iterable<Candidate> {
+  return inTurn([APART, 0], (apart) => placesApart(body, near, fact, paragraphs, size, apart));
+}
+
+function* placesApart(
+  body: Body,
+  near: Mm,
+  fact: FactName,
+  paragraphs: readonly Said[],
+  size: Mm,
+  apart: Mm,
 ): Iterable<Candidate> {
   const texts = paragraphs.map((paragraph) => measured(wordsIn(paragraph), size));
   const spans = spansOf(body, near);
@@ -71,6 +85,7 @@ export function* placesForWords(
   yield* levelPlaces(
     body,
     fits.filter(({ block }) => isWhole(block)),
+    apart,
   );
   for (const length of [16, 22, 30, 42]) {
     const block = blockOf(fact, texts, size, length);
@@ -80,20 +95,28 @@ export function* placesForWords(
   yield* levelPlaces(
     body,
     fits.filter(({ block }) => !isWhole(block)),
+    apart,
   );
 }
 
 function* levelPlaces(
   body: Body,
   fits: readonly { readonly span: Span; readonly block: Block }[],
+  apart: Mm,
 ): Iterable<Candidate> {
-  for (const { span, block } of fits) {
-    const places = rows(body, span, labelOf(block));
-    // Between two guide lines words have room at both ends already.
-    if (!span.overGuides) yield* places;
-    else for (const words of places) yield withRoom(words, APART, 0);
-  }
+  for (const { span, block } of fits)
+    for (const words of rows(body, span, labelOf(block)))
+      yield span.overGuides ? withRoom(words, APART, 0) : roomAfter(words, apart, span.right - OFF_GUIDES);
 }
+
+/** Between two guide lines words begin beside the first: others in their row come after them, and the second guide is no such. */
+function roomAfter(words: Candidate, by: Mm, most: Mm): Candidate {
+  const { box } = words;
+  return { ...words, box: { ...box, right: Math.max(box.right, Math.min(box.right + by, most)) } };
+}
+
+/** As near as words come to a guide line. */
+const OFF_GUIDES: Mm = 0.7;
 
 const NARROWEST: Mm = 9;
 
