@@ -28,19 +28,13 @@ export function KindChoice<Kind extends string>(props: KindChoiceProps<Kind>) {
             checked={kind === chosen}
             onChange={() => onChoose(kind)}
           />
-          <Sign>{signs[kind]}</Sign>
+          <svg viewBox="0 0 28 20" class="sign" aria-hidden="true" focusable="false">
+            {signs[kind]}
+          </svg>
           <span>{labels[kind]}</span>
         </label>
       ))}
     </fieldset>
-  );
-}
-
-function Sign({ children }: { readonly children: ComponentChildren }) {
-  return (
-    <svg viewBox="0 0 28 20" class="sign" aria-hidden="true" focusable="false">
-      {children}
-    </svg>
   );
 }
 
