@@ -3,11 +3,11 @@ import { KEYS } from '../../job/text/keys.ts';
 import { useBench } from '../bench.ts';
 import { type DocPath, hasAt, valueAt } from '../job/job-doc.ts';
 import { useWords } from '../words.ts';
-import { Entry, idOf } from './entry.tsx';
+import { idOf } from './entry.tsx';
 import { Fold } from './fold.tsx';
 import { AddHeader, HeaderFields } from './header-fields.tsx';
 import { type EndKind, endKindAt, partPaths } from './kinds.ts';
-import type { KeyAt } from './measure.ts';
+import type { Measure } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { EDGE, FROM, LAND, ROOT, SEAM, TO } from './measures.ts';
 
@@ -63,23 +63,20 @@ function EndKindChoice({ end, name, kind }: { end: DocPath; name: EndName; kind:
   );
 }
 
+const OF_ITS_EDGE: readonly Measure[] = [EDGE, LAND, FROM, ROOT, TO, SEAM];
+
 /** How this end's edge is made where it is not as the tube says, and where the leaf's seam lies. */
 function EdgeFields({ end, name }: { end: DocPath; name: EndName }) {
   const { doc } = useBench();
-  const keys: readonly KeyAt<'end'>[] = ['edge', 'land', 'from', 'root', 'to', 'seam'];
-  const told = keys.some((key) => hasAt(doc, [...end, key]));
-  const part = `${name}.edge`;
   const words = useWords().page.form;
-  const of = words.of.end(name);
+  const told = OF_ITS_EDGE.some(({ keys: [key] }) => hasAt(doc, [...end, key]));
+  const [part, of] = [`${name}.edge`, words.of.end(name)];
   return (
     <Fold summary={words.end.more(name)} told={told}>
       <div class="fields">
-        <Entry base={end} blank={EDGE} part={part} fullName={words.end.edge(name)} />
-        <MeasureRow base={end} measure={LAND} part={part} of={of} />
-        <Entry base={end} blank={FROM} part={part} fullName={words.end.from(name)} />
-        <MeasureRow base={end} measure={ROOT} part={part} of={of} />
-        <Entry base={end} blank={TO} part={part} fullName={words.end.to(name)} />
-        <MeasureRow base={end} measure={SEAM} part={part} of={of} />
+        {OF_ITS_EDGE.map((measure) => (
+          <MeasureRow key={measure.name} base={end} measure={measure} part={part} of={of} />
+        ))}
       </div>
     </Fold>
   );

@@ -1,4 +1,4 @@
-import type { BlankOf, Choice, FieldName, KeyAt, MeasureOf, Reads, WayOf } from './measure.ts';
+import type { FieldName, KeyAt, MeasureOf, Reads, WayOf } from './measure.ts';
 
 /** A value that is measured in one way; its key is one that each of its places knows. */
 function one<Key extends string>(key: Key, name: FieldName, reads: Reads): MeasureOf<Key> {
@@ -121,13 +121,8 @@ export const RADIUS = one<KeyAt<'mitre'> & KeyAt<'bend'>>('radius', 'radius', 'l
 export const CENTRE = one<KeyAt<'bend'>>('centre', 'centre', 'angle');
 
 /** How an edge is made, of a tube or of one of its ends. */
-export const EDGE = chosen<OfTubeOrEnd>('edge', 'bevel', 'square');
+export const EDGE = one<OfTubeOrEnd>('edge', 'edge', ['', 'bevel', 'square']);
 /** Whether an end on a box is cut to its flat. */
-export const TO = chosen<KeyAt<'end'>>('to', 'flat');
+export const TO = one<KeyAt<'end'>>('to', 'to', ['', 'flat']);
 /** From which side a square edge is cut. */
-export const FROM = chosen<OfTubeOrEnd>('from', 'outside', 'inside');
-
-/** One of these words, or none of them. */
-function chosen<Key extends string>(key: Key & FieldName, ...words: readonly Choice[]): BlankOf<Key> {
-  return { at: [key], name: key, reads: ['', ...words], optional: true };
-}
+export const FROM = one<OfTubeOrEnd>('from', 'from', ['', 'outside', 'inside']);

@@ -12,14 +12,15 @@ import {
   type SectionKind,
   sectionKindAt,
 } from './kinds.ts';
-import type { BlankOf, KeyAt } from './measure.ts';
+import type { BlankOf, KeyAt, Measure } from './measure.ts';
 import { MeasureRow } from './measure-row.tsx';
 import { ALLOWANCE, BETWEEN, FROM, LAND, ROOT, WALL } from './measures.ts';
 
 const NAME: BlankOf<KeyAt<'tube'>> = { at: ['name'], name: 'name', reads: 'words' };
 const COPIES: BlankOf<KeyAt<'tube'>> = { at: ['copies'], name: 'copies', reads: 'count' };
 const NOTE: BlankOf<KeyAt<'tube'>> = { at: ['note'], name: 'note', reads: 'words' };
-const MORE: readonly KeyAt<'tube'>[] = ['land', 'from', 'root', 'allowance', 'note'];
+const OF_ITS_EDGES: readonly Measure[] = [LAND, FROM, ROOT];
+const SELDOM = [...OF_ITS_EDGES, ALLOWANCE].map(({ keys: [key] }) => key);
 
 /** All that is asked about the tube between its ends. */
 export function TubeFields() {
@@ -54,11 +55,11 @@ export function TubeFields() {
         )}
         {both && <MeasureRow base={tube} measure={BETWEEN} part="tube.between" of={of.tube} />}
       </div>
-      <Fold summary={words.more} told={MORE.some((key) => hasAt(doc, [...tube, key]))}>
+      <Fold summary={words.more} told={[...SELDOM, 'note'].some((key) => hasAt(doc, [...tube, key]))}>
         <div class="fields">
-          <MeasureRow base={tube} measure={LAND} part="tube.edge" of={of.tube} />
-          <Entry base={tube} blank={FROM} part="tube.edge" fullName={words.from} />
-          <MeasureRow base={tube} measure={ROOT} part="tube.edge" of={of.tube} />
+          {OF_ITS_EDGES.map((measure) => (
+            <MeasureRow key={measure.name} base={tube} measure={measure} part="tube.edge" of={of.tube} />
+          ))}
           <MeasureRow base={tube} measure={ALLOWANCE} part="tube.between" of={of.tube} />
         </div>
         {isLine(doc, [...tube, 'note']) ? (

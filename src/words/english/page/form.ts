@@ -44,7 +44,6 @@ export const pageForm = {
     sections: { round: say`round`, rectangular: say`rectangular` },
     edge: say`How the edge is made`,
     edges: { bevel: say`bevelled`, square: say`left square` },
-    from: say`cut square from which side, the tube`,
     more: say`Land, root gap, allowance and note`,
     note: say`note on the tube's ticket`,
     noteInFile: say`Its note has several lines: they stand in the job file, and are changed there.`,
@@ -65,9 +64,6 @@ export const pageForm = {
       plain: say`is cut off square`,
     },
     more: (end: End): Said => say`Edge and seam of end ${end}`,
-    edge: (end: End): Said => say`edge of end ${end}`,
-    from: (end: End): Said => say`cut square from which side, end ${end}`,
-    to: (end: End): Said => say`cut to which surface, end ${end}`,
   },
   header: {
     title: (number: number): Said => say`Header ${number}`,
