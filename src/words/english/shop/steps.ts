@@ -58,7 +58,7 @@ const blank = {
       ? say`Scribe the ${spineExplainedMm} along ${along}.`
       : say`Scribe the ${spineExplained} by an angle iron laid on it.`,
   /** Of a frame, in which many tubes look alike. */
-  named: (spine: Said): Said => say`${spine} Write the tube's name, A and B beside it.`,
+  named: (spine: Said): Said => say`${spine} Write name, A and B by it.`,
 };
 
 function theBlank(blanks: number): Said {
@@ -92,9 +92,7 @@ const lay = {
     from: EndName | undefined,
   ): Said => {
     const { rotation, length } = marks;
-    const turned = rotation
-      ? say`with its rotation line on the rotation mark`
-      : say`with its spine on the spine`;
+    const turned = rotation ? say`with its rotation line on the rotation mark` : say`spine on spine`;
     if (length) return say`${turned}, its length line on the length mark`;
     return from
       ? say`${turned}, its base edge as far from the one marked at end ${from} as the leaf says`
