@@ -14,6 +14,8 @@ export interface FrontBox {
   readonly white?: Mm;
   /** It stays with what follows it. */
   readonly heading?: boolean;
+  /** What stands over it where it heads a page and goes on from another: whose it is. */
+  readonly whose?: FrontBox;
   /** Its marks, under a top left corner; asked for when its page is drawn, and all leaves have their sheets. */
   readonly draw: (topLeft: Point, sheetsOf: SheetsOf) => readonly Mark[];
 }
@@ -86,6 +88,11 @@ export function layFront(boxes: readonly FrontBox[], room: Box): readonly FrontP
         pages.push([]);
         top = room.top;
         foot = room.top;
+        const { whose } = box;
+        if (whose && upright(room) >= whose.height + heightFrom(boxes, place)) {
+          pages.at(-1)?.push({ box: whose, at: { x: left, y: top } });
+          top -= whose.height;
+        }
       }
     }
     pages.at(-1)?.push({ box, at: { x: left, y: top } });

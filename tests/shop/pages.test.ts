@@ -124,6 +124,24 @@ test.each(JOBS)(
   },
 );
 
+test.each(someOf(JOBS, { short: 3 }))(
+  'on the smallest paper each page of %s that a ticket goes on on begins with its tube',
+  (file) => {
+    for (const pages of packs(jobOf(file, SMALL))) {
+      const heads = pages.flatMap((page) => {
+        const [first] = wordsOf([page], 'ticket');
+        const isFirst = page.marks.find((mark) => mark.kind === 'words') === first;
+        return isFirst && first ? [[first.text, first.of?.tube, first.fact]] : [];
+      });
+      expect(heads.length).toBeGreaterThan(1);
+      for (const [text, tube, fact] of heads) {
+        expect(fact).toBe('name');
+        expect([tube, `${tube}, more`]).toContain(text);
+      }
+    }
+  },
+);
+
 describe('forty tubes with long names and much stock', () => {
   const tubes = Array.from(
     { length: 20 },

@@ -1,6 +1,6 @@
 import { across, upright } from '../../draw/boxes.ts';
 import type { Box, Mark, Point } from '../../draw/drawing.ts';
-import { TEXT, tellingOf } from '../../draw/lettering.ts';
+import { TEXT, tellingOf, WORTH } from '../../draw/lettering.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { Mm } from '../../measure/units.ts';
 import { type Size, takes } from '../../tiler/free-room.ts';
@@ -73,13 +73,20 @@ function whole(ticket: Ticket, rows: () => readonly LaidItem[], width: Mm, heigh
 }
 
 function parted(ticket: Ticket, rows: readonly LaidItem[], width: Mm, widest: SheetsOf): FrontBox[] {
-  return rows.map((row, i) => ({
+  const goesOn: LaidItem = {
+    lay: (at, wide) => {
+      const name = layText(ticket.words.sheets.more(ticket.name), 'name', WORTH, at, wide);
+      return ruled({ ...name, foot: name.foot - 1 }, at, wide);
+    },
+  };
+  const boxed = (row: LaidItem): FrontBox => ({
     width,
     height: heightOf([row], width, widest(ticket.name)),
-    ...(i === 0 && { white: BETWEEN }),
     ...(row.heading && { heading: true }),
     draw: (at, sheetsOf) => told(ticket, row.lay(at, width, sheetsOf(ticket.name)).marks),
-  }));
+  });
+  const whose = boxed(goesOn);
+  return rows.map((row, i) => ({ ...boxed(row), ...(i === 0 ? { white: BETWEEN } : { whose }) }));
 }
 
 function told({ name }: Ticket, marks: readonly Mark[]): Mark[] {

@@ -14,7 +14,7 @@ export const sheets = {
   cautions: say`Guard eyes, ears, hands, lungs; hot work sets things alight; cut edges are sharp. Zinc fume is poisonous. Vent a sealed tube before welding. What carries people or loads follows its rules and is designed and welded by those licensed for it: a paper template proves no strength.`,
   /** Across and up are saved as they are on upright paper. */
   sideways: say`This sheet lies sideways: correct a printer by “copeleaf aid ruler”.`,
-  /** Of a card's further pieces. */
+  /** Of a card's further pieces, and over what of a ticket goes on on another sheet. */
   more: (title: Said): Said => say`${title}, more`,
   number: (sheet: number, of: number, paper: Said): Said => say`Sheet ${sheet} of ${of} · ${paper}`,
   drawnFor: (printer: string, across: Said, up: Said): Said =>
