@@ -251,3 +251,30 @@ describe('the words of a footprint that name a straight line', () => {
     expect(titled).toBeGreaterThan(ENDS / 3);
   });
 });
+
+it.each([0, 3, -3])(
+  'what the long line is stands by it outside the outline, and the lean apart from the acute side, offset %d',
+  (offset) => {
+    for (const degrees of [48, 60, 75]) {
+      const [leaf] = footprintsOf(
+        tubeOnto(round(31.75), [partOf({ kind: 'round', od: length(38.1) }, degrees, 0, offset)], 2.4),
+      );
+      if (!leaf) throw new Error('one header');
+      const words = leaf.wrap.marks.filter(isWords);
+      const [outside] = strokesOf(leaf.wrap, 'guide').filter(({ path }) => path.closed);
+      const outline = outside ? pointsAlong(outside.path, 0.5) : [];
+      expect(outline.length).toBeGreaterThan(50);
+      const faces = words.filter(({ text }) => /^faces the/.test(text));
+      expect(faces).toHaveLength(1);
+      for (const word of faces) {
+        const { left, right, bottom, top } = boxOfWords(word);
+        expect(isAround(outline, { x: (left + right) / 2, y: (bottom + top) / 2 })).toBe(false);
+      }
+      const heel = words.find(({ text }) => text.startsWith('heel'));
+      const leans = words.find(({ text }) => text === 'tube leans');
+      if (!heel || !leans) throw new Error('both sides of the line are named');
+      // The long line lies at 0.
+      expect(Math.sign(boxOfWords(heel).bottom), `${degrees}`).not.toBe(Math.sign(boxOfWords(leans).bottom));
+    }
+  },
+);

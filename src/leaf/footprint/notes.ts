@@ -174,12 +174,23 @@ function leans({ angle }: Part): 1 | -1 {
   return angle.rad <= Math.PI / 2 ? 1 : -1;
 }
 
+/** The direction from the tube's axis in which the acute side lies. */
+function acuteWay(asked: Part): number {
+  return asked.clock.rad + (leans(asked) === 1 ? 0 : Math.PI);
+}
+
+/** A place so far off the long line has its name on the same side of it. */
+const BESIDE: Mm = 1;
+
 /**
  * What the arrow on the long line says. A square joint does not lean: there it shows which side of the tube lies that way, unless
  * that side is on this header and says so itself.
  */
-function wayNotes({ cope, asked, part, cross, words }: Landed, edge: Box): Note[] {
-  const near = point(leans(asked) === 1 ? edge.right - 14 : edge.left + 14, cross.y - 3);
+function wayNotes({ cope, asked, part, flat, cross, words }: Landed, edge: Box): Note[] {
+  // Not on the side of the line on which the acute side is named.
+  const acute = unrolledAt(cope, part, stationTowards(cope, acuteWay(asked)));
+  const up = acute && flat.to(acute).y < cross.y - BESIDE ? 3 : -3;
+  const near = point(leans(asked) === 1 ? edge.right - 14 : edge.left + 14, cross.y + up);
   if (asked.angle.rad !== Math.PI / 2) return [{ text: words.footprint.leansThisWay, near }];
   const there = stationTowards(cope, asked.clock.rad);
   if (unrolledAt(cope, part, there)) return [];
@@ -204,7 +215,7 @@ export function arrowOf(
 function sideNotes({ cope, asked, part, flat, words }: Landed): Note[] {
   const union = cope.end.parts.length > 1;
   const names = union ? unionSides(asked, words) : sideNames(asked, words);
-  const acute = asked.clock.rad + (leans(asked) === 1 ? 0 : Math.PI);
+  const acute = acuteWay(asked);
   return (
     [
       ['heel', 0],

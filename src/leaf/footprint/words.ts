@@ -100,7 +100,7 @@ function stacked(blocks: readonly Block[]): Label {
   };
 }
 
-const REACHES: readonly Mm[] = [14, 40, 400];
+const REACHES: readonly Mm[] = [14, 22, 30, 40, 400];
 
 function* placesNear({ bounds }: Field, note: Note): Iterable<Candidate> {
   const labels = labelsOf(note);
@@ -117,19 +117,21 @@ const HARD_BY: Mm = 0.9;
 /** Between such words and what lies across their line. */
 const OFF_OTHERS: Mm = 1.2;
 
-/** Places hard by a level or upright line, on either side of it, those near the point first. */
+/** Places hard by a level or upright line, on either side of it, those near the point first: in more lines there before further off. */
 function* placesAlong({ bounds }: Field, note: Note, { from, to }: Segment): Iterable<Candidate> {
   const level = from.y === to.y;
-  for (const label of labelsOf(note)) {
+  const labels = labelsOf(note);
+  for (const { label, reach } of [NEAR, FAR].flatMap((reach) => labels.map((label) => ({ label, reach })))) {
     const sides = level
       ? { bottoms: [from.y - HARD_BY - label.height, from.y + HARD_BY] }
       : { lefts: [from.x + HARD_BY, from.x - HARD_BY - label.width] };
-    for (const words of nearestFirst(bounds, label, note.near, FAR, 1, sides))
+    for (const words of nearestFirst(bounds, label, note.near, reach, 1, sides))
       yield withRoom(words, OFF_OTHERS, level ? 0 : 1);
   }
 }
 
-/** As far as any sheet reaches. */
+/** From the point that words belong near; and as far as any sheet reaches. */
+const NEAR: Mm = 16;
 const FAR: Mm = 1e4;
 
 /** Places for a label within so much of a point each way, in steps, its middle nearest to the point first; of some only these sides. */
