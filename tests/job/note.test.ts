@@ -50,7 +50,7 @@ describe('a note', () => {
       'left front',
       '60 from end A',
       'the other way round',
-      'Write the tube',
+      'Write name',
     ])
       expect(drawn).toContain(words);
     const [report] = solveHands(job).map((solution) => reportTube(solution, ENGLISH));
