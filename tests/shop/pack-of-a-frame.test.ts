@@ -69,3 +69,29 @@ test('no step seats an end before all are cut, for its header may be cut later',
   const said = told.flatMap((mark) => (mark.kind === 'words' ? [mark.text] : [])).join(' ');
   expect(said.match(/Cut all ends before you seat any/g)).toHaveLength(1);
 });
+
+test('what lands on one tube stands apart from where the next one goes', () => {
+  const points = {
+    a: '[0, 0, 0]',
+    b: '[500, 0, 0]',
+    c: '[0, 0, 400]',
+    d: '[500, 0, 400]',
+    low: '[250, 0, 0]',
+    high: '[250, 0, 400]',
+  };
+  const job = readLines(points, [
+    `name: one, along: [a, b], ${ROUND}`,
+    `name: two, along: [c, d], ${ROUND}`,
+    'name: post, along: [low, high], od: 33.7, wall: 2.6',
+  ]);
+  const pack = shopPack(job, solvePieces(job), false, false)({ left: 0, bottom: 0, right: 190, top: 2000 });
+  const marks = pack.flatMap(({ draw }) => [...draw({ x: 0, y: 0 }, () => [])]);
+  const rows = marks.flatMap((mark) =>
+    mark.kind === 'words' && mark.at.x === 0 && (mark.fact === 'place' || mark.fact === 'landing')
+      ? [{ text: mark.text, y: mark.at.y }]
+      : [],
+  );
+  expect(rows.map(({ text }) => text)).toEqual(['one', 'post A lands', 'two', 'post B lands', 'post']);
+  const [one, onOne, two] = rows.map(({ y }) => y);
+  expect((onOne ?? 0) - (two ?? 0)).toBeGreaterThan((one ?? 0) - (onOne ?? 0) + 1);
+});

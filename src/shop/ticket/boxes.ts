@@ -123,12 +123,17 @@ function rowsOf(
   return [head, ...placeRows(ticket), ...pictures, ...columns];
 }
 
+/** White between what lands on one tube and where the next goes. */
+const BETWEEN_PLACES: Mm = 1.5;
+
 /** Where the tubes go, and what lands on each: one under the other, ruled off. */
 function placeRows({ places }: Ticket): readonly LaidItem[] {
   const all = places.flat();
   return places.map((facts, i) => ({
     ...(isFollowed(facts, places[i + 1]) && { heading: true }),
-    lay: (at, wide) => {
+    lay: ({ x, y }, wide) => {
+      const white = lands(places[i - 1]) && !lands(facts) ? BETWEEN_PLACES : 0;
+      const at = { x, y: y - white };
       const laid = layFacts(facts, TEXT, at, wide, all);
       return i === places.length - 1 ? ruled(laid, at, wide) : laid;
     },
@@ -136,8 +141,12 @@ function placeRows({ places }: Ticket): readonly LaidItem[] {
 }
 
 /** What lands on a tube stays with its name. */
-function isFollowed([goes]: readonly Fact[], [next]: readonly Fact[] = []): boolean {
-  return goes?.fact === 'place' && next?.fact === 'landing';
+function isFollowed([goes]: readonly Fact[], next: readonly Fact[] | undefined): boolean {
+  return goes?.fact === 'place' && lands(next);
+}
+
+function lands([first]: readonly Fact[] = []): boolean {
+  return first?.fact === 'landing';
 }
 
 /** Of a leaf that no sheet takes whole. */
