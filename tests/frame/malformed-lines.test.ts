@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { Refusal } from '../../src/job/text/complaint.ts';
+import { anySign } from '../any-sign.ts';
 import { howMany } from '../count.ts';
 import { drawing, flatIn, lineIn, polylineIn } from './drawing.ts';
 import { framed } from './lines.ts';
@@ -48,7 +49,7 @@ const sign = fc.oneof(
     '""',
     '99999999999',
   ),
-  fc.string({ unit: 'binary', maxLength: 3 }),
+  fc.string({ unit: anySign, maxLength: 3 }),
 );
 
 /** A cut, a doubling, a swap or new signs at some place. */

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { jobFromFlags } from '../../src/job/flags.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { anySign } from '../any-sign.ts';
 import { howMany } from '../count.ts';
 import { A4, complaintsAbout, refusalOf, SAMPLE } from './sample.ts';
 
@@ -55,7 +56,7 @@ const piece = fc.oneof(
     '__proto__: ',
     'constructor: 1',
   ),
-  fc.string({ unit: 'binary', maxLength: 3 }),
+  fc.string({ unit: anySign, maxLength: 3 }),
 );
 
 const slip = fc.record({ at: fc.nat(), drop: fc.nat({ max: 6 }), put: fc.oneof(fc.constant(''), piece) });
@@ -102,7 +103,7 @@ test(`${DAMAGED} damaged jobs are read or refused, each mistake with its place a
 
 test('texts of any kind are refused', () => {
   const any = fc.oneof(
-    fc.string({ unit: 'binary', maxLength: 60 }),
+    fc.string({ unit: anySign, maxLength: 60 }),
     fc.array(piece, { maxLength: 30 }).map((all) => all.join('')),
   );
   fc.assert(
