@@ -123,16 +123,6 @@ describe('an end that lands on several headers, of a rectangular tube', () => {
   });
 });
 
-atThePage('what is opened and is no job says why and leaves the job as it is', async ({ page }) => {
-  await fill(page, 'name of the tube', 'mine');
-  const picker = page.locator('input[type=file]');
-  await picker.setInputFiles({ name: 'x.yaml', mimeType: 'text/yaml', buffer: Buffer.from('a: [') });
-  await page.locator('.notice.is-bad', { hasText: 'x.yaml can’t be opened' }).waitFor();
-  await expect
-    .poll(() => page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
-    .toBe('mine');
-});
-
 atOnePage(
   'of a job that is there',
   {
@@ -189,6 +179,15 @@ atOnePage(
       await fill(page, 'margin on all four sides', '12');
       expect((await savedJob(page)).bytes.toString()).toContain('6m x 3');
       await expectSameAsCommand(opened);
+    },
+    'what is opened and is no job says why and leaves the job as it is': async ({ page }) => {
+      await fill(page, 'name of the tube', 'mine');
+      const picker = page.locator('input[type=file]');
+      await picker.setInputFiles({ name: 'x.yaml', mimeType: 'text/yaml', buffer: Buffer.from('a: [') });
+      await page.locator('.notice.is-bad', { hasText: 'x.yaml can’t be opened' }).waitFor();
+      await expect
+        .poll(() => page.getByRole('textbox', { name: 'name of the tube', exact: true }).inputValue())
+        .toBe('mine');
     },
   },
   { job: BRACE },

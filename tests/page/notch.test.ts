@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { choose, fill, press, savedJob } from './at-the-page.ts';
-import { alsoAtThePage, atThePage } from './page-test.ts';
+import { choose, fill, fromMenu, press, savedJob } from './at-the-page.ts';
+import { alsoAtThePage, atOnePage } from './page-test.ts';
 
 const WAYS = 'how the angle of end A was measured';
 const LENGTHS = 'lengths to the cut edge, end A';
@@ -16,9 +16,8 @@ async function fillTube(page: Page): Promise<void> {
   await choose(page, WAYS, 'lengths to a cut edge');
 }
 
-atThePage(
-  'a cope that exists is read back from lengths to its edge, with how sure each value is',
-  async ({ page }) => {
+atOnePage('lengths to a cut edge', {
+  'a cope that exists is read back from them, with how sure each value is': async ({ page }) => {
     await fillTube(page);
     await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, lengths to a cut edge');
     await field(page).fill(READ.slice(0, -1).join(', '));
@@ -40,11 +39,8 @@ atThePage(
     await press(page, 'Undo');
     await expect.poll(() => field(page).inputValue()).not.toContain('147');
   },
-);
-
-atThePage(
-  'a length that can’t be read, or lies beside the others, is told at the field',
-  async ({ page }) => {
+  'one that can’t be read, or lies beside the others, is told at the field': async ({ page }) => {
+    await fromMenu(page, 'New job');
     await fillTube(page);
     const told = async (): Promise<string> =>
       (await page.locator(`#${await field(page).getAttribute('aria-describedby')}`).allTextContents()).join();
@@ -60,7 +56,7 @@ atThePage(
     await press(page, 'Undo');
     await expect.poll(() => field(page).inputValue()).toContain('148');
   },
-);
+});
 
 alsoAtThePage('decimal commas and fractions stay in one piece', async ({ page }) => {
   await fillTube(page);

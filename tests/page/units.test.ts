@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { howMany } from '../count.ts';
 import { fill, fromMenu, pick, press } from './at-the-page.ts';
-import { atOnePage, atThePage } from './page-test.ts';
+import { atOnePage } from './page-test.ts';
 
 const INCHES = { locale: 'en-US' };
 
@@ -99,8 +99,23 @@ atOnePage('what a first visitor meets before a size is written', {
   },
 });
 
-atOnePage('what a first visitor meets who saves a sheet', {
+const TUBES = howMany({ short: 15, deep: 40 });
+
+atOnePage('what a first visitor meets from the first size to the first large job', {
+  'a box is asked for its wall, and is shown as a box from the start': async ({ page }) => {
+    const round = await page.locator('.end-A .joint').innerHTML();
+    await pick(page, 'box', 'What end A lands on');
+    await expect.poll(() => page.locator('.end-A .joint').innerHTML()).not.toBe(round);
+    await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
+    await fill(page, 'outside diameter, the tube', '38.1');
+    await fill(page, 'angle, end A', '60');
+    await fill(page, 'width, end A', '50');
+    await fill(page, 'depth, end A', '50');
+    await fill(page, 'wall of the box, end A', '3');
+    await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
+  },
   'the cautions open once, when the first sheet is saved': async ({ page }) => {
+    await fromMenu(page, 'New job');
     await fillInMm(page);
     const open = () => page.locator('details.cautions').evaluate((each) => each.hasAttribute('open'));
     await expect.poll(() => open()).toBe(false);
@@ -163,39 +178,23 @@ atOnePage('what a first visitor meets who saves a sheet', {
     await fill(page, 'stock length 1', '');
     await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
   },
-});
-
-atThePage('a box is asked for its wall, and is shown as a box from the start', async ({ page }) => {
-  const round = await page.locator('.end-A .joint').innerHTML();
-  await pick(page, 'box', 'What end A lands on');
-  await expect.poll(() => page.locator('.end-A .joint').innerHTML()).not.toBe(round);
-  await expect.poll(() => page.locator('.lacking').textContent()).toContain('end A, header, box, wall');
-  await fill(page, 'outside diameter, the tube', '38.1');
-  await fill(page, 'angle, end A', '60');
-  await fill(page, 'width, end A', '50');
-  await fill(page, 'depth, end A', '50');
-  await fill(page, 'wall of the box, end A', '3');
-  await expect.poll(() => page.getByRole('button', { name: 'Save PDF' }).isEnabled()).toBe(true);
-});
-
-const TUBES = howMany({ short: 15, deep: 40 });
-
-atThePage('a large job is made into a PDF beside the page, which goes on', async ({ page }) => {
-  const tubes = Array.from(
-    { length: TUBES },
-    (_, i) =>
-      `  - { name: stay ${i}, od: ${30 + i / 10}mm, wall: 2mm, ends: { A: { onto: { od: 60mm }, angle: 60 } } }`,
-  );
-  await page.getByRole('tab', { name: 'Job file' }).click();
-  await page
-    .getByRole('textbox', { name: 'The job file' })
-    .fill(`copeleaf: 1\ntubes:\n${tubes.join('\n')}\n`);
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    (async () => {
-      await press(page, 'Save PDF');
-      await page.locator('.notice', { hasText: new RegExp(`of ${TUBES} tubes are drawn`) }).waitFor();
-    })(),
-  ]);
-  expect(file.suggestedFilename()).toMatch(/\.pdf$/);
+  'a large job is made into a PDF beside the page, which goes on': async ({ page }) => {
+    const tubes = Array.from(
+      { length: TUBES },
+      (_, i) =>
+        `  - { name: stay ${i}, od: ${30 + i / 10}mm, wall: 2mm, ends: { A: { onto: { od: 60mm }, angle: 60 } } }`,
+    );
+    await page.getByRole('tab', { name: 'Job file' }).click();
+    await page
+      .getByRole('textbox', { name: 'The job file' })
+      .fill(`copeleaf: 1\ntubes:\n${tubes.join('\n')}\n`);
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      (async () => {
+        await press(page, 'Save PDF');
+        await page.locator('.notice', { hasText: new RegExp(`of ${TUBES} tubes are drawn`) }).waitFor();
+      })(),
+    ]);
+    expect(file.suggestedFilename()).toMatch(/\.pdf$/);
+  },
 });
