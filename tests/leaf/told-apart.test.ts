@@ -7,7 +7,9 @@ import { inkDxf } from '../../src/ink/dxf.ts';
 import { inkSvg } from '../../src/ink/svg.ts';
 import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { contextOf } from '../../src/leaf/leaves-of.ts';
+import { viewsOf } from '../../src/leaf/picture/side-view.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
+import { ENGLISH } from '../../src/words/english.ts';
 import { readSample } from '../job/sample.ts';
 import { boxOfWords, strokesOf } from './collisions.ts';
 import { kindCasesOf, partOf, rectangle, tubeOnto } from './random-kinds.ts';
@@ -154,3 +156,41 @@ it('notes that stand in one row are further apart than words of one note', () =>
     }
   expect(rows).toBeGreaterThan(8);
 });
+
+it.each(['A', 'B'] as const)(
+  'the angle of end %s is never named on the far side of the tube, where it would be the other one',
+  (end) => {
+    let named = 0;
+    for (let degrees = 30; degrees <= 75; degrees += 5) {
+      const other = end === 'A' ? '' : 'A: plain, ';
+      const job = readSample(
+        `copeleaf: 1\ntube: { od: 42.4, between: 500, ends: { ${other}${end}: { onto: { box: { wide: 80, deep: 60, corner: 6 } }, angle: ${degrees} } } }\n`,
+      );
+      const [cope] = solveHands(job).map(({ ends }) => ends[end]);
+      if (cope?.kind !== 'coped') throw new Error('one end');
+      // As wide and as high as a ticket's panels.
+      for (const [right, top] of [26, 29, 32].flatMap((wide) =>
+        [21, 24.5, 28].map((high) => [wide, high] as const),
+      )) {
+        const marks = viewsOf(cope, end, ENGLISH)[0].draw({ left: 0, right, bottom: 0, top });
+        const words = marks.filter((mark): mark is Words => mark.kind === 'words');
+        const angle = words.find(({ text }) => text === `${degrees}°`);
+        if (!angle) continue;
+        named++;
+        // The only upright lines of this picture are the tube's sides and its axis.
+        const sides = marks.flatMap((mark) =>
+          mark.kind === 'stroke' &&
+          mark.path.pieces.length === 1 &&
+          mark.path.pieces[0]?.to.x === mark.path.start.x
+            ? [mark.path.start.x]
+            : [],
+        );
+        expect(sides.length).toBeGreaterThan(2);
+        expect(boxOfWords(angle).left, `${degrees}° in ${right} x ${top} mm`).toBeGreaterThan(
+          Math.max(...sides) - 0.1,
+        );
+      }
+    }
+    expect(named).toBeGreaterThan(15);
+  },
+);

@@ -29,6 +29,8 @@ export interface PictureWord {
   readonly way: Point;
   /** Whether a pointer leads from it to its place: always, or where it has no room beside it, on either side. */
   readonly led?: 'always' | 'elsewhere';
+  /** It stands all to the right of this: on the other side it would name something else. */
+  readonly rightOf?: Mm;
 }
 
 /** A line of a picture. */
@@ -94,11 +96,13 @@ export function drawn(picture: Picture, box: Box): Mark[] {
     addBarrier(field, dashes, 0.4);
     marks.push(...linesAlong('picture', dashes));
   }
-  const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led }) => {
+  const words = picture.words.flatMap(({ text, fact = 'picture', at, way, led, rightOf }) => {
     const block: Block = { fact, lines: [text], size: TEXT };
-    const beside = led === 'always' ? undefined : placed(field, block, to(at), way);
+    const least = rightOf === undefined ? box.left : to(point(rightOf, 0)).x;
+    const put = (towards: Point) => placed(field, block, to(at), towards, least);
+    const beside = led === 'always' ? undefined : put(way);
     if (beside || !led) return beside ?? [];
-    const other = led === 'elsewhere' ? placed(field, block, to(at), point(-way.x, -way.y)) : undefined;
+    const other = led === 'elsewhere' ? put(point(-way.x, -way.y)) : undefined;
     const lines = broken(text, TEXT, LED);
     return other ?? place(field, ledTo({ ...block, lines }, to(at), way)) ?? [];
   });
@@ -127,8 +131,8 @@ function chain({ from, to }: Segment): Segment[] {
 }
 
 /** With room before and after it where there is any, for `48°` beside `heel` reads as one. */
-function placed(field: Field, block: Block, at: Point, way: Point): readonly Mark[] | undefined {
-  const places = around(labelOf(block), at, way);
+function placed(field: Field, block: Block, at: Point, way: Point, least: Mm): readonly Mark[] | undefined {
+  const places = around(labelOf(block), at, way).filter(({ box }) => box.left >= least);
   return place(field, roomy(places)) ?? place(field, places);
 }
 

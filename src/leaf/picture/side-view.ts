@@ -105,7 +105,7 @@ function sidePicture(cope: Cope, end: EndName, k: BodyWay, words: Language): Pic
     words: [
       { text: acute ? names.heel : names.toe, at: right, way: point(1, k * 0.4) },
       { text: acute ? names.toe : names.heel, at: left, way: point(-1, k * 0.4) },
-      ...(twin.length > 0 ? [] : [angleWord(part.angle.rad, k, sweep, words)]),
+      ...(twin.length > 0 ? [] : [{ ...angleWord(part.angle.rad, k, sweep, words), rightOf: reach }]),
       ...(isOfPieces(part) ? [] : [awayWord(end, k, body, words)]),
       ...turnWord(part, k, body, words),
     ],
