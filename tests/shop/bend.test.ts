@@ -211,3 +211,11 @@ describe('an elbow at one end of a tube that has another', () => {
     },
   );
 });
+
+test('how many pieces a bend has is told by what to make, and not with how far it turns', () => {
+  const [ticket] = solved(GUARD).tickets;
+  expect(ticket?.make).toContain('3 middle pieces and 2 end pieces');
+  expect(ticket?.ends.flatMap(({ facts }) => facts.map(({ text }) => text))).toEqual([
+    'a mitre that turns 90°, centre line radius 150 mm',
+  ]);
+});

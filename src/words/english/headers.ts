@@ -23,7 +23,7 @@ export const headers = {
   plate: (): Spoken => ({ words: say`a plate`, brief: say`a plate`, name: say`the plate` }),
   mitre: ({ turn, segments }: Mitre): Spoken => ({
     words: say`a mitre that turns ${writtenAngle(turn)}${segments ? say` in ${segments.pieces} pieces round a centre line of ${written(segments.radius)}` : say``}`,
-    brief: say`a mitre that turns ${writtenAngle(turn)}${segments ? say`, ${segments.pieces} pieces, centre line radius ${own(segments.radius)}` : say``}`,
+    brief: say`a mitre that turns ${writtenAngle(turn)}${segments ? say`, centre line radius ${own(segments.radius)}` : say``}`,
     name: say`the next piece`,
   }),
   box: ({ wide, deep, corner, roll }: Box): Spoken => ({
