@@ -9,7 +9,9 @@ import { drawLeaf } from '../../src/leaf/draw-leaf.ts';
 import { contextOf } from '../../src/leaf/leaves-of.ts';
 import { viewsOf } from '../../src/leaf/picture/side-view.ts';
 import { solveHands } from '../../src/saddle/solve.ts';
+import { solvePieces } from '../../src/together/pieces.ts';
 import { ENGLISH } from '../../src/words/english.ts';
+import { readText } from '../frame/read-lines.ts';
 import { readSample } from '../job/sample.ts';
 import { boxOfWords, strokesOf } from './collisions.ts';
 import { kindCasesOf, partOf, rectangle, tubeOnto } from './random-kinds.ts';
@@ -194,3 +196,29 @@ it.each(['A', 'B'] as const)(
     expect(named).toBeGreaterThan(15);
   },
 );
+
+it('each stretch of the cut into a corner of three tubes is named on the leaf, within the stretch, however narrow', () => {
+  const rack = readText(readFileSync(new URL('../../samples/kayak-rack.yaml', import.meta.url), 'utf8'));
+  const stays = solvePieces(rack).filter(({ tube }) => tube.name === 'deck stay');
+  expect(stays).toHaveLength(2);
+  for (const stay of stays) {
+    const cope = stay.ends.A;
+    if (cope?.kind !== 'coped') throw new Error('end A is coped');
+    const { wrap, beside } = drawLeaf(stay, 'A', { ...contextOf(rack), ticketed: true });
+    expect(beside).toBe(false);
+    // The spine's name stands 0.8 mm to the right of its line; paper goes pi times the tube and its own thickness round.
+    const spine = boxOfWords(wordOf(wrap, 'spine')).left - 0.8;
+    const round = Math.PI * (33.7 + 0.1);
+    const named = wrap.marks.filter(
+      (mark): mark is Words => mark.kind === 'words' && /^header \d$/.test(mark.text),
+    );
+    for (const word of named) {
+      const { left, right } = boxOfWords(word);
+      const station = (2 * Math.PI * ((left + right) / 2 - spine)) / round;
+      expect(`header ${(cope.cut(station).part ?? -1) + 1}`, `${word.text} at ${left}`).toBe(word.text);
+    }
+    expect(new Set(named.map(({ text }) => `${text}`))).toEqual(
+      new Set(['header 1', 'header 2', 'header 3']),
+    );
+  }
+});

@@ -10,7 +10,7 @@ import {
 import type { Mark } from '../../draw/drawing.ts';
 import { type Block, TEXT } from '../../draw/lettering.ts';
 import { point } from '../../draw/path.ts';
-import { type Candidate, drawTicks, type Placed, placeAll } from '../../draw/placer.ts';
+import { type Candidate, drawTicks, type Placed, place } from '../../draw/placer.ts';
 import type { Mm } from '../../measure/units.ts';
 import type { Curve } from '../../saddle/curve.ts';
 import { bezier } from '../../saddle/fit-piece.ts';
@@ -45,19 +45,37 @@ export function changeTicks(body: Body, changes: readonly PartChange[]): Mark[] 
   return drawTicks(body.field, ticks);
 }
 
-/** The names of the two headers on both sides of each change. What found no room comes back in words. */
+/**
+ * The names of the two headers on both sides of each change; where these have no room, that of each of its stretches which no other change
+ * names, in its middle. What found no room comes back in words.
+ */
 export function changeNames(body: Body, changes: readonly PartChange[]): Placed {
   const { leaf, card } = body.words;
-  return placeAll(
-    body.field,
-    changes.map((change) => ({
-      places: namesAt(body, change),
-      otherwise: leaf.fromLeftEdge(
-        leaf.change(card.headerName(change.left + 1), card.headerName(change.right + 1)),
-        xAt(body.flat, change.station),
-      ),
-    })),
-  );
+  const marks: Mark[] = [];
+  const isPut = (places: Iterable<Candidate>): boolean => {
+    const found = place(body.field, places);
+    marks.push(...(found ?? []));
+    return found !== undefined;
+  };
+  const before = (i: number): number => (i || changes.length) - 1;
+  // A stretch is told by the change at its beginning.
+  const named = new Set<number>();
+  const left = changes.filter((change, i) => {
+    const both = isPut(namesAt(body, change));
+    if (both) named.add(before(i)).add(i);
+    return !both;
+  });
+  const alone = left.filter((change) => {
+    const own = changes.indexOf(change);
+    for (const i of [before(own), own])
+      if (!named.has(i) && isPut(nameWithin(body, changes, i))) named.add(i);
+    return !(named.has(before(own)) && named.has(own));
+  });
+  const beside = alone.map((change) => {
+    const names = leaf.change(card.headerName(change.left + 1), card.headerName(change.right + 1));
+    return leaf.fromLeftEdge(names, xAt(body.flat, change.station));
+  });
+  return { marks, beside };
 }
 
 const TICK: Mm = 2;
@@ -65,18 +83,31 @@ const TICK: Mm = 2;
 /** Where the names stand off the cut, mm. */
 const AT_CUT = waysAt(liftSteps(TICK + 0.4, 26, 1.2));
 
+function blockFor({ words }: Body, part: number): Block {
+  return { fact: 'part', lines: [words.card.headerName(part + 1)], size: TEXT };
+}
+
+/** One name in the middle of the stretch that begins at a change, where it is narrower than that; of the wider part of one that the seam parts. */
+function nameWithin(body: Body, changes: readonly PartChange[], begin: number): Iterable<Candidate> {
+  const { flat } = body;
+  const xs = changes.map(({ station }) => xAt(flat, station));
+  const [change, start = 0, first = 0] = [changes[begin], xs[begin], xs[0]];
+  if (!change) return [];
+  const atSeam: readonly [Mm, Mm] = flat.width - start > first ? [start, flat.width] : [0, first];
+  const [from, to] = begin + 1 < xs.length ? [start, xs[begin + 1] ?? flat.width] : atSeam;
+  const within = (turn: 0 | 1): Tried => {
+    const label = labelOf(blockFor(body, change.right), turn);
+    const left = (from + to - label.width) / 2;
+    return { label, lefts: left - from > BESIDE / 2 ? [left] : [] };
+  };
+  return offLevel(offCut(body, (from + to) / 2), AT_CUT, within);
+}
+
 /** Both names in one, the line between the headers in its middle. */
 function namesAt(body: Body, { station, left, right }: PartChange): Iterable<Candidate> {
   const x = xAt(body.flat, station);
   const level = offCut(body, x);
-  const [before, after] = [left, right].map(
-    (part): Block => ({
-      fact: 'part',
-      lines: [body.words.card.headerName(part + 1)],
-      size: TEXT,
-    }),
-  );
-  if (!before || !after) return [];
+  const [before, after] = [blockFor(body, left), blockFor(body, right)];
   const both = (turn: 0 | 1): Tried => {
     const [one, other] = [labelOf(before, turn), labelOf(after, turn)];
     const second = one.width + 2 * BESIDE;
