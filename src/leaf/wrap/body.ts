@@ -47,25 +47,15 @@ export function placesFor(body: Body, near: Mm, label: Label): Iterable<Candidat
 
 /**
  * Places for words, folded to the width of the stretch they stand in; turned where none is wide enough; at last with a word in pieces.
- * Those come first where no other words stand near in the same row.
+ * Those come first that no other words stand near in the same row.
  */
-export function placesForWords(
+export function* placesForWords(
   body: Body,
   near: Mm,
   fact: FactName,
   paragraphs: readonly Said[],
   size: Mm,
-): Iterable<Candidate> {
-  return inTurn([APART, 0], (apart) => placesApart(body, near, fact, paragraphs, size, apart));
-}
-
-function* placesApart(
-  body: Body,
-  near: Mm,
-  fact: FactName,
-  paragraphs: readonly Said[],
-  size: Mm,
-  apart: Mm,
+  apart: Mm = APART,
 ): Iterable<Candidate> {
   const texts = paragraphs.map((paragraph) => measured(wordsIn(paragraph), size));
   const spans = spansOf(body, near);
@@ -97,6 +87,7 @@ function* placesApart(
     fits.filter(({ block }) => !isWhole(block)),
     apart,
   );
+  if (apart > 0) yield* placesForWords(body, near, fact, paragraphs, size, 0);
 }
 
 function* levelPlaces(
