@@ -211,7 +211,7 @@ describe('the words of a footprint that name a straight line', () => {
   };
 
   it.each([
-    ['faces the tube', 'y'],
+    ['tube side', 'y'],
     ['work point', 'x'],
   ] as const)('"%s" stands within 1 mm of it, or a line leads to it', (start, axis) => {
     let hardBy = 0;
@@ -264,7 +264,7 @@ it.each([0, 3, -3])(
       const [outside] = strokesOf(leaf.wrap, 'guide').filter(({ path }) => path.closed);
       const outline = outside ? pointsAlong(outside.path, 0.5) : [];
       expect(outline.length).toBeGreaterThan(50);
-      const faces = words.filter(({ text }) => /^faces the/.test(text));
+      const faces = words.filter(({ text }) => /^tube side/.test(text));
       expect(faces).toHaveLength(1);
       for (const word of faces) {
         const { left, right, bottom, top } = boxOfWords(word);

@@ -46,7 +46,7 @@ const NEEDED: readonly (readonly [string, readonly string[]])[] = [
   ['Cut end A on the solid line', [BY_NUMBERS, FITTED, ONE_END, SQUARE_B, MITRED, KNIFE]],
   ['Mark and cut end B as you did end A', [BY_NUMBERS, FITTED, MITRED]],
   ['make the length mark', [FITTED]],
-  ['Before you cut: ', [BY_NUMBERS, FITTED, MITRED]],
+  ['Before you cut: ', [BY_NUMBERS, FITTED, SQUARE_B, MITRED]],
   ['The tube’s length is measured from the base edge', [ONE_END, KNIFE]],
   // A workshop's "off square" is out of square: no step asks for that.
   ['Cut end B square', [SQUARE_B]],
@@ -379,7 +379,7 @@ describe('before the second cut the tube is looked at beside its picture', () =>
     }
   });
 
-  test('the first at once before its cut, and not where the second is turned by a mark or needs no leaf', () => {
+  test('the first at once before its cut, and not where the second is turned by a mark', () => {
     const clocked = '{ onto: { od: 60 }, angle: 60, clock: 70 }';
     const [ticket] = ticketsFor(
       `tube: { od: 42.4, wall: 2.6, between: 720, ends: { A: ${clocked}, B: ${DEEPER} } }\n`,
@@ -390,14 +390,15 @@ describe('before the second cut the tube is looked at beside its picture', () =>
       'step:facing',
       'step:cut',
     ]);
-    expect(checks(`{ A: ${clocked}, B: ${PLATE} }`)).toEqual([]);
     expect(
       checks(`{ A: ${clocked}, B: { onto: { od: 60 }, angle: 60, clock: mark } }`).map(({ end }) => end),
     ).toEqual(['B']);
   });
 
-  test('but for a square plate, to which it lies alike all round, and which is sawn without a leaf', () => {
-    expect(check(`{ A: ${PLATE}, B: ${SQUARE} }`)).toBe('');
+  test('where the other end is sawn square, the arrow alone shows which way a leaf far from its end faces', () => {
+    expect(check(`{ A: ${PLATE}, B: ${SQUARE} }`)).toBe(
+      'Before you cut: the arrow of leaf B points away from end A.',
+    );
   });
 
   test('but for a rotation that is marked at the frame, which no picture has', () => {
@@ -513,11 +514,24 @@ describe('where a tube lands is marked by its footprint where that is printed', 
 
   test('wrapped round what is round, laid where one is flat', () => {
     expect(stepsFor(BY_NUMBERS, true)).toContain(
-      'Wrap each end’s footprint round its header and scribe by it.',
+      'Wrap each end’s footprint round its header, printed side out, its work point where the centre lines cross, and scribe by it.',
     );
     expect(stepsFor(PLATE_A, true)).toContain('Lay or wrap each end’s footprint on its header');
     expect(stepsFor(ONE_END, true)).toContain('Wrap the footprint of end A round the 42.4 mm header');
     expect(stepsFor(MITRED, true)).not.toContain('footprint');
+  });
+
+  test('of a pair each blank is told by its hand, two of which look alike', () => {
+    expect(
+      ticketsFor(`pair: true\ntube:\n  od: 30\n  wall: 2\n${BY_NUMBERS}`)[0]?.steps.map(({ text }) => text),
+    ).toContainEqual(expect.stringMatching(/^Scribe the spine .* Write hand, A and B by it[.]$/));
+    expect(stepsFor(BY_NUMBERS)).not.toContain('Write');
+  });
+
+  test('of a box its corners are measured where the seam shows that it is another', () => {
+    const box = '  ends: { A: { onto: { plate: {} }, angle: 60 } }\n';
+    const [ticket] = ticketsFor(`tube:\n  section: { wide: 50, deep: 30 }\n  wall: 2.5\n${box}`);
+    expect(ticket?.steps[0]?.text).toContain('then the tube’s corners, and print again by that.');
   });
 
   test('of several headers before they are joined, for the paper goes round each', () => {

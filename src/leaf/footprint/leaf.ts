@@ -64,7 +64,7 @@ export function drawFootprint(
   const [outline, length] = [footprintOf(cope, 0, part), footprintLength(cope, 0, part)];
   const header = cope.end.parts.length > 1 ? words.card.headerName(part + 1) : undefined;
   const shared = !context.placeOf && isShared(solution, endName, context);
-  const names = { ...namesOf(solution, endName, words, shared), use: words.footprint.use };
+  const names = { ...namesOf(solution, endName, words, shared), use: words.footprint.use(landed.vented) };
   const leaf = words.leaf.title(names.tube, endName, names.hand === 'opposite');
   const title = words.footprint.title(leaf, header);
   const facts: Fact[] = [

@@ -2,6 +2,7 @@ import { standOffOf } from '../../fit/stand-off.ts';
 import { isTight, MOST_STAND_OFF, tooShort } from '../../fit/warnings.ts';
 import type { Tube } from '../../job/job.ts';
 import { tubeFactsOf } from '../../job/sections.ts';
+import { foldStations } from '../../leaf/wrap/folds.ts';
 import type { Said } from '../../measure/said.ts';
 import { sawLength, tapeLength } from '../../measure/saw-length.ts';
 import type { Mm } from '../../measure/units.ts';
@@ -10,12 +11,13 @@ import { cutWarnings, edgeOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
 /** All leaves of the tube cut out and tried on scrap, before a blank is cut. */
-export function scrapStep({ first, second, units, words: { steps, quantities } }: Piece): Step[] {
+export function scrapStep({ solution, first, second, units, words: { steps, quantities } }: Piece): Step[] {
+  const folded = foldStations(solution.section).length > 0;
   const ends = [first, second].flatMap((end) => end ?? []);
   if (ends.length === 0) return [];
   const off = Math.max(...ends.map(offOnDashes));
   const dashed = off > MOST_STAND_OFF ? [steps.warnings.dashed(quantities.oneToATenth(off, units))] : [];
-  return [{ ...step('step:scrap', steps.blank.scrap(ends.map(edgeOf)), dashed), once: true }];
+  return [{ ...step('step:scrap', steps.blank.scrap(ends.map(edgeOf), folded), dashed), once: true }];
 }
 
 /** How far a square end stands off where its leaf is cut out on its dashes, which are easily taken for the line. */

@@ -1,5 +1,6 @@
 import { missedBy } from '../../fit/contact.ts';
 import { roomLacking } from '../../fit/warnings.ts';
+import type { EndName } from '../../job/job.ts';
 import { innerEdgeOf } from '../../leaf/card/edge-words.ts';
 import { foldStations } from '../../leaf/wrap/folds.ts';
 import type { Said } from '../../measure/said.ts';
@@ -48,9 +49,16 @@ export function depthOf({ throat, longPoint }: Cope): Mm {
   return throat.setback - longPoint.setback;
 }
 
-function placedFirst({ solution, second, words: { steps } }: Piece): Said {
-  if (second || !solution.lengths) return steps.lay.atLongPoint;
-  return steps.lay.fromEnd(sawnAt(solution, 'A') === undefined ? 'B' : 'A');
+function placedFirst(piece: Piece): Said {
+  const { lay } = piece.words.steps;
+  const from = squareEndOf(piece);
+  return from ? lay.fromEnd(from) : lay.atLongPoint;
+}
+
+/** The square end from which the leaf of the other one is measured. */
+export function squareEndOf({ solution, second }: Piece): EndName | undefined {
+  if (second || !solution.lengths) return undefined;
+  return sawnAt(solution, 'A') === undefined ? 'B' : 'A';
 }
 
 /** The second leaf on the tube, placed by the first one or by the marks made at the frame. */

@@ -3,6 +3,7 @@ import { linesAcross } from '../../leaf/picture/heels-picture.ts';
 import { sideNames } from '../../leaf/wrap/sides.ts';
 import type { Said } from '../../measure/said.ts';
 import type { NamedEnd, Piece } from '../piece.ts';
+import { squareEndOf } from './cope-steps.ts';
 import { type Step, step } from './step.ts';
 
 /** The last look before the second end, by the picture of both ends: most tubes are spoilt there. Of a pair it tells the hands apart. */
@@ -12,10 +13,13 @@ export function facingStep(piece: Piece, end: NamedEnd): Step {
 
 /**
  * The same look before the first of two ends, where a leaf wrapped inside out would lie otherwise: the look at the second can't find that, for
- * each leaf is laid on the spine by itself. A heel on the spine or opposite lies there both ways.
+ * each leaf is laid on the spine by itself. A heel on the spine or opposite lies there both ways. Before an only one, where its leaf lies away
+ * from the tube's end, so that nothing else shows which way it faces.
  */
 export function firstFacingStep(piece: Piece, end: NamedEnd): Step[] {
   const { second } = piece;
+  const from = squareEndOf(piece);
+  if (from) return [step('step:facing', piece.words.steps.facing.check(end.name, from, undefined))];
   if (!second || second.cope.fitUp?.clock || end.cope.fitUp?.clock) return [];
   return end.cope.end.parts.some(isBesideSpine) ? [facing(piece, end, undefined)] : [];
 }

@@ -38,13 +38,14 @@ function isOnTube({ cope }: NamedEnd): boolean {
 }
 
 /** Which of them are printed and how each lies is on their cards. */
-function printedWords({ words }: Piece, ends: readonly NamedEnd[]): Said {
+function printedWords({ solution, words }: Piece, ends: readonly NamedEnd[]): Said {
   const [end, other] = ends;
   const flat = ends.some(({ cope }) => cope.end.parts.some(({ onto }) => onto.kind === 'plate'));
   const several = ends.some(({ cope }) => cope.end.parts.length > 1);
+  const placed = solution.places !== undefined && ends.some(isOnTube);
   const { finish } = words.steps;
-  if (!end || other) return finish.footprints(flat, several);
-  return finish.footprintsOf(end.name, landingName(end, words), flat, several);
+  if (!end || other) return finish.footprints(flat, several, placed);
+  return finish.footprintsOf(end.name, landingName(end, words), flat, several, placed);
 }
 
 /** A tube that is welded shut at both ends needs a way out for its air: one, into a hollow header; one that is capped, later, but for an end that goes on in another tube. */

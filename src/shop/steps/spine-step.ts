@@ -22,7 +22,8 @@ export function hasSpine(piece: Piece): boolean {
 export function spineStep(piece: Piece): Step[] {
   if (!hasSpine(piece)) return [];
   const { turned } = tubeFactsOf(piece.solution.tube.section);
-  const { spine, named } = piece.words.steps.blank;
+  const { spine, lettered } = piece.words.steps.blank;
   const along = spine(turned?.(piece.words).spine);
-  return [step('step:spine', isPlaced(piece) ? named(along) : along)];
+  const [among, { pair }] = [isPlaced(piece), piece.solution.tube];
+  return [step('step:spine', among || pair ? lettered(along, among, pair) : along)];
 }

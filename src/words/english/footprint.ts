@@ -7,7 +7,8 @@ import { quantities } from './quantities.ts';
 export const footprint = {
   /** What of it is laid on the place that is told. */
   cross: say`cross`,
-  use: say`footprint: scribe by it, cut no hole`,
+  use: (vented: boolean): Said =>
+    say`footprint: scribe by it, ${vented ? say`no hole but the vent` : say`cut no hole`}`,
   /** `header` names it where the end has several. */
   title: (leaf: Said, header: Said | undefined): Said =>
     say`${leaf}, footprint${header === undefined ? say`` : say` on ${header}`}`,
@@ -45,7 +46,7 @@ export const footprint = {
   goesOn: (header: Said): Said => say`${header} from here`,
   meetsBehind: say`edges meet behind the header`,
   partOfRound: say`goes part way round`,
-  facesTheTube: say`faces the tube`,
+  facesTheTube: say`tube side`,
   workPoint: say`work point`,
   along: say`along the header`,
   fold: say`fold`,

@@ -67,7 +67,9 @@ export const sheets = {
 };
 
 function taping(rows: number, columns: number): Said {
-  if (rows === 1) return say`Tape from left to right: trim on the trim line, tape to the marked line.`;
-  if (columns === 1) return say`Tape from the foot up: trim on the trim line, tape to the marked line.`;
-  return say`Tape each row from left to right; then trim its foot and lay it on the row below.`;
+  if (rows === 1)
+    return say`Tape from left to right: trim on the trim line, tape to the marked line, diamonds whole.`;
+  if (columns === 1)
+    return say`Tape from the foot up: trim on the trim line, tape to the marked line, diamonds whole.`;
+  return say`Tape each row from left to right; then trim its foot and lay it on the row below, diamonds whole.`;
 }

@@ -19,9 +19,9 @@ const NOTHING = say``;
 
 const blank = {
   /** Proves leaf, scale and tube before a blank is cut. */
-  scrap: (edges: readonly Edge[]): Said => {
+  scrap: (edges: readonly Edge[], folded: boolean): Said => {
     const outside = edges.some(reachesOut) ? say`, but outside any dashes in the waste` : NOTHING;
-    const unless = say`if not, measure the bars, then round the tube, and print again by that.`;
+    const unless = say`if not, measure the bars, then ${folded ? say`the tube’s corners` : say`round the tube`}, and print again by that.`;
     return edges.length > 1
       ? say`Cut out the leaves (wrap templates) of these codes on the solid line${outside}. On a scrap their seam edges must meet: ${unless}`
       : say`Cut out the leaf (wrap template) of this code on the solid line${outside}. On a scrap its seam edges must meet: ${unless}`;
@@ -57,8 +57,9 @@ const blank = {
     along
       ? say`Scribe the ${spineExplainedMm} along ${along}.`
       : say`Scribe the ${spineExplained} by an angle iron laid on it.`,
-  /** Of a frame, in which many tubes look alike. */
-  named: (spine: Said): Said => say`${spine} Write name, A and B by it.`,
+  /** `among` others that look alike, of a frame or in the person's own words; `paired` with another hand. */
+  lettered: (spine: Said, among: boolean, paired: boolean): Said =>
+    say`${spine} Write ${among ? say`name, ` : NOTHING}${paired ? say`hand, ` : NOTHING}A and B by it.`,
 };
 
 function theBlank(blanks: number): Said {
@@ -218,6 +219,14 @@ const facing = {
 /** Paper does not go round a header that another one is welded to. */
 const BEFORE_JOINED = say`, before these headers are joined to one another`;
 
+/** Places on a header are told from there. */
+const END_A_FIRST = say` Cut that header’s end A first: its places are measured from there.`;
+
+/** `placed` where its card tells where its cross comes to lie. */
+function asPrinted(placed: boolean): Said {
+  return placed ? say`printed side out` : say`printed side out, its work point where the centre lines cross`;
+}
+
 /** `placed` where the ticket of what it lands on says where along that. */
 function held(placed: boolean): Said {
   return say`Hold the tube in place${placed ? say`, centred where its header’s ticket says,` : NOTHING} and`;
@@ -229,13 +238,15 @@ const finish = {
   scribe: (on: Said, end: EndName | undefined, placed: boolean): Said =>
     say`${held(placed)} scribe ${end ? say`round its end ${end}` : say`its footprint`} on ${on}.`,
   /** By printed footprints, of which one may be flat; `several` headers of one end are not joined yet. */
-  footprints: (flat: boolean, several: boolean): Said =>
-    say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header and scribe by it${several ? BEFORE_JOINED : NOTHING}.`,
-  footprintsOf: (end: EndName, on: Said, flat: boolean, several: boolean): Said => {
+  footprints: (flat: boolean, several: boolean, placed: boolean): Said =>
+    say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header, ${asPrinted(placed)}, and scribe by it${several ? BEFORE_JOINED : NOTHING}.${placed ? END_A_FIRST : NOTHING}`,
+  footprintsOf: (end: EndName, on: Said, flat: boolean, several: boolean, placed: boolean): Said => {
     const [lay, at] = flat ? [say`Lay`, say`on`] : [say`Wrap`, say`round`];
-    return several
-      ? say`${lay} the footprints of end ${end} ${at} ${on} and scribe by them${BEFORE_JOINED}.`
-      : say`${lay} the footprint of end ${end} ${at} ${on} and scribe by it.`;
+    const laid = say`${at} ${on}, ${asPrinted(placed)},`;
+    const done = several
+      ? say`${lay} the footprints of end ${end} ${laid} and scribe by them${BEFORE_JOINED}.`
+      : say`${lay} the footprint of end ${end} ${laid} and scribe by it.`;
+    return say`${done}${placed ? END_A_FIRST : NOTHING}`;
   },
   /** Common practice, no source. */
   drill: (small: boolean, units: Units): Said =>
