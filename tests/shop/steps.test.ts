@@ -538,6 +538,7 @@ describe('where a tube lands is marked by its footprint where that is printed', 
     const several = `  ends: { A: [{ ${ROUND}, angle: 45 }, { ${ROUND}, angle: 45, clock: 180 }] }\n`;
     const joined = 'before these headers are joined to one another';
     expect(stepsFor(several, true)).toContain(joined);
+    expect(stepsFor(several, true)).toContain('their work points where all centre lines cross');
     expect(stepsFor(ONE_END, true)).not.toContain(joined);
     expect(stepsFor(BY_NUMBERS, true)).not.toContain(joined);
   });

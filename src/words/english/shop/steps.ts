@@ -223,8 +223,11 @@ const BEFORE_JOINED = say`, before these headers are joined to one another`;
 const END_A_FIRST = say` Cut that header’s end A first: its places are measured from there.`;
 
 /** `placed` where its card tells where its cross comes to lie. */
-function asPrinted(placed: boolean): Said {
-  return placed ? say`printed side out` : say`printed side out, its work point where the centre lines cross`;
+function asPrinted(placed: boolean, several: boolean): Said {
+  const point = several
+    ? say`their work points where all centre lines cross`
+    : say`its work point where the centre lines cross`;
+  return placed ? say`printed side out` : say`printed side out, ${point}`;
 }
 
 /** `placed` where the ticket of what it lands on says where along that. */
@@ -239,10 +242,10 @@ const finish = {
     say`${held(placed)} scribe ${end ? say`round its end ${end}` : say`its footprint`} on ${on}.`,
   /** By printed footprints, of which one may be flat; `several` headers of one end are not joined yet. */
   footprints: (flat: boolean, several: boolean, placed: boolean): Said =>
-    say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header, ${asPrinted(placed)}, and scribe by it${several ? BEFORE_JOINED : NOTHING}.${placed ? END_A_FIRST : NOTHING}`,
+    say`${flat ? say`Lay or wrap` : say`Wrap`} each ${several ? NOTHING : say`end’s `}footprint ${flat ? say`on` : say`round`} its header, ${asPrinted(placed, false)}, and scribe by it${several ? BEFORE_JOINED : NOTHING}.${placed ? END_A_FIRST : NOTHING}`,
   footprintsOf: (end: EndName, on: Said, flat: boolean, several: boolean, placed: boolean): Said => {
     const [lay, at] = flat ? [say`Lay`, say`on`] : [say`Wrap`, say`round`];
-    const laid = say`${at} ${on}, ${asPrinted(placed)},`;
+    const laid = say`${at} ${on}, ${asPrinted(placed, several)},`;
     const done = several
       ? say`${lay} the footprints of end ${end} ${laid} and scribe by them${BEFORE_JOINED}.`
       : say`${lay} the footprint of end ${end} ${laid} and scribe by it.`;
