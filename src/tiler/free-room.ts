@@ -51,6 +51,11 @@ export function takes(free: Box, size: Size): boolean {
   return across(free) >= size.width - 1e-9 && upright(free) >= size.height - 1e-9;
 }
 
+/** Whether a size has room there as it is, or turned by a quarter. */
+export function takesTurned(free: Box, { width, height }: Size): boolean {
+  return takes(free, { width, height }) || takes(free, { width: height, height: width });
+}
+
 function inReadingOrder(a: Box, b: Box): number {
   return b.top - a.top || a.left - b.left;
 }

@@ -3,7 +3,7 @@ import type { Box, Mark, Point } from '../draw/drawing.ts';
 import type { Subject } from '../draw/facts.ts';
 import type { Leaf } from '../leaf/leaf.ts';
 import type { Mm } from '../measure/units.ts';
-import { takes } from './free-room.ts';
+import { takesTurned } from './free-room.ts';
 
 /** What is read before leaves are cut, and stays whole: a ticket, a row of a list. */
 export interface FrontBox {
@@ -55,8 +55,7 @@ const SHEETS_OF_ONE = 8;
 export function widestSheets(leaves: readonly Leaf[], room: Box): SheetsOf {
   const number = Number('8'.repeat(`${SHEETS_OF_ONE * leaves.length}`.length));
   const tiles = leaves.flatMap(({ wrap: { of, box } }) => {
-    const [width, height] = [across(box), upright(box)];
-    const isWhole = takes(room, { width, height }) || takes(room, { width: height, height: width });
+    const isWhole = takesTurned(room, { width: across(box), height: upright(box) });
     return of ? Array.from({ length: isWhole ? 1 : 2 }, () => of) : [];
   });
   return byTube(tiles.map((of, i) => ({ of, sheet: number - 2 * (i % MOST_APART) })));

@@ -3,7 +3,7 @@ import type { Box, Mark, Point } from '../../draw/drawing.ts';
 import { TEXT, tellingOf, WORTH } from '../../draw/lettering.ts';
 import type { Fact } from '../../leaf/card/fact.ts';
 import type { Mm } from '../../measure/units.ts';
-import { type Size, takes } from '../../tiler/free-room.ts';
+import { takesTurned } from '../../tiler/free-room.ts';
 import { type FrontBox, halfOf, type OnSheet, type SheetsOf } from '../../tiler/front.ts';
 import { type Laid, type LaidItem, layFacts, layText } from '../laid.ts';
 import { type Step, step } from '../steps/step.ts';
@@ -151,9 +151,7 @@ function lands([first]: readonly Fact[] = []): boolean {
 
 /** Of a leaf that no sheet takes whole. */
 function tapeStep({ ends, words }: Ticket, room: Box): Step[] {
-  const whole = ({ width, height }: Size): boolean =>
-    takes(room, { width, height }) || takes(room, { width: height, height: width });
-  if (ends.every(({ wrap }) => !wrap || whole(wrap))) return [];
+  if (ends.every(({ wrap }) => !wrap || takesTurned(room, wrap))) return [];
   return [{ ...step('step:tape', words.steps.blank.tape), once: true }];
 }
 
